@@ -1,0 +1,31 @@
+import tseslint from 'typescript-eslint';
+import prettier from 'eslint-config-prettier';
+
+export default tseslint.config(
+  { ignores: ['dist/**', 'node_modules/**'] },
+  ...tseslint.configs.recommended,
+  prettier,
+  {
+    rules: {
+      eqeqeq: ['error', 'always', { null: 'ignore' }],
+      'no-console': 'error',
+      'prefer-const': 'error',
+      '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_' }],
+      '@typescript-eslint/consistent-type-imports': 'error',
+    },
+  },
+  {
+    // A program at the command line speaks through the console.
+    files: ['src/cli/**', '.ci/**', 'tests/benchmarks/**'],
+    rules: { 'no-console': 'off' },
+  },
+  {
+    // The metadata tool reads parameter types from the source and knows no name for a cell but any.
+    files: ['src/functions/**'],
+    rules: { '@typescript-eslint/no-explicit-any': 'off' },
+  },
+  {
+    files: ['.ci/*.cjs'],
+    rules: { '@typescript-eslint/no-require-imports': 'off' },
+  },
+);

@@ -1,0 +1,21 @@
+import { Problem } from '../problem';
+
+/**
+ * How many layers of one thickness reach a height: the fewest whose sum is at least the height (derived).
+ * @param height mm, above 0
+ * @param thickness mm, above 0
+ * @param rasping the most that may be rasped off, mm; without it, any surplus will do
+ * @throws Problem where the fewest layers leave more to rasp than allowed.
+ */
+export function layers(height: number, thickness: number, rasping = Infinity): number {
+  const count = Math.max(1, Math.ceil(height / thickness - 1e-9));
+  const surplus = count * thickness - height;
+  if (surplus > rasping + 1e-9) {
+    throw new Problem(
+      'unavailable',
+      { argument: 'rasping' },
+      `${count} layers of ${thickness} mm leave ${surplus.toFixed(1)} mm to rasp and ${rasping} mm are allowed; allow more or mix thicknesses`,
+    );
+  }
+  return count;
+}

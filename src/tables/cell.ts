@@ -1,0 +1,113 @@
+import { type Place, Problem } from '../core/problem';
+import { convertUnit } from '../core/units';
+
+/** What a spreadsheet cell hands over: a number, text, true or false, or nothing. */
+export type Cell = unknown;
+
+/** A cell whose value comes with a format or as an error: newer hosts hand these over instead of the bare value. */
+interface RichCell {
+  readonly basicValue: unknown;
+}
+
+/** The bare value of a cell. */
+export function bare(cell: Cell): Cell {
+  return typeof cell === 'object' && cell !== null && 'basicValue' in cell ? (cell as RichCell).basicValue : cell;
+}
+
+/** A block of cells, row by row. */
+export type Cells = readonly (readonly Cell[])[];
+
+/** Blank cells arrive as "", null or undefined, depending on the host. */
+export function isBlank(rich: Cell): boolean {
+  const cell = bare(rich);
+  return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
+}
+
+/** What a number in a cell may be. Bounds are inclusive unless `above` is given. */
+export interface NumberRule {
+  /** Unit that the number is in, and into which "12 iron" is converted. */
+  readonly unit?: string;
+  readonly least?: number;
+  /** The number must be more than this. */
+  readonly above?: number;
+  readonly most?: number;
+  readonly whole?: boolean;
+}
+
+/** No bench measure comes near this; beyond it arithmetic would lose its digits. */
+const GREATEST = 1e9;
+
+const NUMBER_IN_TEXT = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z²]+2?)?$/i;
+
+/**
+ * A number from a cell: a number, text that reads as one ("7", "7,5"), or a measure with its unit ("12 iron").
+ * @throws Problem for anything else and for a number outside the rule.
+ */
+export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
+  const cell = bare(rich);
+  const value = typeof cell === 'number' ? cell : fromText(cell, rule, place);
+  const { least, above, most, whole, unit = '' } = rule;
+  const bad = (reason: string) => new Problem('invalid', place, reason);
+  const given = `${cellInWords(cell)} is not possible`;
+  if (!Number.isFinite(value) || Math.abs(value) > GREATEST) throw bad(`${given}; give an ordinary number`);
+  if (above !== undefined && !(value > above)) throw bad(`${given}; give more than ${measure(above, unit)}`);
+  if (least !== undefined && value < least) throw bad(`${given}; give ${measure(least, unit)} or more`);
+  if (most !== undefined && value > most) throw bad(`${given}; give ${measure(most, unit)} or less`);
+  if (whole && !Number.isInteger(value)) throw bad(`${given}; give a whole number`);
+  return value;
+}
+
+function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
+  if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
+  const match = typeof cell === 'string' ? NUMBER_IN_TEXT.exec(cell.trim()) : null;
+  if (!match) {
+    throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; enter one${unit && ` in ${unit}`}`);
+  }
+  const value = Number((match[1] as string).replace(',', '.'));
+  if (!match[2] || match[2] === unit) return value;
+  if (!unit) throw new Problem('invalid', place, `${cellInWords(cell)} has a unit; enter the number alone`);
+  try {
+    return convertUnit(value, match[2], unit);
+  } catch {
+    throw new Problem('invalid', place, `${cellInWords(cell)} is not in ${unit} or a unit that converts to it`);
+  }
+}
+
+function measure(value: number, unit: string): string {
+  return unit ? `${value} ${unit}` : String(value);
+}
+
+/** Text from a cell, blanks at its ends taken off; a number reads as its digits. */
+export function readText(rich: Cell, place: Place): string {
+  const cell = bare(rich);
+  if (isBlank(cell)) throw new Problem('invalid', place, 'the text is missing; enter it');
+  if (typeof cell === 'string') return cell.trim();
+  if (typeof cell === 'number' && Number.isFinite(cell)) return String(cell);
+  throw new Problem('invalid', place, `${cellInWords(cell)} is not text`);
+}
+
+/** One of several words, found whatever its capitals. */
+export function readChoice<T extends string>(cell: Cell, choices: readonly T[], place: Place): T {
+  const given = readText(cell, place).toLowerCase().replace(/\s+/g, ' ');
+  const found = choices.find((choice) => choice.toLowerCase() === given);
+  if (found === undefined) {
+    throw new Problem('invalid', place, `${cellInWords(cell)} is not known; use ${alternatives(choices)}`);
+  }
+  return found;
+}
+
+/** "a, b or c". */
+export function alternatives(words: readonly string[]): string {
+  const last = words[words.length - 1] ?? '';
+  return words.length < 2 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
+}
+
+/** A cell's content as a message names it, cut where it is long. */
+export function cellInWords(rich: Cell): string {
+  const cell = bare(rich);
+  if (isBlank(cell)) return 'a blank cell';
+  if (typeof cell === 'number') return String(cell);
+  if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
+  if (typeof cell !== 'string') return 'a value of another kind';
+  return `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+}

@@ -1,0 +1,21 @@
+import { defineConfig } from 'vitest/config';
+
+// The root is the project's folder, which is where npm runs: a path here would resolve against it, not against this file.
+export default defineConfig({
+  test: {
+    root: '.',
+    projects: [
+      { test: { name: 'unit', root: '.', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'] } },
+      {
+        test: {
+          name: 'browser',
+          root: '.',
+          include: ['tests/browser/**/*.test.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
+          fileParallelism: false,
+        },
+      },
+    ],
+  },
+});
