@@ -1,0 +1,91 @@
+import { atGround, atLength, type Profile, whereStands } from '../last/profile';
+import { Problem } from '../problem';
+
+/** One flat lift of a wedge or heel: a level layer whose upper face is skived to the last's bottom. */
+export interface FlatLift {
+  /** Counted from the ground up, from 1. */
+  readonly number: number;
+  readonly thickness: number;
+  /** Heights of its faces over the ground face of the stack, mm. */
+  readonly lower: number;
+  readonly upper: number;
+  /** Where it ends, along the ground from the back, mm. */
+  readonly front: number;
+  /** Where its skive begins, along the ground from the back, mm. */
+  readonly skiveFrom: number;
+  /** front − skiveFrom, mm; 0 where it is not skived. */
+  readonly skiveWidth: number;
+  /** degrees; 0 where it is not skived. */
+  readonly skiveAngle: number;
+  /** Thickness left at its front, mm. */
+  readonly edge: number;
+  /** How far the flat skive stands proud of the curved bottom at most, mm: to be rasped before gluing. */
+  readonly proud: number;
+}
+
+export interface FlatLiftRule {
+  /** Thickness kept at a skived front, mm: 0.5 leather, 1 cork and foam (common practice). */
+  readonly keptEdge: number;
+  /** The wedge ends this far behind the tread line, mm: at least, at most. A heel ends at its breast instead. */
+  readonly setback?: { readonly least: number; readonly most: number };
+  /** Where a heel's breast stands, along the ground from the back, mm. */
+  readonly breast?: number;
+}
+
+/** A wedge stops 5 to 15 mm behind the tread line (common practice). */
+export const USUAL_SETBACK = { least: 5, most: 15 } as const;
+
+/**
+ * The flat lifts that fill the space between the last's bottom and the ground (derived). Lift k fills the heights
+ * between the sums of the lifts below it; it ends where the bottom stands at its lower face plus the kept edge and is
+ * skived from where the bottom stands at its upper face.
+ * @param thicknesses from the ground up, mm; their sum reaches the heel height
+ * @throws Problem where an edge is kept that is as thick as a lift.
+ */
+export function flatLifts(profile: Profile, thicknesses: readonly number[], rule: FlatLiftRule): readonly FlatLift[] {
+  const { keptEdge, setback = USUAL_SETBACK, breast } = rule;
+  const tread = atLength(profile, profile.tread).x;
+  let upper = 0;
+  return thicknesses.map((thickness, i) => {
+    if (keptEdge >= thickness) {
+      throw new Problem(
+        'invalid',
+        { argument: 'edge left' },
+        `an edge of ${keptEdge} mm cannot be left on a lift of ${thickness} mm; give less`,
+      );
+    }
+    const lower = upper;
+    upper += thickness;
+    const reach = whereStands(profile, lower + keptEdge).x;
+    const end = i === 0 && breast === undefined ? Math.max(reach, tread - setback.most) : reach;
+    const front = Math.min(end, breast ?? tread - setback.least);
+    if (front <= 0) {
+      throw new Problem(
+        'unavailable',
+        { argument: 'thicknesses' },
+        `lift ${i + 1} would lie above the back of the last; take fewer or thinner lifts`,
+      );
+    }
+    return liftBetween(profile, { number: i + 1, thickness, lower, upper, front });
+  });
+}
+
+function liftBetween(
+  profile: Profile,
+  lift: Pick<FlatLift, 'number' | 'thickness' | 'lower' | 'upper' | 'front'>,
+): FlatLift {
+  const { lower, upper, front, thickness } = lift;
+  const skiveFrom = Math.min(front, whereStands(profile, upper).x);
+  const skiveWidth = front - skiveFrom;
+  if (skiveWidth <= 0) return { ...lift, skiveFrom: front, skiveWidth: 0, skiveAngle: 0, edge: thickness, proud: 0 };
+  const edge = Math.min(thickness, Math.max(0, atGround(profile, front).z - lower));
+  const rise = thickness - edge;
+  const faceAt = (x: number) => lower + edge + (rise * (front - x)) / skiveWidth;
+  let proud = 0;
+  profile.x.forEach((x, i) => {
+    // Above the back of the stack the surplus is the height's rasping, not the skive's.
+    const bottom = profile.z[i] as number;
+    if (x >= skiveFrom && x <= front && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
+  });
+  return { ...lift, skiveFrom, skiveWidth, skiveAngle: (Math.atan2(rise, skiveWidth) * 180) / Math.PI, edge, proud };
+}

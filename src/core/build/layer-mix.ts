@@ -1,0 +1,118 @@
+import { Problem } from '../problem';
+
+/** A thickness on offer. */
+export interface Offer {
+  /** As measured, mm. */
+  readonly thickness: number;
+  /** The most layers that there are of it; without it, as many as needed. */
+  readonly onHand?: number | undefined;
+  /** Cost of a layer, compared when all else is equal. */
+  readonly cost?: number | undefined;
+}
+
+export interface LayerMix {
+  /** Layers of each offer, in the order given. */
+  readonly counts: readonly number[];
+  /** Sum of all layers, mm. */
+  readonly built: number;
+  /** What is rasped off to the height, mm. */
+  readonly rasped: number;
+}
+
+/** Heights are added up in whole hundredths of a millimetre, finer than a sheet can be measured. */
+const STEPS_PER_MM = 100;
+
+/** The most that may be rasped off a built height where nothing else is said, mm (common practice). */
+export const DEFAULT_RASPING = 1;
+
+/**
+ * The mix of thicknesses that reaches a height: among all mixes whose surplus lies within the rasping allowance the one
+ * with the fewest layers, then least rasping, then least cost. Exact, by dynamic programming over the heights.
+ * @param height mm, above 0
+ * @param rasping the most that may be rasped off, mm
+ * @throws Problem where no mix comes out within the allowance; it names the nearest that does.
+ */
+export function layerMix(height: number, offers: readonly Offer[], rasping = DEFAULT_RASPING): LayerMix {
+  const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
+  const limit = Math.floor((height + rasping) * STEPS_PER_MM + 1e-6);
+  const found = best(tabulate(limit, offers), target, limit, offers);
+  if (found) return found;
+  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping));
+}
+
+function noMix(height: number, offers: readonly Offer[], rasping: number): string {
+  const given = offers.map(({ thickness }) => `${thickness}`).join(', ');
+  const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
+  const most = target + Math.max(...offers.map(({ thickness }) => Math.round(thickness * STEPS_PER_MM)));
+  const wider = best(tabulate(most, offers), target, most, offers, true);
+  const start = `no layers of ${given} mm reach ${height} mm with at most ${rasping} mm to rasp`;
+  return wider
+    ? `${start}; allow ${wider.rasped.toFixed(1)} mm or add a thickness`
+    : `${start}; there are not enough on hand`;
+}
+
+interface Table {
+  /** Least layers (and their cost) that build a height exactly, after each offer in turn; Infinity where none do. */
+  readonly layers: readonly Float64Array[];
+  readonly costs: readonly Float64Array[];
+  /** How many of the offer that takes. */
+  readonly taken: readonly Uint16Array[];
+}
+
+function tabulate(limit: number, offers: readonly Offer[]): Table {
+  let layers = new Float64Array(limit + 1).fill(Infinity);
+  let costs = new Float64Array(limit + 1);
+  layers[0] = 0;
+  const all: { layers: Float64Array[]; costs: Float64Array[]; taken: Uint16Array[] } = {
+    layers: [],
+    costs: [],
+    taken: [],
+  };
+  for (const { thickness, onHand = Infinity, cost = 0 } of offers) {
+    const step = Math.round(thickness * STEPS_PER_MM);
+    const [nextLayers, nextCosts, taken] = [layers.slice(), costs.slice(), new Uint16Array(limit + 1)];
+    for (let h = 0; h <= limit; h++) {
+      for (let n = 1; n <= onHand && n * step <= h; n++) {
+        const from = h - n * step;
+        const count = (layers[from] as number) + n;
+        if (count > (nextLayers[h] as number) || count === Infinity) continue;
+        const money = (costs[from] as number) + n * cost;
+        if (count === nextLayers[h] && money >= (nextCosts[h] as number)) continue;
+        nextLayers[h] = count;
+        nextCosts[h] = money;
+        taken[h] = n;
+      }
+    }
+    [layers, costs] = [nextLayers, nextCosts];
+    all.layers.push(layers);
+    all.costs.push(costs);
+    all.taken.push(taken);
+  }
+  return all;
+}
+
+function best(
+  table: Table,
+  target: number,
+  limit: number,
+  offers: readonly Offer[],
+  leastRasping = false,
+): LayerMix | undefined {
+  const layers = table.layers[offers.length - 1];
+  if (!layers) return undefined;
+  let at = -1;
+  for (let h = target; h <= limit; h++) {
+    if (layers[h] === Infinity) continue;
+    if (at < 0 || (layers[h] as number) < (layers[at] as number)) at = h;
+    if (leastRasping) break;
+  }
+  if (at < 0) return undefined;
+  const counts = new Array<number>(offers.length).fill(0);
+  let rest = at;
+  for (let i = offers.length - 1; i >= 0; i--) {
+    const n = (table.taken[i] as Uint16Array)[rest] as number;
+    counts[i] = n;
+    rest -= n * Math.round((offers[i] as Offer).thickness * STEPS_PER_MM);
+  }
+  return { counts, built: at / STEPS_PER_MM, rasped: (at - target) / STEPS_PER_MM };
+}

@@ -1,0 +1,66 @@
+import { box } from '../geometry/box';
+import type { Ring } from '../geometry/ring';
+import type { Material, Stock } from './stock';
+
+export const PARTS = ['insole', 'sole', 'lift', 'platform', 'outsole', 'topPiece', 'cover'] as const;
+export type Part = (typeof PARTS)[number];
+
+/** What a piece is skived for, and how. */
+export interface Skive {
+  /** At its front, or all round its edge. */
+  readonly at: 'front' | 'edge';
+  readonly width: number;
+  /** degrees */
+  readonly angle: number;
+  readonly edge: number;
+}
+
+/** One piece of a bottom, of the left foot. */
+export interface Layer {
+  /** Its number on ticket and pictures, from 1. */
+  readonly item: number;
+  readonly part: Part;
+  /** Code of the sheet that it is cut from, with what of that sheet shapes the build. */
+  readonly stock: string;
+  readonly material: Material;
+  readonly thickness: number;
+  /** The outline to cut, mm; along the last for what follows the last, along the ground for what lies flat. */
+  readonly ring: Ring;
+  readonly length: number;
+  readonly width: number;
+  readonly skive?: Skive | undefined;
+  /** Whether it is bent to the last's curves. */
+  readonly follows: boolean;
+  /** For a flat lift: heights of its faces over the ground face of the stack and its ends along the ground, mm. */
+  readonly lift?: LiftPlace | undefined;
+}
+
+export interface LiftPlace {
+  readonly lower: number;
+  readonly upper: number;
+  readonly front: number;
+  readonly skiveFrom: number;
+  readonly proud: number;
+}
+
+/** Length and width of a piece: of the box about its outline, mm. */
+export function extent(ring: Ring): { readonly length: number; readonly width: number } {
+  const { left, right, bottom, top } = box(ring);
+  return { length: right - left, width: top - bottom };
+}
+
+/** Headings of the style's columns, for messages. */
+export const HEADINGS = {
+  insole: 'Insole',
+  sole: 'Sole',
+  lifts: 'Lifts',
+  platform: 'Platform',
+  outsole: 'Outsole',
+  topPiece: 'Top piece',
+  cover: 'Cover',
+} as const;
+
+/** What a layer keeps of its sheet. */
+export function sheet({ code, material, thickness }: Stock): Pick<Layer, 'stock' | 'material' | 'thickness'> {
+  return { stock: code, material, thickness };
+}

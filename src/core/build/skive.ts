@@ -1,0 +1,34 @@
+import { Problem } from '../problem';
+
+const RADIAN = Math.PI / 180;
+
+function substance(thickness: number, edge: number): number {
+  if (edge >= thickness) {
+    throw new Problem(
+      'invalid',
+      { argument: 'edge_thickness' },
+      `an edge of ${edge} mm leaves nothing to skive from ${thickness} mm; give less`,
+    );
+  }
+  return thickness - edge;
+}
+
+/** Width of a plain bevel, mm: (t − e) / tan α (derived). Angle above 0 and below 90°. */
+export function skiveWidth(thickness: number, edge: number, angle: number): number {
+  return substance(thickness, edge) / Math.tan(angle * RADIAN);
+}
+
+/** Angle of a plain bevel, degrees: atan((t − e) / w) (derived). */
+export function skiveAngle(thickness: number, edge: number, width: number): number {
+  return Math.atan(substance(thickness, edge) / width) / RADIAN;
+}
+
+/** Width of a bevel given as 1 : n, mm: n (t − e) (derived). Laps are 1 : 4 to 1 : 8 (common practice). */
+export function lapSkive(thickness: number, edge: number, ratio: number): number {
+  return ratio * substance(thickness, edge);
+}
+
+/** Width to skive for a turned edge, mm: twice the fold and the thickness, fold 4–6 (common practice). */
+export function turnedEdge(thickness: number, fold: number): number {
+  return 2 * fold + thickness;
+}

@@ -1,0 +1,106 @@
+import { Problem } from '../problem';
+import { type Profile, seatLine, treadLine } from './profile';
+import { integrate, rootOfRising, smoothStep } from './slope-curve';
+
+/** What the model makes the last's bottom from, mm. */
+export interface ProfileMeasures {
+  /** Length of the bottom along it. */
+  readonly length: number;
+  /** Height of the back feather edge over the ground, the last standing on its tread. */
+  readonly heelHeight: number;
+  /** Height of the toe over the ground. */
+  readonly toeSpring: number;
+  /** Pitch of the seat, degrees; H/4.5 where it is not given (from memory: H/5 to H/4). */
+  readonly seatPitch?: number | undefined;
+}
+
+/** Shares of the way from the breast to the tread over which the slope rises to the shank's and falls to the tread's. */
+const RISE = 0.35;
+const FALL = 0.45;
+/** Share of the forepart over which the toe spring begins. */
+const TOE_RISE = 0.6;
+/** A multiple of 12, so that breast, seat and tread line fall on samples. */
+const SAMPLES = 1056;
+const RADIAN = Math.PI / 180;
+
+/** The heel up to which the model is trusted; above it gaps should be measured (common practice). */
+export const MODEL_HEEL_LIMIT = 50;
+
+/**
+ * The plain model of a last's bottom (derived): its slope along its length is that of a pitched straight seat over the
+ * back quarter, rises smoothly to the shank's, stays, falls smoothly to 0 at the tread line and turns up to the toe.
+ * The shank's slope is solved for the heel height, so heights and lengths along the bottom are exact by construction.
+ * @throws Problem where no shank's slope up to 80° gives the heel height, or the toe spring is out of reach.
+ */
+export function modelProfile({ length, heelHeight, toeSpring, seatPitch }: ProfileMeasures): Profile {
+  const tread = treadLine(length);
+  const breast = length / 4;
+  const way = tread - breast;
+  const [rise, fall] = [RISE * way, FALL * way];
+  const pitch = (seatPitch ?? heelHeight / 4.5) * RADIAN;
+
+  const behind = (shank: number) => (s: number) =>
+    s <= tread - fall
+      ? pitch + (shank - pitch) * smoothStep((s - breast) / rise)
+      : shank * (1 - smoothStep((s - tread + fall) / fall));
+  const drop = (shank: number) => {
+    const sine = (s: number) => Math.sin(behind(shank)(s));
+    return (
+      breast * Math.sin(pitch) +
+      integrate(sine, breast, breast + rise) +
+      (way - rise - fall) * Math.sin(shank) +
+      integrate(sine, tread - fall, tread)
+    );
+  };
+  const shank = rootOfRising((m) => drop(m) - heelHeight, 0, 80 * RADIAN);
+  if (shank === undefined) {
+    throw drop(0) > heelHeight
+      ? new Problem(
+          'invalid',
+          { argument: 'seat pitch' },
+          `a seat pitch of ${(pitch / RADIAN).toFixed(1)}° falls further than the heel height of ${heelHeight} mm; give less`,
+        )
+      : new Problem(
+          'invalid',
+          { argument: 'heel height' },
+          `${heelHeight} mm is too high for a bottom ${length} mm long; check both, or give measured gaps`,
+        );
+  }
+
+  const toeRise = TOE_RISE * (length - tread);
+  const ahead = (toe: number) => (s: number) => -toe * smoothStep((s - tread) / toeRise);
+  const lift = (toe: number) => {
+    const sine = (s: number) => -Math.sin(ahead(toe)(s));
+    return integrate(sine, tread, tread + toeRise) + (length - tread - toeRise) * Math.sin(toe);
+  };
+  const toe = rootOfRising((q) => lift(q) - toeSpring, 0, 60 * RADIAN);
+  if (toe === undefined) {
+    throw new Problem(
+      'invalid',
+      { argument: 'toe spring' },
+      `${toeSpring} mm is too much for a forepart ${Math.round(length - tread)} mm long`,
+    );
+  }
+
+  const [back, front] = [behind(shank), ahead(toe)];
+  return sampled(length, heelHeight, (s) => (s <= tread ? back(s) : front(s)));
+}
+
+function sampled(length: number, heelHeight: number, slopeAt: (s: number) => number): Profile {
+  const s = new Float64Array(SAMPLES + 1);
+  const x = new Float64Array(SAMPLES + 1);
+  const z = new Float64Array(SAMPLES + 1);
+  const slope = new Float64Array(SAMPLES + 1);
+  const step = length / SAMPLES;
+  z[0] = heelHeight;
+  slope[0] = slopeAt(0) / RADIAN;
+  for (let i = 1; i <= SAMPLES; i++) {
+    s[i] = i * step;
+    // Simpson's rule over each step.
+    const [a, m, b] = [slopeAt((i - 1) * step), slopeAt((i - 0.5) * step), slopeAt(i * step)];
+    x[i] = (x[i - 1] as number) + (step * (Math.cos(a) + 4 * Math.cos(m) + Math.cos(b))) / 6;
+    z[i] = (z[i - 1] as number) - (step * (Math.sin(a) + 4 * Math.sin(m) + Math.sin(b))) / 6;
+    slope[i] = b / RADIAN;
+  }
+  return { s, x, z, slope, seat: seatLine(length), tread: treadLine(length), source: 'model' };
+}

@@ -1,0 +1,33 @@
+import { Problem } from '../problem';
+import { atLength, type Profile } from './profile';
+
+/**
+ * The under face of layers that follow the last: the bottom's curve moved by their thickness along its normal and set
+ * down again so that it stands on the ground at the tread. Lengths stay those along the last, as the pieces are cut.
+ * @throws Problem where the layers are thicker than a hollow's radius.
+ */
+export function offsetProfile(profile: Profile, thickness: number): Profile {
+  if (thickness === 0) return profile;
+  const n = profile.s.length;
+  const [x, z] = [new Float64Array(n), new Float64Array(n)];
+  const tread = atLength(profile, profile.tread);
+  const down = thickness * Math.cos((tread.slope * Math.PI) / 180);
+  for (let i = 0; i < n; i++) {
+    const angle = ((profile.slope[i] as number) * Math.PI) / 180;
+    x[i] = (profile.x[i] as number) - thickness * Math.sin(angle);
+    z[i] = (profile.z[i] as number) - thickness * Math.cos(angle) + down;
+    // At a hollow corner the moved curve steps back a little; only a fold of the curve itself is an error.
+    const before = i > 0 ? (x[i - 1] as number) : -Infinity;
+    if ((x[i] as number) < before) {
+      if ((profile.s[i] as number) > (profile.s[i - 1] as number)) {
+        throw new Problem(
+          'unavailable',
+          { argument: 'thickness' },
+          `layers of ${thickness} mm do not go into the last's hollow; take thinner ones`,
+        );
+      }
+      x[i] = before;
+    }
+  }
+  return { ...profile, x, z };
+}

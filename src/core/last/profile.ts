@@ -1,0 +1,87 @@
+/**
+ * The last's bottom from the side: samples along it from the back to the toe, close enough that straight lines between
+ * them do. A corner is two samples at one place with different slopes.
+ */
+export interface Profile {
+  /** Length along the bottom from the back, mm, rising. */
+  readonly s: Float64Array;
+  /** Length along the ground from the back, mm, rising. */
+  readonly x: Float64Array;
+  /** Height over the ground, mm, with the last propped at its heel height. */
+  readonly z: Float64Array;
+  /** Slope, degrees, positive where the bottom falls toward the toe. */
+  readonly slope: Float64Array;
+  /** Where the seat line and the tread line lie, measured along the bottom, mm. */
+  readonly seat: number;
+  readonly tread: number;
+  /** How the profile was come by, and so how far to trust it. */
+  readonly source: 'model' | 'measured';
+}
+
+/** One place on the bottom. */
+export interface ProfilePoint {
+  readonly s: number;
+  readonly x: number;
+  readonly z: number;
+  readonly slope: number;
+}
+
+/** Seat line at L/6 from the back, tread line at L/3 from the toe (The Manufacture of Boots and Shoes, 1902). */
+export function seatLine(length: number): number {
+  return length / 6;
+}
+
+/** See seatLine. */
+export function treadLine(length: number): number {
+  return (2 * length) / 3;
+}
+
+/** Length of the whole bottom along it, mm. */
+export function bottomLength(profile: Profile): number {
+  return profile.s[profile.s.length - 1] as number;
+}
+
+/** The place at a length along the bottom (kept within it). */
+export function atLength(profile: Profile, s: number): ProfilePoint {
+  return interpolate(profile, profile.s, s);
+}
+
+/** The place at a length along the ground (kept within the bottom). */
+export function atGround(profile: Profile, x: number): ProfilePoint {
+  return interpolate(profile, profile.x, x);
+}
+
+/**
+ * The place, behind the tread line, up to which the bottom stands at least `height` over the ground: where a flat layer
+ * whose upper face lies at that height must end. The back itself where the bottom is nowhere so high, the tread line
+ * where it does not fall so low before it.
+ */
+export function whereStands(profile: Profile, height: number): ProfilePoint {
+  const { z, s, tread } = profile;
+  let last = 0;
+  while (last + 1 < s.length && (s[last + 1] as number) <= tread) last++;
+  const end = atLength(profile, tread);
+  if (end.z >= height) return end;
+  // From the tread backwards: the first place that is high enough. A hair of tolerance keeps z = height on a flat seat.
+  let i = last;
+  while (i >= 0 && (z[i] as number) < height - 1e-9) i--;
+  if (i < 0) return atLength(profile, 0);
+  const [z0, s0] = [z[i] as number, s[i] as number];
+  const [z1, s1] = i < last ? [z[i + 1] as number, s[i + 1] as number] : [end.z, end.s];
+  return atLength(profile, z1 < z0 ? s0 + ((z0 - height) / (z0 - z1)) * (s1 - s0) : s0);
+}
+
+function interpolate(profile: Profile, axis: Float64Array, value: number): ProfilePoint {
+  const n = axis.length;
+  let low = 0;
+  let high = n - 1;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if ((axis[middle] as number) <= value) low = middle;
+    else high = middle;
+  }
+  const span = (axis[high] as number) - (axis[low] as number);
+  const share = span > 0 ? Math.min(1, Math.max(0, (value - (axis[low] as number)) / span)) : 0;
+  const mix = (list: Float64Array) => (list[low] as number) + share * ((list[high] as number) - (list[low] as number));
+  return { s: mix(profile.s), x: mix(profile.x), z: mix(profile.z), slope: mix(profile.slope) };
+}

@@ -1,0 +1,37 @@
+import { atLength, type Profile } from './profile';
+
+/** Layers bend over the outside of a curve at the ball and into the hollow of the waist. */
+export type BendSide = 'outside' | 'hollow';
+
+/** The tightest curve of one kind behind the tread line. */
+export interface Curve {
+  /** mm */
+  readonly radius: number;
+  /** Where, along the bottom, mm. */
+  readonly s: number;
+}
+
+/** Curves flatter than this count as straight, mm. */
+const FLAT = 1e4;
+
+/**
+ * The tightest curve of the last's bottom up to its tread line: 1 / greatest |dθ/ds|. Corners of a measured profile are
+ * edges, not curves, and are left out.
+ * @returns undefined where nothing bends that way.
+ */
+export function tightestCurve(profile: Profile, side: BendSide): Curve | undefined {
+  const { s, slope, tread } = profile;
+  const sign = side === 'hollow' ? 1 : -1;
+  let most = 0;
+  let at = 0;
+  for (let i = 1; i < s.length && (s[i] as number) <= tread + 1e-9; i++) {
+    const step = (s[i] as number) - (s[i - 1] as number);
+    if (step < 1e-9) continue;
+    const curvature = (sign * (((slope[i] as number) - (slope[i - 1] as number)) * Math.PI)) / 180 / step;
+    if (curvature > most) {
+      most = curvature;
+      at = (s[i] as number) - step / 2;
+    }
+  }
+  return most > 1 / FLAT ? { radius: 1 / most, s: atLength(profile, at).s } : undefined;
+}

@@ -1,0 +1,101 @@
+import { type Bottom, buildBottom } from '../build/bottom';
+import type { LayerMix } from '../build/layer-mix';
+import { liftMix } from '../build/lift-mix';
+import type { FindStock, Stock } from '../build/stock';
+import type { Style } from '../build/style';
+import { styleCell } from '../build/style-problem';
+import type { Last } from '../last/last';
+import { type LastInSize, lastInSize } from '../last/last-in-size';
+import type { Gap } from '../last/measured-profile';
+import { type Place, Problem } from '../problem';
+import type { SizeSystem } from '../sizes/systems';
+import { byCode, fold } from './codes';
+import type { Outline, PlanInput } from './inputs';
+import { identity, Memo } from './memo';
+
+const lastsInSize = new Memo<LastInSize>(2048);
+const mixes = new Memo<{ readonly mix: LayerMix | undefined }>(2048);
+const bottoms = new Memo<Bottom>(4096);
+
+/** Finds what styles name by code, and builds lasts and bottoms once for each content. */
+export class Finder {
+  private readonly lasts: ReadonlyMap<string, Last>;
+  private readonly stocks: ReadonlyMap<string, Stock>;
+  private readonly gaps: ReadonlyMap<string, readonly Gap[]>;
+
+  constructor(input: Pick<PlanInput, 'lasts' | 'stock' | 'outlines'>) {
+    this.lasts = byCode(input.lasts);
+    this.stocks = byCode(input.stock);
+    this.gaps = new Map(
+      input.outlines.filter(({ role }) => role === 'gap').map((outline) => [fold(outline.code), gapsOf(outline)]),
+    );
+  }
+
+  stock(code: string): Stock | undefined {
+    return this.stocks.get(fold(code));
+  }
+
+  /** @throws Problem where the style's last is not among the lasts. */
+  last(style: Style): Last {
+    const last = this.lasts.get(fold(style.last));
+    if (!last) throw notFound(styleCell(style, 'Last'), style.last, 'Lasts');
+    return last;
+  }
+
+  /** @throws Problem for a size that the last cannot have, and for gaps that are missing or unsound. */
+  lastInSize(last: Last, size: number, system: SizeSystem, place: Place): LastInSize {
+    const gaps = last.measured === undefined ? undefined : this.gaps.get(fold(last.measured));
+    const lastCell = (column?: string): Place => ({
+      argument: 'lasts',
+      table: 'Lasts',
+      row: last.row,
+      ...(column !== undefined && { column }),
+    });
+    if (last.measured !== undefined && !gaps) {
+      throw new Problem(
+        'invalid',
+        lastCell('Measured'),
+        `no gaps stand in Outlines under ${last.measured}; enter them there with the role gap, or leave this blank`,
+      );
+    }
+    const { code, daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;
+    return lastsInSize.get(JSON.stringify([code, shape, gaps, size, system]), () => {
+      try {
+        return lastInSize(last, size, system, gaps);
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+        throw new Problem(error.code, error.place.argument === 'size' ? place : lastCell(), error.reason);
+      }
+    });
+  }
+
+  /** @throws Problem where the bottom does not come out; it names the cell to change. */
+  bottom(style: Style, last: LastInSize): Bottom {
+    const find: FindStock = (code, heading) => {
+      const stock = this.stock(code);
+      if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock');
+      return stock;
+    };
+    const named = stocksOf(style).map((code) => this.stock(code));
+    const shaping = named.map((stock) => stock && [stock.code, stock.material, stock.thickness]);
+    // Prices decide between mixes that are equal otherwise, but the bottom depends on the mix alone.
+    const prices = named.map((stock) => stock?.price);
+    const key = `${identity(last)} ${JSON.stringify([style, shaping])}`;
+    const { mix } = mixes.get(`${key} ${JSON.stringify(prices)}`, () => ({ mix: liftMix(style, last, find) }));
+    return bottoms.get(`${key} ${mix?.counts.join()}`, () => buildBottom(style, last, find, mix));
+  }
+}
+
+/** Codes of all stock that a style names. */
+export function stocksOf(style: Style): readonly string[] {
+  const { insole, sole, lifts, platform, outsole, topPiece, cover } = style;
+  return [insole, sole, ...lifts, platform, outsole, topPiece, cover].filter((code) => code !== undefined);
+}
+
+function gapsOf({ points }: Outline): readonly Gap[] {
+  return points.map(([x, z]) => ({ x, z }));
+}
+
+function notFound(place: Place, code: string, table: string): Problem {
+  return new Problem('invalid', place, `"${code}" is not in ${table}; enter it there or name another`);
+}

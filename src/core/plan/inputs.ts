@@ -1,0 +1,81 @@
+import type { Ring } from '../geometry/ring';
+import type { Stock } from '../build/stock';
+import type { Style } from '../build/style';
+import type { Last } from '../last/last';
+import type { SizeSystem } from '../sizes/systems';
+
+/** The typed input of a plan. Every record keeps the row that it was read from, so that a problem can name it. */
+export interface PlanInput {
+  readonly pairage: readonly PairageRow[];
+  readonly styles: readonly Style[];
+  readonly lasts: readonly Last[];
+  readonly stock: readonly Stock[];
+  readonly rates: readonly Rate[];
+  readonly outlines: readonly Outline[];
+  readonly layouts: readonly LayoutRow[];
+}
+
+/** Pairs of one style for one customer. */
+export interface PairageRow {
+  readonly row: number;
+  readonly style: string;
+  readonly customer?: string | undefined;
+  /** The spreadsheet's day number. */
+  readonly due?: number | undefined;
+  /** System of the size headings; without it, the last's. */
+  readonly system?: SizeSystem | undefined;
+  /** Pairs by size; sizes without pairs are left out. */
+  readonly pairs: ReadonlyMap<number, number>;
+}
+
+/** What a rate's value means. */
+export const RATE_UNITS = [
+  'money an hour',
+  'money a litre',
+  'm² a litre',
+  'coats',
+  'minutes open',
+  'minutes pressed',
+  'share spoiled',
+  'minutes a piece',
+  'minutes a skive',
+  'minutes a joint',
+  'minutes a pair',
+  'money a pair',
+] as const;
+export type RateUnit = (typeof RATE_UNITS)[number];
+
+/** One line of costs and times. */
+export interface Rate {
+  readonly row: number;
+  readonly item: string;
+  /** A style, a stock or a material that it holds for; without it, all. */
+  readonly scope?: string | undefined;
+  readonly value: number;
+  readonly unit: RateUnit;
+}
+
+export const OUTLINE_ROLES = ['piece', 'hole', 'zone', 'bottom', 'gap'] as const;
+export type OutlineRole = (typeof OUTLINE_ROLES)[number];
+
+/** Points under one code and ring: a traced outline, or gaps measured along the ground (x) and above it (y). */
+export interface Outline {
+  readonly code: string;
+  readonly ring: string;
+  readonly role: OutlineRole;
+  readonly quality?: string | undefined;
+  readonly points: Ring;
+  /** Row of the first point. */
+  readonly row: number;
+}
+
+/** One piece on one sheet, as a long search found it. */
+export interface LayoutRow {
+  readonly row: number;
+  readonly stock: string;
+  readonly sheet: number;
+  readonly piece: string;
+  readonly x: number;
+  readonly y: number;
+  readonly turn: number;
+}

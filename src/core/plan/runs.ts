@@ -1,0 +1,109 @@
+import type { Bottom } from '../build/bottom';
+import type { Style } from '../build/style';
+import type { Last } from '../last/last';
+import { type Place, Problem } from '../problem';
+import type { SizeSystem } from '../sizes/systems';
+import { fold } from './codes';
+import { Finder } from './finder';
+import type { PairageRow, PlanInput } from './inputs';
+
+/** One size of a style's run, with its bottom. */
+export interface SizeRun {
+  readonly size: number;
+  readonly system: SizeSystem;
+  readonly pairs: number;
+  readonly bottom: Bottom;
+}
+
+/** A style with its sizes, smallest first. */
+export interface StyleRun {
+  readonly style: Style;
+  readonly last: Last;
+  readonly pairs: number;
+  readonly sizes: readonly SizeRun[];
+}
+
+export interface Runs {
+  /** In the order of Styles, without those that have no pairs. */
+  readonly styles: readonly StyleRun[];
+  /** What kept a style or a size from being built. */
+  readonly problems: readonly Problem[];
+}
+
+/** The first stage of a plan: every style of the pairage built in every size. */
+export function runs(input: Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'>): Runs {
+  const problems = new Problems();
+  const codes = new Set(input.styles.map(({ code }) => fold(code)));
+  for (const row of input.pairage) {
+    if (codes.has(fold(row.style))) continue;
+    problems.add(
+      new Problem(
+        'invalid',
+        pairageCell(row, 'Style'),
+        `"${row.style}" is not in Styles; enter it there or name another`,
+      ),
+    );
+  }
+  const finder = new Finder(input);
+  const styles: StyleRun[] = [];
+  for (const style of input.styles) {
+    const rows = input.pairage.filter((row) => fold(row.style) === fold(style.code));
+    if (rows.every(({ pairs }) => pairs.size === 0)) continue;
+    problems.collect(() => {
+      const last = finder.last(style);
+      const sizes: SizeRun[] = [];
+      for (const { size, system, pairs, place } of wanted(rows, last)) {
+        problems.collect(() => {
+          const bottom = finder.bottom(style, finder.lastInSize(last, size, system, place));
+          sizes.push({ size, system, pairs, bottom });
+        });
+      }
+      if (sizes.length > 0) styles.push({ style, last, sizes, pairs: sizes.reduce((n, { pairs }) => n + pairs, 0) });
+    });
+  }
+  return { styles, problems: problems.list };
+}
+
+/** Collects problems, each sentence once: the same slip shows in every size. */
+class Problems {
+  readonly list: Problem[] = [];
+
+  add(problem: Problem): void {
+    if (!this.list.some(({ message }) => message === problem.message)) this.list.push(problem);
+  }
+
+  collect(work: () => void): void {
+    try {
+      work();
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      this.add(error);
+    }
+  }
+}
+
+interface Wanted {
+  readonly size: number;
+  readonly system: SizeSystem;
+  readonly pairs: number;
+  readonly place: Place;
+}
+
+/** Pairs by size of all rows of a style together, smallest size first. */
+function wanted(rows: readonly PairageRow[], last: Last): readonly Wanted[] {
+  const sums = new Map<string, Wanted>();
+  for (const row of rows) {
+    const system = row.system ?? last.system;
+    for (const [size, pairs] of row.pairs) {
+      if (pairs === 0) continue;
+      const key = `${system} ${size}`;
+      const place = pairageCell(row, String(size));
+      sums.set(key, { size, system, pairs: (sums.get(key)?.pairs ?? 0) + pairs, place });
+    }
+  }
+  return [...sums.values()].sort((a, b) => (a.system < b.system ? -1 : a.system > b.system ? 1 : a.size - b.size));
+}
+
+function pairageCell(row: PairageRow, column: string): Place {
+  return { argument: 'pairage', table: 'Pairage', row: row.row, column };
+}

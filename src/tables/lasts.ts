@@ -1,0 +1,108 @@
+import { SIZE_SYSTEMS } from '../core/sizes/systems';
+import { choice, defaulted, number, optional, table, text } from './schema';
+
+export const lastsTable = table({
+  name: 'Lasts',
+  argument: 'lasts',
+  meaning: 'Enter one row a last with its measures in its base size',
+  key: 'code',
+  columns: {
+    code: text({ heading: 'Last', meaning: 'Code of the last' }),
+    system: choice({ heading: 'System', meaning: 'Size system in which the last is marked', width: 74 }, SIZE_SYSTEMS),
+    baseSize: number({
+      heading: 'Base size',
+      meaning: 'Size that the measures are of',
+      least: -5,
+      most: 450,
+      format: '0.#',
+    }),
+    length: number({
+      heading: 'Bottom length',
+      unit: 'mm',
+      meaning: 'Length of the bottom from back to toe, a tape laid along it',
+      least: 50,
+      most: 450,
+    }),
+    heelHeight: number({
+      heading: 'Heel height',
+      unit: 'mm',
+      meaning: 'Height of the back feather edge over the ground, the last standing on its tread',
+      least: 0,
+      most: 150,
+    }),
+    toeSpring: defaulted(
+      number({
+        heading: 'Toe spring',
+        unit: 'mm',
+        meaning: 'Height of the toe over the ground; usual for a flat shoe 10 to 15',
+        least: 0,
+        most: 60,
+      }),
+      0,
+    ),
+    tread: number({
+      heading: 'Tread',
+      unit: 'mm',
+      meaning: 'Width of the bottom across the tread line, at a third of the length from the toe',
+      least: 20,
+      most: 200,
+    }),
+    waist: number({
+      heading: 'Waist',
+      unit: 'mm',
+      meaning: 'Least width of the bottom between seat and tread; usual 0.6 to 0.7 of the tread',
+      least: 10,
+      most: 200,
+    }),
+    seat: number({
+      heading: 'Seat',
+      unit: 'mm',
+      meaning: 'Width of the bottom across the seat line, at a sixth of the length from the back',
+      least: 15,
+      most: 150,
+    }),
+    swing: defaulted(
+      number({
+        heading: 'Swing',
+        unit: 'mm',
+        meaning: 'How far the forepart is shifted outward against the seat',
+        least: -30,
+        most: 30,
+      }),
+      0,
+    ),
+    seatPitch: optional(
+      number({
+        heading: 'Seat pitch',
+        unit: '°',
+        meaning: 'Slope of the seat; blank is the heel height in mm / 4.5',
+        least: 0,
+        most: 45,
+      }),
+    ),
+    measured: optional(text({ heading: 'Measured', meaning: 'Code in Outlines of measured gaps of this last' })),
+    pairsOnHand: optional(
+      number({
+        heading: 'Pairs on hand',
+        meaning: 'Pairs of this last in each size; a column headed by a size holds those of that size',
+        least: 0,
+        most: 1000,
+        whole: true,
+      }),
+    ),
+    daysOnLast: defaulted(
+      number({
+        heading: 'Days on last',
+        meaning: 'Days that a pair stays on its last',
+        least: 0,
+        most: 365,
+        format: '0.#',
+      }),
+      2,
+    ),
+  },
+  bySize: {
+    meaning: 'A column headed by a size of the last holds the pairs on hand in that size',
+    rule: { least: 0, most: 1000, whole: true },
+  },
+});

@@ -1,0 +1,179 @@
+import { Problem } from '../core/problem';
+import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
+import type { Column, Columns, Row, Table } from './schema';
+
+/** More rows than this are no bench's table. */
+const MOST_ROWS = 20_000;
+
+/** What a table read to. */
+export interface Reading<C extends Columns> {
+  readonly rows: readonly (Row<C> & { readonly bySize: ReadonlyMap<number, number> })[];
+  /** Everything that cannot be right, each with its place. */
+  readonly problems: readonly Problem[];
+  /** Headings that the table does not know: notes of the maker's own, or slips of the pen. */
+  readonly unknown: readonly string[];
+  /** The second line of headings, by column: units that the maker has written there. */
+  readonly units: Readonly<Record<string, string>>;
+}
+
+interface Found {
+  readonly at: ReadonlyMap<string, number>;
+  readonly sizes: readonly { readonly column: number; readonly size: number }[];
+  readonly unknown: readonly string[];
+  readonly units: Readonly<Record<string, string>>;
+}
+
+/** Reads a table: columns by heading, in any order; blank rows are passed over; every problem is collected. */
+export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Reading<C> {
+  const problems: Problem[] = [];
+  const collect = <T>(work: () => T): T | undefined => {
+    try {
+      return work();
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      problems.push(error);
+      return undefined;
+    }
+  };
+  const place = (column?: string, row?: number) => ({
+    argument: table.argument,
+    table: table.name,
+    ...(row !== undefined && { row }),
+    ...(column !== undefined && { column }),
+  });
+
+  if (cells.length - 1 > MOST_ROWS) {
+    throw new Problem('invalid', place(), `it has ${cells.length - 1} rows; ${MOST_ROWS} is the most`);
+  }
+  const found = readHeadings(table, cells[0] ?? []);
+  problems.push(...found.problems);
+  const rows: Reading<C>['rows'][number][] = [];
+  const seen = new Map<string, number>();
+  for (let r = 1; r < cells.length; r++) {
+    const line = cells[r] as readonly Cell[];
+    if (line.every(isBlank)) continue;
+    const record: Record<string, unknown> = { row: r };
+    for (const [name, column] of Object.entries(table.columns)) {
+      const at = found.at.get(name);
+      const cell = at === undefined ? null : line[at];
+      if (isBlank(cell)) {
+        record[name] = column.fallback;
+        if (column.required && at !== undefined) {
+          problems.push(new Problem('invalid', place(column.heading, r), missing(column)));
+        }
+      } else record[name] = collect(() => column.read(cell, place(column.heading, r)));
+    }
+    record.bySize = sizeCells(table, found.sizes, line, (size) => place(String(size), r), collect);
+    const key = table.key === undefined ? undefined : record[table.key];
+    if (table.key !== undefined && typeof key === 'string') {
+      const same = key.toLowerCase();
+      const before = seen.get(same);
+      if (before !== undefined) {
+        const { heading } = table.columns[table.key] as Column;
+        problems.push(
+          new Problem('invalid', place(heading, r), `"${key}" stands in row ${before} already; give each its own`),
+        );
+      } else seen.set(same, r);
+    }
+    rows.push(record as Reading<C>['rows'][number]);
+  }
+  return { rows, problems, unknown: found.unknown, units: found.units };
+}
+
+function missing({ kind, unit, choices }: Column): string {
+  if (choices) return `it is blank; choose ${choices.join(', ')}`;
+  return kind === 'number' ? `it is blank; enter a number${unit ? ` in ${unit}` : ''}` : 'it is blank; enter it';
+}
+
+/** A heading without capitals, its white space made one blank: its unit may stand on a line of its own. */
+function plain(heading: string): string {
+  return heading.trim().toLowerCase().replace(/\s+/g, ' ');
+}
+
+function readHeadings<C extends Columns>(
+  table: Table<C>,
+  line: readonly Cell[],
+): Found & { readonly problems: readonly Problem[] } {
+  const problems: Problem[] = [];
+  const at = new Map<string, number>();
+  const sizes: { column: number; size: number }[] = [];
+  const sizesSeen = new Set<number>();
+  const unknown: string[] = [];
+  const units: Record<string, string> = {};
+  const columns = Object.entries(table.columns);
+  const twice = (heading: string) =>
+    problems.push(
+      new Problem(
+        'invalid',
+        { argument: table.argument, table: table.name },
+        `the heading ${heading} stands twice; keep one`,
+      ),
+    );
+  line.forEach((rich, i) => {
+    const cell = bare(rich);
+    if (isBlank(cell)) return;
+    const size = table.bySize ? asSize(cell) : undefined;
+    if (size !== undefined) {
+      if (sizesSeen.has(size)) twice(String(size));
+      sizesSeen.add(size);
+      sizes.push({ column: i, size });
+      return;
+    }
+    const given = plain(String(cell));
+    // The longest heading that the cell begins with; what follows it is a unit.
+    const match = columns
+      .filter(([, { heading }]) => given === plain(heading) || given.startsWith(`${plain(heading)} `))
+      .sort(([, a], [, b]) => b.heading.length - a.heading.length)[0];
+    const unitOnly = match && given.slice(plain(match[1].heading).length + 1).split(' ').length <= 2;
+    if (!match || !unitOnly) {
+      unknown.push(String(cell));
+      return;
+    }
+    const [name, column] = match;
+    if (at.has(name)) twice(column.heading);
+    at.set(name, i);
+    const own = String(cell).trim().replace(/\s+/g, ' ').slice(column.heading.length).trim();
+    if (own) units[name] = own;
+  });
+  const lacking = columns.filter(([name, { required }]) => required && !at.has(name)).map(([, { heading }]) => heading);
+  if (lacking.length > 0) {
+    problems.unshift(
+      new Problem(
+        'invalid',
+        { argument: table.argument, table: table.name },
+        `no column is headed ${lacking.join(', nor ')}; the first row must hold the headings`,
+      ),
+    );
+  }
+  return { at, sizes, unknown, units, problems };
+}
+
+function asSize(cell: Cell): number | undefined {
+  if (typeof cell === 'number') return Number.isFinite(cell) ? cell : undefined;
+  return typeof cell === 'string' && /^\d+([.,]\d+)?$/.test(cell.trim()) ? Number(cell.replace(',', '.')) : undefined;
+}
+
+function sizeCells(
+  table: Pick<Table, 'bySize'>,
+  sizes: Found['sizes'],
+  line: readonly Cell[],
+  place: (size: number) => Problem['place'],
+  collect: <T>(work: () => T) => T | undefined,
+): ReadonlyMap<number, number> {
+  const map = new Map<number, number>();
+  for (const { column, size } of sizes) {
+    if (isBlank(line[column])) continue;
+    const value = collect(() => readNumber(line[column], table.bySize?.rule ?? {}, place(size)));
+    if (value !== undefined) map.set(size, value);
+  }
+  return map;
+}
+
+/** The problem of a table without any row. */
+export function empty(table: Pick<Table, 'argument' | 'name' | 'meaning'>): Problem {
+  return new Problem(
+    'invalid',
+    { argument: table.argument, table: table.name },
+    `it has no rows; ${table.meaning.charAt(0).toLowerCase()}${table.meaning.slice(1)}`,
+  );
+}

@@ -1,0 +1,124 @@
+import type { Place } from '../core/problem';
+import { alternatives, type Cell, type NumberRule, readChoice, readNumber, readText } from './cell';
+
+/** A column of an input table: how its cells are read, and what help, blank tables and drop-downs say of it. */
+export interface Column<T = unknown> {
+  readonly heading: string;
+  /** Written under the heading, in the same cell. */
+  readonly unit?: string;
+  readonly meaning: string;
+  readonly kind: 'number' | 'text' | 'choice' | 'codes' | 'date';
+  /** Whether a blank cell is a problem. */
+  readonly required: boolean;
+  /** What a blank cell means, where it means something. */
+  readonly fallback?: T;
+  readonly choices?: readonly string[];
+  /** Number format of the cells. */
+  readonly format?: string;
+  readonly width: number;
+  read(cell: Cell, place: Place): T;
+}
+
+interface About {
+  readonly heading: string;
+  readonly meaning: string;
+  /** px; codes 118, figures 70 to 84. */
+  readonly width?: number;
+}
+
+interface NumberAbout extends About, NumberRule {
+  readonly format?: string;
+  /** Unit as the heading shows it, where it is not the unit read. */
+  readonly shown?: string;
+}
+
+type Required<T> = Column<T> & { readonly required: true };
+type Optional<T> = Column<T | undefined>;
+
+function column<T>(kind: Column['kind'], about: About & { format?: string }, read: Column<T>['read']): Required<T> {
+  const { heading, meaning, width = kind === 'number' || kind === 'date' ? 74 : 118, format } = about;
+  return { kind, heading, meaning, width, ...(format !== undefined && { format }), required: true, read };
+}
+
+/** A number within a rule. */
+export function number(about: NumberAbout): Required<number> {
+  const { shown = about.unit, format = about.whole ? '0' : '0.0' } = about;
+  return {
+    ...column('number', { ...about, format }, (cell, place) => readNumber(cell, about, place)),
+    ...(shown !== undefined && { unit: shown }),
+  };
+}
+
+/** A share: 0.8 or 80 %. */
+export function share(about: About & { readonly least?: number; readonly most?: number }): Required<number> {
+  const { least = 0, most = 1 } = about;
+  return {
+    ...column('number', { ...about, format: '0%' }, (cell, place) => readNumber(cell, { least, most }, place)),
+    unit: '%',
+  };
+}
+
+export function text(about: About): Required<string> {
+  return column('text', about, readText);
+}
+
+/** A day: the spreadsheet's day number. */
+export function date(about: About): Required<number> {
+  return column('date', { ...about, format: 'd mmm' }, (cell, place) =>
+    readNumber(cell, { least: 1, most: 200_000 }, place),
+  );
+}
+
+export function choice<T extends string>(about: About, choices: readonly T[]): Required<T> {
+  return { ...column('choice', about, (cell, place) => readChoice(cell, choices, place)), choices };
+}
+
+/** One or more codes in one cell, parted by commas, semicolons or plus signs. */
+export function codes(about: About): Required<readonly string[]> {
+  return column('codes', about, (cell, place) =>
+    readText(cell, place)
+      .split(/[,;+]/)
+      .map((code) => code.trim())
+      .filter(Boolean),
+  );
+}
+
+/** A column that may be blank: blank is undefined. */
+export function optional<T>(inner: Required<T>): Optional<T> {
+  return { ...inner, required: false };
+}
+
+/** A column that may be blank: blank is the given value. */
+export function defaulted<T>(inner: Required<T>, fallback: T): Column<T> {
+  return { ...inner, required: false, fallback };
+}
+
+/** The record that a row of the columns reads to. */
+export type Row<C extends Columns> = { readonly [K in keyof C]: C[K] extends Column<infer T> ? T : never } & {
+  /** Counted from 1 below the headings. */
+  readonly row: number;
+};
+
+export type Columns = Readonly<Record<string, Column<unknown>>>;
+
+export interface Table<C extends Columns = Columns> {
+  /** The maker's name for it, which messages use. */
+  readonly name: string;
+  /** Name of the argument by which functions take it. */
+  readonly argument: string;
+  readonly meaning: string;
+  readonly columns: C;
+  /** Name of the column that must differ in every row. */
+  readonly key?: string;
+  /** Further columns whose heading is a number: sizes. Their cells are read by this rule; blank is nothing. */
+  readonly bySize?: { readonly meaning: string; readonly rule: NumberRule };
+}
+
+export function table<C extends Columns>(about: Table<C>): Table<C> {
+  return about;
+}
+
+/** "a, b or c" of a table's headings, for messages. */
+export function headingsInWords(columns: readonly Column[]): string {
+  return alternatives(columns.map(({ heading }) => heading));
+}

@@ -1,0 +1,114 @@
+import { LIES, MATERIALS, SOLD_BY } from '../core/build/stock';
+import { choice, defaulted, number, optional, share, table, text } from './schema';
+
+export const stockTable = table({
+  name: 'Bottom stock',
+  argument: 'stock',
+  meaning: 'Enter one row a kind of sheet or hide that you can cut from',
+  key: 'code',
+  columns: {
+    code: text({ heading: 'Stock', meaning: 'Code of the sheet' }),
+    material: choice({ heading: 'Material', meaning: 'What it is', width: 84 }, MATERIALS),
+    nominal: number({
+      heading: 'Thick',
+      unit: 'mm',
+      meaning: 'Thickness as sold',
+      least: 0.1,
+      most: 300,
+    }),
+    measured: optional(
+      number({
+        heading: 'Measured',
+        unit: 'mm',
+        meaning: 'Thickness as measured, which the plan builds with; sheets differ by 0.2',
+        least: 0.1,
+        most: 300,
+        format: '0.0#',
+      }),
+    ),
+    width: number({ heading: 'Width', unit: 'mm', meaning: 'Width of a sheet', least: 20, most: 20_000, format: '0' }),
+    length: number({
+      heading: 'Length',
+      unit: 'mm',
+      meaning: 'Length of a sheet; of a hide, along its backbone',
+      least: 20,
+      most: 100_000,
+      format: '0',
+    }),
+    price: optional(
+      number({
+        heading: 'Price',
+        meaning: 'For what the next column names; the unit in this heading names your money',
+        least: 0,
+        most: 1e6,
+        format: '0.00',
+      }),
+    ),
+    soldBy: defaulted(
+      choice({ heading: 'Sold by', meaning: 'What the price is for', width: 70 }, SOLD_BY),
+      'sheet' as const,
+    ),
+    pack: defaulted(
+      number({ heading: 'Pack', meaning: 'Sheets in a pack', least: 1, most: 10_000, whole: true, width: 70 }),
+      1,
+    ),
+    minimum: defaulted(
+      number({ heading: 'Minimum', meaning: 'Fewest sheets that are sold', least: 0, most: 100_000, whole: true }),
+      0,
+    ),
+    onHand: defaulted(
+      number({ heading: 'On hand', meaning: 'Whole sheets on the shelf', least: 0, most: 100_000, whole: true }),
+      0,
+    ),
+    density: optional(
+      number({
+        heading: 'Density',
+        unit: 'kg/m³',
+        meaning: 'For weights, and for prices by kg',
+        least: 5,
+        most: 20_000,
+        format: '0',
+      }),
+    ),
+    smallestTube: optional(
+      number({
+        heading: 'Smallest tube',
+        unit: 'mm',
+        meaning: 'Diameter of the smallest tube that it rounds uncracked, from your own test',
+        least: 0.1,
+        most: 10_000,
+        format: '0',
+      }),
+    ),
+    lies: defaulted(
+      choice(
+        {
+          heading: 'Lies',
+          meaning: 'How pieces may lie: any way, end for end along the length, or one way',
+          width: 96,
+        },
+        LIES,
+      ),
+      'any way' as const,
+    ),
+    knifeRoom: defaulted(
+      number({ heading: 'Knife room', unit: 'mm', meaning: 'Between pieces; usual 3 to 5', least: 0, most: 50 }),
+      4,
+    ),
+    edgeTrim: defaulted(
+      number({ heading: 'Edge trim', unit: 'mm', meaning: 'Lost along each edge of a sheet', least: 0, most: 500 }),
+      10,
+    ),
+    mouldedFace: defaulted(
+      choice({ heading: 'Moulded face', meaning: 'Whether one face is moulded to be walked on', width: 84 }, [
+        'yes',
+        'no',
+      ] as const),
+      'no' as const,
+    ),
+    usableShare: defaulted(
+      share({ heading: 'Usable share', meaning: 'Of a sheet or hide; of a hide usual 75 to 85', least: 0.05 }),
+      1,
+    ),
+  },
+});
