@@ -1,0 +1,67 @@
+import {
+  BooleanNumber,
+  BorderStyleTypes,
+  HorizontalAlign,
+  type IBorderStyleData,
+  type IStyleData,
+  VerticalAlign,
+  WrapStrategy,
+} from '@univerjs/core';
+import type { CellPlan, Role } from '../../workbook/workbook';
+
+/** The look's colours in light; a palette turns them into those of the theme when cells are drawn. */
+export const colours = {
+  desk: '#E4E9E9',
+  paper: '#FFFFFF',
+  tint: '#EEF2F2',
+  ink: '#14191B',
+  ink2: '#465156',
+  edge: '#6B797E',
+  line: '#C6CFD1',
+  accent: '#00596B',
+  wash: '#DCEDF0',
+  signal: '#981D13',
+} as const;
+
+export const fontFamily = 'Segoe UI, Helvetica Neue, Arial, Liberation Sans, sans-serif';
+
+/** Sizes of lettering in points; a point is 4/3 px. */
+const points = { text: 10.5, caption: 12, title: 15 } as const;
+
+const rule = (weight: BorderStyleTypes, colour: string): IBorderStyleData => ({ s: weight, cl: { rgb: colour } });
+const wideRule = rule(BorderStyleTypes.MEDIUM, colours.ink);
+const narrowRule = rule(BorderStyleTypes.THIN, colours.ink);
+const hairline = rule(BorderStyleTypes.THIN, colours.line);
+const box = rule(BorderStyleTypes.THIN, colours.edge);
+
+/** What cells look like that nothing else is said of. */
+export const plain: IStyleData = {
+  ff: fontFamily,
+  fs: points.text,
+  cl: { rgb: colours.ink },
+  vt: VerticalAlign.MIDDLE,
+  pd: { l: 6, r: 6, t: 0, b: 1 },
+};
+
+const semibold = { bl: BooleanNumber.TRUE } as const;
+
+/** The look of a role without its format and alignment. */
+const roles: Readonly<Record<Role, IStyleData>> = {
+  title: { ...semibold, fs: points.title },
+  note: { cl: { rgb: colours.ink2 } },
+  caption: { ...semibold, fs: points.caption, vt: VerticalAlign.BOTTOM },
+  heading: { ...semibold, vt: VerticalAlign.BOTTOM, tb: WrapStrategy.WRAP, bd: { t: wideRule, b: narrowRule } },
+  input: { bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
+  example: { cl: { rgb: colours.ink2 }, bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
+  result: { bg: { rgb: colours.tint }, bd: { b: hairline } },
+  total: { ...semibold, bg: { rgb: colours.tint }, bd: { t: narrowRule, b: wideRule } },
+};
+
+/** The style of a cell in a role, with its number format and alignment. */
+export function styleOf({ role, format, align }: Pick<CellPlan, 'role' | 'format' | 'align'>): IStyleData {
+  return {
+    ...roles[role],
+    ...(format !== undefined && { n: { pattern: format } }),
+    ...(align && { ht: align === 'right' ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT }),
+  };
+}

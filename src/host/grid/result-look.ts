@@ -1,0 +1,29 @@
+import { type IStyleData, type Nullable } from '@univerjs/core';
+import type { ResultPlan } from '../../workbook/workbook';
+import { styleOf } from './look';
+
+/** What a formula's cell says of the table that it spills. */
+export type ResultLook = Pick<ResultPlan, 'columns' | 'total'>;
+
+/**
+ * Style of a cell in a table that a formula has spilled: the first row is headings, the last may be a sum.
+ * @param row row within the table, from 0
+ * @param column column within the table, from 0
+ * @param rows rows that the table has now
+ */
+export function spilledStyle(look: ResultLook, row: number, column: number, rows: number): IStyleData {
+  const { format, align } = look.columns[column] ?? {};
+  const role = row === 0 ? 'heading' : look.total && row === rows - 1 && rows > 2 ? 'total' : 'result';
+  return styleOf({
+    role,
+    ...(align && { align }),
+    ...(format !== undefined && role !== 'heading' && { format }),
+  });
+}
+
+/** The look that a cell carries, or undefined where its custom data is none or was damaged. */
+export function resultLook(custom: Nullable<Record<string, unknown>>): ResultLook | undefined {
+  const look = custom?.['result'];
+  if (typeof look !== 'object' || look === null || !Array.isArray(Reflect.get(look, 'columns'))) return undefined;
+  return look as ResultLook;
+}

@@ -1,0 +1,75 @@
+import type { Cells } from '../tables/cell';
+import type { WorkbookPlan } from '../workbook/workbook';
+
+/** One cell. Rows and columns count from 0. */
+export interface CellPlace {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** What the maker has selected: its upper left cell and, where it is more than that, its size. */
+export interface Selection extends CellPlace {
+  readonly rows: number;
+  readonly columns: number;
+  /** Such as F5, without the sheet. */
+  readonly address: string;
+  /** What the first cell holds: a number, text, true or false; null where it is blank; an error's code as text. */
+  readonly value: string | number | boolean | null;
+  /** What the cell shows, in its number format. */
+  readonly text: string;
+  /** With its leading "="; undefined where the cell holds none or takes its value from a table that spills over it. */
+  readonly formula: string | undefined;
+  /** Where the cell shows an error: what is wrong and what would do. */
+  readonly problem: string | undefined;
+}
+
+/** Ends what it was handed out for, such as a listener. Calling it again does nothing. */
+export type Stop = () => void;
+
+/**
+ * A workbook, whatever shows it: all that the pane needs. Each call that changes the workbook is one step for undo where
+ * the host can undo. Everything returns a promise because the office suite answers late.
+ */
+export interface Host {
+  /** Where the workbook is: in our own grid or in the office suite. */
+  readonly name: 'grid' | 'office';
+
+  /** Replaces the workbook's content by a plan's: sheets, looks, drop-down lists and named tables. */
+  load(plan: WorkbookPlan): Promise<void>;
+
+  /** Cells of each input table with its headings in the first row, by the table's name in the plan. */
+  tables(): Promise<ReadonlyMap<string, Cells>>;
+
+  /** Where a table stands now, or undefined where the workbook has none of that name. */
+  tablePlace(name: string): Promise<TablePlace | undefined>;
+
+  /** What is selected, or undefined where nothing is. */
+  selection(): Promise<Selection | undefined>;
+
+  /** Selects a cell and brings it into view. @throws Error where the workbook has no such sheet. */
+  select(place: CellPlace): Promise<void>;
+
+  /** Puts a formula, with its leading "=", into the first selected cell. @throws Error where nothing is selected. */
+  insertFormula(formula: string): Promise<void>;
+
+  /**
+   * Replaces a table's rows below its headings; what the block does not fill becomes blank. A table that is too short
+   * grows by rows inserted at its end.
+   * @param cells rows below the headings, none wider than the table
+   * @throws Error where the workbook has no such table or a row is too wide.
+   */
+  writeTable(name: string, cells: Cells): Promise<void>;
+
+  /** Tells of each new selection, and of each new value of what is selected. */
+  onSelection(listener: (selection: Selection | undefined) => void): Stop;
+
+  /** Tells once of changes that follow each other closely, after they have been worked out. */
+  onContent(listener: () => void): Stop;
+}
+
+/** A table's area with its headings. Rows and columns count from 0. */
+export interface TablePlace extends CellPlace {
+  readonly rows: number;
+  readonly columns: number;
+}
