@@ -1,6 +1,9 @@
+import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import CopyPlugin from 'copy-webpack-plugin';
 import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
+import webpack from 'webpack';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -36,4 +39,76 @@ const functions = {
   plugins: [new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles })],
 };
 
-export default [functions];
+/**
+ * The grid comes as its makers built it: their files, joined end to end in the order in which they need each other.
+ * Only its renderer is built here, because the makers' file has hyphenation dictionaries of forty languages in it.
+ */
+const grid = {
+  'grid-engine.js': [
+    '@wendellhu/redi/dist/umd/index.js',
+    '@wendellhu/redi/dist/umd/react-bindings/index.js',
+    '@univerjs/themes/lib/umd/index.js',
+    '@univerjs/protocol/lib/umd/index.js',
+    '@univerjs/core/lib/umd/index.js',
+    '@univerjs/core/lib/umd/facade.js',
+    '@univerjs/rpc/lib/umd/index.js',
+    '@univerjs/engine-formula/lib/umd/index.js',
+    '@univerjs/engine-formula/lib/umd/facade.js',
+  ],
+  'grid-sheets.js': [
+    '@univerjs/telemetry/lib/umd/index.js',
+    '@univerjs/drawing/lib/umd/index.js',
+    '@univerjs/network/lib/umd/index.js',
+    '@univerjs/network/lib/umd/facade.js',
+    '@univerjs/preset-sheets-core/lib/umd/index.js',
+    '@univerjs/preset-sheets-core/lib/umd/locales/en-US.js',
+    '@univerjs/preset-sheets-data-validation/lib/umd/index.js',
+    '@univerjs/preset-sheets-data-validation/lib/umd/locales/en-US.js',
+  ],
+  'grid.css': ['@univerjs/preset-sheets-core/lib/index.css', '@univerjs/preset-sheets-data-validation/lib/index.css'],
+};
+
+const newline = Buffer.from('\n');
+const joined = Object.entries(grid).map(([to, names]) => ({
+  from: `{${names.join(',')}}`,
+  context: path('node_modules'),
+  to,
+  info: { minimized: true },
+  transformAll: (files) =>
+    Buffer.concat(
+      names.flatMap((name) => [files.find(({ sourceFilename }) => sourceFilename.endsWith(name)).data, newline]),
+    ),
+}));
+
+/** The globals by which the grid's parts know each other and the libraries they share. */
+const globals = JSON.parse(readFileSync(path('src/embedded/globals.json'), 'utf8'));
+
+/** The libraries that the grid shares with the page, as globals; nothing else may come from outside. */
+const libraries = {
+  ...common('libraries'),
+  target: ['web', 'es2022'],
+  entry: { libraries: './src/embedded/libraries.ts' },
+};
+
+const renderer = {
+  ...common('renderer'),
+  target: ['web', 'es2022'],
+  entry: { 'grid-renderer': path('node_modules/@univerjs/engine-render/lib/es/index.js') },
+  output: { ...common('renderer').output, library: { name: 'UniverEngineRender', type: 'var' } },
+  externals: globals,
+  plugins: [
+    // Hyphenation serves text documents only; a sheet never asks for a dictionary.
+    new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z]{2,3}-.*\.js$/, 'data:text/javascript,'),
+  ],
+};
+
+/** The embedded default: the page, its stand-in for the office suite's runtime, and the grid. */
+const page = {
+  ...common('page'),
+  target: ['web', 'es2022'],
+  entry: Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
+  externals: globals,
+  plugins: [new CopyPlugin({ patterns: [...joined, { from: 'src/embedded/*.{html,css,svg}', to: '[name][ext]' }] })],
+};
+
+export default [functions, libraries, renderer, page];

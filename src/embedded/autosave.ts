@@ -1,0 +1,61 @@
+import {
+  type Injector,
+  IResourceLoaderService,
+  IUniverInstanceService,
+  UniverInstanceType,
+  type Workbook,
+} from '@univerjs/core';
+import type { Host } from '../host/host';
+import type { SavedWorkbook } from './saved-workbook';
+
+/** Tells how keeping the workbook goes. */
+export interface AutosaveListener {
+  /** The workbook is open in another tab, which keeps its own; this one is kept once that tab is closed. */
+  readonly waiting: () => void;
+  /** This tab keeps its workbook. */
+  readonly keeping: () => void;
+  readonly failed: (error: unknown) => void;
+}
+
+/** How long a tab that is just being closed may take to let go, ms. */
+const handover = 1500;
+
+/**
+ * Keeps the workbook after each change, so that it is there when the page is loaded again. Of several tabs only the
+ * first keeps its own: else each would overwrite the others'.
+ */
+export function autosave(injector: Injector, host: Host, saved: SavedWorkbook, listener: AutosaveListener): void {
+  let changed = false;
+  const save = async (): Promise<void> => {
+    if (!changed) return;
+    changed = false;
+    try {
+      await saved.save(snapshot(injector));
+    } catch (error) {
+      listener.failed(error);
+    }
+  };
+  const begin = () => {
+    listener.keeping();
+    host.onContent(() => {
+      changed = true;
+      void save();
+    });
+    addEventListener('pagehide', () => void save());
+  };
+  if (!('locks' in navigator)) return begin();
+  const patience = setTimeout(listener.waiting, handover);
+  void navigator.locks.request('solebench workbook', () => {
+    clearTimeout(patience);
+    begin();
+    // Held until the tab is closed.
+    return new Promise(() => undefined);
+  });
+}
+
+/** The workbook as the grid would open it again. */
+export function snapshot(injector: Injector) {
+  const workbook = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+  if (!workbook) throw new Error('The grid has no workbook.');
+  return injector.get(IResourceLoaderService).saveUnit(workbook.getUnitId()) as ReturnType<Workbook['getSnapshot']>;
+}

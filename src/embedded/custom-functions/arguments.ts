@@ -1,0 +1,118 @@
+import { argumentCount, type FunctionMetadata, type ParameterMetadata } from './metadata';
+
+/** A cell's value as the grid has it: null is a blank cell. */
+export type Scalar = number | string | boolean | null;
+
+/** A cell that holds an error. */
+export class CellError {
+  constructor(readonly code: string) {}
+}
+
+/** An argument as the grid hands it over: one value, or the rows of a range or an array. */
+export type Argument = Scalar | CellError | readonly (readonly (Scalar | CellError)[])[];
+
+/** An answer that is an error: its code for the cell and, where there is more to say, a sentence for its reader. */
+export class Failure {
+  constructor(
+    readonly code: string,
+    readonly message?: string,
+  ) {}
+}
+
+const isBlock = (argument: Argument): argument is readonly (readonly (Scalar | CellError)[])[] =>
+  Array.isArray(argument);
+
+/**
+ * Size of the array that one call works through cell by cell: where a parameter for one value is given a range, the
+ * function is called for each of its cells and the answers spill.
+ */
+export function liftedSize(metadata: FunctionMetadata, given: readonly Argument[]): { rows: number; columns: number } {
+  let [rows, columns] = [1, 1];
+  given.forEach((argument, at) => {
+    const parameter = parameterAt(metadata, at);
+    if (!parameter || parameter.dimensionality === 'matrix' || !isBlock(argument)) return;
+    rows = Math.max(rows, argument.length);
+    columns = Math.max(columns, argument[0]?.length ?? 0);
+  });
+  return { rows, columns };
+}
+
+/**
+ * The arguments that a custom function is called with, by the office suite's convention: an omitted optional one is
+ * null, a range is rows of cells, a value of type any arrives as it is, and repeating ones arrive as a list.
+ * @param row the row of the lifted array that this call is for, from 0
+ * @param column its column, from 0
+ * @throws Failure where an argument holds an error or cannot be what its parameter asks for.
+ */
+export function argumentsFor(metadata: FunctionMetadata, given: readonly Argument[], row = 0, column = 0): unknown[] {
+  const { least, most } = argumentCount(metadata);
+  if (given.length < least || given.length > most) {
+    throw new Failure('#VALUE!', `${metadata.name} takes ${countInWords(least, most)}, not ${given.length}`);
+  }
+  return metadata.parameters.map((parameter, at) =>
+    parameter.repeating
+      ? given.slice(at).map((argument) => argumentFor(parameter, argument, row, column))
+      : argumentFor(parameter, given[at] ?? null, row, column),
+  );
+}
+
+function parameterAt({ parameters }: FunctionMetadata, at: number): ParameterMetadata | undefined {
+  const last = parameters[parameters.length - 1];
+  return parameters[at] ?? (last?.repeating ? last : undefined);
+}
+
+function argumentFor(parameter: ParameterMetadata, argument: Argument, row: number, column: number): unknown {
+  if (parameter.dimensionality === 'matrix') {
+    const block = isBlock(argument) ? argument : [[argument]];
+    const omitted = argument === null && parameter.optional;
+    return omitted
+      ? null
+      : block.map((cells, r) =>
+          cells.map((cell, c) => converted(parameter, cell, block.length > 1 || cells.length > 1 ? [r, c] : undefined)),
+        );
+  }
+  if (!isBlock(argument)) return converted(parameter, argument);
+  // A single row or column serves every row or column of the lifted array; where another range is larger, it ends in #N/A.
+  const cells = argument[argument.length === 1 ? 0 : row];
+  const cell = cells?.[cells.length === 1 ? 0 : column];
+  if (cell === undefined) throw new Failure('#N/A', `${parameter.name}: its range is smaller than another argument's`);
+  return converted(parameter, cell);
+}
+
+function converted(
+  { name, type, optional }: ParameterMetadata,
+  cell: Scalar | CellError,
+  at?: [number, number],
+): unknown {
+  const where = at ? `${name}, row ${at[0] + 1}, column ${at[1] + 1}` : name;
+  if (cell instanceof CellError) {
+    throw new Failure(cell.code, `${where}: the cell shows ${cell.code}; mend that one first`);
+  }
+  if (cell === null) return optional || type === undefined || type === 'any' || at ? null : blankAs(type);
+  const bad = (kind: string) => new Failure('#VALUE!', `${where}: "${String(cell)}" is not ${kind}; enter one`);
+  switch (type) {
+    case 'number': {
+      const value = typeof cell === 'string' && cell.trim() === '' ? NaN : Number(cell);
+      if (Number.isNaN(value)) throw bad('a number');
+      return value;
+    }
+    case 'string':
+      return typeof cell === 'boolean' ? String(cell).toUpperCase() : String(cell);
+    case 'boolean':
+      if (typeof cell !== 'string') return Boolean(cell);
+      if (!/^(true|false)$/i.test(cell)) throw bad('TRUE or FALSE');
+      return cell.toUpperCase() === 'TRUE';
+    default:
+      return cell;
+  }
+}
+
+function blankAs(type: string): Scalar {
+  return type === 'number' ? 0 : type === 'boolean' ? false : type === 'string' ? '' : null;
+}
+
+function countInWords(least: number, most: number): string {
+  const plural = (count: number) => `${count} argument${count === 1 ? '' : 's'}`;
+  if (most === Infinity) return `${plural(least)} or more`;
+  return least === most ? plural(least) : `${least} to ${plural(most)}`;
+}

@@ -1,0 +1,58 @@
+import {
+  ArrayValueObject,
+  type BaseValueObject,
+  BooleanValueObject,
+  ErrorType,
+  ErrorValueObject,
+  NumberValueObject,
+  StringValueObject,
+} from '@univerjs/engine-formula';
+import { type Argument, CellError, Failure, type Scalar } from './arguments';
+import type { Answer } from './result';
+
+/** The formula engine's value as an argument. */
+export function argumentFromEngine(value: BaseValueObject): Argument {
+  if (!value.isArray()) return scalarFromEngine(value);
+  return value.getArrayValue().map((row) => row.map((cell) => (cell ? scalarFromEngine(cell) : null)));
+}
+
+function scalarFromEngine(value: BaseValueObject): Scalar | CellError {
+  if (value.isError()) return new CellError((value as ErrorValueObject).getErrorType());
+  return value.isNull() ? null : value.getValue();
+}
+
+/** An answer as the formula engine's value; an array spills. */
+export function answerToEngine(answer: Answer): BaseValueObject {
+  return Array.isArray(answer)
+    ? arrayToEngine(answer.map((row: readonly (Scalar | Failure)[]) => row.map(cellToEngine)))
+    : cellToEngine(answer as Scalar | Failure);
+}
+
+/** Rows of equal length as one value that spills. */
+export function arrayToEngine(rows: BaseValueObject[][]): BaseValueObject {
+  return ArrayValueObject.create({
+    calculateValueList: rows,
+    rowCount: rows.length,
+    columnCount: rows[0]?.length ?? 0,
+    unitId: '',
+    sheetId: '',
+    row: -1,
+    column: -1,
+  });
+}
+
+function cellToEngine(cell: Scalar | Failure): BaseValueObject {
+  if (cell instanceof Failure) return ErrorValueObject.create(errorType(cell.code));
+  if (typeof cell === 'number') return NumberValueObject.create(cell);
+  if (typeof cell === 'boolean') return BooleanValueObject.create(cell);
+  return StringValueObject.create(cell ?? '');
+}
+
+const known: ReadonlySet<string> = new Set(Object.values(ErrorType));
+
+function errorType(code: string): ErrorType {
+  return known.has(code) ? (code as ErrorType) : ErrorType.VALUE;
+}
+
+/** What a cell shows while its data is on the way. */
+export const onTheWay = ErrorType.CONNECT;

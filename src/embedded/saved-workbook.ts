@@ -1,0 +1,88 @@
+import type { IWorkbookData } from '@univerjs/core';
+import { createStore, del, get, set, type UseStore } from 'idb-keyval';
+import { snapshotVersion } from '../host/grid/snapshot';
+
+/** What is kept in the browser between two visits. */
+interface Saved {
+  readonly version: number;
+  readonly workbook: IWorkbookData;
+}
+
+/** What was found of the last visit. */
+export type Found =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'workbook'; readonly workbook: IWorkbookData }
+  /** It cannot be opened and has been put aside. */
+  | { readonly kind: 'damaged'; readonly kept: unknown }
+  /** The browser keeps nothing, as in a private window. */
+  | { readonly kind: 'unable' };
+
+const key = 'workbook';
+const aside = 'damaged workbook';
+/** Stands while a saved workbook is being opened. If it still does at the next visit, opening it ended the page. */
+const opening = 'opening';
+
+/** The maker's workbook as this browser keeps it between visits. */
+export class SavedWorkbook {
+  private readonly store: UseStore;
+
+  constructor(database = 'solebench') {
+    this.store = createStore(database, 'workbooks');
+  }
+
+  /** What the last visit left. A workbook that cannot be opened is put aside, so that it never stands in the way. */
+  async find(): Promise<Found> {
+    try {
+      const saved = await get<unknown>(key, this.store);
+      if (saved === undefined) return { kind: 'none' };
+      const failedBefore = (await get<unknown>(opening, this.store)) !== undefined;
+      const workbook = failedBefore ? undefined : workbookIn(saved);
+      if (!workbook) {
+        await this.putAside(saved);
+        return { kind: 'damaged', kept: saved };
+      }
+      await set(opening, true, this.store);
+      return { kind: 'workbook', workbook };
+    } catch {
+      return { kind: 'unable' };
+    }
+  }
+
+  /** Says that what was found is open and works. */
+  async opened(): Promise<void> {
+    await del(opening, this.store);
+  }
+
+  async save(workbook: IWorkbookData): Promise<void> {
+    const saved: Saved = { version: snapshotVersion, workbook };
+    await set(key, saved, this.store);
+  }
+
+  /** Keeps what cannot be opened where nothing overwrites it but the next such one. */
+  async putAside(saved: unknown): Promise<void> {
+    await set(aside, saved, this.store);
+    await del(key, this.store);
+    await del(opening, this.store);
+  }
+}
+
+/** The workbook in what was saved, or undefined where its version or its shape is not ours. */
+export function workbookIn(saved: unknown): IWorkbookData | undefined {
+  if (!isRecord(saved) || saved['version'] !== snapshotVersion) return undefined;
+  const workbook = saved['workbook'];
+  if (!isRecord(workbook) || typeof workbook['id'] !== 'string' || typeof workbook['name'] !== 'string')
+    return undefined;
+  const { sheets, sheetOrder, styles } = workbook;
+  if (!isRecord(sheets) || !isRecord(styles) || !Array.isArray(sheetOrder) || sheetOrder.length === 0) return undefined;
+  const whole = sheetOrder.every((id) => typeof id === 'string' && isSheet(sheets[id]));
+  return whole ? (workbook as unknown as IWorkbookData) : undefined;
+}
+
+function isSheet(sheet: unknown): boolean {
+  if (!isRecord(sheet) || typeof sheet['name'] !== 'string' || !isRecord(sheet['cellData'])) return false;
+  return Object.values(sheet['cellData']).every((row) => isRecord(row) && Object.values(row).every(isRecord));
+}
+
+function isRecord(value: unknown): value is Record<string, unknown> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}

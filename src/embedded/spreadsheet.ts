@@ -1,0 +1,102 @@
+import {
+  type Injector,
+  type IWorkbookData,
+  LifecycleService,
+  LifecycleStages,
+  LocaleType,
+  LogLevel,
+  mergeLocales,
+  type PluginCtor,
+  ThemeService,
+  Univer,
+  UniverInstanceType,
+} from '@univerjs/core';
+import { FUniver } from '@univerjs/core/facade';
+import { ICanvasColorService } from '@univerjs/engine-render';
+import { UniverSheetsCorePreset } from '@univerjs/preset-sheets-core';
+import sheetsWords from '@univerjs/preset-sheets-core/locales/en-US';
+import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-validation';
+import listWords from '@univerjs/preset-sheets-data-validation/locales/en-US';
+import { CalculationMode } from '@univerjs/sheets-formula';
+import { defaultTheme } from '@univerjs/themes';
+import { colours } from '../host/grid/look';
+import { lookAfterSpills } from '../host/grid/spilled-look';
+import { PaletteColours, PalettePlugin } from './palette';
+
+/** The grid with one workbook in it. */
+export interface Spreadsheet {
+  readonly injector: Injector;
+  /** The grid's own programming interface. */
+  readonly api: FUniver;
+  /** Settles once the grid is on the page. */
+  readonly shown: Promise<void>;
+  /** Takes over the page's colours after they changed. */
+  recolour(dark: boolean): void;
+}
+
+/** The look's accent in place of the grid's blue, from light to dark. */
+const accents = {
+  50: '#EDF5F7',
+  100: '#DCEDF0',
+  200: '#BCDCE2',
+  300: '#8FC3CD',
+  400: '#4C97A6',
+  500: '#1F7486',
+  600: colours.accent,
+  700: '#004A59',
+  800: '#003C48',
+  900: '#002E38',
+};
+
+/**
+ * Fills an element with the grid.
+ * @param container the element's id
+ * @param data the workbook that it begins with
+ */
+export function createSpreadsheet(container: string, data: IWorkbookData): Spreadsheet {
+  const univer = new Univer({
+    theme: { ...defaultTheme, primary: accents },
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords) },
+    logLevel: LogLevel.WARN,
+  });
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      footer: { statisticBar: true, menus: false, zoomSlider: true },
+      // Saved answers may be those of an earlier version of the functions.
+      formula: { initialFormulaComputing: CalculationMode.FORCED },
+      disableAutoFocus: true,
+    }),
+    UniverSheetsDataValidationPreset(),
+  ];
+  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
+    const [plugin, config] = Array.isArray(entry) ? entry : [entry];
+    univer.registerPlugin(plugin as PluginCtor, config as never);
+  }
+  univer.registerPlugin(PalettePlugin as PluginCtor);
+  const api = FUniver.newAPI(univer);
+  univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+  const injector = univer.__getInjector();
+  lookAfterSpills(injector);
+  const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
+  const shown = injector
+    .get(LifecycleService)
+    .onStage(LifecycleStages.Rendered)
+    .then(() => {
+      api.customizeColumnHeader(header);
+      api.customizeRowHeader(header);
+    });
+  return {
+    injector,
+    api,
+    shown,
+    recolour(dark) {
+      const palette = injector.get(ICanvasColorService);
+      if (palette instanceof PaletteColours) palette.read(getComputedStyle(document.documentElement));
+      injector.get(ThemeService).setDarkMode(dark);
+    },
+  };
+}

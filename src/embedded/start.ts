@@ -1,0 +1,136 @@
+import type { IWorkbookData } from '@univerjs/core';
+import { ILayoutService } from '@univerjs/ui';
+import { GridHost } from '../host/grid';
+import { snapshotOf } from '../host/grid/snapshot';
+import { demo } from '../workbook/demo';
+import { autosave } from './autosave';
+import { bindFunctions } from './custom-functions/bind';
+import type { Metadata } from './custom-functions/metadata';
+import type { StandIn } from './custom-functions/stand-in';
+import { showErrorsOnHover } from './error-on-hover';
+import { enterFirst, goRound } from './keys';
+import { showNotice } from './notices';
+import { type Found, SavedWorkbook } from './saved-workbook';
+import { speakSelection } from './spoken-selection';
+import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
+import { offerTableView } from './table-view';
+import { followTheme } from './theme';
+
+/** Stands before the name of each custom function, as the manifest has it for the office suite. */
+const namespace = 'SOLEBENCH';
+
+/** What is at work in the page. */
+export interface Page {
+  readonly host: GridHost;
+  readonly spreadsheet: Spreadsheet;
+}
+
+/** Puts the page together and opens the workbook of the last visit, or the demo. */
+export async function start(): Promise<Page> {
+  const saved = new SavedWorkbook();
+  const [metadata, found] = await Promise.all([readMetadata(), saved.find()]);
+  stage('Laying out the sheet');
+  const { associated } = (globalThis as unknown as { CustomFunctions: StandIn }).CustomFunctions;
+  const spreadsheet = createSpreadsheet('grid', initial(found));
+  const { injector } = spreadsheet;
+  const functions = bindFunctions(injector, namespace, metadata, associated);
+  const host = new GridHost(injector, functions.messageAt);
+
+  const sheet = element('sheet');
+  const enterSheet = () => {
+    injector.get(ILayoutService).focus();
+    return true;
+  };
+  followTheme(element('theme', HTMLButtonElement), spreadsheet.recolour);
+  showErrorsOnHover(injector, host);
+  speakSelection(host, element('said'), element('problem'));
+  offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
+  goRound([
+    { element: element('actions'), enter: () => enterFirst(element('actions')) },
+    { element: sheet, enter: enterSheet },
+    { element: element('pane'), enter: () => enterFirst(element('pane')) },
+  ]);
+  element('demo').addEventListener('click', () => {
+    void host.load(demo).then(() => {
+      enterSheet();
+      showNotice('The demo stands in the place of the workbook. Undo brings the workbook back.');
+    });
+  });
+  showName(host);
+
+  await spreadsheet.shown;
+  if (found.kind === 'workbook') await saved.opened();
+  tellOf(found);
+  if (found.kind !== 'unable') keep(host, injector, saved);
+  element('actions').hidden = false;
+  element('loading').remove();
+  enterSheet();
+  return { host, spreadsheet };
+}
+
+async function readMetadata(): Promise<Metadata> {
+  const response = await fetch('functions.json');
+  if (!response.ok) throw new Error(`functions.json did not load (${response.status}).`);
+  return (await response.json()) as Metadata;
+}
+
+function initial(found: Found): IWorkbookData {
+  return found.kind === 'workbook' ? found.workbook : snapshotOf(demo, 'workbook');
+}
+
+function keep(host: GridHost, injector: Parameters<typeof autosave>[0], saved: SavedWorkbook): void {
+  let putAway: (() => void) | undefined;
+  autosave(injector, host, saved, {
+    waiting: () => {
+      putAway = showNotice(
+        'Solebench is open in another tab. What you change here is kept only after that tab is closed.',
+      );
+    },
+    keeping: () => putAway?.(),
+    failed: () => {
+      putAway?.();
+      putAway = showNotice(
+        'This browser has no room to keep the workbook. What you change is lost when the page closes.',
+      );
+    },
+  });
+}
+
+function tellOf(found: Found): void {
+  if (found.kind === 'unable') {
+    showNotice('This browser keeps nothing for the page. What you change is lost when the page closes.');
+  }
+  if (found.kind !== 'damaged') return;
+  showNotice('The workbook of your last visit could not be opened, so the demo stands here. It has been put aside.', [
+    { name: 'Save it as a file', run: () => saveAsFile('damaged-workbook.json', JSON.stringify(found.kept)) },
+  ]);
+}
+
+function saveAsFile(name: string, content: string): void {
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([content], { type: 'application/json' }));
+  link.download = name;
+  link.click();
+  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}
+
+function showName(host: GridHost): void {
+  const show = () => {
+    element('workbook').textContent = host.workbookName;
+    document.title = `${host.workbookName} – Solebench`;
+  };
+  show();
+  host.onContent(show);
+}
+
+function stage(sentence: string): void {
+  element('stage').textContent = sentence;
+  const progress = element('progress', HTMLProgressElement);
+  progress.value = progress.max - 1;
+}
+
+function element<T extends HTMLElement = HTMLElement>(id: string, kind?: new () => T): T {
+  const found = document.getElementById(id);
+  if (!found || (kind && !(found instanceof kind))) throw new Error(`The page lacks its part "${id}".`);
+  return found as T;
+}
