@@ -1,0 +1,141 @@
+import { existsSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import { build, type Plugin } from 'esbuild';
+import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { afterAll, beforeAll } from 'vitest';
+import { chromiumPath } from '../../.ci/browser';
+import { listen, site } from '../../src/cli/site';
+import globals from '../../src/embedded/globals.json';
+
+const dist = fileURLToPath(new URL('../../dist', import.meta.url));
+
+/** Chromium without a screen, without rights of its own and without asking its maker for anything. */
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-quic',
+  '--no-first-run',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+];
+
+export interface Opening {
+  /** Answers in place of a file of the site, by its name; the file's own content is handed over. */
+  readonly instead?: Readonly<Record<string, (content: string) => string>>;
+  readonly context?: Parameters<Browser['newContext']>[0];
+  /** The browser of an earlier page, with all that it keeps. */
+  readonly in?: BrowserContext;
+  /** Whether to wait until the loading notice has gone; true unless said otherwise. */
+  readonly ready?: boolean;
+  /** Complaints that the test is about, and which so do not fail it. */
+  readonly expected?: RegExp;
+}
+
+/** An open page and what it complained of: errors in the console, in scripts, of the policy, requests to other hosts. */
+export interface OpenPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  readonly complaints: readonly string[];
+}
+
+/**
+ * Serves the built page as `npm start` does and opens it in Chromium, for the tests of one file. A page that complains
+ * fails the file.
+ */
+export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; readonly address: string } {
+  let browser: Browser;
+  let address = '';
+  const complaints: string[] = [];
+  const servers: { close: () => void; closeAllConnections: () => void }[] = [];
+
+  beforeAll(async () => {
+    if (!existsSync(`${dist}/index.html`)) throw new Error('Run "npm run build" before the tests in the browser.');
+    const port = await listen(() => {
+      const server = site(dist);
+      servers.push(server);
+      return server;
+    }, 0);
+    address = `http://localhost:${port}/`;
+    browser = await chromium.launch({ executablePath: chromiumPath(), args: flags });
+  });
+
+  afterAll(async () => {
+    await browser?.close();
+    for (const server of servers) {
+      server.closeAllConnections();
+      server.close();
+    }
+    if (complaints.length > 0) throw new Error(`The page complained:\n${complaints.join('\n')}`);
+  });
+
+  const open = async ({ instead = {}, context: settings, in: known, ready = true, expected }: Opening = {}) => {
+    const context = known ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...settings }));
+    const page = await context.newPage();
+    const own: string[] = [];
+    const complain = (complaint: string) => {
+      own.push(complaint);
+      if (!expected?.test(complaint)) complaints.push(complaint);
+    };
+    page.on('console', (message) => {
+      if (message.type() === 'error') complain(`console: ${message.text()}`);
+    });
+    page.on('pageerror', (error) => complain(`script: ${error.stack ?? error.message}`));
+    page.on('request', (request) => {
+      const url = request.url();
+      if (!url.startsWith(address) && !/^(data|blob):/.test(url)) complain(`request to another host: ${url}`);
+    });
+    page.on('requestfailed', (request) => complain(`request: ${request.url()} ${request.failure()?.errorText}`));
+    await page.addInitScript(() => {
+      document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
+        reportError(new Error(`policy: ${violatedDirective} ${blockedURI} ${sample}`)),
+      );
+    });
+    for (const [name, change] of Object.entries(instead)) {
+      await page.route(`**/${name}`, async (route) => {
+        const response = await route.fetch();
+        await route.fulfill({ response, body: change(await response.text()) });
+      });
+    }
+    await page.goto(address);
+    if (ready) await page.locator('#loading').waitFor({ state: 'detached' });
+    return { page, context, complaints: own };
+  };
+
+  return {
+    open,
+    get address() {
+      return address;
+    },
+  };
+}
+
+/** Lets a bundle take its libraries from where the page has them, as the page's own build does. */
+const librariesOfThePage: Plugin = {
+  name: 'libraries-of-the-page',
+  setup(bundle) {
+    bundle.onResolve({ filter: /.*/ }, ({ path }) =>
+      Object.hasOwn(globals, path) ? { path, namespace: 'global' } : undefined,
+    );
+    bundle.onLoad({ filter: /.*/, namespace: 'global' }, ({ path }) => {
+      const steps = [Reflect.get(globals, path)].flat().map((step) => `[${JSON.stringify(step)}]`);
+      return { contents: `module.exports = globalThis${steps.join('')}` };
+    });
+  },
+};
+
+/**
+ * A script of tests/browser as a bundle that takes the place of page.js: it starts the same page and hands its parts to
+ * the test, which the page itself shows to nobody.
+ */
+export async function bundled(file: string): Promise<string> {
+  const { outputFiles } = await build({
+    entryPoints: [fileURLToPath(new URL(file, import.meta.url))],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    target: 'es2022',
+    plugins: [librariesOfThePage],
+  });
+  return outputFiles[0]?.text ?? '';
+}
