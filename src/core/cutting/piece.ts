@@ -1,0 +1,12 @@
+import type { Ring } from '../geometry/ring';
+import type { Way } from './way';
+
+/** Pieces to cut that are alike. */
+export interface Piece {
+  /** Names the piece in problems and faults. */
+  readonly key: string;
+  /** Counter-clockwise, heel to toe along +x. The other foot's piece is a piece of its own. */
+  readonly ring: Ring;
+  readonly count: number;
+  readonly way: Way;
+}

@@ -1,0 +1,27 @@
+/** A rectangular sheet and what the knife needs of it, mm. Length along x, width along y, origin at the lower left. */
+export interface SheetFormat {
+  readonly length: number;
+  readonly width: number;
+  /** Least distance between two pieces. */
+  readonly knifeRoom: number;
+  /** Least distance of a piece from every edge of the sheet. */
+  readonly edgeTrim: number;
+}
+
+/** Distances that differ by less than this count as equal, mm: a thousandth, far below what a knife holds. */
+export const TOLERANCE = 1e-3;
+
+/**
+ * The part of a sheet in which pieces lie that have been let out by half the knife room, as a rectangle from (0, 0):
+ * two such pieces that do not overlap keep the knife room, and one that lies inside keeps the edge trim.
+ */
+export function roomOn(format: SheetFormat): {
+  readonly length: number;
+  readonly width: number;
+  /** Add it to a coordinate in the rectangle to have the coordinate on the sheet. */
+  readonly offset: number;
+} {
+  const { length, width, knifeRoom, edgeTrim } = format;
+  const offset = edgeTrim - knifeRoom / 2;
+  return { length: length - 2 * offset, width: width - 2 * offset, offset };
+}

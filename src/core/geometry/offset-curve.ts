@@ -1,0 +1,43 @@
+import { ARC_TOLERANCE } from './let-out';
+import type { Point, Ring } from './ring';
+
+/**
+ * The curve `distance` outside every edge of a counter-clockwise ring, for measuring how far the let-out piece reaches.
+ * Straight edges lie at exactly that distance; arcs are drawn round the true arc, never inside it, at most
+ * ARC_TOLERANCE mm outside. Where an inlet is narrower than twice the distance the curve crosses itself; even there none
+ * of it lies outside the piece let out.
+ * @param distance mm, not negative
+ */
+export function offsetCurve(ring: Ring, distance: number): Ring {
+  if (distance === 0) return ring;
+  const n = ring.length;
+  const lengths: number[] = [];
+  const normals = ring.map(([x, y], i): Point => {
+    const [tx, ty] = ring[(i + 1) % n];
+    const length = Math.hypot(tx - x, ty - y);
+    lengths.push(length);
+    return [(ty - y) / length, (x - tx) / length];
+  });
+  const widest = 2 * Math.acos(distance / (distance + ARC_TOLERANCE));
+  const curve: Point[] = [];
+  for (let i = 0; i < n; i++) {
+    const [x, y] = ring[i];
+    const before = (i + n - 1) % n;
+    const [ax, ay] = normals[before];
+    const [bx, by] = normals[i];
+    const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
+    const reach = distance * Math.abs(Math.tan(turn / 2));
+    if (turn < 0 && (reach > lengths[before] || reach > lengths[i])) {
+      curve.push([x + distance * ax, y + distance * ay], [x + distance * bx, y + distance * by]);
+      continue;
+    }
+    const corners = turn < 0 ? 1 : Math.max(1, Math.ceil(turn / widest));
+    const radius = distance / Math.cos(turn / 2 / corners);
+    const first = Math.atan2(ay, ax) + turn / 2 / corners;
+    for (let k = 0; k < corners; k++) {
+      const angle = first + (k * turn) / corners;
+      curve.push([x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
+    }
+  }
+  return curve;
+}
