@@ -8,7 +8,9 @@ import webpack from 'webpack';
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
 /** The files that define custom functions; functions.json is made from their docstrings. */
-const functionFiles = ['heights'].map((name) => `./src/functions/${name}.ts`);
+const functionFiles = ['bench', 'bends', 'heights', 'lasts', 'outlines', 'plan', 'sizes', 'skives'].map(
+  (name) => `./src/functions/${name}.ts`,
+);
 
 const typescript = {
   test: /\.tsx?$/,

@@ -1,2 +1,9 @@
 /** Entry of functions.js: importing a file associates its functions, in calls that the metadata plugin appends. */
+import './bench';
+import './bends';
 import './heights';
+import './lasts';
+import './outlines';
+import './plan';
+import './sizes';
+import './skives';

@@ -1,5 +1,7 @@
+import type { Last } from '../core/last/last';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
 import { choice, defaulted, number, optional, table, text } from './schema';
+import type { Reading } from './read';
 
 export const lastsTable = table({
   name: 'Lasts',
@@ -106,3 +108,8 @@ export const lastsTable = table({
     rule: { least: 0, most: 1000, whole: true },
   },
 });
+
+/** A last from its row. */
+export function toLast({ bySize, ...last }: Reading<(typeof lastsTable)['columns']>['rows'][number]): Last {
+  return { ...last, pairsBySize: bySize };
+}

@@ -1,4 +1,6 @@
-import { OUTLINE_ROLES } from '../core/plan/inputs';
+import type { Point } from '../core/geometry/ring';
+import { type Outline, OUTLINE_ROLES } from '../core/plan/inputs';
+import type { Reading } from './read';
 import { choice, defaulted, number, optional, table, text } from './schema';
 
 export const outlinesTable = table({
@@ -31,3 +33,15 @@ export const outlinesTable = table({
     y: number({ heading: 'y', unit: 'mm', meaning: 'To the outside; of a gap, its height', least: -1e5, most: 1e5 }),
   },
 });
+
+/** Outlines from their points: those of one code, ring and role, in the order of their rows. */
+export function collectOutlines(rows: Reading<(typeof outlinesTable)['columns']>['rows']): readonly Outline[] {
+  const rings = new Map<string, Outline & { readonly points: Point[] }>();
+  for (const { code, ring, role, quality, x, y, row } of rows) {
+    const key = JSON.stringify([code.toLowerCase(), ring, role]);
+    const known = rings.get(key);
+    if (known) known.points.push([x, y]);
+    else rings.set(key, { code, ring, role, quality, points: [[x, y]], row });
+  }
+  return [...rings.values()];
+}

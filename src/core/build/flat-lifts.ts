@@ -44,7 +44,6 @@ export const USUAL_SETBACK = { least: 5, most: 15 } as const;
  */
 export function flatLifts(profile: Profile, thicknesses: readonly number[], rule: FlatLiftRule): readonly FlatLift[] {
   const { keptEdge, setback = USUAL_SETBACK, breast } = rule;
-  const tread = atLength(profile, profile.tread).x;
   let upper = 0;
   return thicknesses.map((thickness, i) => {
     if (keptEdge >= thickness) {
@@ -56,9 +55,8 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
     }
     const lower = upper;
     upper += thickness;
-    const reach = whereStands(profile, lower + keptEdge).x;
-    const end = i === 0 && breast === undefined ? Math.max(reach, tread - setback.most) : reach;
-    const front = Math.min(end, breast ?? tread - setback.least);
+    const limit = breast ?? wedgeFront(profile, keptEdge, setback);
+    const front = i === 0 ? limit : Math.min(limit, whereStands(profile, lower + keptEdge).x);
     if (front <= 0) {
       throw new Problem(
         'unavailable',
@@ -68,6 +66,16 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
     }
     return liftBetween(profile, { number: i + 1, thickness, lower, upper, front });
   });
+}
+
+/** Where a wedge ends, along the ground from the back: where its kept edge fits under the bottom, within the setback. */
+export function wedgeFront(
+  profile: Profile,
+  keptEdge: number,
+  setback: { readonly least: number; readonly most: number } = USUAL_SETBACK,
+): number {
+  const tread = atLength(profile, profile.tread).x;
+  return Math.min(Math.max(whereStands(profile, keptEdge).x, tread - setback.most), tread - setback.least);
 }
 
 function liftBetween(

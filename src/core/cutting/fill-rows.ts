@@ -123,13 +123,7 @@ function sink(row: Row, front: Front, length: number): { shift: number; rise: nu
 }
 
 /** The highest kind at or after a place that a row of this length and height takes, looking ever further on. */
-function firstThatFits(
-  queue: Queue,
-  laysOf: RowPlan['laysOf'],
-  place: number,
-  length: number,
-  height: number,
-): number {
+function firstThatFits(queue: Queue, laysOf: RowPlan['laysOf'], place: number, length: number, height: number): number {
   const { order } = queue;
   let low = place;
   let high = order.length;

@@ -74,7 +74,12 @@ export function packRows(pieces: readonly Piece[], format: SheetFormat): Layout 
     }
     if (!best?.laid.length) throw new Error('A piece that fits on an empty sheet was not laid.');
     const { laid } = best;
-    const sheet = laid.map(({ kind, x, y, turn }) => ({ piece: kinds[kind].piece, x: x + offset, y: y + offset, turn }));
+    const sheet = laid.map(({ kind, x, y, turn }) => ({
+      piece: kinds[kind].piece,
+      x: x + offset,
+      y: y + offset,
+      turn,
+    }));
     for (let again = repeats(laid, supply); again > 0; again--) {
       layout.push(sheet);
       for (const { kind } of laid) supply.take(kind);
@@ -110,7 +115,8 @@ function directionsFor(kinds: readonly Kind[], pieces: readonly Piece[], supply:
   for (const along of [true, false]) {
     for (const standing of free ? [false, true] : [!along]) {
       const known: (readonly Lay[] | undefined)[] = [];
-      const laysOf = (kind: number) => (known[kind] ??= turnsInRow(kinds[kind], pieces[kinds[kind].piece], along, standing));
+      const laysOf = (kind: number) =>
+        (known[kind] ??= turnsInRow(kinds[kind], pieces[kinds[kind].piece], along, standing));
       const order = kinds.map((_, kind) => kind);
       order.sort((a, b) => laysOf(b)[0].height - laysOf(a)[0].height || kinds[b].area - kinds[a].area || a - b);
       directions.push({ along, laysOf, queue: new Queue(order, supply) });

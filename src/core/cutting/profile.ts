@@ -142,7 +142,11 @@ class Reach implements Profile {
   /** Joins neighbouring stretches that are parts of one edge. */
   joined(): Profile {
     const { at, from, to, edge, stretches } = this;
-    const n = { at: new Float64Array(stretches + 1), from: new Float64Array(stretches), to: new Float64Array(stretches) };
+    const n = {
+      at: new Float64Array(stretches + 1),
+      from: new Float64Array(stretches),
+      to: new Float64Array(stretches),
+    };
     let count = 0;
     for (let k = 0; k < stretches; k++) {
       if (count > 0 && edge[k] >= 0 && edge[k] === edge[k - 1]) {

@@ -10,7 +10,12 @@ import { allows } from './way';
 
 /** What is wrong with a layout. `sheet` counts from 0, `keys` name the pieces. */
 export type Fault =
-  | { readonly kind: 'knifeRoom'; readonly sheet: number; readonly keys: readonly [string, string]; readonly gap: number }
+  | {
+      readonly kind: 'knifeRoom';
+      readonly sheet: number;
+      readonly keys: readonly [string, string];
+      readonly gap: number;
+    }
   | { readonly kind: 'edgeTrim'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
   | { readonly kind: 'way'; readonly sheet: number; readonly keys: readonly [string]; readonly turn: number }
   | { readonly kind: 'count'; readonly keys: readonly [string]; readonly laid: number; readonly wanted: number }
@@ -94,5 +99,6 @@ export function describeFault(fault: Fault): string {
 
 /** Stops a layout with faults from leaving the core: it would be a mistake of the tool, never of the maker. */
 export function mustBeSound(faults: readonly Fault[]): void {
-  if (faults.length) throw new Error(`The layout does not stand the check: ${faults.slice(0, 3).map(describeFault).join('; ')}`);
+  if (faults.length)
+    throw new Error(`The layout does not stand the check: ${faults.slice(0, 3).map(describeFault).join('; ')}`);
 }

@@ -1,0 +1,40 @@
+import type { Point, Ring } from '../geometry/ring';
+import { atGround, type Profile } from '../last/profile';
+
+/** The edge of a wedge or platform that a strip covers. */
+export interface WedgeEdge {
+  /** Along the plan edge, mm. */
+  readonly path: readonly Point[];
+  /** Height of the edge over a point of the path, mm. */
+  heightAt(x: number, y: number): number;
+}
+
+/**
+ * The plan edge to cover and its height. Of a wedge alone it runs from one end of its front round the back to the other;
+ * with a platform it runs all round from the back, where the seam stands.
+ * @param ring outline of the platform, or of the wedge with its front cut off straight
+ */
+export function wedgeEdge(
+  ring: Ring,
+  profile: Profile,
+  { front, platform }: { readonly front: number; readonly platform: number },
+): WedgeEdge {
+  return {
+    path: platform > 0 ? closedFromBack(ring) : backAndSides(ring),
+    heightAt: (x) => platform + (x <= front ? atGround(profile, x).z : 0),
+  };
+}
+
+/** The ring from its rearmost point all the way round, that point again at the end. */
+function closedFromBack(ring: Ring): readonly Point[] {
+  const back = ring.reduce((best, [x], i) => (x < (ring[best] as Point)[0] ? i : best), 0);
+  return [...ring.slice(back), ...ring.slice(0, back), ring[back] as Point];
+}
+
+/** The ring without its front, which is its edge furthest forward. */
+function backAndSides(ring: Ring): readonly Point[] {
+  const n = ring.length;
+  const middle = (i: number) => (ring[i] as Point)[0] + (ring[(i + 1) % n] as Point)[0];
+  const front = ring.reduce((best, _, i) => (middle(i) > middle(best) ? i : best), 0);
+  return [...ring.slice(front + 1), ...ring.slice(0, front + 1)];
+}

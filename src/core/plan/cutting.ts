@@ -1,0 +1,160 @@
+import type { Stock } from '../build/stock';
+import { area } from '../geometry/area';
+import { box } from '../geometry/box';
+import { mirror } from '../geometry/mirror';
+import { moved } from '../geometry/moved';
+import { leastSheets } from '../cutting/least-sheets';
+import { packRows } from '../cutting/pack-rows';
+import type { Layout } from '../cutting/layout';
+import type { Piece } from '../cutting/piece';
+import type { SheetFormat } from '../cutting/sheet';
+import type { Way } from '../cutting/way';
+import { describeFault, verifyLayout } from '../cutting/verify-layout';
+import { Problem } from '../problem';
+import { fold } from './codes';
+import type { LayoutRow } from './inputs';
+import { identity, Memo } from './memo';
+import { type PieceLine, pieceKey } from './pieces';
+
+/** How the pieces of one stock lie on its sheets. */
+export interface StockCutting {
+  readonly stock: Stock;
+  readonly lines: readonly PieceLine[];
+  readonly format: SheetFormat;
+  readonly pieces: readonly Piece[];
+  readonly layout: Layout;
+  /** Pieces to cut. */
+  readonly count: number;
+  /** Net area of all pieces, mm². */
+  readonly net: number;
+  /** Net area over the area of the sheets. */
+  readonly areaUse: number;
+  /** Lost between the pieces, as a share of the ground that they take up on each sheet. */
+  readonly firstWaste: number;
+  /** Lost outside of that ground, as a share of the sheets. */
+  readonly secondWaste: number;
+  /** No fewer sheets could do. */
+  readonly least: number;
+  /** Where the layout comes from: the quick rows, or a long search's table. */
+  readonly source: 'rows' | 'search';
+  /** Sheets that the quick rows would take. */
+  readonly rows: number;
+  /** Why a given layout is not used. */
+  readonly ignored?: string | undefined;
+}
+
+export interface Cutting {
+  readonly stocks: readonly StockCutting[];
+  readonly problems: readonly Problem[];
+}
+
+const layouts = new Memo<{ readonly layout: Layout }>(512);
+
+/** Third stage: the pieces of all styles and sizes on shared sheets, stock by stock. */
+export function cutting(lines: readonly PieceLine[], stocks: readonly Stock[], given: readonly LayoutRow[]): Cutting {
+  const problems: Problem[] = [];
+  const cut = stocks.flatMap((stock): StockCutting[] => {
+    const own = lines.filter(({ layer }) => fold(layer.stock) === fold(stock.code));
+    if (own.length === 0) return [];
+    try {
+      return [cutStock(stock, own, given)];
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      problems.push(
+        new Problem(
+          error.code,
+          { argument: 'stock', table: 'Bottom stock', row: stock.row, column: 'Stock' },
+          `${stock.code}: ${error.reason}`,
+        ),
+      );
+      return [];
+    }
+  });
+  return { stocks: cut, problems };
+}
+
+function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly LayoutRow[]): StockCutting {
+  const format = formatOf(stock);
+  const pieces = piecesOf(lines, wayOf(stock));
+  const content = lines.map((line) => [
+    identity(line.sizeRun.bottom),
+    line.layer.item,
+    line.count,
+    line.run.style.code,
+    line.sizeRun.size,
+  ]);
+  const { layout: rows } = layouts.get(JSON.stringify([format, stock.lies, content]), () => ({
+    layout: packRows(pieces, format),
+  }));
+  const searched = givenLayout(stock, given, pieces, format);
+  const used = searched?.layout && searched.layout.length <= rows.length ? searched.layout : rows;
+  const net = pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0);
+  const ground = used.reduce((sum, sheet) => sum + groundOf(sheet, pieces), 0);
+  const sheets = used.length * stock.length * stock.width;
+  return {
+    stock,
+    lines,
+    format,
+    pieces,
+    layout: used,
+    count: pieces.reduce((sum, { count }) => sum + count, 0),
+    net,
+    areaUse: net / sheets,
+    firstWaste: 1 - net / ground,
+    secondWaste: 1 - ground / sheets,
+    least: leastSheets(pieces, format),
+    source: used === rows ? 'rows' : 'search',
+    rows: rows.length,
+    ignored: searched?.ignored,
+  };
+}
+
+/** A sheet's format; of a hide, a sheet of its proportions and of its usable area. */
+function formatOf({ length, width, usableShare, knifeRoom, edgeTrim }: Stock): SheetFormat {
+  const scale = Math.sqrt(usableShare);
+  return { length: length * scale, width: width * scale, knifeRoom, edgeTrim };
+}
+
+function wayOf({ lies }: Stock): Way {
+  return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[lies] };
+}
+
+function piecesOf(lines: readonly PieceLine[], way: Way): readonly Piece[] {
+  return lines.flatMap((line): Piece[] => {
+    const { ring } = line.layer;
+    const count = line.count / 2;
+    return [
+      { key: pieceKey(line, 'L'), ring, count, way },
+      { key: pieceKey(line, 'R'), ring: mirror(ring), count, way },
+    ];
+  });
+}
+
+/** Area of the box about the pieces of a sheet, mm². */
+function groundOf(sheet: Layout[number], pieces: readonly Piece[]): number {
+  const { left, right, bottom, top } = box(
+    sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
+  );
+  return (right - left) * (top - bottom);
+}
+
+/** A layout that a long search wrote down, if it still fits the pieces: it is checked anew at every use. */
+function givenLayout(
+  stock: Stock,
+  given: readonly LayoutRow[],
+  pieces: readonly Piece[],
+  format: SheetFormat,
+): { readonly layout?: Layout; readonly ignored?: string } | undefined {
+  const rows = given.filter((row) => fold(row.stock) === fold(stock.code));
+  if (rows.length === 0) return undefined;
+  const index = new Map(pieces.map(({ key }, i) => [fold(key), i]));
+  const sheets = new Map<number, { piece: number; x: number; y: number; turn: number }[]>();
+  for (const { sheet, piece, x, y, turn } of rows) {
+    const found = index.get(fold(piece));
+    if (found === undefined) return { ignored: `it holds ${piece}, which is not to be cut` };
+    sheets.set(sheet, [...(sheets.get(sheet) ?? []), { piece: found, x, y, turn }]);
+  }
+  const layout = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
+  const [fault] = verifyLayout(pieces, format, layout);
+  return fault ? { ignored: describeFault(fault) } : { layout };
+}

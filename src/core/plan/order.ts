@@ -1,0 +1,63 @@
+import type { Part } from '../build/layer';
+import type { Stock } from '../build/stock';
+import { Problem } from '../problem';
+import { convertUnit } from '../units';
+import type { StockCutting } from './cutting';
+
+/** What to buy of one stock. */
+export interface OrderLine {
+  readonly cutting: StockCutting;
+  /** What it is for: parts by style. */
+  readonly uses: readonly { readonly style: string; readonly part: Part }[];
+  /** Sheets needed, on the shelf, to buy. */
+  readonly need: number;
+  readonly onHand: number;
+  readonly buy: number;
+  /** Money for one sheet; undefined where no price is given. */
+  readonly sheetPrice: number | undefined;
+  readonly toPay: number | undefined;
+}
+
+/** Fourth stage: sheets to buy in packs and least quantities, and what they cost. */
+export function order(cuttings: readonly StockCutting[]): readonly OrderLine[] {
+  return cuttings.map((cutting): OrderLine => {
+    const { stock, layout, lines } = cutting;
+    const need = layout.length;
+    const lack = Math.max(0, need - stock.onHand);
+    const buy = lack === 0 ? 0 : Math.ceil(Math.max(lack, stock.minimum) / stock.pack) * stock.pack;
+    const sheetPrice = priceOfSheet(stock);
+    const uses = new Map(
+      lines.map(({ run, layer }) => [`${run.style.code} ${layer.part}`, { style: run.style.code, part: layer.part }]),
+    );
+    return {
+      cutting,
+      uses: [...uses.values()],
+      need,
+      onHand: stock.onHand,
+      buy,
+      sheetPrice,
+      toPay: sheetPrice === undefined ? undefined : sheetPrice * buy,
+    };
+  });
+}
+
+/**
+ * Money for a whole sheet, whatever it is sold by; undefined where no price is given.
+ * @throws Problem where it is sold by weight and no density is given.
+ */
+export function priceOfSheet(stock: Stock): number | undefined {
+  const { price, soldBy, length, width, thickness, density } = stock;
+  if (price === undefined) return undefined;
+  const area = length * width;
+  if (soldBy === 'sheet') return price;
+  if (soldBy === 'm²') return price * convertUnit(area, 'mm2', 'm2');
+  if (soldBy === 'ft²') return price * convertUnit(area, 'mm2', 'ft2');
+  if (density === undefined) {
+    throw new Problem(
+      'invalid',
+      { argument: 'stock', table: 'Bottom stock', row: stock.row, column: 'Density' },
+      'what is sold by kg needs its density; enter it in kg/m³',
+    );
+  }
+  return (price * area * thickness * density) / 1e9;
+}

@@ -1,0 +1,105 @@
+import { Problem } from '../problem';
+import { type Check, checks } from './checks';
+import { cost, type CostLine } from './cost';
+import { cutting, type Cutting } from './cutting';
+import type { PlanInput } from './inputs';
+import { order, type OrderLine } from './order';
+import { pieces, type PieceLine } from './pieces';
+import { type Round, rounds } from './rounds';
+import { type Runs, runs } from './runs';
+import { ticket, type TicketStep } from './ticket';
+
+export type UnreadHeading = { readonly table: string; readonly heading: string };
+
+/**
+ * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
+ * checks, rounds, ticket.
+ */
+export class Plan {
+  private stages: {
+    runs?: Runs;
+    pieces?: readonly PieceLine[];
+    cutting?: Cutting;
+    orders?: readonly OrderLine[];
+    costs?: readonly CostLine[];
+    rounds?: readonly Round[];
+    checks?: readonly Check[];
+  } = {};
+
+  constructor(
+    readonly input: PlanInput,
+    private readonly unread: readonly UnreadHeading[] = [],
+  ) {}
+
+  /** Styles and sizes that can be built, and what keeps others from it. */
+  get runs(): Runs {
+    return (this.stages.runs ??= runs(this.input));
+  }
+
+  /** @throws Problem where a style cannot be built: an order without it would be short. */
+  get pieces(): readonly PieceLine[] {
+    return (this.stages.pieces ??= pieces(this.sound(this.runs)));
+  }
+
+  /** @throws Problem as pieces, or where a piece fits no sheet. */
+  get cutting(): Cutting {
+    return this.sound(this.laid);
+  }
+
+  get orders(): readonly OrderLine[] {
+    return (this.stages.orders ??= order(this.cutting.stocks));
+  }
+
+  get costs(): readonly CostLine[] {
+    return (this.stages.costs ??= cost(this.runs, this.pieces, this.orders, this.input));
+  }
+
+  get rounds(): readonly Round[] {
+    return (this.stages.rounds ??= rounds(this.sound(this.runs)));
+  }
+
+  /** Never throws for what it can list instead. */
+  get checks(): readonly Check[] {
+    return (this.stages.checks ??= this.check());
+  }
+
+  ticket(style: string, size?: number): readonly TicketStep[] {
+    return ticket(this.runs, style, size);
+  }
+
+  /** Where pieces lie, with the problems of stocks whose pieces do not fit. */
+  private get laid(): Cutting {
+    return (this.stages.cutting ??= cutting(pieces(this.runs), this.input.stock, this.input.layouts));
+  }
+
+  private check(): readonly Check[] {
+    const orderProblems: Problem[] = [];
+    const attempt = <T>(work: () => readonly T[]): readonly T[] => {
+      try {
+        return work();
+      } catch (error) {
+        if (!(error instanceof Problem)) throw error;
+        orderProblems.push(error);
+        return [];
+      }
+    };
+    const orders = attempt(() => order(this.laid.stocks));
+    const costs = attempt(() => cost(this.runs, pieces(this.runs), orders, this.input));
+    return checks({
+      input: this.input,
+      runs: this.runs,
+      cutting: this.laid,
+      orders,
+      costs,
+      rounds: rounds(this.runs),
+      unread: this.unread,
+      orderProblems,
+    });
+  }
+
+  private sound<T extends { readonly problems: readonly Problem[] }>(stage: T): T {
+    const [first] = stage.problems;
+    if (first) throw first;
+    return stage;
+  }
+}

@@ -1,0 +1,36 @@
+import { bendStrain as strainOf, maxThickness as thickestOf } from '../core/build/bend';
+import { readNumber } from '../tables/cell';
+import { answer } from './answer';
+import { readLength, readSide, readThickness } from './arguments';
+
+const RADIUS = { above: 0, most: 1e5 };
+
+/**
+ * How far a bent layer's outer face is stretched: t / (2R + t) over the outside of a curve, t / (2R − t) into a hollow. A caution, not a ban.
+ * @customfunction BENDSTRAIN
+ * @param {any} thickness Thickness of the layer, mm.
+ * @param {any} radius Radius of the last's curve, mm.
+ * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @returns {number} Stretch as a share of the length.
+ */
+export function bendStrain(thickness: any, radius: any, side?: any): number {
+  return answer(() => strainOf(readThickness(thickness), readLength(radius, 'radius', RADIUS), readSide(side)));
+}
+
+/**
+ * The thickest layer that goes round a radius uncracked.
+ * @customfunction MAXTHICKNESS
+ * @param {any} radius Radius of the last's curve, mm.
+ * @param {any} tube_per_thickness Diameter of the smallest tube that the sheet rounds uncracked over its thickness, from your own test.
+ * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @returns {number} Thickness, mm.
+ */
+export function maxThickness(radius: any, tube_per_thickness: any, side?: any): number {
+  return answer(() =>
+    thickestOf(
+      readLength(radius, 'radius', RADIUS),
+      readNumber(tube_per_thickness, { above: 0, most: 1000 }, { argument: 'tube_per_thickness' }),
+      readSide(side),
+    ),
+  );
+}

@@ -1,0 +1,33 @@
+import { Finder } from '../core/plan/finder';
+import type { LastInSize } from '../core/last/last-in-size';
+import { Problem } from '../core/problem';
+import { type Cell, type Cells, isBlank, readNumber, readText } from '../tables/cell';
+import { lastsTable, toLast } from '../tables/lasts';
+import { collectOutlines, outlinesTable } from '../tables/outlines';
+import { readTable } from '../tables/read';
+
+/**
+ * A last by its code in a table of lasts, in a size of its own system or in its base size.
+ * @throws Problem for an unknown code and for slips in the tables.
+ */
+export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?: Cells | null): LastInSize {
+  const wanted = readText(code, { argument: 'last' });
+  const { rows, problems } = readTable(lastsTable, lasts);
+  if (problems[0]) throw problems[0];
+  const row = rows.find((one) => one.code.toLowerCase() === wanted.toLowerCase());
+  if (!row) {
+    const known = rows.map((one) => one.code).join(', ');
+    throw new Problem(
+      'invalid',
+      { argument: 'last' },
+      `"${wanted}" is not in Lasts${known ? `, which holds ${known}` : ', which has no rows'}`,
+    );
+  }
+  const points = readTable(outlinesTable, outlines ?? []);
+  if (points.rows.length > 0 && points.problems[0]) throw points.problems[0];
+  const last = toLast(row);
+  const finder = new Finder({ lasts: [last], stock: [], outlines: collectOutlines(points.rows) });
+  const place = { argument: 'size' };
+  const own = isBlank(size) ? last.baseSize : readNumber(size, { least: -10, most: 450 }, place);
+  return finder.lastInSize(last, own, last.system, place);
+}

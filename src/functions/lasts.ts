@@ -1,0 +1,205 @@
+import { bentLayers } from '../core/build/bent-layers';
+import { coverStrip as stripOf } from '../core/build/cover-strip';
+import { flatLifts, wedgeFront } from '../core/build/flat-lifts';
+import { layerMix } from '../core/build/layer-mix';
+import { wedgeEdge } from '../core/build/wedge-edge';
+import { cut } from '../core/geometry/cut';
+import { letOutSmooth } from '../core/geometry/let-out-smooth';
+import { mirror } from '../core/geometry/mirror';
+import { groundOutline } from '../core/last/ground-outline';
+import { atLength, bottomLength } from '../core/last/profile';
+import { tightestCurve } from '../core/last/tightest-curve';
+import { Problem } from '../core/problem';
+import { isBlank, readChoice } from '../tables/cell';
+import { answer } from './answer';
+import { readLength, readLengthOr, readNumbers, readSide, writeOutline } from './arguments';
+import { readLastInSize } from './last-argument';
+
+/** From row to row of a profile, mm. */
+const STEP = 10;
+
+/**
+ * A last's bottom from the side: lengths along it and along the ground, height, slope.
+ * @customfunction PROFILE
+ * @param {any} last Code of the last.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
+ * @returns {any[][]} A table: a row every 10 mm along the bottom.
+ */
+export function profile(last: any, lasts: any[][], size?: any, outlines?: any[][]): any[][] {
+  return answer(() => {
+    const { profile: side } = readLastInSize(last, lasts, size, outlines);
+    const length = bottomLength(side);
+    const stops = [...Array(Math.ceil(length / STEP - 1e-9)).keys()].map((i) => i * STEP);
+    return [
+      ['Along\nmm', 'Ground\nmm', 'Height\nmm', 'Slope\n°'],
+      ...[...stops, length].map((s) => {
+        const point = atLength(side, s);
+        return [point.s, point.x, point.z, point.slope];
+      }),
+    ];
+  });
+}
+
+/**
+ * A last's bottom from above, x along the bottom from the back, y to the outside of a left foot.
+ * @customfunction OUTLINE
+ * @param {any} last Code of the last.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [foot] left or right; without it left.
+ * @param {any} [let_out] How far to let it out all round, mm; without it 0.
+ * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
+ * @returns {any[][]} A table: x and y, mm.
+ */
+export function outline(last: any, lasts: any[][], size?: any, foot?: any, let_out?: any, outlines?: any[][]): any[][] {
+  return answer(() => {
+    const { outline: ring } = readLastInSize(last, lasts, size, outlines);
+    const side = isBlank(foot) ? 'left' : readChoice(foot, ['left', 'right'] as const, { argument: 'foot' });
+    const out = letOutSmooth(ring, readLengthOr(let_out, 'let_out', 0, { least: -20, most: 100 }));
+    return writeOutline(side === 'left' ? out : mirror(out));
+  });
+}
+
+/**
+ * The tightest curve of a last's bottom.
+ * @customfunction TIGHTESTRADIUS
+ * @param {any} last Code of the last.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
+ * @returns {number} Radius, mm.
+ */
+export function tightestRadius(last: any, lasts: any[][], side?: any, size?: any, outlines?: any[][]): number {
+  return answer(() => {
+    const where = readSide(side);
+    const curve = tightestCurve(readLastInSize(last, lasts, size, outlines).profile, where);
+    if (!curve) throw new Problem('unavailable', { argument: 'last' }, `its bottom has no curve to the ${where}`);
+    return curve.radius;
+  });
+}
+
+/**
+ * The lifts of a wedge under a last: how far each reaches, its skive, its heights.
+ * @customfunction WEDGE
+ * @param {any} last Code of the last.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
+ * @param {any} [platform] Thickness of what lies under the wedge, mm; without it 0.
+ * @param {any} [laying] flat or bent (on along the last); without it flat.
+ * @param {any} [edge_left] Thickness left at skived fronts, mm; without it 1.
+ * @param {any} [rasping] The most that may be rasped off the height, mm; without it 1.
+ * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
+ * @returns {any[][]} A table: flat lifts from the ground up, bent layers from the last down; lengths without let-out.
+ */
+export function wedge(
+  last: any,
+  lasts: any[][],
+  thicknesses: any[][],
+  platform?: any,
+  laying?: any,
+  edge_left?: any,
+  rasping?: any,
+  size?: any,
+  outlines?: any[][],
+): any[][] {
+  return answer(() => {
+    const { profile: side, heelHeight } = readLastInSize(last, lasts, size, outlines);
+    if (heelHeight <= 0) {
+      throw new Problem('unavailable', { argument: 'last' }, 'its heel height is 0, so there is nothing to raise');
+    }
+    const given = readNumbers(thicknesses, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
+    const under = readLengthOr(platform, 'platform', 0, { most: 200 });
+    const bent = !isBlank(laying) && readChoice(laying, ['flat', 'bent'] as const, { argument: 'laying' }) === 'bent';
+    const edge = readLengthOr(edge_left, 'edge_left', 1, { most: 20 });
+    const pitch = bent ? ((side.slope[0] as number) * Math.PI) / 180 : 0;
+    const mix = layerMix(
+      heelHeight * Math.cos(pitch),
+      given.map((thickness) => ({ thickness })),
+      readLengthOr(rasping, 'rasping', undefined, { most: 30 }),
+    );
+    const courses = given
+      .flatMap((thickness, i) => new Array<number>(mix.counts[i] as number).fill(thickness))
+      .sort((a, b) => b - a);
+    return bent
+      ? [
+          ['No.', 'Thick\nmm', 'Length along\nmm', 'Length flat\nmm', 'Skive\nmm', 'Angle\n°', 'Upright\nmm'],
+          ...bentLayers(side, courses.reverse(), edge).map((layer) => [
+            layer.number,
+            layer.thickness,
+            layer.front,
+            layer.groundFront,
+            layer.skiveWidth,
+            layer.skiveAngle,
+            layer.upright,
+          ]),
+        ]
+      : [
+          ['No.', 'Thick\nmm', 'From\nmm', 'To\nmm', 'Length\nmm', 'Skive\nmm', 'Angle\n°', 'Edge\nmm', 'Proud\nmm'],
+          ...flatLifts(side, courses, { keptEdge: edge }).map((lift) => [
+            lift.number,
+            lift.thickness,
+            under + lift.lower,
+            under + lift.upper,
+            lift.front,
+            lift.skiveWidth,
+            lift.skiveAngle,
+            lift.edge,
+            lift.proud,
+          ]),
+        ];
+  });
+}
+
+/**
+ * The strip that covers a wedge's edge, unrolled along the plan edge: round the back, or with a platform all round.
+ * @customfunction COVERSTRIP
+ * @param {any} last Code of the last.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any} turn_over Over the upper edge, mm.
+ * @param {any} turn_under Under the lower edge, mm; usual 12 to 15.
+ * @param {any} [platform] Thickness of a platform under the wedge, mm; without it none.
+ * @param {any} [let_out] Edge of the build beyond the last's, mm; without it 0.
+ * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
+ * @returns {any[][]} A table: places along the strip with the edge's height and the width to cut, then length and area.
+ */
+export function coverStrip(
+  last: any,
+  lasts: any[][],
+  turn_over: any,
+  turn_under: any,
+  platform?: any,
+  let_out?: any,
+  size?: any,
+  outlines?: any[][],
+): any[][] {
+  return answer(() => {
+    const one = readLastInSize(last, lasts, size, outlines);
+    const [over, under] = [
+      readLength(turn_over, 'turn_over', { most: 100 }),
+      readLength(turn_under, 'turn_under', { most: 100 }),
+    ];
+    const below = readLengthOr(platform, 'platform', 0, { most: 200 });
+    const ring = letOutSmooth(
+      groundOutline(one.outline, one.profile),
+      readLengthOr(let_out, 'let_out', 0, { least: -20, most: 100 }),
+    );
+    if (below === 0 && one.heelHeight === 0) {
+      throw new Problem('unavailable', { argument: 'last' }, 'its heel height is 0 and there is no platform to cover');
+    }
+    const front = one.heelHeight > 0 ? wedgeFront(one.profile, 1) : 0;
+    const base = below > 0 ? ring : cut(ring, ([x]) => front - x);
+    const { path, heightAt } = wedgeEdge(base, one.profile, { front, platform: below });
+    const strip = stripOf(path, heightAt, over, under);
+    return [
+      ['At\nmm', 'Height\nmm', 'Width\nmm'],
+      ...strip.stations.map(({ at, height }) => [at, height, height + over + under]),
+      ['Length', strip.length, ''],
+      ['Area mm²', strip.area, ''],
+    ];
+  });
+}

@@ -1,0 +1,216 @@
+import type { Check } from '../core/plan/checks';
+import { isBlank, readNumber, readText } from '../tables/cell';
+import { writeTable } from '../tables/result';
+import {
+  checksTable,
+  costTable,
+  cuttingTable,
+  orderTable,
+  piecesTable,
+  roundsTable,
+  ticketTable,
+} from '../tables/results';
+import { sizeWriter } from '../tables/sizes-in-words';
+import { answer } from './answer';
+import { reading, soundPlan } from './plan-arguments';
+
+/**
+ * Every piece to cut, by style and size: outline, thickness, skive, number.
+ * @customfunction PIECES
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
+ */
+export function pieces(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(piecesTable(sizeWriter(plan.runs.styles)), plan.pieces, money);
+  });
+}
+
+/**
+ * How the pieces of all sizes lie on shared sheets, by stock.
+ * @customfunction CUTTING
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: sheets, least possible number, area use, first and second waste.
+ */
+export function cutting(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(cuttingTable, plan.cutting.stocks, money);
+  });
+}
+
+/**
+ * Sheets needed, on hand and to buy, with what they cost.
+ * @customfunction ORDER
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: a row a stock, and the sum.
+ */
+export function order(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(orderTable, plan.orders, money);
+  });
+}
+
+/**
+ * What a pair and the run cost, by style: stock, adhesive, sundries, work, spoilage; with minutes and weight.
+ * @customfunction COST
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: a row a style, and the sum.
+ */
+export function cost(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(costTable, plan.costs, money);
+  });
+}
+
+/**
+ * What to mend, what to look at and what holds: slips in the tables, heights, bends, sheets, lasts, prices.
+ * @customfunction CHECKS
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: a row a check, what is to mend first.
+ */
+export function checks(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, problems } = reading([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const slips = problems.map((problem): Check => ({
+      kind: 'problem',
+      subject: problem.place.table ?? problem.place.argument,
+      verdict: 'mend',
+      problem,
+    }));
+    return writeTable(checksTable, slips.length > 0 ? slips : plan.checks);
+  });
+}
+
+/**
+ * How often the lasts of each size are used to make the run, and for how many days.
+ * @customfunction ROUNDS
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @returns {any[][]} A table: a row a last and size.
+ */
+export function rounds(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(roundsTable, plan.rounds);
+  });
+}
+
+/**
+ * The bench's ticket of a style in gluing order, from the last downward.
+ * @customfunction TICKET
+ * @param {any} style Code of the style.
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} rates Costs and times with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any} [size] One size of the run; without it, all.
+ * @returns {any[][]} A table: a row a piece, with size, measures, skive, pieces to cut, height built, how to make its faces ready.
+ */
+export function ticket(
+  style: any,
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+  size?: any,
+): any[][] {
+  return answer(() => {
+    const code = readText(style, { argument: 'style' });
+    const one = isBlank(size) ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
+    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    return writeTable(ticketTable(sizeWriter(plan.runs.styles)), plan.ticket(code, one));
+  });
+}

@@ -1,0 +1,151 @@
+import { convertSize } from '../core/sizes/convert';
+import { footLength as footLengthOf } from '../core/sizes/foot-length';
+import { grade as gradeOf } from '../core/sizes/grade';
+import { lastLength as lastLengthOf } from '../core/sizes/last-length';
+import { pairs as split } from '../core/sizes/pairs';
+import { sizeRun as sizesOf } from '../core/sizes/size-run';
+import { SIZE_SYSTEMS } from '../core/sizes/systems';
+import { type Cell, isBlank, readChoice, readNumber } from '../tables/cell';
+import { answer } from './answer';
+
+// The metadata tool wants double quotes.
+// prettier-ignore
+/**
+ * Size systems. EU: Paris points of 2/3 cm. UK, UKCHILD: English, adult and child. USMEN, USWOMEN (common),
+ * USWOMENDEVICE (as read on a measuring device), USCHILD. MONDO, CN, KR: foot in mm. JP: foot in cm.
+ * @customenum {string}
+ */
+enum SizeSystem {
+  EU = "EU",
+  UK = "UK",
+  UKCHILD = "UKCHILD",
+  USMEN = "USMEN",
+  USWOMEN = "USWOMEN",
+  USWOMENDEVICE = "USWOMENDEVICE",
+  USCHILD = "USCHILD",
+  MONDO = "MONDO",
+  JP = "JP",
+  CN = "CN",
+  KR = "KR",
+}
+
+const SIZE = { least: -10, most: 450 };
+
+function readSize(cell: Cell, argument: string): number {
+  return readNumber(cell, SIZE, { argument });
+}
+
+function readSystem(cell: Cell, argument: string) {
+  return readChoice(cell, SIZE_SYSTEMS, { argument });
+}
+
+/**
+ * A size in another system, by the foot length that both are for. Printed tables often differ by half a size: UK 8 is 41.37 here, marked 41.5 or 42.
+ * @customfunction SIZECONVERT
+ * @param {any} size Size to convert.
+ * @param {SizeSystem} from_system System that it is in.
+ * @param {SizeSystem} to_system System wanted.
+ * @param {any} [rounding] Step to round to: 0.5 for halves, 1 for wholes, 5 for mm; without it, exact.
+ * @returns {number} The size in the system wanted.
+ */
+export function sizeConvert(size: any, from_system: SizeSystem, to_system: SizeSystem, rounding?: any): number {
+  return answer(() =>
+    convertSize(
+      readSize(size, 'size'),
+      readSystem(from_system, 'from_system'),
+      readSystem(to_system, 'to_system'),
+      isBlank(rounding) ? 0 : readNumber(rounding, { least: 0, most: 50 }, { argument: 'rounding' }),
+    ),
+  );
+}
+
+/**
+ * Length of the foot that a size is made for.
+ * @customfunction FOOTLENGTH
+ * @param {any} size Size.
+ * @param {SizeSystem} system Its system.
+ * @returns {number} Length of the foot, mm.
+ */
+export function footLength(size: any, system: SizeSystem): number {
+  return answer(() => footLengthOf(readSize(size, 'size'), readSystem(system, 'system')));
+}
+
+/**
+ * Length of the last for a size: the foot and the toe allowance.
+ * @customfunction LASTLENGTH
+ * @param {any} size Size.
+ * @param {SizeSystem} system Its system.
+ * @param {any} [toe_allowance] Last longer than foot by, mm, usual 10 to 20; without it what the system's formulas imply: 13.33, English 16.93.
+ * @returns {number} Length of the last, mm.
+ */
+export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): number {
+  return answer(() =>
+    lastLengthOf(
+      readSize(size, 'size'),
+      readSystem(system, 'system'),
+      isBlank(toe_allowance)
+        ? undefined
+        : readNumber(toe_allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' }),
+    ),
+  );
+}
+
+/**
+ * A measure at another size, growing by the same amount per size. Usual per continental size: length 6.67, tread 1.67, seat 1.25, girth 5 mm.
+ * @customfunction GRADE
+ * @param {any} value Measure at the first size.
+ * @param {any} from_size Size that it is of.
+ * @param {any} to_size Size wanted.
+ * @param {any} per_size What one size adds.
+ * @returns {number} The measure at the size wanted.
+ */
+export function grade(value: any, from_size: any, to_size: any, per_size: any): number {
+  return answer(() =>
+    gradeOf(
+      readNumber(value, {}, { argument: 'value' }),
+      readSize(from_size, 'from_size'),
+      readSize(to_size, 'to_size'),
+      readNumber(per_size, { least: -1000, most: 1000 }, { argument: 'per_size' }),
+    ),
+  );
+}
+
+/**
+ * The sizes of a run in one row, as the headings of Pairage.
+ * @customfunction SIZERUN
+ * @param {any} smallest Smallest size.
+ * @param {any} largest Largest size.
+ * @param {any} [step] From size to size; without it 1.
+ * @returns {any[][]} One row of sizes.
+ */
+export function sizeRun(smallest: any, largest: any, step?: any): any[][] {
+  return answer(() => [
+    [
+      ...sizesOf(
+        readSize(smallest, 'smallest'),
+        readSize(largest, 'largest'),
+        isBlank(step) ? 1 : readNumber(step, { above: 0, most: 100 }, { argument: 'step' }),
+      ),
+    ],
+  ]);
+}
+
+/**
+ * Splits pairs over sizes in proportion to a size curve, so that they add up; ties go to the smaller size.
+ * @customfunction PAIRS
+ * @param {any} total Pairs in all.
+ * @param {any[][]} size_curve Weight of each size, in a row or a column.
+ * @returns {any[][]} Pairs of each size, laid out as the curve.
+ */
+export function pairs(total: any, size_curve: any[][]): any[][] {
+  return answer(() => {
+    const place = { argument: 'size_curve' };
+    const weights = size_curve.map((row) =>
+      row.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, place))),
+    );
+    const whole = readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' });
+    const list = split(whole, weights.flat());
+    let next = 0;
+    return weights.map((row) => row.map(() => list[next++] as number));
+  });
+}

@@ -1,0 +1,90 @@
+import type { PlanInput } from '../core/plan/inputs';
+import { Memo } from '../core/plan/memo';
+import { Plan, type UnreadHeading } from '../core/plan/plan';
+import type { Problem } from '../core/problem';
+import type { Cells } from './cell';
+import { lastsTable, toLast } from './lasts';
+import { layoutsTable } from './layouts';
+import { collectOutlines, outlinesTable } from './outlines';
+import { pairageTable } from './pairage';
+import { ratesTable } from './rates';
+import { empty, type Reading, readTable } from './read';
+import type { Columns, Table } from './schema';
+import { stockTable } from './stock';
+import { stylesTable } from './styles';
+
+/** The tables that a plan is made from, as a host hands them over. */
+export interface PlanCells {
+  readonly pairage: Cells;
+  readonly styles: Cells;
+  readonly lasts: Cells;
+  readonly stock: Cells;
+  readonly rates: Cells;
+  readonly outlines?: Cells | undefined;
+  readonly layouts?: Cells | undefined;
+}
+
+/** All input tables by their argument. */
+export const INPUT_TABLES = {
+  pairage: pairageTable,
+  styles: stylesTable,
+  lasts: lastsTable,
+  stock: stockTable,
+  rates: ratesTable,
+  outlines: outlinesTable,
+  layouts: layoutsTable,
+} as const;
+
+/** A plan, or everything in the tables that keeps it from being made. */
+export interface PlanReading {
+  readonly plan: Plan;
+  /** Slips in the tables; where there are any, the plan lacks what they stand for. */
+  readonly problems: readonly Problem[];
+  /** The sheet's own money, as the heading of the stock's price names it. */
+  readonly money: string;
+}
+
+const readings = new Memo<PlanReading>(8);
+
+/** Reads the tables and sets up their plan, once for the same cells. */
+export function readPlan(cells: PlanCells): PlanReading {
+  return readings.get(JSON.stringify(cells), () => read(cells));
+}
+
+function read(cells: PlanCells): PlanReading {
+  const problems: Problem[] = [];
+  const unread: UnreadHeading[] = [];
+  const rowsOf = <C extends Columns>(table: Table<C>, given: Cells | undefined, needed = true): Reading<C> => {
+    const reading = readTable(table, given ?? []);
+    // An optional table that is left out or blank is no table.
+    const blank = !needed && reading.rows.length === 0;
+    if (!blank) problems.push(...reading.problems);
+    if (needed && reading.rows.length === 0 && reading.problems.length === 0) problems.push(empty(table));
+    unread.push(...reading.unknown.map((heading) => ({ table: table.name, heading })));
+    return reading;
+  };
+  const pairage = rowsOf(pairageTable, cells.pairage);
+  const styles = rowsOf(stylesTable, cells.styles);
+  const lasts = rowsOf(lastsTable, cells.lasts);
+  const stock = rowsOf(stockTable, cells.stock);
+  const rates = rowsOf(ratesTable, cells.rates);
+  const outlines = rowsOf(outlinesTable, cells.outlines, false);
+  const layouts = rowsOf(layoutsTable, cells.layouts, false);
+  const input: PlanInput =
+    problems.length > 0
+      ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [] }
+      : {
+          pairage: pairage.rows.map(({ bySize, ...row }) => ({ ...row, pairs: bySize })),
+          styles: styles.rows.map(({ bySize: _none, ...style }) => style),
+          lasts: lasts.rows.map(toLast),
+          stock: stock.rows.map(({ bySize: _none, nominal, measured, mouldedFace, ...sheet }) => ({
+            ...sheet,
+            thickness: measured ?? nominal,
+            mouldedFace: mouldedFace === 'yes',
+          })),
+          rates: rates.rows,
+          outlines: collectOutlines(outlines.rows),
+          layouts: layouts.rows,
+        };
+  return { plan: new Plan(input, unread), problems, money: stock.units.price ?? '' };
+}

@@ -1,0 +1,71 @@
+import type { Cell } from './cell';
+
+/** A column of a result table: its heading, its look, and what stands in it. */
+export interface ResultColumn<T> {
+  readonly heading: string;
+  /** Second line of the heading; MONEY becomes the money's own sign. */
+  readonly unit?: string;
+  readonly format?: string;
+  readonly width: number;
+  readonly align: 'left' | 'right';
+  /** What stands in the cell; undefined is blank. */
+  cell(line: T): string | number | undefined;
+  /** What stands in the sum row. */
+  total?(lines: readonly T[]): string | number | undefined;
+}
+
+export interface ResultTable<T> {
+  readonly name: string;
+  readonly meaning: string;
+  readonly columns: readonly ResultColumn<T>[];
+}
+
+/** Stands in units for the sheet's own money. */
+export const MONEY = '¤';
+
+interface Look {
+  readonly unit?: string;
+  readonly width?: number;
+  readonly format?: string;
+}
+
+export function words<T>(heading: string, cell: ResultColumn<T>['cell'], look: Look & Totals<T> = {}): ResultColumn<T> {
+  return { heading, align: 'left', width: 118, cell, ...look };
+}
+
+export function figure<T>(
+  heading: string,
+  cell: ResultColumn<T>['cell'],
+  look: Look & Totals<T> = {},
+): ResultColumn<T> {
+  return { heading, align: 'right', width: 70, format: '0.0', cell, ...look };
+}
+
+interface Totals<T> {
+  readonly total?: (lines: readonly T[]) => string | number | undefined;
+}
+
+/** A sum over lines of what may be missing; missing counts nothing. */
+export function sumOf<T>(of: (line: T) => number | undefined): (lines: readonly T[]) => number {
+  return (lines) => lines.reduce((sum, line) => sum + (of(line) ?? 0), 0);
+}
+
+/**
+ * Writes a result table: headings first, then a row a line, then the sum row where the table has one. Numbers keep all
+ * their digits: formats round, the table does not.
+ * @param money the sheet's own money, for the headings
+ */
+export function writeTable<T>(table: ResultTable<T>, lines: readonly T[], money = ''): Cell[][] {
+  const rows: Cell[][] = [table.columns.map((column) => headingOf(column, money))];
+  for (const line of lines) rows.push(table.columns.map((column) => column.cell(line) ?? ''));
+  if (table.columns.some(({ total }) => total)) {
+    rows.push(table.columns.map((column) => column.total?.(lines) ?? ''));
+  }
+  return rows;
+}
+
+/** The heading as it stands in the cell, its unit in the second line. */
+export function headingOf({ heading, unit }: { readonly heading: string; readonly unit?: string }, money = ''): string {
+  const second = unit?.replace(MONEY, money || 'money').trim();
+  return second ? `${heading}\n${second}` : heading;
+}

@@ -1,0 +1,163 @@
+import type { Check } from '../core/plan/checks';
+import type { CostLine } from '../core/plan/cost';
+import type { StockCutting } from '../core/plan/cutting';
+import type { OrderLine } from '../core/plan/order';
+import type { PieceLine } from '../core/plan/pieces';
+import type { Round } from '../core/plan/rounds';
+import type { TicketStep } from '../core/plan/ticket';
+import { checkInWords } from './check-in-words';
+import { figure, MONEY, type ResultTable, sumOf, words } from './result';
+import { CARE, PART_WORDS, PREPARE_WORDS, VERDICT_WORDS } from './words';
+
+type SizeWords = (size: PieceLine['sizeRun']) => string | number;
+
+const plainSize: SizeWords = ({ size }) => size;
+
+/** Every piece to cut. */
+export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
+  name: 'Pieces',
+  meaning: 'Every piece to cut, by style and size',
+  columns: [
+    words('Style', ({ run }) => run.style.code),
+    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: '0.##' }),
+    figure('No.', ({ layer }) => layer.item, { format: '0', width: 44 }),
+    words('Piece', ({ layer }) => PART_WORDS[layer.part]),
+    words('Stock', ({ layer }) => layer.stock),
+    figure('Thick', ({ layer }) => layer.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Length', ({ layer }) => layer.length, { unit: 'mm' }),
+    figure('Width', ({ layer }) => layer.width, { unit: 'mm' }),
+    figure('Area', ({ area }) => area / 100, { unit: 'cm²' }),
+    figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
+    figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
+    figure('Edge left', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
+    figure('Cut', ({ count }) => count, { unit: 'number', format: '0' }),
+  ],
+});
+
+/** How the pieces lie, by stock. */
+export const cuttingTable: ResultTable<StockCutting> = {
+  name: 'Cutting',
+  meaning: 'Sheets by stock, and what is lost on them',
+  columns: [
+    words('Stock', ({ stock }) => stock.code),
+    figure('Thick', ({ stock }) => stock.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Pieces', ({ count }) => count, { unit: 'number', format: '0' }),
+    figure('Sheets', ({ layout }) => layout.length, { format: '0' }),
+    figure('Least possible', ({ least }) => least, { format: '0' }),
+    figure('Area use', ({ areaUse }) => areaUse, { unit: '%', format: '0.0%' }),
+    figure('First waste', ({ firstWaste }) => firstWaste, { unit: '%', format: '0.0%' }),
+    figure('Second waste', ({ secondWaste }) => secondWaste, { unit: '%', format: '0.0%' }),
+    words('Laid by', ({ source }) => (source === 'rows' ? 'quick rows' : 'search'), { width: 96 }),
+  ],
+};
+
+/** What to buy. */
+export const orderTable: ResultTable<OrderLine> = {
+  name: 'Order',
+  meaning: 'Sheets needed, on hand and to buy, with what they cost',
+  columns: [
+    words('Stock', ({ cutting }) => cutting.stock.code, { total: () => 'All' }),
+    words('For', usesInWords, { width: 130 }),
+    figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
+    figure('Area use', ({ cutting }) => cutting.areaUse, { unit: '%', format: '0.0%' }),
+    figure('Least possible', ({ cutting }) => cutting.least, { format: '0' }),
+    figure('Need', ({ need }) => need, { format: '0' }),
+    figure('On hand', ({ onHand }) => onHand, { format: '0' }),
+    figure('Buy', ({ buy }) => buy, { format: '0' }),
+    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70 }),
+    figure('Price', ({ sheetPrice }) => sheetPrice, { unit: `${MONEY} a sheet`, format: '0.00' }),
+    figure('To pay', ({ toPay }) => toPay, {
+      unit: MONEY,
+      format: '0.00',
+      width: 84,
+      total: sumOf(({ toPay }) => toPay),
+    }),
+  ],
+};
+
+function usesInWords({ uses }: OrderLine): string {
+  const parts = new Map<string, string[]>();
+  for (const { style, part } of uses) parts.set(part, [...(parts.get(part) ?? []), style]);
+  return [...parts]
+    .map(([part, styles]) => {
+      const word = PART_WORDS[part as keyof typeof PART_WORDS].toLowerCase();
+      return `${styles.join(', ')} ${part === 'lift' ? 'lifts' : word}`;
+    })
+    .join('; ');
+}
+
+/** What a pair and the run cost, by style. */
+export const costTable: ResultTable<CostLine> = {
+  name: 'Cost',
+  meaning: 'What a pair costs in stock, adhesive, sundries and work, by style',
+  columns: [
+    words('Style', ({ run }) => run.style.code, { total: () => 'All' }),
+    words('Last', ({ run }) => run.last.code, { width: 130 }),
+    figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
+    figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Glue', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
+    figure('Glue', ({ glue }) => glue, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Sundries', ({ sundries }) => sundries, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Work', ({ minutes }) => minutes, { unit: 'min a pair', format: '0' }),
+    figure('Work', ({ work }) => work, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Spoilage', ({ spoilage }) => spoilage, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Weight', ({ weight }) => weight, { unit: 'g a pair', format: '0' }),
+    figure('Cost', ({ pair }) => pair, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('The run', ({ whole }) => whole, {
+      unit: MONEY,
+      format: '0.00',
+      width: 84,
+      total: sumOf(({ whole }) => whole),
+    }),
+  ],
+};
+
+/** What holds, what to look at and what to mend. */
+export const checksTable: ResultTable<Check> = {
+  name: 'Checks',
+  meaning: 'What to mend, what to look at and what holds',
+  columns: [
+    words('Subject', ({ subject }) => subject),
+    words('Check', (check) => checkInWords(check).check, { width: 130 }),
+    figure('Found', (check) => checkInWords(check).found, { format: '0.0' }),
+    figure('Wanted', (check) => checkInWords(check).wanted, { format: '0.0' }),
+    words('Result', ({ verdict }) => VERDICT_WORDS[verdict], { width: 84 }),
+    words('What to do', (check) => checkInWords(check).say, { width: 130 }),
+  ],
+};
+
+/** How often the lasts are used. */
+export const roundsTable: ResultTable<Round> = {
+  name: 'Rounds',
+  meaning: 'How often the lasts of each size are used, and for how long',
+  columns: [
+    words('Last', ({ last }) => last),
+    figure('Size', ({ size }) => size, { format: '0.##' }),
+    figure('Pairs', ({ pairs }) => pairs, { unit: 'number', format: '0' }),
+    figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
+    figure('Rounds', ({ rounds }) => rounds, { format: '0' }),
+    figure('Days', ({ days }) => days, { format: '0.#' }),
+  ],
+};
+
+/** The bench's ticket, in gluing order. */
+export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => ({
+  name: 'Ticket',
+  meaning: 'What to cut, skive and glue, from the last downward',
+  columns: [
+    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: '0.##', width: 58 }),
+    figure('No.', ({ layer }) => layer.item, { format: '0', width: 44 }),
+    words('Piece', ({ layer }) => PART_WORDS[layer.part], { width: 84 }),
+    words('Stock', ({ layer }) => layer.stock),
+    figure('Thick', ({ layer }) => layer.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Length', ({ layer }) => layer.length, { unit: 'mm', format: '0' }),
+    figure('Width', ({ layer }) => layer.width, { unit: 'mm', format: '0' }),
+    figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
+    figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
+    figure('Edge left', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
+    figure('Cut', ({ cut }) => cut, { unit: 'L and R', format: '0' }),
+    figure('Built', ({ built }) => built, { unit: 'mm' }),
+    words('Faces', ({ layer }) => PREPARE_WORDS[layer.material], { width: 280, total: () => CARE }),
+  ],
+});

@@ -1,0 +1,7 @@
+import type { SizeRun, StyleRun } from '../core/plan/runs';
+
+/** How sizes are written: the number alone where the whole run is in one system, else with the system's code. */
+export function sizeWriter(styles: readonly StyleRun[]): (size: Pick<SizeRun, 'size' | 'system'>) => string | number {
+  const systems = new Set(styles.flatMap(({ sizes }) => sizes.map(({ system }) => system)));
+  return systems.size > 1 ? ({ size, system }) => `${system} ${size}` : ({ size }) => size;
+}

@@ -1,0 +1,119 @@
+import type { Column, Table } from '../tables/schema';
+import { headingOf, type ResultTable } from '../tables/result';
+import type { Area, CellPlan, ListPlan, ResultPlan, TablePlan } from './workbook';
+
+/** A piece of a sheet: its cells, and what a host must know of them. */
+export interface Block {
+  readonly cells: readonly CellPlan[];
+  readonly tables?: readonly TablePlan[];
+  readonly results?: readonly ResultPlan[];
+  readonly lists?: readonly ListPlan[];
+  /** Rows that it takes up. */
+  readonly rows: number;
+}
+
+/** A cell's content in demo rows; undefined is blank. */
+export type Value = string | number | undefined;
+
+/** Rows of an input table by the names of its columns; sizes by their number. */
+export type Rows = readonly Readonly<Record<string, Value | readonly string[]>>[];
+
+export interface InputOptions {
+  /** Columns to show, in order; the rest is left out, as it may be. */
+  readonly columns: readonly string[];
+  /** Sizes across, for a table that has them. */
+  readonly sizes?: readonly number[];
+  /** Blank boxed rows after the rows given. */
+  readonly spare: number;
+  /** Further rows that belong to the table but are not boxed. */
+  readonly beyond?: number;
+  readonly money: string;
+  /** Words for columns that take codes of another table, by column. */
+  readonly lists?: Readonly<Record<string, readonly string[]>>;
+  /** Rows are greyed examples. */
+  readonly examples?: boolean;
+}
+
+/** Boxed input cells under their headings. */
+export function inputBlock(table: Table, rows: Rows, row: number, options: InputOptions): Block {
+  const { columns, sizes = [], spare, beyond = 0, money, lists = {}, examples = false } = options;
+  const shown = columns.map((name) => [name, table.columns[name] as Column] as const);
+  // Sizes stand where the table's sum column begins, else at its end.
+  const sumAt = columns.indexOf('total');
+  const sizesAt = sumAt < 0 ? columns.length : sumAt;
+  const placed = [
+    ...shown.slice(0, sizesAt).map(([name, column]) => ({ name, column, size: undefined })),
+    ...sizes.map((size) => ({ name: String(size), column: undefined, size })),
+    ...shown.slice(sizesAt).map(([name, column]) => ({ name, column, size: undefined })),
+  ];
+  const boxed = rows.length + spare;
+  const cells: CellPlan[] = [];
+  const listPlans: ListPlan[] = [];
+  placed.forEach(({ name, column, size }, at) => {
+    const figures = size !== undefined || column?.kind === 'number';
+    const align = figures ? 'right' : 'left';
+    const unit = name === 'price' ? money : column?.unit;
+    const heading = column ? headingOf({ heading: column.heading, ...(unit && { unit }) }) : size;
+    cells.push({ row, column: at, role: 'heading', align, value: heading as string | number });
+    const sum = name === 'total' && sizes.length > 0;
+    const format = size !== undefined ? '0' : column?.format;
+    for (let r = 0; r < boxed; r++) {
+      const line = row + 1 + r;
+      if (sum) {
+        const span = `${letter(sizesAt)}${line + 1}:${letter(sizesAt + sizes.length - 1)}${line + 1}`;
+        cells.push({
+          row: line,
+          column: at,
+          role: 'result',
+          align: 'right',
+          format: '0;;',
+          formula: `=SUM(${span})`,
+        });
+        continue;
+      }
+      const value = rows[r]?.[name];
+      const plain = Array.isArray(value) ? value.join(', ') : (value as Value);
+      cells.push({
+        row: line,
+        column: at,
+        role: examples && plain !== undefined ? 'example' : 'input',
+        align,
+        ...(format !== undefined && { format }),
+        ...(plain !== undefined && { value: plain }),
+      });
+    }
+    const choices = column?.choices ?? lists[name];
+    if (choices && choices.length > 0) {
+      listPlans.push({ area: { row: row + 1, column: at, rows: boxed + beyond, columns: 1 }, choices });
+    }
+  });
+  return {
+    cells,
+    tables: [{ name: table.name, area: { row, column: 0, rows: 1 + boxed + beyond, columns: placed.length } }],
+    lists: listPlans,
+    rows: 1 + boxed,
+  };
+}
+
+/** A formula whose table spills under it; `room` rows are kept free for it. */
+export function resultBlock<T>(table: ResultTable<T>, formula: string, row: number, room: number): Block {
+  const area: Area = { row, column: 0, rows: room, columns: table.columns.length };
+  return {
+    cells: [{ row, column: 0, role: 'heading', align: table.columns[0]?.align ?? 'left', formula }],
+    results: [
+      {
+        area,
+        columns: table.columns.map(({ align, format }) => ({ align, ...(format !== undefined && { format }) })),
+        ...(table.columns.some(({ total }) => total) && { total: true }),
+      },
+    ],
+    rows: room,
+  };
+}
+
+/** A1-style letter of a column counted from 0. */
+export function letter(column: number): string {
+  return column < 26
+    ? String.fromCharCode(65 + column)
+    : letter(Math.floor(column / 26) - 1) + String.fromCharCode(65 + (column % 26));
+}

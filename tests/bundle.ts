@@ -1,0 +1,63 @@
+import { readFileSync } from 'node:fs';
+import { createContext, runInContext } from 'node:vm';
+
+/** A parameter and a function as functions.json describes them. */
+export interface Parameter {
+  readonly name: string;
+  readonly description?: string;
+  readonly type?: string;
+  readonly dimensionality?: string;
+  readonly optional?: boolean;
+}
+export interface FunctionMetadata {
+  readonly id: string;
+  readonly name: string;
+  readonly description?: string;
+  readonly parameters: readonly Parameter[];
+  readonly result: { readonly type?: string; readonly dimensionality?: string };
+  readonly options?: Readonly<Record<string, boolean>>;
+}
+
+/** What the built bundle answers with where it cannot compute: the host's error code and the sentence. */
+export class CellError extends Error {
+  constructor(
+    readonly code: string,
+    message: string,
+  ) {
+    super(message);
+  }
+}
+
+export interface Bundle {
+  readonly metadata: readonly FunctionMetadata[];
+  readonly associated: ReadonlyMap<string, (...args: unknown[]) => unknown>;
+  /** Calls a function as a host does: omitted arguments are null, the invocation comes last. */
+  call(name: string, ...args: unknown[]): unknown;
+}
+
+/** Loads dist/functions.js as it ships, in a context that has nothing but a global CustomFunctions. */
+export function loadBundle(): Bundle {
+  const associated = new Map<string, (...args: unknown[]) => unknown>();
+  const context = createContext({
+    CustomFunctions: {
+      associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
+      Error: CellError,
+      ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A' },
+    },
+  });
+  runInContext(readFileSync('dist/functions.js', 'utf8'), context);
+  const { functions } = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as { functions: FunctionMetadata[] };
+  return {
+    metadata: functions,
+    associated,
+    call(name, ...args) {
+      const metadata = functions.find((one) => one.name === name);
+      const fn = metadata && associated.get(metadata.id);
+      if (!metadata || !fn) throw new Error(`The bundle has no function ${name}.`);
+      const passed = metadata.parameters.map((_, i) => args[i] ?? null);
+      const result = fn(...passed, { functionName: metadata.id });
+      // Arrays of another context are not instances of this one's Array.
+      return typeof result === 'object' ? (JSON.parse(JSON.stringify(result)) as unknown) : result;
+    },
+  };
+}
