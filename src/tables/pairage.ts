@@ -1,5 +1,5 @@
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
-import { choice, date, optional, table, text } from './schema';
+import { choice, date, optional, sums, table, text } from './schema';
 
 /** Styles down, sizes across. */
 export const pairageTable = table({
@@ -13,8 +13,7 @@ export const pairageTable = table({
     system: optional(
       choice({ heading: 'System', meaning: 'System of the sizes; blank is that of the last', width: 74 }, SIZE_SYSTEMS),
     ),
-    // A sum of the row, where the maker keeps one; it is not read.
-    total: optional(text({ heading: 'Pairs', meaning: 'Sum of the row; not read', width: 84 })),
+    total: sums({ heading: 'Pairs', meaning: 'Sum of the row; not read', width: 84 }),
   },
   bySize: {
     meaning: 'A column headed by a size holds the pairs of that size',

@@ -49,9 +49,13 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   problems.push(...found.problems);
   const rows: Reading<C>['rows'][number][] = [];
   const seen = new Map<string, number>();
+  const read = [
+    ...[...found.at].filter(([name]) => !table.columns[name]?.unread).map(([, at]) => at),
+    ...found.sizes.map(({ column }) => column),
+  ];
   for (let r = 1; r < cells.length; r++) {
     const line = cells[r] as readonly Cell[];
-    if (line.every(isBlank)) continue;
+    if (read.every((at) => isBlank(line[at]))) continue;
     const record: Record<string, unknown> = { row: r };
     for (const [name, column] of Object.entries(table.columns)) {
       const at = found.at.get(name);

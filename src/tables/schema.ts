@@ -10,6 +10,8 @@ export interface Column<T = unknown> {
   readonly kind: 'number' | 'text' | 'choice' | 'codes' | 'date';
   /** Whether a blank cell is a problem. */
   readonly required: boolean;
+  /** Whether the maker's own sums stand here: known, but not read. */
+  readonly unread?: boolean;
   /** What a blank cell means, where it means something. */
   readonly fallback?: T;
   readonly choices?: readonly string[];
@@ -60,6 +62,11 @@ export function share(about: About & { readonly least?: number; readonly most?: 
 
 export function text(about: About): Required<string> {
   return column('text', about, readText);
+}
+
+/** A column of the maker's own sums: known by its heading, but not read. */
+export function sums(about: About): Column<undefined> {
+  return { ...column('number', { ...about, format: '0' }, () => undefined), required: false, unread: true };
 }
 
 /** A day: the spreadsheet's day number. */

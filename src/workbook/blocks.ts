@@ -66,8 +66,9 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
           column: at,
           role: 'result',
           align: 'right',
-          format: '0;;',
-          formula: `=SUM(${span})`,
+          format: '0',
+          // No pairs are left blank, never 0.
+          formula: `=IF(SUM(${span})=0,"",SUM(${span}))`,
         });
         continue;
       }

@@ -111,7 +111,7 @@ function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
       column,
       role: 'total',
       ...(what === 'sum'
-        ? { align: 'right', format: '0;;', formula: `=SUM(${letter(column)}${at + 2}:${letter(column)}${sum})` }
+        ? { align: 'right', format: '0', formula: `=SUM(${letter(column)}${at + 2}:${letter(column)}${sum})` }
         : { value: what }),
     }));
     return { ...block, cells: [...block.cells, ...all], rows: block.rows + 1 };

@@ -1,6 +1,6 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { CellError, loadBundle } from '../bundle';
+import { type CellError, loadBundle } from '../bundle';
 
 /** One published or derived value, and where it comes from. null in a table stands for any cell. */
 interface Reference {
