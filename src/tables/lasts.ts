@@ -1,6 +1,6 @@
 import type { Last } from '../core/last/last';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
-import { choice, defaulted, number, optional, table, text } from './schema';
+import { choice, defaulted, number, optional, sizeGroups, table, text } from './schema';
 import type { Reading } from './read';
 
 export const lastsTable = table({
@@ -82,7 +82,37 @@ export const lastsTable = table({
         most: 45,
       }),
     ),
-    measured: optional(text({ heading: 'Measured', meaning: 'Code in Outlines of measured gaps of this last' })),
+    waistHeight: optional(
+      number({
+        heading: 'Waist height',
+        unit: 'mm',
+        meaning:
+          'Gap under the last midway between seat and tread line: a third measurement, to which the curve is fitted',
+        least: 0,
+        most: 150,
+      }),
+    ),
+    measured: optional(
+      text({ heading: 'Measured', meaning: 'Code in Outlines of the measured gaps, half-widths or traced bottom' }),
+    ),
+    sizeGroups: defaulted(
+      sizeGroups({
+        heading: 'Size groups',
+        meaning: 'Sizes that share one heel height, such as 36-38, 39-41; blank is one group',
+        width: 110,
+      }),
+      [],
+    ),
+    heelPerGroup: defaulted(
+      number({
+        heading: 'Heel per group',
+        unit: 'mm',
+        meaning: 'What the heel height adds from one group of sizes to the next',
+        least: -20,
+        most: 20,
+      }),
+      0,
+    ),
     pairsOnHand: optional(
       number({
         heading: 'Pairs on hand',

@@ -1,4 +1,4 @@
-import type { Place } from '../core/problem';
+import { type Place, Problem } from '../core/problem';
 import { alternatives, type Cell, type NumberRule, readChoice, readNumber, readText } from './cell';
 
 /** A column of an input table: how its cells are read, and what help, blank tables and drop-downs say of it. */
@@ -88,6 +88,28 @@ export function codes(about: About): Required<readonly string[]> {
       .map((code) => code.trim())
       .filter(Boolean),
   );
+}
+
+/** Groups of sizes in one cell: "36-38, 39-41", each from a size to a size, rising. */
+export function sizeGroups(about: About): Required<readonly { readonly from: number; readonly to: number }[]> {
+  return column('codes', about, (cell, place) => {
+    const groups = readText(cell, place)
+      .split(/[,;]/)
+      .map((group) => {
+        const match = /^\s*(\d+(?:\.\d+)?)\s*(?:[-–]\s*(\d+(?:\.\d+)?))?\s*$/.exec(group);
+        if (!match) {
+          throw new Problem('invalid', place, `"${group.trim()}" is no group of sizes; write such as 36-38, 39-41`);
+        }
+        return { from: Number(match[1]), to: Number(match[2] ?? match[1]) };
+      });
+    groups.forEach(({ from, to }, i) => {
+      const before = groups[i - 1];
+      if (to < from || (before && from <= before.to)) {
+        throw new Problem('invalid', place, 'the groups must rise and may not overlap; write such as 36-38, 39-41');
+      }
+    });
+    return groups;
+  });
 }
 
 /** A column that may be blank: blank is undefined. */

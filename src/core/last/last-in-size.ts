@@ -1,12 +1,19 @@
 import type { Ring } from '../geometry/ring';
+import { Problem } from '../problem';
 import { convertSize } from '../sizes/convert';
 import { gradePerSize } from '../sizes/grade';
 import type { SizeSystem } from '../sizes/systems';
+import { gradedOutline } from './graded-outline';
+import { heelInSize } from './heel-in-size';
 import type { Last } from './last';
-import { type Gap, measuredProfile } from './measured-profile';
-import { modelProfile } from './model-profile';
+import type { MeasuredLast } from './measured-last';
+import { measuredProfile } from './measured-profile';
+import { fittedProfile, modelProfile } from './model-profile';
 import { outlineModel, type OutlineMeasures } from './outline-model';
 import type { Profile } from './profile';
+
+/** No last is narrower, mm. */
+const LEAST = 10;
 
 /** A last in one size: its measures in mm, its bottom from the side and from above (left foot, x along the bottom). */
 export interface LastInSize extends OutlineMeasures {
@@ -17,30 +24,52 @@ export interface LastInSize extends OutlineMeasures {
 }
 
 /**
- * A last graded to a size: length and widths grow separately, heel height and toe spring are held (common practice).
- * Measured gaps keep their heights and are stretched along the ground with the length.
+ * A last graded to a size: length and widths grow separately, toe spring is held, the heel height within a group of
+ * sizes (common practice). Measured gaps keep their shape: they are stretched along the ground with the length, and
+ * upward with the heel.
  * @param size in `system`
- * @param gaps of the base size, where the last was measured
+ * @param measured what was measured in the base size
  */
-export function lastInSize(last: Last, size: number, system: SizeSystem, gaps?: readonly Gap[]): LastInSize {
-  const sizes = convertSize(size, system, last.system) - last.baseSize;
+export function lastInSize(last: Last, size: number, system: SizeSystem, measured: MeasuredLast = {}): LastInSize {
+  const own = convertSize(size, system, last.system);
+  const sizes = own - last.baseSize;
   const per = gradePerSize(last.system);
-  const length = last.length + sizes * per.length;
   const measures = {
-    length,
+    length: last.length + sizes * per.length,
     tread: last.tread + sizes * per.tread,
     waist: last.waist + sizes * per.seat,
     seat: last.seat + sizes * per.seat,
     swing: last.swing,
-    heelHeight: last.heelHeight,
+    heelHeight: heelInSize(last, own),
     toeSpring: last.toeSpring,
   };
-  const stretch = length / last.length;
-  const profile = gaps
-    ? measuredProfile(
-        gaps.map(({ x, z }) => ({ x: x * stretch, z })),
-        length,
-      )
-    : modelProfile({ ...measures, seatPitch: last.seatPitch });
-  return { ...measures, profile, outline: outlineModel(measures) };
+  if (Math.min(measures.length, measures.tread, measures.waist, measures.seat) < LEAST) {
+    throw new Problem(
+      'invalid',
+      { argument: 'size' },
+      `graded down to size ${size} the last would be less than ${LEAST} mm wide; check the size and the base size`,
+    );
+  }
+  return {
+    ...measures,
+    profile: profileOf(last, measures, measured),
+    outline: measured.outline ? gradedOutline(measured.outline, last, measures) : outlineModel(measures),
+  };
+}
+
+function profileOf(
+  last: Last,
+  measures: OutlineMeasures & { readonly heelHeight: number; readonly toeSpring: number },
+  { gaps }: MeasuredLast,
+): Profile {
+  const upward = last.heelHeight > 0 ? measures.heelHeight / last.heelHeight : 1;
+  if (gaps) {
+    const along = measures.length / last.length;
+    return measuredProfile(
+      gaps.map(({ x, z }) => ({ x: x * along, z: z * upward })),
+      measures.length,
+    );
+  }
+  const model = { ...measures, seatPitch: last.seatPitch };
+  return last.waistHeight === undefined ? modelProfile(model) : fittedProfile(model, last.waistHeight * upward);
 }

@@ -1,5 +1,5 @@
 import { Problem } from '../problem';
-import { type Profile, seatLine, treadLine } from './profile';
+import { atLength, type Profile, seatLine, treadLine } from './profile';
 import { integrate, rootOfRising, smoothStep } from './slope-curve';
 
 /** What the model makes the last's bottom from, mm. */
@@ -32,7 +32,8 @@ export const MODEL_HEEL_LIMIT = 50;
  * The shank's slope is solved for the heel height, so heights and lengths along the bottom are exact by construction.
  * @throws Problem where no shank's slope up to 80° gives the heel height, or the toe spring is out of reach.
  */
-export function modelProfile({ length, heelHeight, toeSpring, seatPitch }: ProfileMeasures): Profile {
+export function modelProfile(measures: ProfileMeasures): Profile {
+  const { length, heelHeight, toeSpring, seatPitch } = measures;
   const tread = treadLine(length);
   const breast = length / 4;
   const way = tread - breast;
@@ -84,6 +85,34 @@ export function modelProfile({ length, heelHeight, toeSpring, seatPitch }: Profi
 
   const [back, front] = [behind(shank), ahead(toe)];
   return sampled(length, heelHeight, (s) => (s <= tread ? back(s) : front(s)));
+}
+
+/** Where the third measurement is taken: midway between seat line and tread line. */
+export function waistPlace(length: number): number {
+  return (seatLine(length) + treadLine(length)) / 2;
+}
+
+/** The steepest seat that the fit tries, degrees. */
+const STEEPEST_SEAT = 30;
+
+/**
+ * The model through three measurements, heel, waist and tread: the seat's pitch is solved so that the bottom stands at
+ * the measured height midway between seat line and tread line. What no pitch from 0 to 30° reaches is missed, and the
+ * profile says by how much.
+ * @param waistHeight mm
+ */
+export function fittedProfile(measures: ProfileMeasures, waistHeight: number): Profile {
+  const place = waistPlace(measures.length);
+  const heightWith = (seatPitch: number) => atLength(modelProfile({ ...measures, seatPitch }), place).z;
+  // A steeper seat falls earlier, so the waist stands lower; a pitch that falls past the ground is no pitch at all.
+  const steepest = Math.min(
+    STEEPEST_SEAT,
+    (0.98 * Math.asin(Math.min(1, measures.heelHeight / (measures.length / 4)))) / RADIAN,
+  );
+  const pitch =
+    rootOfRising((p) => waistHeight - heightWith(p), 0, steepest, 30) ?? (waistHeight > heightWith(0) ? 0 : steepest);
+  const profile = modelProfile({ ...measures, seatPitch: pitch });
+  return { ...profile, source: 'fitted', misfit: Math.abs(atLength(profile, place).z - waistHeight) };
 }
 
 function sampled(length: number, heelHeight: number, slopeAt: (s: number) => number): Profile {

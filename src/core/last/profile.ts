@@ -15,7 +15,9 @@ export interface Profile {
   readonly seat: number;
   readonly tread: number;
   /** How the profile was come by, and so how far to trust it. */
-  readonly source: 'model' | 'measured';
+  readonly source: 'model' | 'fitted' | 'measured';
+  /** Of a model fitted to a third measurement: how far it misses that, mm. */
+  readonly misfit?: number | undefined;
 }
 
 /** One place on the bottom. */

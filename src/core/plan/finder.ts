@@ -4,31 +4,51 @@ import { liftMix } from '../build/lift-mix';
 import type { FindStock, Stock } from '../build/stock';
 import type { Style } from '../build/style';
 import { styleCell } from '../build/style-problem';
+import type { Ring } from '../geometry/ring';
 import type { Last } from '../last/last';
 import { type LastInSize, lastInSize } from '../last/last-in-size';
-import type { Gap } from '../last/measured-profile';
+import { type LastPoints, type MeasuredLast, measuredLast } from '../last/measured-last';
 import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { byCode, fold } from './codes';
-import type { Outline, PlanInput } from './inputs';
+import type { Outline, OutlineRole, PlanInput } from './inputs';
 import { identity, Memo } from './memo';
 
 const lastsInSize = new Memo<LastInSize>(2048);
 const mixes = new Memo<{ readonly mix: LayerMix | undefined }>(2048);
 const bottoms = new Memo<Bottom>(4096);
 
+/** Roles of Outlines that measure a last. */
+const MEASURED_ROLES: Readonly<Partial<Record<OutlineRole, keyof LastPoints>>> = {
+  gap: 'gap',
+  'gap inside': 'gapInside',
+  'gap outside': 'gapOutside',
+  'half-width inside': 'halfWidthInside',
+  'half-width outside': 'halfWidthOutside',
+  bottom: 'bottom',
+};
+
+/** Headings of Lasts by what a problem of the calculation is about. */
+const LAST_HEADINGS: Readonly<Record<string, string>> = {
+  'heel height': 'Heel height',
+  'toe spring': 'Toe spring',
+  'seat pitch': 'Seat pitch',
+  'size groups': 'Size groups',
+  'measured gaps': 'Measured',
+  'measured bottom': 'Measured',
+  'half-widths': 'Measured',
+};
+
 /** Finds what styles name by code, and builds lasts and bottoms once for each content. */
 export class Finder {
   private readonly lasts: ReadonlyMap<string, Last>;
   private readonly stocks: ReadonlyMap<string, Stock>;
-  private readonly gaps: ReadonlyMap<string, readonly Gap[]>;
+  private readonly outlines: readonly Outline[];
 
   constructor(input: Pick<PlanInput, 'lasts' | 'stock' | 'outlines'>) {
     this.lasts = byCode(input.lasts);
     this.stocks = byCode(input.stock);
-    this.gaps = new Map(
-      input.outlines.filter(({ role }) => role === 'gap').map((outline) => [fold(outline.code), gapsOf(outline)]),
-    );
+    this.outlines = input.outlines;
   }
 
   stock(code: string): Stock | undefined {
@@ -44,29 +64,49 @@ export class Finder {
 
   /** @throws Problem for a size that the last cannot have, and for gaps that are missing or unsound. */
   lastInSize(last: Last, size: number, system: SizeSystem, place: Place): LastInSize {
-    const gaps = last.measured === undefined ? undefined : this.gaps.get(fold(last.measured));
-    const lastCell = (column?: string): Place => ({
+    const lastCell = (column: string): Place => ({
       argument: 'lasts',
       table: 'Lasts',
       row: last.row,
-      ...(column !== undefined && { column }),
+      ...(column && { column }),
     });
-    if (last.measured !== undefined && !gaps) {
+    const points = last.measured === undefined ? undefined : this.pointsOf(last.measured);
+    if (last.measured !== undefined && !points) {
       throw new Problem(
         'invalid',
         lastCell('Measured'),
-        `no gaps stand in Outlines under ${last.measured}; enter them there with the role gap, or leave this blank`,
+        `nothing measured stands in Outlines under ${last.measured}; enter it there, with the role gap for gaps, or leave this blank`,
       );
     }
-    const { code, daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;
-    return lastsInSize.get(JSON.stringify([code, shape, gaps, size, system]), () => {
+    const { daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;
+    return lastsInSize.get(JSON.stringify([shape, points, size, system]), () => {
       try {
-        return lastInSize(last, size, system, gaps);
+        return lastInSize(last, size, system, points && measuredLast(points, last.length));
       } catch (error) {
         if (!(error instanceof Problem)) throw error;
-        throw new Problem(error.code, error.place.argument === 'size' ? place : lastCell(), error.reason);
+        const { argument } = error.place;
+        throw new Problem(
+          error.code,
+          argument === 'size' ? place : lastCell(LAST_HEADINGS[argument] ?? ''),
+          error.reason,
+        );
       }
     });
+  }
+
+  /** What was measured of a last, or undefined where nothing was. */
+  measured(last: Last): MeasuredLast | undefined {
+    const points = last.measured === undefined ? undefined : this.pointsOf(last.measured);
+    return points && measuredLast(points, last.length);
+  }
+
+  private pointsOf(code: string): LastPoints | undefined {
+    const lists: Partial<Record<keyof LastPoints, Ring>> = {};
+    for (const outline of this.outlines) {
+      const role = MEASURED_ROLES[outline.role];
+      if (role && fold(outline.code) === fold(code)) lists[role] = outline.points;
+    }
+    return Object.keys(lists).length > 0 ? lists : undefined;
   }
 
   /** @throws Problem where the bottom does not come out; it names the cell to change. */
@@ -90,10 +130,6 @@ export class Finder {
 export function stocksOf(style: Style): readonly string[] {
   const { insole, sole, lifts, platform, outsole, topPiece, cover } = style;
   return [insole, sole, ...lifts, platform, outsole, topPiece, cover].filter((code) => code !== undefined);
-}
-
-function gapsOf({ points }: Outline): readonly Gap[] {
-  return points.map(([x, z]) => ({ x, z }));
 }
 
 function notFound(place: Place, code: string, table: string): Problem {

@@ -55,10 +55,23 @@ export interface Rate {
   readonly unit: RateUnit;
 }
 
-export const OUTLINE_ROLES = ['piece', 'hole', 'zone', 'bottom', 'gap'] as const;
+export const OUTLINE_ROLES = [
+  'piece',
+  'hole',
+  'zone',
+  'bottom',
+  'gap',
+  'gap inside',
+  'gap outside',
+  'half-width inside',
+  'half-width outside',
+] as const;
 export type OutlineRole = (typeof OUTLINE_ROLES)[number];
 
-/** Points under one code and ring: a traced outline, or gaps measured along the ground (x) and above it (y). */
+/**
+ * Points under one code and ring: a traced outline; gaps between a last and the ground, measured along the ground (x)
+ * and above it (y); half-widths of a last, measured along its bottom (x) and from its length line (y).
+ */
 export interface Outline {
   readonly code: string;
   readonly ring: string;
