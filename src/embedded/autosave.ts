@@ -1,4 +1,6 @@
 import {
+  CommandType,
+  ICommandService,
   type Injector,
   IResourceLoaderService,
   IUniverInstanceService,
@@ -37,11 +39,15 @@ export function autosave(injector: Injector, host: Host, saved: SavedWorkbook, l
   };
   const begin = () => {
     listener.keeping();
-    host.onContent(() => {
-      changed = true;
-      void save();
+    injector.get(ICommandService).onCommandExecuted(({ type }) => {
+      if (type === CommandType.MUTATION) changed = true;
     });
+    host.onContent(() => void save());
+    // A page that is left at once has not waited for its content to rest.
     addEventListener('pagehide', () => void save());
+    document.addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'hidden') void save();
+    });
   };
   if (!('locks' in navigator)) return begin();
   const patience = setTimeout(listener.waiting, handover);

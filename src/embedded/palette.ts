@@ -10,6 +10,8 @@ const drawnByGrid: Readonly<Record<string, keyof typeof colours>> = {
   'rgb(248,249,250)': 'tint',
   'rgb(217,217,217)': 'line',
   'rgb(199, 199, 199)': 'edge',
+  // The mark in the corner of a cell that shows an error.
+  '#409f11': 'signal',
 };
 
 /** Turns colours of the light look, in which cells are kept, into those of the theme that the page shows now. */

@@ -1,5 +1,5 @@
 import type { IWorkbookData } from '@univerjs/core';
-import { createStore, del, get, set, type UseStore } from 'idb-keyval';
+import { createStore, del, get, promisifyRequest, set, type UseStore } from 'idb-keyval';
 import { snapshotVersion } from '../host/grid/snapshot';
 
 /** What is kept in the browser between two visits. */
@@ -55,7 +55,12 @@ export class SavedWorkbook {
 
   async save(workbook: IWorkbookData): Promise<void> {
     const saved: Saved = { version: snapshotVersion, workbook };
-    await set(key, saved, this.store);
+    await this.store('readwrite', (store) => {
+      store.put(saved, key);
+      // Without waiting for an answer: the page may be on its way out.
+      store.transaction.commit();
+      return promisifyRequest(store.transaction);
+    });
   }
 
   /** Keeps what cannot be opened where nothing overwrites it but the next such one. */

@@ -19,8 +19,10 @@ import { UniverSheetsDataValidationPreset } from '@univerjs/preset-sheets-data-v
 import listWords from '@univerjs/preset-sheets-data-validation/locales/en-US';
 import { CalculationMode } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
+import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { colours } from '../host/grid/look';
 import { lookAfterSpills } from '../host/grid/spilled-look';
+import { ClipboardByEvent } from './clipboard';
 import { PaletteColours, PalettePlugin } from './palette';
 
 /** The grid with one workbook in it. */
@@ -70,11 +72,14 @@ export function createSpreadsheet(container: string, data: IWorkbookData): Sprea
       formula: { initialFormulaComputing: CalculationMode.FORCED },
       disableAutoFocus: true,
     }),
-    UniverSheetsDataValidationPreset(),
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
   ];
   for (const entry of presets.flatMap(({ plugins }) => plugins)) {
     const [plugin, config] = Array.isArray(entry) ? entry : [entry];
-    univer.registerPlugin(plugin as PluginCtor, config as never);
+    const own = plugin === UniverUIPlugin && {
+      override: [[IClipboardInterfaceService, { useClass: ClipboardByEvent }]],
+    };
+    univer.registerPlugin(plugin as PluginCtor, (own ? { ...config, ...own } : config) as never);
   }
   univer.registerPlugin(PalettePlugin as PluginCtor);
   const api = FUniver.newAPI(univer);

@@ -1,9 +1,10 @@
-import type { IWorkbookData } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
 import { GridHost } from '../host/grid';
 import { snapshotOf } from '../host/grid/snapshot';
 import { demo } from '../workbook/demo';
+import type { WorkbookPlan } from '../workbook/workbook';
 import { autosave } from './autosave';
+import { pasteUnstyled } from './clipboard';
 import { bindFunctions } from './custom-functions/bind';
 import type { Metadata } from './custom-functions/metadata';
 import type { StandIn } from './custom-functions/stand-in';
@@ -25,13 +26,19 @@ export interface Page {
   readonly spreadsheet: Spreadsheet;
 }
 
-/** Puts the page together and opens the workbook of the last visit, or the demo. */
-export async function start(): Promise<Page> {
+/**
+ * Puts the page together and opens the workbook of the last visit.
+ * @param plan what it opens where there is none
+ */
+export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   const saved = new SavedWorkbook();
   const [metadata, found] = await Promise.all([readMetadata(), saved.find()]);
   stage('Laying out the sheet');
   const { associated } = (globalThis as unknown as { CustomFunctions: StandIn }).CustomFunctions;
-  const spreadsheet = createSpreadsheet('grid', initial(found));
+  const spreadsheet = createSpreadsheet(
+    'grid',
+    found.kind === 'workbook' ? found.workbook : snapshotOf(plan, 'workbook'),
+  );
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated);
   const host = new GridHost(injector, functions.messageAt);
@@ -42,6 +49,7 @@ export async function start(): Promise<Page> {
     return true;
   };
   followTheme(element('theme', HTMLButtonElement), spreadsheet.recolour);
+  pasteUnstyled();
   showErrorsOnHover(injector, host);
   speakSelection(host, element('said'), element('problem'));
   offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
@@ -51,7 +59,7 @@ export async function start(): Promise<Page> {
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
   element('demo').addEventListener('click', () => {
-    void host.load(demo).then(() => {
+    void host.load(plan).then(() => {
       enterSheet();
       showNotice('The demo stands in the place of the workbook. Undo brings the workbook back.');
     });
@@ -72,10 +80,6 @@ async function readMetadata(): Promise<Metadata> {
   const response = await fetch('functions.json');
   if (!response.ok) throw new Error(`functions.json did not load (${response.status}).`);
   return (await response.json()) as Metadata;
-}
-
-function initial(found: Found): IWorkbookData {
-  return found.kind === 'workbook' ? found.workbook : snapshotOf(demo, 'workbook');
 }
 
 function keep(host: GridHost, injector: Parameters<typeof autosave>[0], saved: SavedWorkbook): void {

@@ -1,4 +1,5 @@
 import {
+  Direction,
   type ICellData,
   type ICommandInfo,
   ICommandService,
@@ -140,7 +141,12 @@ export class GridHost implements Host {
     const batch = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(sheet.getUnitId());
     try {
       const missing = cells.length - (place.rows - 1);
-      if (missing > 0) await this.insertRows(sheet, place, missing);
+      if (missing > 0) {
+        // Inserting rows makes the grid go there; the maker stays where they were.
+        const before = this.selected();
+        await this.insertRows(sheet, place, missing);
+        if (before) await this.select(before);
+      }
       const rows = Array.from({ length: Math.max(cells.length, place.rows - 1) }, (_, row) =>
         Array.from({ length: place.columns }, (_, column) => cellData(cells[row]?.[column])),
       );
@@ -271,7 +277,7 @@ export class GridHost implements Host {
     const done = await this.commands.executeCommand(InsertRowByRangeCommand.id, {
       unitId: sheet.getUnitId(),
       subUnitId: sheet.getSheetId(),
-      direction: 0,
+      direction: Direction.UP,
       range,
       cellValue,
     });

@@ -27,6 +27,26 @@ export class Sheet {
     await this.type(text);
   }
 
+  /** Empties the selected cells. */
+  async erase(): Promise<void> {
+    await this.page.keyboard.press('Delete');
+  }
+
+  /** Rests the pointer on a cell of the sheet's upper left part. */
+  async hover(address: string): Promise<void> {
+    const { x, y } = await this.page.evaluate((cell) => {
+      const { api } = window.workbench.spreadsheet;
+      const rect = api.getActiveWorkbook()?.getActiveSheet().getRange(cell).getCellRect();
+      const { left, top, width, height } = rect ?? new DOMRect();
+      // The other canvases are those of the editors.
+      const boxes = [...document.querySelectorAll('#grid canvas')].map((canvas) => canvas.getBoundingClientRect());
+      const canvas = boxes.reduce((largest, box) => (box.height > largest.height ? box : largest));
+      return { x: canvas.left + left + width / 2, y: canvas.top + top + height / 2 };
+    }, address);
+    await this.page.mouse.move(x - 3, y - 3);
+    await this.page.mouse.move(x, y, { steps: 3 });
+  }
+
   /** What the page says of the selected cell. */
   async said(): Promise<string> {
     return (await this.page.locator('#said').textContent()) ?? '';

@@ -85,7 +85,11 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
       const url = request.url();
       if (!url.startsWith(address) && !/^(data|blob):/.test(url)) complain(`request to another host: ${url}`);
     });
-    page.on('requestfailed', (request) => complain(`request: ${request.url()} ${request.failure()?.errorText}`));
+    page.on('requestfailed', (request) => {
+      const reason = request.failure()?.errorText;
+      // A page that is left drops what it was loading.
+      if (reason !== 'net::ERR_ABORTED') complain(`request: ${request.url()} ${reason}`);
+    });
     await page.addInitScript(() => {
       document.addEventListener('securitypolicyviolation', ({ violatedDirective, blockedURI, sample }) =>
         reportError(new Error(`policy: ${violatedDirective} ${blockedURI} ${sample}`)),

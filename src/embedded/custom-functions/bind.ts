@@ -144,7 +144,8 @@ export function bindFunctions(
   commands.onCommandExecuted(({ id, params }: Readonly<ICommandInfo>) => {
     if (id === SetFormulaCalculationNotificationMutation.id) {
       const { functionsExecutedState } = params as ISetFormulaCalculationNotificationMutation;
-      if (functionsExecutedState === FormulaExecutedStateType.SUCCESS) endRound();
+      const stopped = functionsExecutedState === FormulaExecutedStateType.STOP_EXECUTION;
+      if (functionsExecutedState !== undefined && !stopped) endRound();
     } else if (id === SetArrayFormulaDataMutation.id) {
       spillsChanged(params as ISetArrayFormulaDataMutationParams);
     } else if (moves.test(id)) {

@@ -34,13 +34,17 @@ const narrowRule = rule(BorderStyleTypes.THIN, colours.ink);
 const hairline = rule(BorderStyleTypes.THIN, colours.line);
 const box = rule(BorderStyleTypes.THIN, colours.edge);
 
+const padding = { l: 6, r: 6, t: 0, b: 1 } as const;
+/** Room for the letters' lower ends above a rule. */
+const aboveRule = { vt: VerticalAlign.BOTTOM, pd: { ...padding, b: 3 } } as const;
+
 /** What cells look like that nothing else is said of. */
 export const plain: IStyleData = {
   ff: fontFamily,
   fs: points.text,
   cl: { rgb: colours.ink },
   vt: VerticalAlign.MIDDLE,
-  pd: { l: 6, r: 6, t: 0, b: 1 },
+  pd: padding,
 };
 
 const semibold = { bl: BooleanNumber.TRUE } as const;
@@ -49,8 +53,8 @@ const semibold = { bl: BooleanNumber.TRUE } as const;
 const roles: Readonly<Record<Role, IStyleData>> = {
   title: { ...semibold, fs: points.title },
   note: { cl: { rgb: colours.ink2 } },
-  caption: { ...semibold, fs: points.caption, vt: VerticalAlign.BOTTOM },
-  heading: { ...semibold, vt: VerticalAlign.BOTTOM, tb: WrapStrategy.WRAP, bd: { t: wideRule, b: narrowRule } },
+  caption: { ...semibold, ...aboveRule, fs: points.caption },
+  heading: { ...semibold, ...aboveRule, tb: WrapStrategy.WRAP, bd: { t: wideRule, b: narrowRule } },
   input: { bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
   example: { cl: { rgb: colours.ink2 }, bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
   result: { bg: { rgb: colours.tint }, bd: { b: hairline } },
@@ -64,4 +68,14 @@ export function styleOf({ role, format, align }: Pick<CellPlan, 'role' | 'format
     ...(format !== undefined && { n: { pattern: format } }),
     ...(align && { ht: align === 'right' ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT }),
   };
+}
+
+/** Name of a role's style in a workbook. The maker's own styles have other names. */
+export function styleId({ role, format, align }: Pick<CellPlan, 'role' | 'format' | 'align'>): string {
+  return [role, align, format].filter((part) => part !== undefined).join(' ');
+}
+
+/** Whether a style came from a plan, and not from the maker. */
+export function isPlanned(id: unknown): boolean {
+  return typeof id === 'string' && Object.hasOwn(roles, id.split(' ')[0] as string);
 }

@@ -15,7 +15,7 @@ import type { IDefinedNameMapItem } from '@univerjs/engine-formula';
 import type { Area, CellPlan, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { fixedReference } from '../address';
 import { tableReferences, withReferences } from '../formulas';
-import { colours, plain, styleOf } from './look';
+import { colours, plain, styleId, styleOf } from './look';
 import { tableNames } from './table-names';
 
 /** Raised whenever workbooks saved before can no longer be read. */
@@ -54,7 +54,6 @@ export function snapshotOf(
     appVersion: '',
     locale: LocaleType.EN_US,
     styles: styles.all,
-    defaultStyle: plain,
     sheetOrder: sheets.map((sheet) => sheet.id),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
     resources: [
@@ -101,6 +100,7 @@ function sheetOf(plan: SheetPlan, id: string, references: ReadonlyMap<string, st
     cellData,
     rowCount: Math.max(least.rows, rows + spare.rows),
     columnCount: Math.max(least.columns, columns + spare.columns),
+    defaultStyle: plain,
     defaultRowHeight: 22,
     defaultColumnWidth: 84,
     columnData: Object.fromEntries(plan.widths.map((w, column) => [column, { w }])),
@@ -130,7 +130,7 @@ class StyleSheet {
   readonly all: Record<string, IStyleData> = {};
 
   id(cell: CellPlan): string {
-    const id = [cell.role, cell.align, cell.format].filter((part) => part !== undefined).join(' ');
+    const id = styleId(cell);
     this.all[id] ??= styleOf(cell);
     return id;
   }

@@ -8,6 +8,7 @@ import {
 } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { INTERCEPTOR_POINT, type ISheetLocation, SheetInterceptorService } from '@univerjs/sheets';
+import { isPlanned } from './look';
 import { problemOf } from './problems';
 import { resultLook, spilledStyle } from './result-look';
 
@@ -30,8 +31,10 @@ export function lookAfterSpills(injector: Injector): IDisposable {
     handler: (cell, location, next) => {
       const style = styleAt(formulas, location);
       if (!style) return next(cell);
-      const own = location.workbook.getStyles().getStyleByCell(location.rawData);
-      return next({ ...cell, s: own && cell?.s !== undefined ? { ...style, ...own } : style });
+      // The maker's own style of a cell goes before the table's; the planned style of its first cell does not.
+      const own = location.rawData?.s;
+      const kept = isPlanned(own) ? undefined : location.workbook.getStyles().get(own);
+      return next({ ...cell, s: kept ? { ...style, ...kept } : style });
     },
   });
 }

@@ -1,0 +1,186 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import type { WorkbookPlan } from '../../src/workbook/workbook';
+import { withTestFunctions } from './pages/functions';
+import { Sheet } from './sheet';
+import { bundled, servedSite } from './site';
+
+const other: WorkbookPlan = {
+  name: 'Autumn run',
+  sheets: [
+    {
+      name: 'Run',
+      kind: 'run',
+      cells: [
+        { row: 0, column: 0, role: 'title', value: 'Autumn run' },
+        { row: 1, column: 0, role: 'heading', value: 'Pairs' },
+        { row: 2, column: 0, role: 'input', value: 12 },
+        { row: 3, column: 0, role: 'total', formula: '=SUM({Pairage})' },
+      ],
+      tables: [{ name: 'Pairage', area: { row: 1, column: 0, rows: 2, columns: 1 } }],
+      results: [],
+      lists: [{ area: { row: 2, column: 0, rows: 1, columns: 1 }, choices: ['12', '24'] }],
+      widths: [],
+      heights: {},
+      frozen: { rows: 0, columns: 0 },
+    },
+  ],
+};
+
+describe('the grid as a host', () => {
+  const site = servedSite();
+  let workbench = '';
+  beforeAll(async () => {
+    workbench = await bundled('pages/workbench.ts');
+  });
+  const open = async () => {
+    const { page } = await site.open({ instead: { ...withTestFunctions, 'page.js': () => workbench } });
+    return { page, sheet: new Sheet(page) };
+  };
+  const tables = (page: Page) => page.evaluate(async () => Object.fromEntries(await window.workbench.host.tables()));
+  const undo = async (page: Page) => {
+    await page.keyboard.press('Control+z');
+    await page.waitForTimeout(600);
+  };
+
+  it('reads the input tables with their headings, blanks as null', async () => {
+    const { page } = await open();
+    expect(await tables(page)).toEqual({
+      'Lots of stock': [
+        ['On hand', 'Least\nsheets'],
+        [10, null],
+        [20, null],
+        [null, null],
+        [null, null],
+        [null, null],
+      ],
+    });
+  });
+
+  it('finds a table where it is after rows and columns were inserted', async () => {
+    const { page } = await open();
+    const place = await page.evaluate(async () => {
+      const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getSheetByName('Lots of stock');
+      if (!sheet) throw new Error('no sheet');
+      sheet.insertRows(1, 2);
+      sheet.insertColumns(0, 1);
+      sheet.insertRows(7, 1);
+      return window.workbench.host.tablePlace('Lots of stock');
+    });
+    expect(place).toEqual({ sheet: 'Lots of stock', row: 4, column: 1, rows: 7, columns: 2 });
+    await page.waitForTimeout(500);
+    expect((await tables(page))['Lots of stock']).toHaveLength(7);
+  });
+
+  it('writes a table as one step for undo, and lets it grow', async () => {
+    const { page, sheet } = await open();
+    const before = await tables(page);
+    await page.evaluate(async () => {
+      const rows = Array.from({ length: 9 }, (_, row) => [row + 1, row % 2 ? null : row]);
+      await window.workbench.host.writeTable('Lots of stock', rows);
+    });
+    const after = (await tables(page))['Lots of stock'];
+    expect(after).toHaveLength(10);
+    expect(after?.slice(0, 3)).toEqual([
+      ['On hand', 'Least\nsheets'],
+      [1, 0],
+      [2, null],
+    ]);
+    expect(after?.[9]).toEqual([9, 8]);
+    await sheet.shows('B3', 'B3. 65.0');
+    await undo(page);
+    expect(await tables(page)).toEqual(before);
+    // Undoing goes to the sheet on which something changed.
+    await page.evaluate(() => window.workbench.host.select({ sheet: 'Run', row: 2, column: 1 }));
+    await sheet.saying('B3. 30.0');
+  });
+
+  it('blanks the rows that a shorter block leaves', async () => {
+    const { page } = await open();
+    await page.evaluate(() => window.workbench.host.writeTable('Lots of stock', [[7, 1]]));
+    expect((await tables(page))['Lots of stock']?.slice(1)).toEqual([[7, 1], ...Array(4).fill([null, null])]);
+  });
+
+  it('refuses a block that is too wide and a table that is not there', async () => {
+    const { page } = await open();
+    const refusal = (name: string, cells: unknown[][]) =>
+      page.evaluate(
+        ([table, rows]) => window.workbench.host.writeTable(table, rows).then(String, (error: Error) => error.message),
+        [name, cells] as const,
+      );
+    expect(await refusal('Lots of stock', [[1, 2, 3]])).toBe(
+      'The table "Lots of stock" has 2 columns; a row of 3 does not fit.',
+    );
+    expect(await refusal('Shelf', [])).toBe('The workbook has no table "Shelf".');
+  });
+
+  it('puts a formula into the selected cell as one step for undo', async () => {
+    const { page, sheet } = await open();
+    await sheet.select('F5');
+    await page.evaluate(() => window.workbench.host.insertFormula('=SOLEBENCH.LAYERS(50,7)'));
+    await sheet.saying('F5. 8. formula =SOLEBENCH.LAYERS(50,7)');
+    await undo(page);
+    await sheet.shows('F5', 'F5. blank');
+  });
+
+  it('keeps the look of a cell into which a formula is put', async () => {
+    const { page, sheet } = await open();
+    await sheet.select('A5');
+    await page.evaluate(() => window.workbench.host.insertFormula('=20+2'));
+    await sheet.saying('A5. 22.0.');
+  });
+
+  it('selects a cell on another sheet and tells of it', async () => {
+    const { page } = await open();
+    const heard = await page.evaluate(async () => {
+      const heard: unknown[] = [];
+      const stop = window.workbench.host.onSelection((selection) => heard.push(selection));
+      await window.workbench.host.select({ sheet: 'Lots of stock', row: 4, column: 0 });
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      stop();
+      await window.workbench.host.select({ sheet: 'Run', row: 0, column: 0 });
+      await new Promise((resolve) => setTimeout(resolve, 300));
+      return heard;
+    });
+    expect(heard).toEqual([
+      { sheet: 'Lots of stock', row: 4, column: 0, rows: 1, columns: 1, address: 'A5', value: 20, text: '20' },
+    ]);
+  });
+
+  it('tells once of content that changed, after it has been worked out', async () => {
+    const { page, sheet } = await open();
+    await page.evaluate(() => {
+      window.heard = [];
+      window.workbench.host.onContent(async () => {
+        window.heard.push((await window.workbench.host.tables()).get('Lots of stock')?.[1]?.[0]);
+      });
+      return window.workbench.host.select({ sheet: 'Lots of stock', row: 3, column: 0 });
+    });
+    await sheet.saying('A4. 10');
+    await sheet.type('11');
+    await page.waitForTimeout(1500);
+    expect(await page.evaluate(() => window.heard)).toEqual([11]);
+  });
+
+  it('loads another workbook in the place of the first as one step for undo', async () => {
+    const { page, sheet } = await open();
+    const before = await tables(page);
+    await sheet.enter('B5', '8');
+    await page.evaluate((plan) => window.workbench.host.load(plan), other);
+    await sheet.shows('A4', 'A4. 12. formula =SUM(Run!$A$2:$A$3)');
+    expect(await tables(page)).toEqual({ Pairage: [['Pairs'], [12]] });
+    await page.waitForFunction(() => document.title.startsWith('Autumn run'));
+    await sheet.enter('A3', '24');
+    await sheet.shows('A4', 'A4. 24.');
+    await undo(page);
+    await undo(page);
+    expect(await tables(page)).toEqual(before);
+    await sheet.shows('C5', 'C5. 5.');
+    await sheet.shows('B3', 'B3. 30.0');
+    await page.waitForFunction(() => document.title.startsWith('Test run'));
+    await page.keyboard.press('Control+y');
+    await sheet.shows('A4', 'A4. 12.');
+    await page.evaluate((plan) => window.workbench.host.load(plan), other);
+    await sheet.shows('A4', 'A4. 12.');
+  });
+});

@@ -1,0 +1,12 @@
+import type { Page } from '../../../src/embedded/start';
+
+declare global {
+  interface Window {
+    /** The parts of the page, where workbench.ts stands in the place of page.js. */
+    workbench: Page;
+    /** What TESTLATER was asked, and which of its calls were cancelled. */
+    testCalls: { readonly later: number; readonly cancelled: readonly number[] };
+    /** For tests to note what they heard. */
+    heard: unknown[];
+  }
+}

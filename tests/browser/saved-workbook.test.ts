@@ -1,0 +1,125 @@
+import { beforeAll, describe, expect, it } from 'vitest';
+import { withTestFunctions } from './pages/functions';
+import { Sheet } from './sheet';
+import { bundled, type Opening, servedSite } from './site';
+
+describe('a workbook between visits', () => {
+  const site = servedSite();
+  let workbench = '';
+  beforeAll(async () => {
+    workbench = await bundled('pages/workbench.ts');
+  });
+  const open = async (opening: Opening = {}) => {
+    const opened = await site.open({ instead: { ...withTestFunctions, 'page.js': () => workbench }, ...opening });
+    return { ...opened, sheet: new Sheet(opened.page) };
+  };
+
+  it('is there again after a reload, with its formulas, looks and tables', async () => {
+    const { page, sheet } = await open();
+    await sheet.enter('A5', '63');
+    await sheet.enter('F5', '=A5*2');
+    await sheet.enter('A3', '6');
+    await sheet.shows('F5', 'F5. 126.');
+    await page.waitForTimeout(600);
+    await page.reload();
+    await page.locator('#loading').waitFor({ state: 'detached' });
+    await sheet.shows('A5', 'A5. 63.0');
+    await sheet.shows('C5', 'C5. 9. formula =SOLEBENCH.LAYERS(A5,B5)');
+    await sheet.shows('F5', 'F5. 126. formula =A5*2');
+    await sheet.shows('B14', 'B14. 36.0');
+    expect(await page.evaluate(async () => [...(await window.workbench.host.tables()).keys()])).toEqual([
+      'Lots of stock',
+    ]);
+  });
+
+  it('is kept when the page is reloaded at once', async () => {
+    const { page, sheet } = await open();
+    await sheet.enter('A5', '70');
+    await page.reload();
+    await page.locator('#loading').waitFor({ state: 'detached' });
+    await sheet.shows('A5', 'A5. 70.0');
+  });
+
+  it('gives way to the demo when it cannot be opened, and is put aside', async () => {
+    const { page, context, sheet } = await open();
+    await sheet.enter('A5', '63');
+    await page.waitForTimeout(800);
+    await page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('solebench');
+          opening.onsuccess = () => {
+            const store = opening.result.transaction('workbooks', 'readwrite').objectStore('workbooks');
+            const put = store.put({ version: 1, workbook: { id: 'workbook', sheets: 7 } }, 'workbook');
+            put.onsuccess = () => resolve();
+            put.onerror = () => reject(put.error);
+          };
+        }),
+    );
+    await page.close({ runBeforeUnload: false });
+    const again = await open({ in: context });
+    await again.page.getByText('The workbook of your last visit could not be opened').waitFor();
+    await again.sheet.shows('A5', 'A5. 40.0');
+    const [file] = await Promise.all([
+      again.page.waitForEvent('download'),
+      again.page.getByRole('button', { name: 'Save it as a file' }).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe('damaged-workbook.json');
+    await again.page.reload();
+    await again.page.locator('#loading').waitFor({ state: 'detached' });
+    expect(await again.page.getByText('could not be opened').count()).toBe(0);
+  });
+
+  it('is put aside when opening it ended the page before', async () => {
+    const { page, context, sheet } = await open();
+    await sheet.enter('A5', '63');
+    await page.waitForTimeout(800);
+    await page.close();
+    const crash = 'throw new Error("the grid gives up")';
+    const broken = await open({
+      in: context,
+      ready: false,
+      expected: /the grid gives up|functions\.json/,
+      instead: {
+        ...withTestFunctions,
+        'page.js': () => workbench.replace('univer.registerPlugin(PalettePlugin);', `${crash};`),
+      },
+    });
+    await broken.page.getByText('The page could not start: the grid gives up').waitFor();
+    await broken.page.close();
+    const again = await open({ in: context });
+    await again.page.getByText('The workbook of your last visit could not be opened').waitFor();
+    await again.sheet.shows('A5', 'A5. 40.0');
+  });
+
+  it('is kept by the first of two tabs alone', async () => {
+    const { context, page, sheet } = await open();
+    const second = await open({ in: context });
+    await second.page.getByText('Solebench is open in another tab.').waitFor();
+    await second.sheet.enter('A5', '11');
+    await second.page.waitForTimeout(600);
+    await page.bringToFront();
+    await sheet.enter('A5', '22');
+    await page.waitForTimeout(600);
+    const third = await open({ in: context });
+    await third.sheet.shows('A5', 'A5. 22.0');
+    await page.close();
+    await second.page.waitForFunction(() => !document.body.innerText.includes('open in another tab'));
+    await second.page.bringToFront();
+    await second.sheet.enter('A5', '33');
+    await second.page.waitForTimeout(600);
+    await second.page.reload();
+    await second.page.locator('#loading').waitFor({ state: 'detached' });
+    await second.sheet.shows('A5', 'A5. 33.0');
+  });
+
+  it('makes room for the demo on request, and undo brings it back', async () => {
+    const { page, sheet } = await open();
+    await sheet.enter('A5', '63');
+    await page.getByRole('button', { name: 'Load the demo' }).click();
+    await page.getByText('The demo stands in the place of the workbook.').waitFor();
+    await sheet.shows('A5', 'A5. 40.0');
+    await page.keyboard.press('Control+z');
+    await sheet.shows('A5', 'A5. 63.0');
+  });
+});

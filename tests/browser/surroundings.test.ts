@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { Sheet } from './sheet';
+import { type Opening, servedSite } from './site';
+
+describe('the page around the sheet', () => {
+  const site = servedSite();
+  const open = async (opening: Opening = {}) => {
+    const opened = await site.open(opening);
+    return { ...opened, sheet: new Sheet(opened.page) };
+  };
+
+  it('says what is selected as the keys move on', async () => {
+    const { page, sheet } = await open();
+    await sheet.select('A4');
+    await sheet.saying('A4. 40.0');
+    await page.keyboard.press('ArrowRight');
+    await sheet.saying('B4. 7.0');
+    await page.keyboard.press('ArrowDown');
+    await sheet.saying('B5. blank');
+    await page.keyboard.press('Shift+ArrowDown');
+    await sheet.saying('B5, 2 rows by 1 columns selected. blank');
+  });
+
+  it('goes from the head to the sheet and back by F6', async () => {
+    const { page, sheet } = await open();
+    await sheet.select('A4');
+    await page.keyboard.press('F6');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('demo');
+    await page.keyboard.press('F6');
+    await page.keyboard.type('55');
+    await page.keyboard.press('Enter');
+    await sheet.shows('A4', 'A4. 55.0');
+  });
+
+  it('shows the sheet as a table', async () => {
+    const { page } = await open();
+    await page.getByRole('button', { name: 'As table' }).click();
+    const table = page.getByRole('table');
+    expect(await table.getByRole('row').nth(4).innerText()).toMatch(/^4\s+40\.0\s+7\.0\s+6$/);
+    await page.keyboard.press('Escape');
+    expect(await table.count()).toBe(0);
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');
+  });
+
+  it('follows the system’s scheme until the maker chooses, and remembers the choice', async () => {
+    const { page, context } = await open({ context: { colorScheme: 'dark' } });
+    const theme = () => page.evaluate(() => document.documentElement.dataset['theme']);
+    expect(await theme()).toBe('dark');
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.waitForFunction(() => document.documentElement.dataset['theme'] === 'light');
+    await page.getByRole('button', { name: 'Dark', exact: true }).click();
+    expect(await theme()).toBe('dark');
+    expect(await page.getByRole('button', { name: 'Light', exact: true }).count()).toBe(1);
+    await page.close();
+    const again = await open({ in: context });
+    expect(await again.page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
+  });
+
+  it.each([320, 375, 768, 1440])('fits a window %d px wide', async (width) => {
+    const { page } = await open({ context: { viewport: { width, height: 720 } } });
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+    expect(wide).toBeLessThanOrEqual(width);
+    const box = await page.locator('#grid').boundingBox();
+    expect(box?.height).toBeGreaterThan(300);
+  });
+
+  it('shows how loading goes and says which part is missing', async () => {
+    const { page } = await site.open({ ready: false, expected: /grid-sheets|ERR_FAILED|is not defined/ });
+    await page.route('**/grid-sheets.js', (route) => route.abort());
+    await page.reload();
+    await page.getByText('A part of the page, grid-sheets.js, did not load. Load the page again.').waitFor();
+  });
+});
