@@ -7,7 +7,7 @@ import { cut } from '../core/geometry/cut';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
 import { groundOutline } from '../core/last/ground-outline';
-import { atLength, bottomLength } from '../core/last/profile';
+import { atGround, atLength, bottomLength } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
 import { isBlank, readChoice } from '../tables/cell';
@@ -193,7 +193,11 @@ export function coverStrip(
     }
     const front = one.heelHeight > 0 ? wedgeFront(one.profile, 1) : 0;
     const base = below > 0 ? ring : cut(ring, ([x]) => front - x);
-    const { path, heightAt } = wedgeEdge(base, one.profile, { front, platform: below });
+    const { path, heightAt } = wedgeEdge(base, {
+      front,
+      wedgeHeight: (x) => atGround(one.profile, x).z,
+      platform: below,
+    });
     const strip = stripOf(path, heightAt, over, under);
     return [
       ['At\nmm', 'Height\nmm', 'Width\nmm'],

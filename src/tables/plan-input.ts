@@ -1,7 +1,7 @@
 import type { PlanInput } from '../core/plan/inputs';
 import { Memo } from '../core/plan/memo';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
-import type { Problem } from '../core/problem';
+import { Problem } from '../core/problem';
 import type { Cells } from './cell';
 import { lastsTable, toLast } from './lasts';
 import { layoutsTable } from './layouts';
@@ -10,8 +10,8 @@ import { pairageTable } from './pairage';
 import { ratesTable } from './rates';
 import { empty, type Reading, readTable } from './read';
 import type { Columns, Table } from './schema';
-import { stockTable } from './stock';
-import { stylesTable } from './styles';
+import { stockTable, toStock } from './stock';
+import { stylesTable, toStyle } from './styles';
 
 /** The tables that a plan is made from, as a host hands them over. */
 export interface PlanCells {
@@ -70,18 +70,23 @@ function read(cells: PlanCells): PlanReading {
   const rates = rowsOf(ratesTable, cells.rates);
   const outlines = rowsOf(outlinesTable, cells.outlines, false);
   const layouts = rowsOf(layoutsTable, cells.layouts, false);
+  const sheets = stock.rows.flatMap((row) => {
+    try {
+      return [toStock(row)];
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      problems.push(error);
+      return [];
+    }
+  });
   const input: PlanInput =
     problems.length > 0
       ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [] }
       : {
           pairage: pairage.rows.map(({ bySize, ...row }) => ({ ...row, pairs: bySize })),
-          styles: styles.rows.map(({ bySize: _none, ...style }) => style),
+          styles: styles.rows.map(toStyle),
           lasts: lasts.rows.map(toLast),
-          stock: stock.rows.map(({ bySize: _none, nominal, measured, mouldedFace, ...sheet }) => ({
-            ...sheet,
-            thickness: measured ?? nominal,
-            mouldedFace: mouldedFace === 'yes',
-          })),
+          stock: sheets,
           rates: rates.rows,
           outlines: collectOutlines(outlines.rows),
           layouts: layouts.rows,

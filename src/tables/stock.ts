@@ -1,5 +1,10 @@
-import { LIES, MATERIALS, SOLD_BY } from '../core/build/stock';
+import { LIES, MATERIALS, SOLD_BY, type Stock } from '../core/build/stock';
+import { Problem } from '../core/problem';
+import type { Reading } from './read';
 import { choice, defaulted, number, optional, share, table, text } from './schema';
+
+/** No sheet is thinner, mm. */
+const LEAST = 0.1;
 
 export const stockTable = table({
   name: 'Bottom stock',
@@ -25,6 +30,16 @@ export const stockTable = table({
         most: 300,
         format: '0.0#',
       }),
+    ),
+    faceLoss: defaulted(
+      number({
+        heading: 'Face loss',
+        unit: 'mm',
+        meaning: 'Sanded off a sheet before it is glued; usual 0.5 to 1 a finished face',
+        least: 0,
+        most: 10,
+      }),
+      0,
     ),
     width: number({ heading: 'Width', unit: 'mm', meaning: 'Width of a sheet', least: 20, most: 20_000, format: '0' }),
     length: number({
@@ -112,3 +127,23 @@ export const stockTable = table({
     ),
   },
 });
+
+/** A stock from its row: what its thickness is once it is built in. */
+export function toStock({
+  bySize: _none,
+  nominal,
+  measured,
+  faceLoss,
+  mouldedFace,
+  ...sheet
+}: Reading<(typeof stockTable)['columns']>['rows'][number]): Stock {
+  const thickness = (measured ?? nominal) - faceLoss;
+  if (thickness < LEAST) {
+    throw new Problem(
+      'invalid',
+      { argument: 'stock', table: 'Bottom stock', row: sheet.row, column: 'Face loss' },
+      `${faceLoss} mm sanded off leave less than ${LEAST} mm of it; give less`,
+    );
+  }
+  return { ...sheet, thickness, mouldedFace: mouldedFace === 'yes' };
+}

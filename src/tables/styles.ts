@@ -1,5 +1,21 @@
-import { LAYINGS, RAISES } from '../core/build/style';
+import { LAYINGS, RAISES, SOLE_RUNS, WELT_RUNS } from '../core/build/style';
+import type { Style } from '../core/build/style';
+import type { Reading } from './read';
 import { choice, codes, defaulted, number, optional, table, text } from './schema';
+
+const YES_NO = ['yes', 'no'] as const;
+
+const zone = (place: string) =>
+  optional(
+    number({
+      heading: `Projection ${place}`,
+      unit: 'mm',
+      meaning: `The same at the ${place}, where it differs`,
+      least: -10,
+      most: 30,
+      width: 84,
+    }),
+  );
 
 const stock = (heading: string, meaning: string) => optional(text({ heading, meaning: `Stock code: ${meaning}` }));
 
@@ -12,7 +28,20 @@ export const stylesTable = table({
     code: text({ heading: 'Style', meaning: 'Code of the style' }),
     last: text({ heading: 'Last', meaning: 'Code of its last, as in Lasts' }),
     insole: stock('Insole', 'the insole, against the last'),
+    welt: stock('Welt', 'the welt strip, sewn on round the lasted edge'),
+    midsole: stock('Midsole', 'a through or mid sole against the last, over the sole'),
     sole: stock('Sole', 'a full sole against the last, over the lifts'),
+    soleRun: defaulted(
+      choice(
+        {
+          heading: 'Sole run',
+          meaning: 'Over a heel a sole goes on to the back, or ends down the breast',
+          width: 118,
+        },
+        SOLE_RUNS,
+      ),
+      'to the back' as const,
+    ),
     raise: defaulted(
       choice(
         {
@@ -29,13 +58,40 @@ export const stylesTable = table({
       [],
     ),
     laying: defaulted(
-      choice({ heading: 'Laying', meaning: 'Lifts lie flat, or are bent on along the last', width: 74 }, LAYINGS),
+      choice(
+        {
+          heading: 'Laying',
+          meaning: 'Lifts lie flat, are bent on along the last, or are glued up as a block that is sawn',
+          width: 74,
+        },
+        LAYINGS,
+      ),
       'flat' as const,
     ),
-    platform: stock('Platform', 'the platform, flat under the lifts'),
-    outsole: stock('Outsole', 'the sole on the ground'),
+    platform: defaulted(
+      codes({
+        heading: 'Platform',
+        meaning: 'Stock codes of the platform: each once, or with a finished heel thicknesses to mix',
+        width: 130,
+      }),
+      [],
+    ),
+    finishedHeel: optional(
+      number({
+        heading: 'Finished heel',
+        unit: 'mm',
+        meaning: 'Wanted height under the seat; the platform is built to reach it',
+        least: 1,
+        most: 300,
+      }),
+    ),
+    outsole: stock('Outsole', 'the sole on the ground; before a heel, of the forepart'),
     topPiece: stock('Top piece', 'the ground layer of a heel'),
     cover: stock('Cover', 'what covers the edges of wedge and platform'),
+    shank: defaulted(
+      choice({ heading: 'Shank', meaning: 'Whether a shank stiffens the waist', width: 60 }, YES_NO),
+      'no' as const,
+    ),
     lastedSubstance: defaulted(
       number({
         heading: 'Lasted substance',
@@ -56,6 +112,10 @@ export const stylesTable = table({
       }),
       0,
     ),
+    projectionToe: zone('toe'),
+    projectionJoint: zone('joint'),
+    projectionWaist: zone('waist'),
+    projectionSeat: zone('seat'),
     roughEdge: defaulted(
       number({
         heading: 'Rough edge',
@@ -96,6 +156,16 @@ export const stylesTable = table({
       }),
       12,
     ),
+    heelTaper: defaulted(
+      number({
+        heading: 'Heel taper',
+        unit: 'mm',
+        meaning: 'How much a heel narrows a side down to the ground',
+        least: 0,
+        most: 20,
+      }),
+      0,
+    ),
     soleBevel: optional(
       number({
         heading: 'Sole bevel',
@@ -135,5 +205,55 @@ export const stylesTable = table({
       }),
       15,
     ),
+    weltRun: defaulted(
+      choice({ heading: 'Welt run', meaning: 'How far the welt runs', width: 84 }, WELT_RUNS),
+      'to the seat' as const,
+    ),
+    weltWidth: defaulted(
+      number({ heading: 'Welt width', unit: 'mm', meaning: 'Width of the welt strip', least: 3, most: 60 }),
+      12,
+    ),
+    weltLap: defaulted(
+      number({
+        heading: 'Welt lap',
+        unit: 'mm',
+        meaning: 'Length added for the ends of the welt',
+        least: 0,
+        most: 100,
+      }),
+      15,
+    ),
+    boughtPrice: optional(
+      number({
+        heading: 'Bought price',
+        meaning: 'Price of a pair of finished units that could be bought instead',
+        least: 0,
+        most: 1e5,
+        format: '0.00',
+      }),
+    ),
+    boughtTooling: defaulted(
+      number({
+        heading: 'Bought tooling',
+        meaning: 'Moulds or tools for one size of bought units',
+        least: 0,
+        most: 1e6,
+        format: '0.00',
+      }),
+      0,
+    ),
+    boughtMinimum: defaulted(
+      number({ heading: 'Bought minimum', meaning: 'Fewest pairs of bought units', least: 0, most: 1e6, whole: true }),
+      0,
+    ),
   },
 });
+
+/** A style from its row. */
+export function toStyle({
+  bySize: _none,
+  shank,
+  ...style
+}: Reading<(typeof stylesTable)['columns']>['rows'][number]): Style {
+  return { ...style, shank: shank === 'yes' };
+}

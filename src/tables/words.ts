@@ -5,6 +5,8 @@ import type { Verdict } from '../core/plan/checks';
 /** Names of parts as people read them. */
 export const PART_WORDS: Readonly<Record<Part, string>> = {
   insole: 'Insole',
+  welt: 'Welt',
+  midsole: 'Midsole',
   sole: 'Sole',
   lift: 'Lift',
   platform: 'Platform',

@@ -36,7 +36,7 @@ export const demo: WorkbookPlan = planningWorkbook({
       code: 'Teasel',
       last: 'Low flat',
       raise: 'none',
-      platform: 'Foam 15',
+      sole: 'Foam 15',
       outsole: 'Rubber 4',
       lastedSubstance: 2.5,
       projection: 1,

@@ -1,118 +1,128 @@
-import { letOutSmooth } from '../geometry/let-out-smooth';
 import type { Ring } from '../geometry/ring';
 import { groundOutline } from '../last/ground-outline';
 import type { LastInSize } from '../last/last-in-size';
 import { offsetProfile } from '../last/offset-profile';
-import type { Profile } from '../last/profile';
-import { tightestCurve } from '../last/tightest-curve';
+import { atLength, type Profile, seatLine } from '../last/profile';
+import { downBreast, fromBreast } from './breast-sole';
+import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
 import { coverOf } from './cover';
 import type { CoverStrip } from './cover-strip';
-import { extent, HEADINGS, type Layer, type Part, sheet, type Skive } from './layer';
+import { letOutToEdge } from './edge';
+import { extent, type Layer, sheet, type Skive } from './layer';
 import type { LayerMix } from './layer-mix';
-import { raise } from './raise';
-import { liftMix } from './lift-mix';
+import { breastLine, raise } from './raise';
 import { skiveWidth } from './skive';
 import type { FindStock, Stock } from './stock';
 import type { Style } from './style';
 import { within } from './style-problem';
+import { weltStrip } from './welt-strip';
 
-/** One style's bottom in one size: every layer, from the last downward. */
+/** One style's bottom in one size: every layer, from the last downward, then welt and cover. */
 export interface Bottom {
   readonly last: LastInSize;
-  /** The last's bottom lowered by what lies against it: what the lifts are fitted to. */
-  readonly under: Profile;
+  /** What lies against the last, seen from below, as it stands over the ground face of the lifts: they are fitted to it. */
+  readonly face: Profile;
   readonly layers: readonly Layer[];
-  /** Sums of all layers under the seat and under the tread, mm. */
+  /** Sums of the layers below the lasted bottom (the insole belongs to it) under the seat and under the tread, mm. */
   readonly seatStack: number;
   readonly treadStack: number;
-  /** Height that the lifts are to fill, what they build and what of it is rasped off, mm. */
+  /** Height that the lifts are to fill under the seat, mm. */
   readonly liftHeight: number;
-  readonly mix?: LayerMix | undefined;
+  readonly lifts?: LayerMix | undefined;
+  readonly platform?: LayerMix | undefined;
   readonly cover?: CoverStrip | undefined;
 }
 
 /**
- * Builds a style's bottom on a last: which layers, how thick, how long, how skived (see the design's geometry).
- * @param mix how many lifts of each of the style's thicknesses, where they are chosen already
- * @throws Problem where heights, stock or skives do not come out.
+ * Builds a style's bottom on a last: which layers, how thick, how long, how skived.
+ * @param mixes how many of each thickness, where they are chosen already
+ * @throws Problem where heights, stock or skives do not come out; it names the cell of Styles.
  */
-export function buildBottom(style: Style, last: LastInSize, find: FindStock, mix = liftMix(style, last, find)): Bottom {
-  const against = named(style, ['insole', 'sole'], find);
-  const below = named(style, ['platform', 'outsole'], find);
-  const [topPiece] = style.raise === 'heel' ? named(style, ['topPiece'], find) : [];
-  const [cover] = named(style, ['cover'], find);
-
-  // Under a wedge platform and outsole lie flat on the ground; without one, or over a heel, they follow the last.
-  const wedge = style.raise === 'wedge';
-  const following = wedge ? against : [...against, ...below];
-  const flat = wedge ? below : [];
-  const under = offsetProfile(last.profile, sum(following));
-
-  const out = style.lastedSubstance + style.projection + style.roughEdge;
-  const taken = cover?.stock.thickness ?? 0;
-  const onLast = letOutSmooth(last.outline, out);
+export function buildBottom(
+  style: Style,
+  last: LastInSize,
+  find: FindStock,
+  mixes: Mixes = chooseMixes(style, last, find),
+): Bottom {
+  const courses = coursesOf(style, last, find, mixes);
+  const { following, flat, topPiece, liftHeight } = courses;
+  const welt = named(style, 'welt', find);
+  const cover = named(style, 'cover', find);
+  const taken = cover?.thickness ?? 0;
   const ground = groundOutline(last.outline, last.profile);
-  const onGround = letOutSmooth(ground, out);
-  const covered = taken > 0 ? letOutSmooth(ground, out - taken) : onGround;
 
-  const raised = raise({ style, last, under, find, ground: covered, mix, topPiece: topPiece?.stock.thickness ?? 0 });
-  let item = raised.lifts.length;
-  const layer = ({ part, stock }: Named, ring: Ring, follows = false): Layer => ({
-    item: (item += 1),
-    part,
-    ...sheet(stock),
-    ring,
-    ...extent(ring),
-    follows,
-    skive: bevel(style, stock, part),
-  });
-  // Numbers go on from the lifts downward, then to what lies over them.
-  const lower = flat.map((one) => layer(one, one.part === 'platform' ? covered : onGround));
-  if (topPiece) lower.push(layer(topPiece, raised.lowest ?? onGround));
-  const over = following.map((one) => layer(one, one.part === 'insole' ? last.outline : onLast, true));
-  const layers = [...over, ...raised.lifts, ...lower];
-  const strip = cover && coverOf(style, under, layers);
-  if (strip) layers.push(layer(cover, strip.ring));
+  const overSeat = following.filter(({ underSeat }) => underSeat);
+  const under = offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0));
+  const face = raised(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
+  const lifts = mixes.lifts
+    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, taken })
+    : [];
 
-  const treadStack = sum(following) + sum(flat);
+  // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
+  let item = lifts.length;
+  const shaped = (course: Course): Layer => {
+    const ring = outlineOf(course);
+    return { ...layerOf(course, (item += 1), ring), skive: bevel(style, course) };
+  };
+  const outlineOf = ({ part, follows, underSeat }: Course): Ring => {
+    if (part === 'insole') return last.outline;
+    if (part === 'topPiece') return lifts.at(-1)?.ring ?? ground;
+    const own = part === 'platform' ? taken : 0;
+    const full = letOutToEdge(follows ? last.outline : ground, style, last, own);
+    if (underSeat) return full;
+    const breast = breastLine(last);
+    return part === 'sole' ? downBreast(full, breast, atLength(face, breast).z) : fromBreast(full, breast);
+  };
+  const below = [...flat, ...(topPiece ? [topPiece] : [])].map(shaped);
+  const above = following.map(shaped);
+  const layers = [...above, ...lifts, ...below];
+  if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
+  const strip = cover && coverOf(style, face, layers);
+  if (cover && strip) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), strip.ring));
+
+  const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
   return {
     last,
-    under,
+    face,
     layers,
-    seatStack: treadStack + raised.height + (topPiece?.stock.thickness ?? 0),
-    treadStack,
-    liftHeight: raised.height,
-    mix,
+    seatStack: beneath - onlyUnderTread(following) + liftHeight + (topPiece?.stock.thickness ?? 0),
+    treadStack: beneath,
+    liftHeight,
+    lifts: mixes.lifts,
+    platform: mixes.platform,
     cover: strip,
   };
 }
 
-interface Named {
-  readonly part: Part;
-  readonly stock: Stock;
+function raised(profile: Profile, by: number): Profile {
+  return by === 0 ? profile : { ...profile, z: profile.z.map((z) => z + by) };
 }
 
-function named(style: Style, parts: readonly (keyof typeof HEADINGS & Part)[], find: FindStock): readonly Named[] {
-  return parts.flatMap((part) => {
-    const code = style[part as 'insole'];
-    return code === undefined ? [] : [{ part, stock: find(code, HEADINGS[part]) }];
-  });
+function layerOf({ part, stock, follows, underSeat, underTread }: Course, item: number, ring: Ring): Layer {
+  return { item, part, ...sheet(stock), ring, ...extent(ring), follows, underSeat, underTread };
 }
 
-function sum(layers: readonly Named[]): number {
-  return layers.reduce((height, { stock }) => height + stock.thickness, 0);
+/** What goes round the edge adds nothing to the height under the foot. */
+function edgeCourse(part: 'welt' | 'cover', stock: Stock): Course {
+  return { part, stock, follows: false, underSeat: false, underTread: false };
 }
 
-function bevel(style: Style, stock: Stock, part: Part): Skive | undefined {
-  if (style.soleBevel === undefined || part === 'insole' || stock.material !== 'leather') return undefined;
-  const angle = style.soleBevel;
-  const width = within(style, 'Sole bevel', () => skiveWidth(stock.thickness, style.soleEdge, angle));
-  return { at: 'edge', width, angle, edge: style.soleEdge };
+function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): Layer {
+  const from = style.weltRun === 'to the seat' ? seatLine(last.length) : undefined;
+  const { length } = weltStrip(last.outline, style.weltLap, style.weltWidth, from);
+  const ring: Ring = [
+    [0, 0],
+    [length, 0],
+    [length, style.weltWidth],
+    [0, style.weltWidth],
+  ];
+  return layerOf(edgeCourse('welt', stock), item, ring);
 }
 
-/** Tightest curves that a layer of this bottom goes round, by side. */
-export function curvesOf(bottom: Bottom): { outside?: number; hollow?: number } {
-  const outside = tightestCurve(bottom.last.profile, 'outside')?.radius;
-  const hollow = tightestCurve(bottom.last.profile, 'hollow')?.radius;
-  return { ...(outside !== undefined && { outside }), ...(hollow !== undefined && { hollow }) };
+function bevel(style: Style, { part, stock }: Course): Skive | undefined {
+  const { soleBevel: angle, soleEdge: edge } = style;
+  const isSole = part === 'sole' || part === 'midsole' || part === 'outsole';
+  if (angle === undefined || !isSole || stock.material !== 'leather') return undefined;
+  const width = within(style, 'Sole bevel', () => skiveWidth(stock.thickness, edge, angle));
+  return { at: 'edge', width, angle, edge };
 }

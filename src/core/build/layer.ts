@@ -2,8 +2,22 @@ import { box } from '../geometry/box';
 import type { Ring } from '../geometry/ring';
 import type { Material, Stock } from './stock';
 
-export const PARTS = ['insole', 'sole', 'lift', 'platform', 'outsole', 'topPiece', 'cover'] as const;
+/** Kinds of pieces, from the last downward, then what goes round the edge. */
+export const PARTS = ['insole', 'midsole', 'sole', 'lift', 'platform', 'outsole', 'topPiece', 'welt', 'cover'] as const;
 export type Part = (typeof PARTS)[number];
+
+/** Headings of the columns of Styles that name stock for a part. */
+export const HEADINGS = {
+  insole: 'Insole',
+  welt: 'Welt',
+  midsole: 'Midsole',
+  sole: 'Sole',
+  lift: 'Lifts',
+  platform: 'Platform',
+  outsole: 'Outsole',
+  topPiece: 'Top piece',
+  cover: 'Cover',
+} as const satisfies Record<Part, string>;
 
 /** What a piece is skived for, and how. */
 export interface Skive {
@@ -31,10 +45,14 @@ export interface Layer {
   readonly skive?: Skive | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;
+  /** Whether it adds its thickness under the seat, and under the tread. */
+  readonly underSeat: boolean;
+  readonly underTread: boolean;
   /** For a flat lift: heights of its faces over the ground face of the stack and its ends along the ground, mm. */
   readonly lift?: LiftPlace | undefined;
 }
 
+/** Where a flat lift lies in its stack. */
 export interface LiftPlace {
   readonly lower: number;
   readonly upper: number;
@@ -48,17 +66,6 @@ export function extent(ring: Ring): { readonly length: number; readonly width: n
   const { left, right, bottom, top } = box(ring);
   return { length: right - left, width: top - bottom };
 }
-
-/** Headings of the style's columns, for messages. */
-export const HEADINGS = {
-  insole: 'Insole',
-  sole: 'Sole',
-  lifts: 'Lifts',
-  platform: 'Platform',
-  outsole: 'Outsole',
-  topPiece: 'Top piece',
-  cover: 'Cover',
-} as const;
 
 /** What a layer keeps of its sheet. */
 export function sheet({ code, material, thickness }: Stock): Pick<Layer, 'stock' | 'material' | 'thickness'> {

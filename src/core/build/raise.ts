@@ -1,69 +1,66 @@
 import { box } from '../geometry/box';
 import { cut } from '../geometry/cut';
-import { letOutSmooth } from '../geometry/let-out-smooth';
 import type { Ring } from '../geometry/ring';
 import type { LastInSize } from '../last/last-in-size';
 import { atLength, type Profile } from '../last/profile';
 import { bentLayers } from './bent-layers';
+import { letOutToEdge } from './edge';
 import { flatLifts } from './flat-lifts';
 import { extent, HEADINGS, type Layer, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
-import { liftHeight } from './lift-mix';
 import type { FindStock, Stock } from './stock';
 import type { Style } from './style';
 import { within } from './style-problem';
 
-/** What the lifts are made from and fitted to. */
+/** What lifts are made from and fitted to. */
 export interface RaiseInput {
   readonly style: Style;
   readonly last: LastInSize;
-  /** The under face of what lies against the last. */
-  readonly under: Profile;
+  /** The face that they are fitted to, as it stands over the ground face of their stack. */
+  readonly face: Profile;
   readonly find: FindStock;
-  /** The outline that flat lifts are cut from, let out. */
-  readonly ground: Ring;
-  readonly mix: LayerMix | undefined;
-  /** Thickness of a heel's top piece, 0 for none, mm. */
-  readonly topPiece: number;
-}
-
-/** What raises a bottom's heel. */
-export interface Raised {
-  /** From the last downward. */
-  readonly lifts: readonly Layer[];
+  readonly mix: LayerMix;
   /** Height that they fill under the seat, mm. */
   readonly height: number;
-  /** The outline of the lowest lift. */
-  readonly lowest?: Ring | undefined;
+  /** The last's outline as it stands on the ground. */
+  readonly ground: Ring;
+  /** What a cover takes off their edge, mm. */
+  readonly taken: number;
 }
 
-/** The lifts of a style in one size: their outlines and skives. The stoutest lie next to the ground. */
-export function raise(input: RaiseInput): Raised {
-  const { style, last, find, mix } = input;
-  if (!mix) return { lifts: [], height: 0 };
+/** Where a heel's breast stands, measured along the last: the seat is its back quarter. */
+export function breastLine(last: Pick<LastInSize, 'length'>): number {
+  return last.length / 4;
+}
+
+/** The lifts of a style in one size, from the last downward. The stoutest lie next to the ground. */
+export function raise(input: RaiseInput): readonly Layer[] {
+  const { style, find, mix } = input;
   const fromGround = style.lifts
-    .flatMap((code, i) => new Array<Stock>(mix.counts[i] as number).fill(find(code, HEADINGS.lifts)))
+    .flatMap((code, i) => new Array<Stock>(mix.counts[i] as number).fill(find(code, HEADINGS.lift)))
     .sort((a, b) => b.thickness - a.thickness);
-  const lifts = within(style, 'Lifts', () =>
+  return within(style, HEADINGS.lift, () =>
     style.laying === 'bent' ? bent(input, [...fromGround].reverse()) : flat(input, fromGround),
   );
-  const lowest = style.laying === 'bent' ? lifts[lifts.length - 1] : lifts.find(({ item }) => item === 1);
-  return { lifts, height: liftHeight(style, last, find), lowest: lowest?.ring };
 }
 
-function flat({ style, last, under, ground, topPiece }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
+function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
+  const { style, last, face, ground, height } = input;
   const heel = style.raise === 'heel';
-  // A top piece lifts the stack, so the bottom stands lower over it.
-  const over = topPiece > 0 ? { ...under, z: under.z.map((z) => z - topPiece) } : under;
   const lifts = flatLifts(
-    over,
+    face,
     courses.map(({ thickness }) => thickness),
-    { keptEdge: style.edgeLeft, ...(heel && { breast: atLength(under, last.length / 4).x }) },
+    { keptEdge: style.edgeLeft, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
   );
   return lifts
     .map((lift, i): Layer => {
-      const ring = cutAtFront(ground, lift.front, heel ? 0 : style.frontSlant);
-      const { skiveWidth: width, skiveAngle: angle, edge } = lift;
+      // A heel narrows toward the ground: each lift is cut to its upper face.
+      const narrowed = heel ? style.heelTaper * Math.max(0, 1 - lift.upper / height) : 0;
+      const edge = letOutToEdge(ground, style, last, input.taken + narrowed);
+      const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
+      const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
+      // A block is sawn to the last as a whole, so its lifts are not skived one by one.
+      const skived = width > 0 && style.laying !== 'block';
       return {
         item: lift.number,
         part: 'lift',
@@ -71,22 +68,26 @@ function flat({ style, last, under, ground, topPiece }: RaiseInput, courses: rea
         ring,
         ...extent(ring),
         follows: false,
-        skive: width > 0 ? { at: 'front', width, angle, edge } : undefined,
-        lift,
+        underSeat: true,
+        underTread: false,
+        skive: skived ? { at: 'front', width, angle, edge: left } : undefined,
+        lift: style.laying === 'block' ? { ...lift, proud: 0 } : lift,
       };
     })
     .reverse();
 }
 
-function bent({ style, last, under }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
-  const full = letOutSmooth(last.outline, style.lastedSubstance + style.projection + style.roughEdge);
+function bent({ style, last, face, taken }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
+  const full = letOutToEdge(last.outline, style, last, taken);
   const slant = style.raise === 'heel' ? 0 : style.frontSlant;
-  return bentLayers(
-    under,
+  const layers = bentLayers(
+    face,
     courses.map(({ thickness }) => thickness),
     style.edgeLeft,
-  ).map((layer, i): Layer => {
-    const ring = cutAtFront(full, layer.front, slant);
+  );
+  return layers.map((layer, i): Layer => {
+    const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;
+    const ring = cutAtFront(full, front, slant);
     const { skiveWidth: width, skiveAngle: angle, edge } = layer;
     return {
       item: layer.number,
@@ -95,7 +96,9 @@ function bent({ style, last, under }: RaiseInput, courses: readonly Stock[]): re
       ring,
       ...extent(ring),
       follows: true,
-      skive: width > 0 ? { at: 'front', width, angle, edge } : undefined,
+      underSeat: true,
+      underTread: false,
+      skive: width > 0 && front === layer.front ? { at: 'front', width, angle, edge } : undefined,
     };
   });
 }

@@ -1,7 +1,6 @@
 import type { Point, Ring } from '../geometry/ring';
-import { atGround, type Profile } from '../last/profile';
 
-/** The edge of a wedge or platform that a strip covers. */
+/** The edge of a wedge, heel or platform that a strip covers. */
 export interface WedgeEdge {
   /** Along the plan edge, mm. */
   readonly path: readonly Point[];
@@ -9,19 +8,23 @@ export interface WedgeEdge {
   heightAt(x: number, y: number): number;
 }
 
+export interface WedgeEdgeRule {
+  /** Where the wedge ends, and how high it stands behind that, mm. */
+  readonly front: number;
+  readonly wedgeHeight: (x: number) => number;
+  /** Thickness of a platform under it, 0 for none, mm. */
+  readonly platform: number;
+}
+
 /**
  * The plan edge to cover and its height. Of a wedge alone it runs from one end of its front round the back to the other;
  * with a platform it runs all round from the back, where the seam stands.
  * @param ring outline of the platform, or of the wedge with its front cut off straight
  */
-export function wedgeEdge(
-  ring: Ring,
-  profile: Profile,
-  { front, platform }: { readonly front: number; readonly platform: number },
-): WedgeEdge {
+export function wedgeEdge(ring: Ring, { front, wedgeHeight, platform }: WedgeEdgeRule): WedgeEdge {
   return {
     path: platform > 0 ? closedFromBack(ring) : backAndSides(ring),
-    heightAt: (x) => platform + (x <= front ? atGround(profile, x).z : 0),
+    heightAt: (x) => platform + (x <= front ? wedgeHeight(x) : 0),
   };
 }
 

@@ -128,8 +128,8 @@ function styleChecks({ style, last, sizes }: StyleRun, stocks: ReadonlyMap<strin
     seat: first.seatStack,
     tread: first.treadStack,
   });
-  if (first.mix && first.mix.rasped > 0) {
-    const { rasped, built } = first.mix;
+  if (first.lifts && first.lifts.rasped > 0) {
+    const { rasped, built } = first.lifts;
     list.push({ kind: 'rasping', subject, verdict: 'holds', found: rasped, wanted: style.rasping, built });
   }
   const proudest = worst(

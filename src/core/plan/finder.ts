@@ -1,6 +1,5 @@
 import { type Bottom, buildBottom } from '../build/bottom';
-import type { LayerMix } from '../build/layer-mix';
-import { liftMix } from '../build/lift-mix';
+import { chooseMixes, type Mixes } from '../build/courses';
 import type { FindStock, Stock } from '../build/stock';
 import type { Style } from '../build/style';
 import { styleCell } from '../build/style-problem';
@@ -15,7 +14,7 @@ import type { Outline, OutlineRole, PlanInput } from './inputs';
 import { identity, Memo } from './memo';
 
 const lastsInSize = new Memo<LastInSize>(2048);
-const mixes = new Memo<{ readonly mix: LayerMix | undefined }>(2048);
+const mixes = new Memo<Mixes>(2048);
 const bottoms = new Memo<Bottom>(4096);
 
 /** Roles of Outlines that measure a last. */
@@ -121,15 +120,18 @@ export class Finder {
     // Prices decide between mixes that are equal otherwise, but the bottom depends on the mix alone.
     const prices = named.map((stock) => stock?.price);
     const key = `${identity(last)} ${JSON.stringify([style, shaping])}`;
-    const { mix } = mixes.get(`${key} ${JSON.stringify(prices)}`, () => ({ mix: liftMix(style, last, find) }));
-    return bottoms.get(`${key} ${mix?.counts.join()}`, () => buildBottom(style, last, find, mix));
+    const chosen = mixes.get(`${key} ${JSON.stringify(prices)}`, () => chooseMixes(style, last, find));
+    const counts = [chosen.lifts?.counts, chosen.platform?.counts];
+    return bottoms.get(`${key} ${JSON.stringify(counts)}`, () => buildBottom(style, last, find, chosen));
   }
 }
 
 /** Codes of all stock that a style names. */
 export function stocksOf(style: Style): readonly string[] {
-  const { insole, sole, lifts, platform, outsole, topPiece, cover } = style;
-  return [insole, sole, ...lifts, platform, outsole, topPiece, cover].filter((code) => code !== undefined);
+  const { insole, welt, midsole, sole, lifts, platform, outsole, topPiece, cover } = style;
+  return [insole, welt, midsole, sole, ...lifts, ...platform, outsole, topPiece, cover].filter(
+    (code) => code !== undefined,
+  );
 }
 
 function notFound(place: Place, code: string, table: string): Problem {
