@@ -3,6 +3,7 @@ import { coverStrip as stripOf } from '../core/build/cover-strip';
 import { flatLifts, wedgeFront } from '../core/build/flat-lifts';
 import { layerMix } from '../core/build/layer-mix';
 import { wedgeEdge } from '../core/build/wedge-edge';
+import { weltStrip as weltOf } from '../core/build/welt-strip';
 import { cut } from '../core/geometry/cut';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
@@ -12,7 +13,7 @@ import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
 import { isBlank, readChoice } from '../tables/cell';
 import { answer } from './answer';
-import { readLength, readLengthOr, readNumbers, readSide, writeOutline } from './arguments';
+import { readLength, readLengthOr, readNumbers, readOutline, readSide, writeOutline } from './arguments';
 import { readLastInSize } from './last-argument';
 
 /** From row to row of a profile, mm. */
@@ -204,6 +205,30 @@ export function coverStrip(
       ...strip.stations.map(({ at, height }) => [at, height, height + over + under]),
       ['Length', strip.length, ''],
       ['Area mm²', strip.area, ''],
+    ];
+  });
+}
+
+/**
+ * The welt strip for an outline: inseam and lap, and what its outer edge is stretched to.
+ * @customfunction WELTSTRIP
+ * @param {any[][]} outline Outline along which the welt is sewn: two columns, x and y in mm.
+ * @param {any} lap Length added for the ends, mm.
+ * @param {any} [width] Width of the strip, mm; without it 12.
+ * @param {any} [from] Where a welt that does not go all round begins and ends, mm from the back; without it all round.
+ * @returns {any[][]} A table: length to cut, inseam, length of the outer edge, mm.
+ */
+export function weltStrip(outline: any[][], lap: any, width?: any, from?: any): any[][] {
+  return answer(() => {
+    const strip = weltOf(
+      readOutline(outline),
+      readLength(lap, 'lap', { most: 200 }),
+      readLengthOr(width, 'width', 12, { above: 0, most: 100 }),
+      readLengthOr(from, 'from', undefined),
+    );
+    return [
+      ['Length\nmm', 'Inseam\nmm', 'Outer edge\nmm'],
+      [strip.length, strip.inseam, strip.outer],
     ];
   });
 }

@@ -29,10 +29,10 @@ export function checkInWords(check: Check): CheckWords {
       };
     case 'rasping':
       return {
-        check: 'Rasping, mm',
+        check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
         found: check.found,
         wanted: check.wanted,
-        say: `the lifts build ${mm(check.built)}; rasp ${mm(check.found)} off`,
+        say: `${check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}; rasp ${mm(check.found)} off`,
       };
     case 'proud':
       return {
@@ -68,14 +68,57 @@ export function checkInWords(check: Check): CheckWords {
         check: 'Ground face',
         say: `bare ${check.material} wears fast on the ground: add an outsole of rubber or leather, or take a sheet with a moulded face`,
       };
-    case 'modelHeel':
+    case 'skiveWide':
       return {
-        check: 'Model of the last, mm',
+        check: 'Skive, mm',
         found: check.found,
         wanted: check.wanted,
-        say: 'the plain curve serves heels up to the wanted height: measure the gaps every 20 mm and enter them in Outlines',
+        say: `the skive of ${PART_WORDS[check.part].toLowerCase()} ${check.item} is wider than the piece has room for: take it steeper, leave more edge or take it thinner`,
       };
-    case 'highHeel':
+    case 'shank':
+      return {
+        check: 'Shank, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last',
+      };
+    case 'plainModel':
+      return {
+        check: 'Curve of the last, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'the plain curve serves heels up to the wanted height: measure the gaps every 20 mm, inside and outside, and enter them in Outlines',
+      };
+    case 'misfit':
+      return {
+        check: 'Curve of the last, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say:
+          check.verdict === 'holds'
+            ? 'the curve passes the waist height as measured'
+            : 'the curve misses the waist height by so much: measure again, or measure the gaps every 20 mm',
+      };
+    case 'modelAgainstGaps':
+      return {
+        check: 'Curve of the last, mm',
+        found: check.found,
+        say: 'the measured gaps are used; the plain curve would be off by up to so much',
+      };
+    case 'twist':
+      return {
+        check: 'Twist of the last, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'inside and outside gaps differ; lifts are fitted to their mean, so rasp them slanting across',
+      };
+    case 'leatherPairs':
+      return {
+        check: 'Leather pairs, mm',
+        wanted: check.wanted,
+        say: `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance`,
+      };
+    case 'highBuild':
       return {
         check: 'High build, mm',
         found: check.found,
@@ -91,6 +134,30 @@ export function checkInWords(check: Check): CheckWords {
       };
     case 'lastsUnknown':
       return { check: 'Lasts, pairs', say: 'enter the pairs on hand in Lasts; without them the rounds are not known' };
+    case 'late':
+      return {
+        check: 'Due, days late',
+        found: check.found - check.wanted,
+        wanted: 0,
+        say: `size ${check.size}${check.customer ? ` for ${check.customer}` : ''} comes off its last after the day due: start sooner, or get another pair of lasts`,
+      };
+    case 'workRate':
+      return {
+        check: 'Work',
+        say: 'no rate is given, so the work costs nothing: enter money an hour in Costs and times',
+      };
+    case 'makeOrBuy': {
+      const from = check.breakEven === undefined ? 'never' : `from ${check.breakEven} pairs`;
+      return {
+        check: 'Make or buy, a pair',
+        found: check.found,
+        wanted: check.wanted,
+        say:
+          check.verdict === 'holds'
+            ? `building costs less than buying; buying pays ${from}; a bought unit fits one last only`
+            : `buying costs less for this run (it pays ${from}), but a bought unit fits one last only`,
+      };
+    }
     case 'price':
       return { check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' };
     case 'coverage':

@@ -1,13 +1,15 @@
 import type { Check } from '../core/plan/checks';
 import type { CostLine } from '../core/plan/cost';
 import type { StockCutting } from '../core/plan/cutting';
+import { makeOrBuy } from '../core/plan/make-or-buy';
 import type { OrderLine } from '../core/plan/order';
 import type { PieceLine } from '../core/plan/pieces';
 import type { Round } from '../core/plan/rounds';
 import type { TicketStep } from '../core/plan/ticket';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
-import { CARE, PART_WORDS, PREPARE_WORDS, VERDICT_WORDS } from './words';
+import { stepInWords } from './step-in-words';
+import { CARE, PART_WORDS, VERDICT_WORDS } from './words';
 
 type SizeWords = (size: PieceLine['sizeRun']) => string | number;
 
@@ -110,6 +112,7 @@ export const costTable: ResultTable<CostLine> = {
       width: 84,
       total: sumOf(({ whole }) => whole),
     }),
+    figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
   ],
 };
 
@@ -127,17 +130,22 @@ export const checksTable: ResultTable<Check> = {
   ],
 };
 
-/** How often the lasts are used. */
+/** How often the lasts are used, and when each order is done. */
 export const roundsTable: ResultTable<Round> = {
   name: 'Rounds',
-  meaning: 'How often the lasts of each size are used, and for how long',
+  meaning: 'How often the lasts of each size are used, in the order of the days due, and when each order is done',
   columns: [
     words('Last', ({ last }) => last),
     figure('Size', ({ size }) => size, { format: '0.##' }),
+    words('Style', ({ style }) => style),
+    words('Customer', ({ customer }) => customer, { width: 130 }),
+    figure('Due', ({ due }) => due, { format: 'd mmm' }),
     figure('Pairs', ({ pairs }) => pairs, { unit: 'number', format: '0' }),
     figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
-    figure('Rounds', ({ rounds }) => rounds, { format: '0' }),
-    figure('Days', ({ days }) => days, { format: '0.#' }),
+    figure('Round', ({ from }) => from, { unit: 'first', format: '0' }),
+    figure('Round', ({ to }) => to, { unit: 'last', format: '0' }),
+    figure('Done', ({ days }) => days, { unit: 'days', format: '0.#' }),
+    figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm' }),
   ],
 };
 
@@ -157,7 +165,12 @@ export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => (
     figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
     figure('Edge left', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
     figure('Cut', ({ cut }) => cut, { unit: 'L and R', format: '0' }),
-    figure('Built', ({ built }) => built, { unit: 'mm' }),
-    words('Faces', ({ layer }) => PREPARE_WORDS[layer.material], { width: 280, total: () => CARE }),
+    figure('At back', ({ gauge }) => gauge?.back, { unit: 'mm' }),
+    figure('At breast', ({ gauge }) => gauge?.breast, { unit: 'mm' }),
+    figure('At tread', ({ gauge }) => gauge?.tread, { unit: 'mm' }),
+    figure('Coats', ({ coats }) => coats, { format: '0', width: 58 }),
+    figure('Open', ({ open }) => open, { unit: 'min', format: '0', width: 58 }),
+    figure('Press', ({ pressed }) => pressed, { unit: 'min', format: '0', width: 58 }),
+    words('Do', stepInWords, { width: 380, total: () => CARE }),
   ],
 });

@@ -3,10 +3,9 @@ import type { Bottom } from './bottom';
 import type { Layer } from './layer';
 import { breastLine } from './raise';
 
-/** Heights over the ground of a layer's upper face, mm, as a gauge reads them on the finished bottom. */
+/** Heights over the ground of a layer's upper face, mm, as a gauge reads them on the finished bottom; blank where it does not reach. */
 export interface Gauge {
-  readonly back: number;
-  /** undefined where the layer does not reach so far. */
+  readonly back?: number | undefined;
   readonly breast?: number | undefined;
   readonly tread?: number | undefined;
 }
@@ -14,32 +13,47 @@ export interface Gauge {
 /** The gauge heights of every layer of a bottom but welt and cover, by its item (derived). */
 export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
   const { layers, face, last, liftHeight } = bottom;
-  const atBreast = Math.max(0, atLength(face, breastLine(last)).z);
+  const atBreast = atLength(face, breastLine(last));
+  const places = {
+    back: { height: liftHeight, slope: face.slope[0] as number },
+    breast: { height: Math.max(0, atBreast.z), slope: atBreast.slope },
+  };
+  const welt = layers.find(({ part }) => part === 'welt')?.thickness ?? 0;
   const result = new Map<number, Gauge>();
-  let [back, breast, tread] = [0, 0, 0];
-  let lifted = 0;
-  const stack = layers.filter(({ part }) => part !== 'welt' && part !== 'cover');
-  for (const layer of [...stack].reverse()) {
+  let [seat, tread] = [0, 0];
+  let raised = false;
+  for (const layer of [...layers].reverse()) {
+    if (layer.part === 'welt' || layer.part === 'cover') continue;
     if (layer.part === 'lift') {
-      const upper = lifted + upright(layer, bottom);
-      back += Math.min(upper, liftHeight) - Math.min(lifted, liftHeight);
-      breast += Math.min(upper, atBreast) - Math.min(lifted, atBreast);
-      lifted = upper;
-    } else {
-      if (layer.underSeat) [back, breast] = [back + layer.thickness, breast + layer.thickness];
-      if (layer.underTread) tread += layer.thickness;
+      raised = true;
+      const upper = (place: keyof typeof places) => upperFace(layer, layers, places[place]);
+      const long = layer.length >= atBreast.x;
+      result.set(layer.item, { back: seat + upper('back'), breast: long ? seat + upper('breast') : undefined });
+      continue;
     }
-    const long = layer.part !== 'lift' || layer.length >= atLength(face, breastLine(last)).x;
+    // The insole lies on the welt's far side.
+    const thickness = layer.thickness + (layer.part === 'insole' ? welt : 0);
+    if (layer.underSeat) seat += thickness;
+    if (layer.underTread) tread += thickness;
     result.set(layer.item, {
-      back,
-      breast: long ? breast : undefined,
+      back: layer.underSeat ? seat + (raised ? places.back.height : 0) : undefined,
+      breast: layer.underSeat ? seat + (raised ? places.breast.height : 0) : undefined,
       tread: layer.underTread ? tread : undefined,
     });
   }
   return result;
 }
 
-/** What a lift adds upright at the back: a bent one more than its thickness, where the seat is pitched. */
-function upright({ thickness, follows }: Layer, { face }: Bottom): number {
-  return follows ? thickness / Math.cos(((face.slope[0] as number) * Math.PI) / 180) : thickness;
+/** Height of a lift's upper face over the ground face of the lifts, at a place where they are so high and the last slopes so. */
+function upperFace(
+  layer: Layer,
+  layers: readonly Layer[],
+  { height, slope }: { readonly height: number; readonly slope: number },
+): number {
+  if (layer.lift) return Math.min(height, layer.lift.upper);
+  // Bent layers hang from the last: what lies above takes its substance, measured upright.
+  const above = layers
+    .filter(({ part, item }) => part === 'lift' && item < layer.item)
+    .reduce((sum, { thickness }) => sum + thickness, 0);
+  return Math.max(0, height - above / Math.cos((slope * Math.PI) / 180));
 }

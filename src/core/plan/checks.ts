@@ -1,65 +1,60 @@
-import { leastRadius } from '../build/bend';
-import { bendStrain } from '../build/bend';
+import { bendStrain, leastRadius } from '../build/bend';
 import type { Bottom } from '../build/bottom';
 import type { Layer, Part } from '../build/layer';
-import type { Stock } from '../build/stock';
-import { MODEL_HEEL_LIMIT } from '../last/model-profile';
+import type { Material, Stock } from '../build/stock';
+import { atGround } from '../last/profile';
+import { modelProfile } from '../last/model-profile';
 import { type BendSide, tightestCurve } from '../last/tightest-curve';
 import type { Problem } from '../problem';
 import { byCode, fold } from './codes';
 import type { CostLine } from './cost';
 import type { Cutting } from './cutting';
+import { Finder } from './finder';
 import type { PlanInput } from './inputs';
+import { type Limits, limitsOf, USUAL_LIMITS } from './limits';
+import { makeOrBuy } from './make-or-buy';
 import type { OrderLine } from './order';
+import { Rates } from './rates';
 import type { Round } from './rounds';
 import type { Runs, StyleRun } from './runs';
 
 /** holds: as it should be. look: the maker decides. mend: the plan does not work as it stands. */
 export type Verdict = 'holds' | 'look' | 'mend';
 
+/** A finding with what was found and what is wanted. */
+interface Measured {
+  readonly found: number;
+  readonly wanted: number;
+}
+
 /** One finding. `subject` is the style, last, stock or table that it is about; lengths in mm, shares 0…1. */
 export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'problem'; readonly problem: Problem }
-  | {
-      readonly kind: 'heelControl';
-      readonly found: number;
-      readonly wanted: number;
-      readonly seat: number;
-      readonly tread: number;
-    }
-  | { readonly kind: 'rasping'; readonly found: number; readonly wanted: number; readonly built: number }
-  | { readonly kind: 'proud'; readonly found: number; readonly wanted: number; readonly item: number }
-  | {
-      readonly kind: 'bend';
-      readonly found: number;
-      readonly wanted: number;
-      readonly item: number;
-      readonly part: Part;
-      readonly side: BendSide;
-      readonly strain: number;
-    }
+  | ({ readonly kind: 'heelControl'; readonly seat: number; readonly tread: number } & Measured)
+  | ({ readonly kind: 'rasping'; readonly part: Part; readonly built: number } & Measured)
+  | ({ readonly kind: 'proud'; readonly item: number } & Measured)
+  | ({ readonly kind: 'bend'; readonly part: Part; readonly side: BendSide; readonly strain: number } & Measured)
   | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
-  | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Stock['material'] }
-  | { readonly kind: 'modelHeel'; readonly found: number; readonly wanted: number }
-  | { readonly kind: 'highHeel'; readonly found: number; readonly wanted: number }
-  | { readonly kind: 'lasts'; readonly found: number; readonly wanted: number; readonly size: number }
+  | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
+  | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
+  | ({ readonly kind: 'shank' } & Measured)
+  | ({ readonly kind: 'plainModel' } & Measured)
+  | ({ readonly kind: 'misfit' } & Measured)
+  | ({ readonly kind: 'modelAgainstGaps' } & Measured)
+  | ({ readonly kind: 'twist' } & Measured)
+  | ({ readonly kind: 'highBuild' } & Measured)
+  | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part }
+  | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }
+  | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
   | { readonly kind: 'price' }
   | { readonly kind: 'coverage' }
+  | { readonly kind: 'workRate' }
+  | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
-  | { readonly kind: 'layoutUsed'; readonly found: number; readonly wanted: number }
+  | ({ readonly kind: 'layoutUsed' } & Measured)
   | { readonly kind: 'unreadHeading'; readonly heading: string }
 );
-
-/** Limits that the checks hold against (common practice). */
-export const LIMITS = {
-  /** |seat stack − tread stack − heel height|, mm. */
-  heelControl: 1,
-  /** How far a flat skive may stand proud before it is worth a warning, mm. */
-  proud: 1,
-  /** Built heel from which stability and heel attachment ask for a second look, mm. */
-  highHeel: 50,
-} as const;
 
 /** What the checks look at. */
 export interface Checked {
@@ -71,31 +66,29 @@ export interface Checked {
   readonly rounds: readonly Round[];
   /** Headings that no table knows. */
   readonly unread: readonly { readonly table: string; readonly heading: string }[];
-  /** What the order could not be made from. */
-  readonly orderProblems: readonly Problem[];
+  /** What kept later stages from being made. */
+  readonly problems: readonly Problem[];
 }
 
 /** The sixth stage: what to mend first, then what to look at, then what holds, each in the order of the tables. */
 export function checks(checked: Checked): readonly Check[] {
-  const stocks = byCode(checked.input.stock);
+  const { input, runs, cutting, orders, costs, rounds } = checked;
+  const stocks = byCode(input.stock);
+  const finder = new Finder(input);
+  // A limit that no check knows is told by the stage before; here the usual ones serve.
+  const limits = checked.problems.length > 0 ? USUAL_LIMITS : limitsOf(input.rates);
   const all = [
-    ...[...checked.runs.problems, ...checked.cutting.problems, ...checked.orderProblems].map(problemCheck),
-    ...checked.runs.styles.flatMap((run) => styleChecks(run, stocks)),
-    ...lastChecks(checked.rounds),
-    ...checked.cutting.stocks.flatMap(({ stock, ignored, source, rows, layout }): Check[] => [
-      ...(ignored === undefined
-        ? []
-        : [{ kind: 'layoutIgnored', subject: stock.code, verdict: 'look', reason: ignored } as const]),
-      ...(source === 'search'
-        ? [{ kind: 'layoutUsed', subject: stock.code, verdict: 'holds', found: layout.length, wanted: rows } as const]
-        : []),
+    ...[...runs.problems, ...cutting.problems, ...checked.problems].map(problemCheck),
+    ...runs.styles.flatMap((run) => [
+      ...heightChecks(run, limits),
+      ...bendChecks(run, stocks),
+      ...skiveChecks(run),
+      ...groundChecks(run, stocks),
+      ...lastChecks(run, limits, finder),
     ]),
-    ...checked.orders
-      .filter(({ sheetPrice }) => sheetPrice === undefined)
-      .map(({ cutting }): Check => ({ kind: 'price', subject: cutting.stock.code, verdict: 'mend' })),
-    ...checked.costs
-      .filter((line) => line.adhesive === undefined)
-      .map(({ run }): Check => ({ kind: 'coverage', subject: run.style.code, verdict: 'look' })),
+    ...roundChecks(rounds),
+    ...layoutChecks(cutting),
+    ...moneyChecks(checked.input, orders, costs),
     ...checked.unread.map(({ table, heading }): Check => ({
       kind: 'unreadHeading',
       subject: table,
@@ -107,98 +100,202 @@ export function checks(checked: Checked): readonly Check[] {
   return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
 }
 
-function problemCheck(problem: Problem): Check {
+/** A problem as a check: it is always to be mended. */
+export function problemCheck(problem: Problem): Check {
   return { kind: 'problem', subject: problem.place.table ?? problem.place.argument, verdict: 'mend', problem };
 }
 
-function styleChecks({ style, last, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+function heightChecks({ style, sizes }: StyleRun, limits: Limits): readonly Check[] {
   const subject = style.code;
-  const bottoms = sizes.map(({ bottom }) => bottom);
-  const [first] = bottoms;
+  const [first] = sizes;
   if (!first) return [];
-  const list: Check[] = [];
-  const found = first.seatStack - first.treadStack;
-  const off = Math.abs(found - last.heelHeight);
-  list.push({
-    kind: 'heelControl',
-    subject,
-    verdict: off <= LIMITS.heelControl + 1e-9 ? 'holds' : 'mend',
-    found,
-    wanted: last.heelHeight,
-    seat: first.seatStack,
-    tread: first.treadStack,
-  });
-  if (first.lifts && first.lifts.rasped > 0) {
-    const { rasped, built } = first.lifts;
-    list.push({ kind: 'rasping', subject, verdict: 'holds', found: rasped, wanted: style.rasping, built });
+  const { seatStack: seat, treadStack: tread, last, lifts, platform } = first.bottom;
+  const found = seat - tread;
+  const held = Math.abs(found - last.heelHeight) <= limits.heelControl + 1e-9;
+  const list: Check[] = [
+    { kind: 'heelControl', subject, verdict: held ? 'holds' : 'mend', found, wanted: last.heelHeight, seat, tread },
+  ];
+  for (const [part, mix] of [
+    ['lift', lifts],
+    ['platform', platform],
+  ] as const) {
+    if (!mix || mix.rasped <= 0) continue;
+    const { rasped, built } = mix;
+    list.push({ kind: 'rasping', subject, verdict: 'holds', found: rasped, wanted: style.rasping, part, built });
   }
-  const proudest = worst(
-    bottoms.flatMap(({ layers }) => layers),
-    ({ lift }) => lift?.proud ?? 0,
-  );
+  if (seat > limits.highBuild) {
+    list.push({ kind: 'highBuild', subject, verdict: 'look', found: seat, wanted: limits.highBuild });
+  }
+  const proudest = worst(layersOf(sizes), ({ lift }) => lift?.proud ?? 0);
   if (proudest?.lift && proudest.lift.proud > 0.05) {
-    list.push({
-      kind: 'proud',
-      subject,
-      verdict: proudest.lift.proud > LIMITS.proud ? 'look' : 'holds',
-      found: proudest.lift.proud,
-      wanted: LIMITS.proud,
-      item: proudest.item,
-    });
+    const { proud } = proudest.lift;
+    const verdict = proud > limits.proud ? 'look' : 'holds';
+    list.push({ kind: 'proud', subject, verdict, found: proud, wanted: limits.proud, item: proudest.item });
   }
-  list.push(...bendChecks(subject, first, stocks), ...groundCheck(subject, first, stocks));
-  if (last.heelHeight > MODEL_HEEL_LIMIT && first.last.profile.source === 'model') {
-    list.push({ kind: 'modelHeel', subject, verdict: 'look', found: last.heelHeight, wanted: MODEL_HEEL_LIMIT });
-  }
-  if (first.seatStack > LIMITS.highHeel) {
-    list.push({ kind: 'highHeel', subject, verdict: 'look', found: first.seatStack, wanted: LIMITS.highHeel });
+  if (last.heelHeight >= limits.shank && !style.shank && style.raise !== 'wedge') {
+    list.push({ kind: 'shank', subject, verdict: 'look', found: last.heelHeight, wanted: limits.shank });
   }
   return list;
 }
 
-/** The layer of each part that comes nearest to cracking, outside of the ball's curve and into the waist's hollow. */
-function bendChecks(subject: string, { layers, last }: Bottom, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+/** Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. */
+function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+  const subject = style.code;
   return (['outside', 'hollow'] as const).flatMap((side) => {
-    const radius = tightestCurve(last.profile, side)?.radius;
-    if (radius === undefined) return [];
-    const stoutest = new Map<string, Layer>();
-    for (const layer of layers) {
-      if (!layer.follows) continue;
-      const key = `${layer.part} ${fold(layer.stock)}`;
-      if (!stoutest.has(key)) stoutest.set(key, layer);
-    }
-    return [...stoutest.values()].map((layer): Check => {
-      const { part, item, thickness } = layer;
+    const tightest = worst(sizes, ({ bottom }) => 1 / (radiusOf(bottom, side) ?? Infinity));
+    const radius = tightest && radiusOf(tightest.bottom, side);
+    if (!tightest || radius === undefined) return [];
+    const bent = new Map<string, Layer>();
+    for (const layer of tightest.bottom.layers)
+      if (layer.follows) bent.set(`${layer.part} ${fold(layer.stock)}`, layer);
+    return [...bent.values()].map((layer): Check => {
+      const { part, thickness } = layer;
       const strain = 2 * radius > thickness ? bendStrain(thickness, radius, side) : 1;
       const tube = stocks.get(fold(layer.stock))?.smallestTube;
       if (tube === undefined) return { kind: 'tubeUnknown', subject, verdict: 'look', part, strain, found: radius };
       const wanted = leastRadius(thickness, tube / thickness, side);
-      const verdict = radius >= wanted ? 'holds' : 'look';
-      return { kind: 'bend', subject, verdict, found: radius, wanted, item, part, side, strain };
+      return {
+        kind: 'bend',
+        subject,
+        verdict: radius >= wanted ? 'holds' : 'look',
+        found: radius,
+        wanted,
+        part,
+        side,
+        strain,
+      };
     });
   });
 }
 
-/** Foam and cork wear fast on the ground unless one face is moulded to be walked on. */
-function groundCheck(subject: string, { layers }: Bottom, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
-  const lowest = layers.filter(({ part }) => part !== 'cover').at(-1);
-  if (!lowest) return [];
-  const { part, material } = lowest;
-  const soft = material === 'foam' || material === 'cork';
-  if (!soft || stocks.get(fold(lowest.stock))?.mouldedFace) return [];
-  return [{ kind: 'bareGround', subject, verdict: 'mend', part, material }];
+function radiusOf(bottom: Bottom, side: BendSide): number | undefined {
+  return tightestCurve(bottom.last.profile, side)?.radius;
 }
 
-function lastChecks(rounds: readonly Round[]): readonly Check[] {
-  const unknown = new Set<string>();
-  return rounds.flatMap(({ last, size, onHand }): Check[] => {
-    if (onHand === undefined) {
-      if (unknown.has(last)) return [];
-      unknown.add(last);
-      return [{ kind: 'lastsUnknown', subject: last, verdict: 'look' }];
+/** A skive that is longer than its piece, or wider than half of it all round, cannot be cut. */
+function skiveChecks({ style, sizes }: StyleRun): readonly Check[] {
+  const room = ({ skive, length, width }: Layer) => (skive?.at === 'edge' ? Math.min(length, width) / 2 : length);
+  const widest = worst(
+    layersOf(sizes).filter(({ skive }) => skive),
+    (layer) => (layer.skive?.width ?? 0) / room(layer),
+  );
+  if (!widest?.skive || widest.skive.width <= room(widest)) return [];
+  const { item, part, skive } = widest;
+  return [
+    { kind: 'skiveWide', subject: style.code, verdict: 'mend', item, part, found: skive.width, wanted: room(widest) },
+  ];
+}
+
+function groundChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+  const subject = style.code;
+  const layers = sizes[0]?.bottom.layers ?? [];
+  const list: Check[] = [];
+  // What is walked on: under the tread the lowest layer there, under the seat the lowest of all.
+  const stack = layers.filter(({ part }) => part !== 'cover' && part !== 'welt');
+  const walked = new Set([stack.at(-1), stack.filter(({ underTread }) => underTread).at(-1)]);
+  for (const layer of walked) {
+    if (!layer) continue;
+    const { part, material, stock } = layer;
+    // Foam and cork wear fast on the ground unless one face is moulded to be walked on.
+    const soft = material === 'foam' || material === 'cork';
+    if (soft && !stocks.get(fold(stock))?.mouldedFace) {
+      list.push({ kind: 'bareGround', subject, verdict: 'mend', part, material });
     }
-    return onHand === 0 ? [{ kind: 'lasts', subject: last, verdict: 'mend', found: 0, wanted: 1, size }] : [];
+  }
+  return list;
+}
+
+function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Finder): readonly Check[] {
+  const subject = style.code;
+  const profile = sizes[0]?.bottom.last.profile;
+  if (!profile) return [];
+  const list: Check[] = [];
+  const { heelHeight, length } = last;
+  if (heelHeight > limits.plainModel && profile.source === 'model') {
+    list.push({ kind: 'plainModel', subject, verdict: 'look', found: heelHeight, wanted: limits.plainModel });
+  }
+  if (profile.misfit !== undefined) {
+    const verdict = profile.misfit > limits.misfit ? 'look' : 'holds';
+    list.push({ kind: 'misfit', subject, verdict, found: profile.misfit, wanted: limits.misfit });
+  }
+  const measured = finder.measured(last);
+  if (measured?.gaps && heelHeight > 0) {
+    const model = modelProfile({ length, heelHeight, toeSpring: last.toeSpring, seatPitch: last.seatPitch });
+    const found = Math.max(...measured.gaps.map(({ x, z }) => Math.abs(atGround(model, x).z - z)));
+    list.push({ kind: 'modelAgainstGaps', subject, verdict: 'holds', found, wanted: limits.misfit });
+  }
+  if (measured?.twist !== undefined && measured.twist > limits.twist) {
+    list.push({ kind: 'twist', subject, verdict: 'look', found: measured.twist, wanted: limits.twist });
+  }
+  const leather = sizes[0]?.bottom.layers.find(
+    ({ part, material }) => material === 'leather' && (part === 'sole' || part === 'outsole' || part === 'midsole'),
+  );
+  if (leather) {
+    list.push({ kind: 'leatherPairs', subject, verdict: 'look', wanted: limits.pairSubstance, part: leather.part });
+  }
+  return list;
+}
+
+function roundChecks(rounds: readonly Round[]): readonly Check[] {
+  const told = new Set<string>();
+  const once = (key: string, check: Check): readonly Check[] => {
+    if (told.has(key)) return [];
+    told.add(key);
+    return [check];
+  };
+  return rounds.flatMap(({ last, size, onHand, due, done, style, customer }): readonly Check[] => {
+    if (onHand === undefined) return once(last, { kind: 'lastsUnknown', subject: last, verdict: 'look' });
+    if (onHand === 0) {
+      return once(`${last} ${size}`, { kind: 'lasts', subject: last, verdict: 'mend', found: 0, wanted: 1, size });
+    }
+    if (due === undefined || done === undefined || done <= due) return [];
+    return [{ kind: 'late', subject: style, verdict: 'mend', found: done, wanted: due, customer, size }];
   });
+}
+
+function layoutChecks({ stocks }: Cutting): readonly Check[] {
+  return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, layout }): readonly Check[] => {
+    if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'look', reason: ignored }];
+    if (source === 'rows') return [];
+    return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: layout.length, wanted: rows }];
+  });
+}
+
+function moneyChecks(
+  input: Pick<PlanInput, 'rates'>,
+  orders: readonly OrderLine[],
+  costs: readonly CostLine[],
+): readonly Check[] {
+  const rates = new Rates(input.rates);
+  return [
+    ...orders
+      .filter(({ sheetPrice }) => sheetPrice === undefined)
+      .map(({ cutting }): Check => ({ kind: 'price', subject: cutting.stock.code, verdict: 'mend' })),
+    ...costs.flatMap((line): readonly Check[] => {
+      const subject = line.run.style.code;
+      const list: Check[] = [];
+      if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'look' });
+      if (rates.one('money an hour', [subject]) === undefined)
+        list.push({ kind: 'workRate', subject, verdict: 'look' });
+      const choice = makeOrBuy(line);
+      if (choice) {
+        const { make: found, buy: wanted, breakEven } = choice;
+        list.push({
+          kind: 'makeOrBuy',
+          subject,
+          verdict: found <= wanted ? 'holds' : 'look',
+          found,
+          wanted,
+          breakEven,
+        });
+      }
+      return list;
+    }),
+  ];
+}
+
+function layersOf(sizes: StyleRun['sizes']): readonly Layer[] {
+  return sizes.flatMap(({ bottom }) => bottom.layers);
 }
 
 function worst<T>(list: readonly T[], of: (one: T) => number): T | undefined {

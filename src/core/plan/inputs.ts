@@ -42,6 +42,8 @@ export const RATE_UNITS = [
   'minutes a joint',
   'minutes a pair',
   'money a pair',
+  'day of start',
+  'limit',
 ] as const;
 export type RateUnit = (typeof RATE_UNITS)[number];
 

@@ -3,6 +3,7 @@ import { type Check, checks } from './checks';
 import { cost, type CostLine } from './cost';
 import { cutting, type Cutting } from './cutting';
 import type { PlanInput } from './inputs';
+import { limitsOf } from './limits';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { type Round, rounds } from './rounds';
@@ -55,7 +56,7 @@ export class Plan {
   }
 
   get rounds(): readonly Round[] {
-    return (this.stages.rounds ??= rounds(this.sound(this.runs)));
+    return (this.stages.rounds ??= rounds(this.sound(this.runs), this.input));
   }
 
   /** Never throws for what it can list instead. */
@@ -64,7 +65,7 @@ export class Plan {
   }
 
   ticket(style: string, size?: number): readonly TicketStep[] {
-    return ticket(this.runs, style, size);
+    return ticket(this.runs, this.input.rates, style, size);
   }
 
   /** Where pieces lie, with the problems of stocks whose pieces do not fit. */
@@ -73,16 +74,17 @@ export class Plan {
   }
 
   private check(): readonly Check[] {
-    const orderProblems: Problem[] = [];
+    const problems: Problem[] = [];
     const attempt = <T>(work: () => readonly T[]): readonly T[] => {
       try {
         return work();
       } catch (error) {
         if (!(error instanceof Problem)) throw error;
-        orderProblems.push(error);
+        problems.push(error);
         return [];
       }
     };
+    attempt(() => [limitsOf(this.input.rates)]);
     const orders = attempt(() => order(this.laid.stocks));
     const costs = attempt(() => cost(this.runs, pieces(this.runs), orders, this.input));
     return checks({
@@ -91,9 +93,9 @@ export class Plan {
       cutting: this.laid,
       orders,
       costs,
-      rounds: rounds(this.runs),
+      rounds: rounds(this.runs, this.input),
       unread: this.unread,
-      orderProblems,
+      problems,
     });
   }
 

@@ -1,35 +1,78 @@
 import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
-import type { Runs } from './runs';
+import type { PairageRow, PlanInput } from './inputs';
+import { Rates } from './rates';
+import type { Runs, StyleRun } from './runs';
 
-/** How often the lasts of one size must be used to make a run. */
+/** One order's pairs on one size of one last: which rounds they take and when they are done. */
 export interface Round {
   readonly last: string;
   /** In the last's own system. */
   readonly size: number;
+  readonly style: string;
+  readonly customer: string | undefined;
+  readonly due: number | undefined;
   readonly pairs: number;
   /** Pairs of lasts; undefined where the maker has not said. */
   readonly onHand: number | undefined;
-  /** undefined where there is no last. */
-  readonly rounds: number | undefined;
+  /** The rounds of this last and size that it is in, from 1; undefined where there is no last. */
+  readonly from: number | undefined;
+  readonly to: number | undefined;
+  /** Days from the start until the last of its pairs is off its last. */
   readonly days: number | undefined;
+  /** The day itself, where a day of start is given. */
+  readonly done: number | undefined;
 }
 
-/** Rounds = ⌈pairs of a size / last pairs on hand⌉, days = rounds × days on the last (derived). */
-export function rounds(runs: Runs): readonly Round[] {
-  const wanted = new Map<string, { run: Runs['styles'][number]; size: number; pairs: number }>();
+/**
+ * The rounds of all lasts: orders take the lasts of a size in turn, the soonest due first, and fill up each other's last
+ * round. Rounds = ⌈pairs / last pairs on hand⌉, days = rounds × days on the last (derived).
+ */
+export function rounds(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>): readonly Round[] {
+  const start = new Rates(input.rates).one('day of start', []);
+  const queues = new Map<
+    string,
+    { run: StyleRun; size: number; orders: { row: PairageRow; pairs: number; run: StyleRun }[] }
+  >();
   for (const run of runs.styles) {
-    for (const { size, system, pairs } of run.sizes) {
-      const own = Number(convertSize(size, system, run.last.system).toFixed(2));
-      const key = `${fold(run.last.code)} ${own}`;
-      wanted.set(key, { run, size: own, pairs: (wanted.get(key)?.pairs ?? 0) + pairs });
+    for (const row of input.pairage) {
+      if (fold(row.style) !== fold(run.style.code)) continue;
+      for (const [size, pairs] of row.pairs) {
+        if (pairs === 0) continue;
+        const own = Number(convertSize(size, row.system ?? run.last.system, run.last.system).toFixed(2));
+        const key = `${fold(run.last.code)} ${own}`;
+        const queue = queues.get(key) ?? { run, size: own, orders: [] };
+        queue.orders.push({ row, pairs, run });
+        queues.set(key, queue);
+      }
     }
   }
-  return [...wanted.values()]
+  return [...queues.values()]
     .sort((a, b) => a.run.last.row - b.run.last.row || a.size - b.size)
-    .map(({ run: { last }, size, pairs }) => {
+    .flatMap(({ run: { last }, size, orders }) => {
       const onHand = last.pairsBySize.get(size) ?? last.pairsOnHand;
-      const count = onHand ? Math.ceil(pairs / onHand) : undefined;
-      return { last: last.code, size, pairs, onHand, rounds: count, days: count && count * last.daysOnLast };
+      const inTurn = [...orders].sort(
+        (a, b) => (a.row.due ?? Infinity) - (b.row.due ?? Infinity) || a.row.row - b.row.row,
+      );
+      let before = 0;
+      return inTurn.map(({ row, pairs, run }): Round => {
+        const from = onHand ? Math.floor(before / onHand) + 1 : undefined;
+        before += pairs;
+        const to = onHand ? Math.ceil(before / onHand) : undefined;
+        const days = to === undefined ? undefined : to * last.daysOnLast;
+        return {
+          last: last.code,
+          size,
+          style: run.style.code,
+          customer: row.customer,
+          due: row.due,
+          pairs,
+          onHand,
+          from,
+          to,
+          days,
+          done: start !== undefined && days !== undefined ? start + Math.ceil(days) : undefined,
+        };
+      });
     });
 }

@@ -1,6 +1,10 @@
+import { type Gauge, gauges } from '../build/gauge';
 import type { Layer } from '../build/layer';
 import { Problem } from '../problem';
+import { scopesOf } from './adhesive';
 import { fold } from './codes';
+import type { Rate } from './inputs';
+import { Rates } from './rates';
 import type { Runs, SizeRun, StyleRun } from './runs';
 
 /** One step at the bench: one layer of one size. */
@@ -10,15 +14,19 @@ export interface TicketStep {
   readonly layer: Layer;
   /** Pieces to cut, both feet. */
   readonly cut: number;
-  /** Sum of the layers from the last down to this one at the back, mm: what a gauge reads once it is on. */
-  readonly built: number;
+  /** Heights of its upper face over the ground. */
+  readonly gauge?: Gauge | undefined;
+  /** Minutes from coating to joining, and in the press; undefined where they are not given. */
+  readonly open: number | undefined;
+  readonly pressed: number | undefined;
+  readonly coats: number;
 }
 
 /**
  * The ticket of a style in gluing order, from the last downward, size by size.
  * @throws Problem where the style is not in the run.
  */
-export function ticket(runs: Runs, style: string, size?: number): readonly TicketStep[] {
+export function ticket(runs: Runs, rates: readonly Rate[], style: string, size?: number): readonly TicketStep[] {
   const run = runs.styles.find((one) => fold(one.style.code) === fold(style));
   if (!run) {
     const known = runs.styles.map((one) => one.style.code).join(', ');
@@ -32,14 +40,21 @@ export function ticket(runs: Runs, style: string, size?: number): readonly Ticke
   if (sizes.length === 0) {
     throw new Problem('invalid', { argument: 'size' }, `${size} is not in the run of ${run.style.code}`);
   }
+  const times = new Rates(rates);
   return sizes.flatMap((sizeRun) => {
-    const { layers } = sizeRun.bottom;
-    return layers.map((layer, i): TicketStep => {
-      return { run, sizeRun, layer, cut: 2 * sizeRun.pairs, built: builtBy(layers, i) };
+    const heights = gauges(sizeRun.bottom);
+    return sizeRun.bottom.layers.map((layer): TicketStep => {
+      const scopes = scopesOf(run.style.code, layer);
+      return {
+        run,
+        sizeRun,
+        layer,
+        cut: 2 * sizeRun.pairs,
+        gauge: heights.get(layer.item),
+        open: times.one('minutes open', scopes),
+        pressed: times.one('minutes pressed', scopes),
+        coats: times.one('coats', scopes) ?? 1,
+      };
     });
   });
-}
-
-function builtBy(layers: readonly Layer[], i: number): number {
-  return layers.slice(0, i + 1).reduce((sum, { part, thickness }) => (part === 'cover' ? sum : sum + thickness), 0);
 }

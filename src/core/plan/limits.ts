@@ -1,0 +1,69 @@
+import { Problem } from '../problem';
+import { fold } from './codes';
+import type { Rate } from './inputs';
+
+/** Limits that the checks hold against. The maker changes one by a row of Costs and times that counts as a limit. */
+export interface Limits {
+  /** |seat stack − tread stack − heel height|, mm. */
+  readonly heelControl: number;
+  /** How far a flat skive may stand proud of the last before it is worth a warning, mm. */
+  readonly proud: number;
+  /** Built heel from which stability and heel attachment ask for a second look, mm. */
+  readonly highBuild: number;
+  /** Heel of a last up to which the plain model serves, mm. */
+  readonly plainModel: number;
+  /** Heel of a last from which the waist wants a shank, mm. */
+  readonly shank: number;
+  /** How far a fitted model may miss its third measurement, mm. */
+  readonly misfit: number;
+  /** Difference of the gaps at the two edges that is worth a look, mm. */
+  readonly twist: number;
+  /** Difference in substance between the leather soles of a pair, mm. */
+  readonly pairSubstance: number;
+}
+
+/** The usual limits (common practice). */
+export const USUAL_LIMITS: Limits = {
+  heelControl: 1,
+  proud: 1,
+  highBuild: 50,
+  plainModel: 50,
+  shank: 30,
+  misfit: 1,
+  twist: 4,
+  pairSubstance: 0.3,
+};
+
+/** Names of the limits as they stand in the column Item. */
+export const LIMIT_ITEMS: Readonly<Record<keyof Limits, string>> = {
+  heelControl: 'Heel control',
+  proud: 'Proud of last',
+  highBuild: 'High build',
+  plainModel: 'Plain model',
+  shank: 'Heel without shank',
+  misfit: 'Misfit of model',
+  twist: 'Twist of last',
+  pairSubstance: 'Pair substance',
+};
+
+/**
+ * The limits in force: the usual ones where the maker has said nothing else.
+ * @throws Problem for a limit that no check knows.
+ */
+export function limitsOf(rates: readonly Rate[]): Limits {
+  const limits: Record<keyof Limits, number> = { ...USUAL_LIMITS };
+  const names = Object.entries(LIMIT_ITEMS) as [keyof Limits, string][];
+  for (const { unit, item, value, row } of rates) {
+    if (unit !== 'limit') continue;
+    const found = names.find(([, name]) => fold(name) === fold(item));
+    if (!found) {
+      throw new Problem(
+        'invalid',
+        { argument: 'rates', table: 'Costs and times', row, column: 'Item' },
+        `"${item}" is no limit that a check knows; use one of ${names.map(([, name]) => name).join(', ')}`,
+      );
+    }
+    limits[found[0]] = value;
+  }
+  return limits;
+}
