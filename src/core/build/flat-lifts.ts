@@ -50,7 +50,7 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
       throw new Problem(
         'invalid',
         { argument: 'edge left' },
-        `an edge of ${keptEdge} mm cannot be left on a lift of ${thickness} mm; give less`,
+        `an edge of ${keptEdge} mm cannot be left on lift ${i + 1}, of which ${Number(thickness.toFixed(2))} mm are left; give less, or other thicknesses`,
       );
     }
     const lower = upper;

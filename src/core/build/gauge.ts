@@ -27,7 +27,7 @@ export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
     if (layer.part === 'lift') {
       raised = true;
       const upper = (place: keyof typeof places) => upperFace(layer, layers, places[place]);
-      const long = layer.length >= atBreast.x;
+      const long = (layer.lift?.front ?? layer.length) >= atBreast.x - 1e-6;
       result.set(layer.item, { back: seat + upper('back'), breast: long ? seat + upper('breast') : undefined });
       continue;
     }

@@ -45,7 +45,7 @@ function noMix(height: number, offers: readonly Offer[], rasping: number): strin
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const most = target + Math.max(...offers.map(({ thickness }) => Math.round(thickness * STEPS_PER_MM)));
   const wider = best(tabulate(most, offers), target, most, offers, true);
-  const start = `no layers of ${given} mm reach ${height} mm with at most ${rasping} mm to rasp`;
+  const start = `no layers of ${given} mm reach ${Number(height.toFixed(2))} mm with at most ${rasping} mm to rasp`;
   return wider
     ? `${start}; allow ${wider.rasped.toFixed(1)} mm or add a thickness`
     : `${start}; there are not enough on hand`;

@@ -47,9 +47,11 @@ export function raise(input: RaiseInput): readonly Layer[] {
 function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const { style, last, face, ground, height } = input;
   const heel = style.raise === 'heel';
+  // What is built too high is sanded off the ground face, which stays flat.
+  const { rasped } = input.mix;
   const lifts = flatLifts(
     face,
-    courses.map(({ thickness }) => thickness),
+    courses.map(({ thickness }, i) => (i === 0 ? thickness - rasped : thickness)),
     { keptEdge: style.edgeLeft, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
   );
   return lifts

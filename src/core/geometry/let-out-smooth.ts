@@ -1,5 +1,6 @@
 import { union, FillRule } from 'clipper2-ts';
 import { area } from './area';
+import { crossesItself } from './crosses-itself';
 import type { Point, Ring } from './ring';
 
 /** Whole steps of polygon arithmetic in a millimetre. */
@@ -19,7 +20,7 @@ export function letOutSmooth(ring: Ring, amount: number | ((point: Point, index:
     const by = (typeof amount === 'number' ? amount : amount(p, i)) / Math.max(0.3, 1 + a[0] * b[0] + a[1] * b[1]);
     return [p[0] + by * (a[0] + b[0]), p[1] + by * (a[1] + b[1])];
   });
-  return withoutLoops(moved);
+  return crossesItself(moved) ? withoutLoops(moved) : moved;
 }
 
 /** Unit normal to the right of an edge: outward on a counter-clockwise ring. */
