@@ -16,7 +16,7 @@ export const outlinesTable = table({
           heading: 'Role',
           meaning:
             'A piece, a hole or a zone of a hide, the bottom of a last, or gaps between its bottom and the ground',
-          width: 84,
+          width: 150,
         },
         OUTLINE_ROLES,
       ),

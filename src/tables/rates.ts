@@ -11,6 +11,6 @@ export const ratesTable = table({
       text({ heading: 'For', meaning: 'A style, a stock or a material that it holds for; blank is all' }),
     ),
     value: number({ heading: 'Value', meaning: 'How much', least: 0, most: 1e6, format: '0.00' }),
-    unit: choice({ heading: 'Counts', meaning: 'What the value counts', width: 130 }, RATE_UNITS),
+    unit: choice({ heading: 'Counts', meaning: 'What the value counts', width: 150 }, RATE_UNITS),
   },
 });

@@ -100,7 +100,7 @@ export const stockTable = table({
         {
           heading: 'Lies',
           meaning: 'How pieces may lie: any way, end for end along the length, or one way',
-          width: 96,
+          width: 112,
         },
         LIES,
       ),

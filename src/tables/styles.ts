@@ -36,7 +36,7 @@ export const stylesTable = table({
         {
           heading: 'Sole run',
           meaning: 'Over a heel a sole goes on to the back, or ends down the breast',
-          width: 118,
+          width: 140,
         },
         SOLE_RUNS,
       ),
@@ -206,7 +206,7 @@ export const stylesTable = table({
       15,
     ),
     weltRun: defaulted(
-      choice({ heading: 'Welt run', meaning: 'How far the welt runs', width: 84 }, WELT_RUNS),
+      choice({ heading: 'Welt run', meaning: 'How far the welt runs', width: 110 }, WELT_RUNS),
       'to the seat' as const,
     ),
     weltWidth: defaulted(

@@ -85,7 +85,7 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
     }
     const choices = column?.choices ?? lists[name];
     if (choices && choices.length > 0) {
-      listPlans.push({ area: { row: row + 1, column: at, rows: boxed + beyond, columns: 1 }, choices });
+      listPlans.push({ area: { row: row + 1, column: at, rows: boxed, columns: 1 }, choices });
     }
   });
   return {
@@ -117,4 +117,35 @@ export function letter(column: number): string {
   return column < 26
     ? String.fromCharCode(65 + column)
     : letter(Math.floor(column / 26) - 1) + String.fromCharCode(65 + (column % 26));
+}
+
+/** Roughly what a letter of a heading takes, and the room at both sides, px. */
+const LETTER = 9;
+const MARGIN = 14;
+/** A line of a heading, and the room above and below, px. */
+const LINE = 17;
+const LEAD = 4;
+
+/** Width of a column that holds every word of its heading, px. */
+export function widthFor(heading: string, width: number): number {
+  const longest = Math.max(...heading.split(/\s+/).map((word) => word.length));
+  return Math.max(width, Math.ceil(longest * LETTER + MARGIN));
+}
+
+/** Height of a row of headings, each wrapped in its column, px. */
+export function headingHeight(headings: readonly string[], widths: readonly number[]): number {
+  const lines = headings.map((heading, i) => {
+    const room = ((widths[i] as number) - MARGIN) / LETTER;
+    return heading.split('\n').reduce((sum, line) => sum + linesOf(line, room), 0);
+  });
+  return LEAD + LINE * Math.max(2, ...lines);
+}
+
+function linesOf(text: string, room: number): number {
+  let [lines, used] = [1, 0];
+  for (const word of text.split(' ')) {
+    if (used > 0 && used + 1 + word.length > room) [lines, used] = [lines + 1, word.length];
+    else used += (used > 0 ? 1 : 0) + word.length;
+  }
+  return lines;
 }

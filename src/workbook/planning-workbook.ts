@@ -12,11 +12,20 @@ import { layoutsTable } from '../tables/layouts';
 import { outlinesTable } from '../tables/outlines';
 import { pairageTable } from '../tables/pairage';
 import { ratesTable } from '../tables/rates';
-import type { ResultTable } from '../tables/result';
-import type { Table } from '../tables/schema';
+import { headingOf, type ResultTable } from '../tables/result';
+import type { Column, Table } from '../tables/schema';
 import { stockTable } from '../tables/stock';
 import { stylesTable } from '../tables/styles';
-import { type Block, inputBlock, type InputOptions, letter, resultBlock, type Rows } from './blocks';
+import {
+  type Block,
+  headingHeight,
+  inputBlock,
+  type InputOptions,
+  letter,
+  resultBlock,
+  type Rows,
+  widthFor,
+} from './blocks';
 import type { CellPlan, SheetPlan, WorkbookPlan } from './workbook';
 
 /** What fills the tables of a planning workbook. */
@@ -60,7 +69,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       ...more,
     });
   const stockLists = Object.fromEntries(
-    ['insole', 'sole', 'platform', 'outsole', 'topPiece', 'cover'].map((column) => [column, stock]),
+    ['insole', 'welt', 'midsole', 'sole', 'outsole', 'topPiece', 'cover'].map((column) => [column, stock]),
   );
   return {
     name: contents.name,
@@ -88,7 +97,7 @@ function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
   let row = 2;
   const stack = (caption: string, make: (row: number) => Block) => {
     captions.push({ row, column: 0, role: 'caption', value: caption });
-    heights[row + 1] = 38;
+    heights[row + 1] = 55;
     const block = make(row + 1);
     blocks.push(block);
     row += 1 + block.rows;
@@ -140,13 +149,15 @@ function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
 
 function inputSheet(table: Table, rows: Rows, options: InputOptions): SheetPlan {
   const block = inputBlock(table, rows, 2, options);
-  const sizes = options.sizes ?? [];
+  const columns = options.columns.map((name) => table.columns[name] as Column);
+  const headings = [...columns.map((column) => headingOf(column)), ...(options.sizes ?? []).map(String)];
+  const widths = headings.map((heading, i) => widthFor(heading, columns[i]?.width ?? 44));
   return {
     name: table.name,
     kind: 'inputs',
     ...merged([block], head(table.name, `${table.meaning}. Columns are found by their headings, in any order.`)),
-    widths: [...options.columns.map((name) => table.columns[name]?.width ?? 70), ...sizes.map(() => 44)],
-    heights: { 0: 36, 2: 38 },
+    widths,
+    heights: { 0: 36, 2: headingHeight(headings, widths) },
     frozen: { rows: 3, columns: 1 },
   };
 }
@@ -156,8 +167,7 @@ function resultSheet<T>(table: ResultTable<T>, formula: string, room: number): S
     name: table.name,
     kind: 'results',
     ...merged([resultBlock(table, formula, 2, room)], head(table.name, `${table.meaning}.`)),
-    widths: table.columns.map(({ width }) => width),
-    heights: { 0: 36, 2: 38 },
+    ...headed(table, 2),
     frozen: { rows: 3, columns: 1 },
   };
 }
@@ -184,10 +194,16 @@ function ticketSheet({ ticket, sizes }: Contents, styles: readonly string[]): Sh
       [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},C4)`, 5, 500)],
       head(table.name, `${table.meaning}. Choose the style; leave the size blank for all sizes.`),
     ),
-    widths: table.columns.map(({ width }) => width),
-    heights: { 0: 36, 5: 38 },
+    ...headed(table, 5),
     frozen: { rows: 6, columns: 0 },
   };
+}
+
+/** Widths of a result table's columns, and the height of its headings in their row. */
+function headed<T>(table: ResultTable<T>, row: number): Pick<SheetPlan, 'widths' | 'heights'> {
+  const headings = table.columns.map((column) => headingOf(column, '€'));
+  const widths = table.columns.map(({ width }, i) => widthFor(headings[i] as string, width));
+  return { widths, heights: { 0: 36, [row]: headingHeight(headings, widths) } };
 }
 
 function head(title: string, note: string): readonly CellPlan[] {
