@@ -23,6 +23,11 @@ export function isBlank(rich: Cell): boolean {
   return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
 }
 
+/** Whether a cell holds one of the spreadsheet's error values. */
+function isError(cell: Cell): cell is string {
+  return typeof cell === 'string' && /^#[A-Z0-9/_]+[!?]?$/.test(cell.trim());
+}
+
 /** What a number in a cell may be. Bounds are inclusive unless `above` is given. */
 export interface NumberRule {
   /** Unit that the number is in, and into which "12 iron" is converted. */
@@ -59,6 +64,7 @@ export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
 
 function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
   if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
+  if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);
   const match = typeof cell === 'string' ? NUMBER_IN_TEXT.exec(cell.trim()) : null;
   if (!match) {
     throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; enter one${unit && ` in ${unit}`}`);
@@ -81,6 +87,7 @@ function measure(value: number, unit: string): string {
 export function readText(rich: Cell, place: Place): string {
   const cell = bare(rich);
   if (isBlank(cell)) throw new Problem('invalid', place, 'the text is missing; enter it');
+  if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);
   if (typeof cell === 'string') return cell.trim();
   if (typeof cell === 'number' && Number.isFinite(cell)) return String(cell);
   throw new Problem('invalid', place, `${cellInWords(cell)} is not text`);

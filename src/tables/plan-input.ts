@@ -67,7 +67,7 @@ function read(cells: PlanCells): PlanReading {
   const styles = rowsOf(stylesTable, cells.styles);
   const lasts = rowsOf(lastsTable, cells.lasts);
   const stock = rowsOf(stockTable, cells.stock);
-  const rates = rowsOf(ratesTable, cells.rates);
+  const rates = rowsOf(ratesTable, cells.rates, false);
   const outlines = rowsOf(outlinesTable, cells.outlines, false);
   const layouts = rowsOf(layoutsTable, cells.layouts, false);
   const sheets = stock.rows.flatMap((row) => {

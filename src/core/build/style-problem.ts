@@ -1,5 +1,8 @@
-import { Problem, type Place } from '../problem';
+import { type Place, Problem } from '../problem';
 import type { Style } from './style';
+
+/** Columns that a problem of the calculation is about whatever part it was met in. */
+const OWN_COLUMNS: Readonly<Record<string, string>> = { 'edge left': 'Edge left', rasping: 'Rasping' };
 
 /** The cell of Styles that a problem of a style lies in. */
 export function styleCell(style: Style, column: string): Place {
@@ -11,7 +14,7 @@ export function within<T>(style: Style, column: string, work: () => T): T {
   try {
     return work();
   } catch (error) {
-    if (error instanceof Problem) throw new Problem(error.code, styleCell(style, column), error.reason);
-    throw error;
+    if (!(error instanceof Problem)) throw error;
+    throw new Problem(error.code, styleCell(style, OWN_COLUMNS[error.place.argument] ?? column), error.reason);
   }
 }

@@ -64,7 +64,7 @@ export function modelProfile(measures: ProfileMeasures): Profile {
       : new Problem(
           'invalid',
           { argument: 'heel height' },
-          `${heelHeight} mm is too high for a bottom ${length} mm long; check both, or give measured gaps`,
+          `${heelHeight} mm is too high for a bottom ${length.toFixed(1)} mm long; check both, or give measured gaps`,
         );
   }
 

@@ -44,6 +44,7 @@ export class Plan {
 
   /** @throws Problem as pieces, or where a piece fits no sheet. */
   get cutting(): Cutting {
+    this.sound(this.runs);
     return this.sound(this.laid);
   }
 

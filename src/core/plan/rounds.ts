@@ -38,7 +38,9 @@ export function rounds(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>):
     for (const row of input.pairage) {
       if (fold(row.style) !== fold(run.style.code)) continue;
       for (const [size, pairs] of row.pairs) {
-        if (pairs === 0) continue;
+        // A size that the last cannot have has no bottom and no round; the runs tell of it.
+        const built = run.sizes.some((one) => one.size === size && one.system === (row.system ?? run.last.system));
+        if (pairs === 0 || !built) continue;
         const own = Number(convertSize(size, row.system ?? run.last.system, run.last.system).toFixed(2));
         const key = `${fold(run.last.code)} ${own}`;
         const queue = queues.get(key) ?? { run, size: own, orders: [] };

@@ -64,12 +64,13 @@ export function runs(input: Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'st
   return { styles, problems: problems.list };
 }
 
-/** Collects problems, each sentence once: the same slip shows in every size. */
+/** Collects problems, one of each cell: the same slip shows in every size. */
 class Problems {
   readonly list: Problem[] = [];
 
   add(problem: Problem): void {
-    if (!this.list.some(({ message }) => message === problem.message)) this.list.push(problem);
+    const cell = JSON.stringify(problem.place);
+    if (!this.list.some(({ place }) => JSON.stringify(place) === cell)) this.list.push(problem);
   }
 
   collect(work: () => void): void {
