@@ -209,7 +209,9 @@ export function ticket(
 ): any[][] {
   return answer(() => {
     const code = readText(style, { argument: 'style' });
-    const one = isBlank(size) ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
+    // Some hosts hand a blank cell over as 0, which is no size of a run.
+    const one =
+      isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
     const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
     return writeTable(ticketTable(sizeWriter(plan.runs.styles)), plan.ticket(code, one));
   });

@@ -80,7 +80,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(stockTable, contents.stock),
       one(ratesTable, contents.rates),
       one(outlinesTable, contents.outlines, { spare: 20 }),
-      one(layoutsTable, [], { spare: 20, beyond: 5000 }),
+      one(layoutsTable, [], { spare: 20 }),
       resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN})`, 3000),
       resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN})`, 200),
       resultSheet(roundsTable, `=SOLEBENCH.ROUNDS(${PLAN})`, 500),
