@@ -4,7 +4,7 @@
  */
 export const styleBlocks: Readonly<Record<string, string>> = {
   empty: '47DEQpj8HBSa+/TImW+5JCeuQeRkm5NMpJWZG3hSuFU=',
-  theme: 'eNkUmS9nKmP0hgvrzZtK9u5Fgf1H7VnzL5x4Rp0C9sw=',
+  theme: 'EZuRRLbf+2M2tjG+oI/ndE7mpDofGZMg8VdJuQmUdc0=',
   dialog: 'nzTgYzXYDNe6BAHiiI7NNlfK8n/auuOAhh2t92YvuXo=',
   notices: 'CIxDM5jnsGiKqXs2v7NKCY5MzdR9gu6TtiMJrDw29AY=',
 };

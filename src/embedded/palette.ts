@@ -1,37 +1,52 @@
-import { ICanvasColorService, CanvasColorService } from '@univerjs/engine-render';
 import { Inject, Injector, Plugin, ThemeService, UniverInstanceType } from '@univerjs/core';
+import { CanvasColorService, ICanvasColorService } from '@univerjs/engine-render';
 import { colours } from '../host/grid/look';
+import { type Colour, readColour, writeColour } from './colour';
 
 /** Colours that the grid draws of itself, and which of ours stand in for them. */
 const drawnByGrid: Readonly<Record<string, keyof typeof colours>> = {
   '#ffffff': 'paper',
-  'rgb(255, 255, 255, 1)': 'paper',
   '#000000': 'ink',
-  'rgb(248,249,250)': 'tint',
-  'rgb(217,217,217)': 'line',
-  'rgb(199, 199, 199)': 'edge',
+  '#f8f9fa': 'tint',
+  '#d9d9d9': 'line',
+  '#c7c7c7': 'edge',
   // The mark in the corner of a cell that shows an error.
   '#409f11': 'signal',
 };
 
+const key = ({ red, green, blue }: Colour) => `${red} ${green} ${blue}`;
+
 /** Turns colours of the light look, in which cells are kept, into those of the theme that the page shows now. */
 export class PaletteColours extends CanvasColorService {
-  private readonly page = new Map<string, string>();
+  private readonly now = new Map<string, Colour>();
+  private readonly turned = new Map<string, string | undefined>();
 
   override getRenderColor(colour: string): string {
-    return this.page.get(colour.toLowerCase()) ?? super.getRenderColor(colour);
+    if (!this.turned.has(colour)) this.turned.set(colour, this.turn(colour));
+    return this.turned.get(colour) ?? super.getRenderColor(colour);
   }
 
   /** Takes the page's colours over. Whatever the look does not name, the grid turns by itself. */
-  read(style: CSSStyleDeclaration): void {
-    this.page.clear();
-    const now = (token: string) => style.getPropertyValue(`--${token}`).trim();
-    for (const [token, light] of Object.entries(colours)) {
-      if (now(token)) this.page.set(light.toLowerCase(), now(token));
-    }
-    for (const [drawn, token] of Object.entries(drawnByGrid)) {
-      if (now(token)) this.page.set(drawn, now(token));
-    }
+  read(page: HTMLElement): void {
+    this.now.clear();
+    this.turned.clear();
+    const sample = document.createElement('span');
+    page.append(sample);
+    const take = (light: string, token: string) => {
+      sample.style.color = `var(--${token})`;
+      const from = readColour(light);
+      const to = readColour(getComputedStyle(sample).color);
+      if (from && to) this.now.set(key(from), to);
+    };
+    for (const [light, token] of Object.entries(drawnByGrid)) take(light, token);
+    for (const [token, light] of Object.entries(colours)) take(light, token);
+    sample.remove();
+  }
+
+  private turn(colour: string): string | undefined {
+    const from = readColour(colour);
+    const to = from && this.now.get(key(from));
+    return to && writeColour({ ...to, cover: to.cover * from.cover });
   }
 }
 
@@ -51,6 +66,7 @@ export class PalettePlugin extends Plugin {
     this._injector.replace([ICanvasColorService, { useClass: PaletteColours }]);
   }
 }
+
 // What a decorator would say: the plugin is built with the injector, the palette with the theme.
 Inject(Injector)(PalettePlugin, '', 1);
 Inject(ThemeService)(PaletteColours, '', 0);

@@ -50,6 +50,20 @@ const accents = {
   900: '#002E38',
 };
 
+/** The look's greys in place of the grid's, which takes the light ones by day and the dark ones by night. */
+const greys = {
+  50: '#F5F8F8',
+  100: colours.tint,
+  200: colours.desk,
+  300: colours.line,
+  400: colours.edge,
+  500: colours.edge,
+  600: '#364044',
+  700: '#1F2629',
+  800: colours.ink,
+  900: colours.ink,
+};
+
 /**
  * Fills an element with the grid.
  * @param container the element's id
@@ -57,7 +71,7 @@ const accents = {
  */
 export function createSpreadsheet(container: string, data: IWorkbookData): Spreadsheet {
   const univer = new Univer({
-    theme: { ...defaultTheme, primary: accents },
+    theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,
     locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords) },
     logLevel: LogLevel.WARN,
@@ -100,7 +114,7 @@ export function createSpreadsheet(container: string, data: IWorkbookData): Sprea
     shown,
     recolour(dark) {
       const palette = injector.get(ICanvasColorService);
-      if (palette instanceof PaletteColours) palette.read(getComputedStyle(document.documentElement));
+      if (palette instanceof PaletteColours) palette.read(document.body);
       injector.get(ThemeService).setDarkMode(dark);
     },
   };

@@ -14,6 +14,7 @@ import { showNotice } from './notices';
 import { type Found, SavedWorkbook } from './saved-workbook';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
+import { markTabs } from './tab-marks';
 import { offerTableView } from './table-view';
 import { followTheme } from './theme';
 
@@ -65,6 +66,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     });
   });
   showName(host);
+  markTabs(injector, host);
 
   await spreadsheet.shown;
   if (found.kind === 'workbook') await saved.opened();

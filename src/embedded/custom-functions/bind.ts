@@ -21,7 +21,7 @@ import {
 import { IDescriptionService } from '@univerjs/sheets-formula';
 import { cellAddress, sheetInFormula } from '../../host/address';
 import { type FormulaSite, GridFunction } from './grid-function';
-import { helpFor } from './help';
+import { helpFor, offerWithoutNamespace } from './help';
 import { cellKey, type GridCell, Messages } from './messages';
 import type { Metadata } from './metadata';
 import type { Answer } from './result';
@@ -161,13 +161,13 @@ export function bindFunctions(
       return new GridFunction(`${namespace}.${each.name}`, each, implementation, calling);
     }),
   );
-  injector
-    .get(IDescriptionService)
-    .registerDescriptions(
-      metadata.functions
-        .filter(({ options }) => !options?.excludeFromAutoComplete)
-        .map((each) => helpFor(namespace, each, metadata.enums)),
-    );
+  const descriptions = injector.get(IDescriptionService);
+  offerWithoutNamespace(descriptions, namespace);
+  descriptions.registerDescriptions(
+    metadata.functions
+      .filter(({ options }) => !options?.excludeFromAutoComplete)
+      .map((each) => helpFor(namespace, each, metadata.enums)),
+  );
 
   return {
     messageAt: (cell, code) => messages.at(cell, code),

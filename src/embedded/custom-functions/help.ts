@@ -1,5 +1,6 @@
 import { BooleanNumber } from '@univerjs/core';
 import { FunctionType, type IFunctionInfo } from '@univerjs/engine-formula';
+import type { IDescriptionService } from '@univerjs/sheets-formula';
 import type { EnumMetadata, FunctionMetadata, Metadata, ParameterMetadata } from './metadata';
 
 /** What the grid shows of a function while its formula is typed. */
@@ -30,4 +31,13 @@ function choices(found: EnumMetadata | undefined): string {
 /** The grid shows a call made of examples; references say what kind of argument is meant without making up a number. */
 function example({ dimensionality }: ParameterMetadata): string {
   return dimensionality === 'matrix' ? 'A1:D9' : 'A1';
+}
+
+/** Offers a function whose own name is typed, as if its namespace had been typed before it. */
+export function offerWithoutNamespace(service: IDescriptionService, namespace: string): void {
+  const offered = service.getSearchListByNameFirstLetter.bind(service);
+  service.getSearchListByNameFirstLetter = (text) => {
+    const typed = text.trim();
+    return typed === '' ? offered(text) : [...offered(`${namespace}.${typed}`), ...offered(text)];
+  };
 }
