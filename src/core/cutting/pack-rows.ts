@@ -178,7 +178,7 @@ function fillBlock(direction: Direction, block: Block, supply: Supply, areaOf: (
     : fillRows(direction, supply, areaOf, block.width, block.length);
   const laid = filled.items.map(({ kind, lay, u, v }): Laid => {
     if (along) return { kind, x: block.x + u, y: block.y + v, turn: lay.turn };
-    return { kind, x: block.x + v, y: block.y + block.width - u, turn: wholeTurn(lay.turn - 90) };
+    return { kind, x: block.x + v, y: block.y + filled.length - u, turn: wholeTurn(lay.turn - 90) };
   });
   const [length, width] = along ? [filled.length, filled.height] : [filled.height, filled.length];
   return { laid, area: filled.area, length: block.x + length, width: block.y + width };
