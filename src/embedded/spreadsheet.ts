@@ -82,8 +82,8 @@ export function createSpreadsheet(container: string, data: IWorkbookData): Sprea
       header: true,
       toolbar: false,
       footer: { statisticBar: true, menus: false, zoomSlider: true },
-      // Saved answers may be those of an earlier version of the functions.
-      formula: { initialFormulaComputing: CalculationMode.FORCED },
+      // The page begins the calculation itself, once the custom functions are there.
+      formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
       disableAutoFocus: true,
     }),
     UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),

@@ -69,6 +69,8 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   markTabs(injector, host);
 
   await spreadsheet.shown;
+  stage('Working out the workbook');
+  await functions.workOutAll();
   if (found.kind === 'workbook') await saved.opened();
   tellOf(found);
   if (found.kind !== 'unable') keep(host, injector, saved);

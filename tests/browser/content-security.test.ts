@@ -1,9 +1,8 @@
 import { createHash } from 'node:crypto';
 import { describe, expect, it } from 'vitest';
 import { contentSecurityPolicy, styleBlocks } from '../../src/cli/content-security';
-import { withTestFunctions } from './pages/functions';
 import { Sheet } from './sheet';
-import { bundled, servedSite } from './site';
+import { onWorkbench, servedSite } from './site';
 
 const hash = (text: string) => createHash('sha256').update(text).digest('base64');
 
@@ -22,9 +21,8 @@ describe('the content security policy', () => {
   it.each([1440, 600])(
     'names the style blocks that the grid brings along, each and no other, at %d px',
     async (width) => {
-      const workbench = await bundled('pages/workbench.ts');
       const { page } = await site.open({
-        instead: { ...withTestFunctions, 'page.js': () => workbench },
+        instead: await onWorkbench(),
         context: { viewport: { width, height: 800 } },
       });
       // One block is there only while a dialog is open.
@@ -57,13 +55,16 @@ describe('the content security policy', () => {
   });
 
   it('is kept by copying, pasting from elsewhere, menus and dialogs', async () => {
-    const { page } = await site.open({ context: { permissions: ['clipboard-read', 'clipboard-write'] } });
+    const { page } = await site.open({
+      instead: await onWorkbench(),
+      context: { permissions: ['clipboard-read', 'clipboard-write'] },
+    });
     const sheet = new Sheet(page);
-    await sheet.select('A3:C4');
+    await sheet.select('A4:C5');
     await page.keyboard.press('Control+c');
-    await sheet.select('A10');
+    await sheet.select('F10');
     await page.keyboard.press('Control+v');
-    await sheet.shows('C11', 'C11. 6. formula =SOLEBENCH.LAYERS(A11,B11)');
+    await sheet.shows('H11', 'H11. 6. formula =SOLEBENCH.LAYERS(F11,G11)');
     const copied = await page.evaluate(async () => {
       const [item] = await navigator.clipboard.read();
       return (await item?.getType('text/html'))?.text();
@@ -82,10 +83,10 @@ describe('the content security policy', () => {
       );
       document.execCommand('copy');
     }, foreign);
-    await sheet.select('A14');
+    await sheet.select('F14');
     await page.keyboard.press('Control+v');
-    await sheet.shows('B14', 'B14. 7');
-    await sheet.shows('A14', 'A14. 19');
+    await sheet.shows('G14', 'G14. 7');
+    await sheet.shows('F14', 'F14. 19');
 
     await page
       .locator('#grid canvas')

@@ -1,17 +1,16 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { withTestFunctions } from './pages/functions';
 import { Sheet } from './sheet';
-import { bundled, servedSite } from './site';
+import { type Instead, onWorkbench, servedSite } from './site';
 
 /** Functions that only these tests have, associated with the stand-in runtime and described in functions.json. */
 describe('a custom function in the grid', () => {
   const site = servedSite();
-  let workbench = '';
+  let workbench: Instead = {};
   beforeAll(async () => {
-    workbench = await bundled('pages/workbench.ts');
+    workbench = await onWorkbench();
   });
   const open = async () => {
-    const { page } = await site.open({ instead: { ...withTestFunctions, 'page.js': () => workbench } });
+    const { page } = await site.open({ instead: workbench });
     return { page, sheet: new Sheet(page) };
   };
 

@@ -1,9 +1,8 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
-import { withTestFunctions } from './pages/functions';
 import { Sheet } from './sheet';
-import { bundled, servedSite } from './site';
+import { type Instead, onWorkbench, servedSite } from './site';
 
 const other: WorkbookPlan = {
   name: 'Autumn run',
@@ -29,12 +28,12 @@ const other: WorkbookPlan = {
 
 describe('the grid as a host', () => {
   const site = servedSite();
-  let workbench = '';
+  let workbench: Instead = {};
   beforeAll(async () => {
-    workbench = await bundled('pages/workbench.ts');
+    workbench = await onWorkbench();
   });
   const open = async () => {
-    const { page } = await site.open({ instead: { ...withTestFunctions, 'page.js': () => workbench } });
+    const { page } = await site.open({ instead: workbench });
     return { page, sheet: new Sheet(page) };
   };
   const tables = (page: Page) => page.evaluate(async () => Object.fromEntries(await window.workbench.host.tables()));

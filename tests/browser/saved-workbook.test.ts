@@ -1,16 +1,15 @@
 import { beforeAll, describe, expect, it } from 'vitest';
-import { withTestFunctions } from './pages/functions';
 import { Sheet } from './sheet';
-import { bundled, type Opening, servedSite } from './site';
+import { type Instead, onWorkbench, type Opening, servedSite } from './site';
 
 describe('a workbook between visits', () => {
   const site = servedSite();
-  let workbench = '';
+  let workbench: Instead = {};
   beforeAll(async () => {
-    workbench = await bundled('pages/workbench.ts');
+    workbench = await onWorkbench();
   });
   const open = async (opening: Opening = {}) => {
-    const opened = await site.open({ instead: { ...withTestFunctions, 'page.js': () => workbench }, ...opening });
+    const opened = await site.open({ instead: workbench, ...opening });
     return { ...opened, sheet: new Sheet(opened.page) };
   };
 
@@ -75,15 +74,14 @@ describe('a workbook between visits', () => {
     await sheet.enter('A5', '63');
     await page.waitForTimeout(800);
     await page.close();
-    const crash = 'throw new Error("the grid gives up")';
+    // The last plugin that the page gives the grid ends everything.
+    const withoutPalette = (script: string) =>
+      script.replace('univer.registerPlugin(PalettePlugin);', 'throw new Error("the grid gives up");');
     const broken = await open({
       in: context,
       ready: false,
       expected: /the grid gives up|functions\.json/,
-      instead: {
-        ...withTestFunctions,
-        'page.js': () => workbench.replace('univer.registerPlugin(PalettePlugin);', `${crash};`),
-      },
+      instead: { ...workbench, 'page.js': (own) => withoutPalette(workbench['page.js']?.(own) ?? '') },
     });
     await broken.page.getByText('The page could not start: the grid gives up').waitFor();
     await broken.page.close();

@@ -6,6 +6,7 @@ import { afterAll, beforeAll } from 'vitest';
 import { chromiumPath } from '../../.ci/browser';
 import { listen, site } from '../../src/cli/site';
 import globals from '../../src/embedded/globals.json';
+import { withTestFunctions } from './pages/functions';
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
 
@@ -20,9 +21,11 @@ const flags = [
   '--disable-sync',
 ];
 
+/** What the page gets in place of a file of the site, by the file's name and made of its own content. */
+export type Instead = Readonly<Record<string, (content: string) => string>>;
+
 export interface Opening {
-  /** Answers in place of a file of the site, by its name; the file's own content is handed over. */
-  readonly instead?: Readonly<Record<string, (content: string) => string>>;
+  readonly instead?: Instead;
   readonly context?: Parameters<Browser['newContext']>[0];
   /** The browser of an earlier page, with all that it keeps. */
   readonly in?: BrowserContext;
@@ -132,7 +135,7 @@ const librariesOfThePage: Plugin = {
  * A script of tests/browser as a bundle that takes the place of page.js: it starts the same page and hands its parts to
  * the test, which the page itself shows to nobody.
  */
-export async function bundled(file: string): Promise<string> {
+async function bundled(file: string): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [fileURLToPath(new URL(file, import.meta.url))],
     bundle: true,
@@ -142,4 +145,10 @@ export async function bundled(file: string): Promise<string> {
     plugins: [librariesOfThePage],
   });
   return outputFiles[0]?.text ?? '';
+}
+
+/** What to answer with in place of the page's own files, so that it opens the workbook for tests with functions for tests. */
+export async function onWorkbench(): Promise<Instead> {
+  const workbench = await bundled('pages/workbench.ts');
+  return { ...withTestFunctions, 'page.js': () => workbench };
 }

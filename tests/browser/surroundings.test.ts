@@ -1,42 +1,46 @@
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { Sheet } from './sheet';
-import { type Opening, servedSite } from './site';
+import { type Instead, onWorkbench, type Opening, servedSite } from './site';
 
 describe('the page around the sheet', () => {
   const site = servedSite();
+  let workbench: Instead = {};
+  beforeAll(async () => {
+    workbench = await onWorkbench();
+  });
   const open = async (opening: Opening = {}) => {
-    const opened = await site.open(opening);
+    const opened = await site.open({ instead: workbench, ...opening });
     return { ...opened, sheet: new Sheet(opened.page) };
   };
 
   it('says what is selected as the keys move on', async () => {
     const { page, sheet } = await open();
-    await sheet.select('A4');
-    await sheet.saying('A4. 40.0');
+    await sheet.select('A5');
+    await sheet.saying('A5. 40.0');
     await page.keyboard.press('ArrowRight');
-    await sheet.saying('B4. 7.0');
+    await sheet.saying('B5. 7.0');
     await page.keyboard.press('ArrowDown');
-    await sheet.saying('B5. blank');
+    await sheet.saying('B6. blank');
     await page.keyboard.press('Shift+ArrowDown');
-    await sheet.saying('B5, 2 rows by 1 columns selected. blank');
+    await sheet.saying('B6, 2 rows by 1 columns selected. blank');
   });
 
   it('goes from the head to the sheet and back by F6', async () => {
     const { page, sheet } = await open();
-    await sheet.select('A4');
+    await sheet.select('A5');
     await page.keyboard.press('F6');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('demo');
     await page.keyboard.press('F6');
     await page.keyboard.type('55');
     await page.keyboard.press('Enter');
-    await sheet.shows('A4', 'A4. 55.0');
+    await sheet.shows('A5', 'A5. 55.0');
   });
 
   it('shows the sheet as a table', async () => {
     const { page } = await open();
     await page.getByRole('button', { name: 'As table' }).click();
     const table = page.getByRole('table');
-    expect(await table.getByRole('row').nth(4).innerText()).toMatch(/^4\s+40\.0\s+7\.0\s+6$/);
+    expect(await table.getByRole('row').nth(5).innerText()).toMatch(/^5\s+40\.0\s+7\.0\s+6\s*$/);
     await page.keyboard.press('Escape');
     expect(await table.count()).toBe(0);
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');

@@ -33,6 +33,8 @@ import { WaitingCalls } from './waiting-calls';
 export interface BoundFunctions {
   /** Why a cell that shows an error's code does so, where a custom function said it. */
   messageAt(cell: GridCell, code: string): string | undefined;
+  /** Works out every formula, whatever was saved of it. The grid must be on the page. */
+  workOutAll(): Promise<void>;
   /** How many calls have not answered yet. */
   readonly running: number;
 }
@@ -64,18 +66,9 @@ export function bindFunctions(
     return raw?.f ?? raw?.si ?? undefined;
   };
 
-  const dirty: IUnitRange[] = [];
   const workOut = (ranges: readonly IUnitRange[]): void => {
     if (ranges.length === 0) return;
-    // One calculation serves everything that comes up at the same time.
-    if (dirty.length === 0)
-      setTimeout(
-        () =>
-          void commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, dirtyData(dirty.splice(0)), {
-            onlyLocal: true,
-          }),
-      );
-    dirty.push(...ranges);
+    commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, dirtyData(ranges), { onlyLocal: true });
   };
 
   const messages = new Messages();
@@ -91,7 +84,10 @@ export function bindFunctions(
   };
 
   const gone = (site: FormulaSite) => formulaAt(site) === undefined || formulaAt(site) !== site.formula;
+  /** Whether formulas have moved since the round began, so that those that wait have not asked again yet. */
+  let moved = false;
   const beginRound = () => {
+    moved = false;
     messages.beginRound();
     waiting.beginRound();
     calculated.clear();
@@ -99,7 +95,7 @@ export function bindFunctions(
   const endRound = () =>
     waiting.endRound(
       (site) => calculated.has(site.key),
-      (site) => gone(site as FormulaSite),
+      (site) => !moved && gone(site as FormulaSite),
     );
 
   let spills: ReadonlyMap<string, CellRange> = new Map();
@@ -133,11 +129,12 @@ export function bindFunctions(
   /** Sentences and waiting calls belong to cells; where formulas move, those that fail or wait are worked out again. */
   const formulasMoved = () => {
     if (messages.size === 0 && waiting.running === 0) return;
+    moved = true;
     messages.clear();
     workOut(failing(workbooks.getAllUnitsForType<Workbook>(UniverInstanceType.UNIVER_SHEET)));
-    if (waiting.running > 0) setTimeout(endRound, 1000);
   };
 
+  const workedOut: (() => void)[] = [];
   commands.beforeCommandExecuted(({ id }: Readonly<ICommandInfo>) => {
     if (id === SetFormulaCalculationStartMutation.id) beginRound();
   });
@@ -145,7 +142,9 @@ export function bindFunctions(
     if (id === SetFormulaCalculationNotificationMutation.id) {
       const { functionsExecutedState } = params as ISetFormulaCalculationNotificationMutation;
       const stopped = functionsExecutedState === FormulaExecutedStateType.STOP_EXECUTION;
-      if (functionsExecutedState !== undefined && !stopped) endRound();
+      if (functionsExecutedState === undefined || stopped) return;
+      endRound();
+      workedOut.splice(0).forEach((tell) => tell());
     } else if (id === SetArrayFormulaDataMutation.id) {
       spillsChanged(params as ISetArrayFormulaDataMutationParams);
     } else if (moves.test(id)) {
@@ -171,6 +170,11 @@ export function bindFunctions(
 
   return {
     messageAt: (cell, code) => messages.at(cell, code),
+    workOutAll: () => {
+      const all = { ...dirtyData([]), forceCalculation: true };
+      commands.syncExecuteCommand(SetTriggerFormulaCalculationStartMutation.id, all, { onlyLocal: true });
+      return new Promise((resolve) => workedOut.push(resolve));
+    },
     get running() {
       return waiting.running;
     },

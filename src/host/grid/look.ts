@@ -25,8 +25,11 @@ export const colours = {
 
 export const fontFamily = 'Segoe UI, Helvetica Neue, Arial, Liberation Sans, sans-serif';
 
-/** Sizes of lettering in points; a point is 4/3 px. */
-const points = { text: 10.5, caption: 12, title: 15 } as const;
+/**
+ * Sizes of lettering in points; a point is 4/3 px. The look's 14 px would be 10.5, but the grid draws whole points only,
+ * and columns are measured so that 14 px fit.
+ */
+const points = { text: 10, caption: 12, title: 15 } as const;
 
 const rule = (weight: BorderStyleTypes, colour: string): IBorderStyleData => ({ s: weight, cl: { rgb: colour } });
 const wideRule = rule(BorderStyleTypes.MEDIUM, colours.ink);
