@@ -13,6 +13,9 @@ import { CARE, PART_WORDS, VERDICT_WORDS } from './words';
 
 type SizeWords = (size: PieceLine['sizeRun']) => string | number;
 
+/** Sizes show as many decimals as they have. */
+const GENERAL = 'General';
+
 const plainSize: SizeWords = ({ size }) => size;
 
 /** Every piece to cut. */
@@ -21,7 +24,7 @@ export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
   meaning: 'Every piece to cut, by style and size',
   columns: [
     words('Style', ({ run }) => run.style.code),
-    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: '0.##' }),
+    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: GENERAL }),
     figure('No.', ({ layer }) => layer.item, { format: '0', width: 44 }),
     words('Piece', ({ layer }) => PART_WORDS[layer.part]),
     words('Stock', ({ layer }) => layer.stock),
@@ -46,9 +49,9 @@ export const cuttingTable: ResultTable<StockCutting> = {
     figure('Pieces', ({ count }) => count, { unit: 'number', format: '0' }),
     figure('Sheets', ({ layout }) => layout.length, { format: '0' }),
     figure('Least possible', ({ least }) => least, { format: '0' }),
-    figure('Area use', ({ areaUse }) => areaUse, { unit: '%', format: '0.0%' }),
-    figure('First waste', ({ firstWaste }) => firstWaste, { unit: '%', format: '0.0%' }),
-    figure('Second waste', ({ secondWaste }) => secondWaste, { unit: '%', format: '0.0%' }),
+    figure('Area use', ({ areaUse }) => 100 * areaUse, { unit: '%' }),
+    figure('First waste', ({ firstWaste }) => 100 * firstWaste, { unit: '%' }),
+    figure('Second waste', ({ secondWaste }) => 100 * secondWaste, { unit: '%' }),
     words('Laid by', ({ source }) => (source === 'rows' ? 'quick rows' : 'search'), { width: 96 }),
   ],
 };
@@ -62,7 +65,7 @@ export const orderTable: ResultTable<OrderLine> = {
     words('For', usesInWords, { width: 130 }),
     figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
-    figure('Area use', ({ cutting }) => cutting.areaUse, { unit: '%', format: '0.0%' }),
+    figure('Area use', ({ cutting }) => 100 * cutting.areaUse, { unit: '%' }),
     figure('Least possible', ({ cutting }) => cutting.least, { format: '0' }),
     figure('Need', ({ need }) => need, { format: '0' }),
     figure('On hand', ({ onHand }) => onHand, { format: '0' }),
@@ -136,7 +139,7 @@ export const roundsTable: ResultTable<Round> = {
   meaning: 'How often the lasts of each size are used, in the order of the days due, and when each order is done',
   columns: [
     words('Last', ({ last }) => last),
-    figure('Size', ({ size }) => size, { format: '0.##' }),
+    figure('Size', ({ size }) => size, { format: GENERAL }),
     words('Style', ({ style }) => style),
     words('Customer', ({ customer }) => customer, { width: 130 }),
     figure('Due', ({ due }) => due, { format: 'd mmm' }),
@@ -144,7 +147,7 @@ export const roundsTable: ResultTable<Round> = {
     figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
     figure('Round', ({ from }) => from, { unit: 'first', format: '0' }),
     figure('Round', ({ to }) => to, { unit: 'last', format: '0' }),
-    figure('Done', ({ days }) => days, { unit: 'days', format: '0.#' }),
+    figure('Done', ({ days }) => days, { unit: 'days', format: GENERAL }),
     figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm' }),
   ],
 };
@@ -154,7 +157,7 @@ export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => (
   name: 'Ticket',
   meaning: 'What to cut, skive and glue, from the last downward',
   columns: [
-    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: '0.##', width: 58 }),
+    figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: GENERAL, width: 84 }),
     figure('No.', ({ layer }) => layer.item, { format: '0', width: 44 }),
     words('Piece', ({ layer }) => PART_WORDS[layer.part], { width: 84 }),
     words('Stock', ({ layer }) => layer.stock),

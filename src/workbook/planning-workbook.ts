@@ -89,22 +89,25 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
   };
 }
 
+/** Widths of the stacked tables' shared columns, px. */
+const RUN_WIDTHS: readonly number[] = [118, 150, 66, 70, 70, 76, 70, 70, 70, 70, 76, 84, 84, 84];
+
 function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
   const blocks: Block[] = [];
   const heights: Record<number, number> = { 0: 36 };
   const captions: CellPlan[] = [];
   let row = 2;
-  const stack = (caption: string, make: (row: number) => Block) => {
+  const stack = (caption: string, headings: readonly string[], make: (row: number) => Block) => {
     captions.push({ row, column: 0, role: 'caption', value: caption });
-    heights[row + 1] = 55;
+    heights[row + 1] = headingHeight(headings, RUN_WIDTHS);
     const block = make(row + 1);
     blocks.push(block);
     row += 1 + block.rows;
     heights[row] = 18;
     row += 1;
   };
-  stack(pairageTable.name, (at) => {
+  stack(pairageTable.name, ['Style'], (at) => {
     const block = inputBlock(pairageTable, contents.pairage, at, {
       columns: ['style', 'customer', 'due', 'total'],
       sizes,
@@ -125,14 +128,16 @@ function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
     }));
     return { ...block, cells: [...block.cells, ...all], rows: block.rows + 1 };
   });
-  stack(orderTable.name, (at) =>
+  stack(orderTable.name, headingsOf(orderTable), (at) =>
     resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN})`, at, Math.max(8, contents.stock.length + 4)),
   );
-  stack(costTable.name, (at) =>
+  stack(costTable.name, headingsOf(costTable), (at) =>
     resultBlock(costTable, `=SOLEBENCH.COST(${PLAN})`, at, Math.max(6, contents.styles.length + 4)),
   );
   // Last, since nobody knows how many checks there will be.
-  stack(checksTable.name, (at) => resultBlock(checksTable, `=SOLEBENCH.CHECKS(${PLAN})`, at, 300));
+  stack(checksTable.name, headingsOf(checksTable), (at) =>
+    resultBlock(checksTable, `=SOLEBENCH.CHECKS(${PLAN})`, at, 300),
+  );
   return {
     name: 'Run',
     kind: 'run',
@@ -141,7 +146,7 @@ function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
       { row: 1, column: 0, role: 'note', value: `${note} ${KEY}` },
       ...captions,
     ]),
-    widths: [118, 130, 66, ...new Array<number>(8).fill(70), 84, 84],
+    widths: RUN_WIDTHS,
     heights,
     frozen: { rows: 2, columns: 0 },
   };
@@ -199,9 +204,14 @@ function ticketSheet({ ticket, sizes }: Contents, styles: readonly string[]): Sh
   };
 }
 
+/** Headings as they will stand in the cells; a sign stands in for the money. */
+function headingsOf<T>(table: ResultTable<T>): readonly string[] {
+  return table.columns.map((column) => headingOf(column, '€'));
+}
+
 /** Widths of a result table's columns, and the height of its headings in their row. */
 function headed<T>(table: ResultTable<T>, row: number): Pick<SheetPlan, 'widths' | 'heights'> {
-  const headings = table.columns.map((column) => headingOf(column, '€'));
+  const headings = headingsOf(table);
   const widths = table.columns.map(({ width }, i) => widthFor(headings[i] as string, width));
   return { widths, heights: { 0: 36, [row]: headingHeight(headings, widths) } };
 }
