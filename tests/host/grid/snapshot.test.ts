@@ -18,7 +18,7 @@ describe('snapshotOf', () => {
     expect(cells?.[4]?.[0]).toEqual({ v: 40, t: CellValueType.NUMBER, s: 'input 0.0' });
     expect(cells?.[2]?.[1]).toEqual({ f: "=SUM('Lots of stock'!$A$3:$B$8)", s: 'total 0.0' });
     expect(sheet('Lots of stock')?.cellData?.[7]?.[0]).toEqual({ s: 'input 0' });
-    for (const row of Object.values<Record<number, ICellData>>(cells ?? {})) {
+    for (const row of Object.values(cells ?? {}) as Record<number, ICellData>[]) {
       for (const { s } of Object.values(row)) expect(snapshot.styles).toHaveProperty([s as string]);
     }
   });
