@@ -135,7 +135,7 @@ const librariesOfThePage: Plugin = {
  * A script of tests/browser as a bundle that takes the place of page.js: it starts the same page and hands its parts to
  * the test, which the page itself shows to nobody.
  */
-async function bundled(file: string): Promise<string> {
+export async function bundled(file: string): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [fileURLToPath(new URL(file, import.meta.url))],
     bundle: true,
