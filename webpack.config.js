@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import CopyPlugin from 'copy-webpack-plugin';
 import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
@@ -11,6 +12,21 @@ const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 const functionFiles = ['bench', 'bends', 'heights', 'lasts', 'outlines', 'plan', 'sizes', 'skives'].map(
   (name) => `./src/functions/${name}.ts`,
 );
+
+/** The address that the manifest has before the build: of `npm run serve:office`. */
+const localAddress = 'https://localhost:3443/';
+/** Where the built files are served from; SOLEBENCH_ADDRESS names it for any other place than this machine. */
+const address = servedFrom(process.env.SOLEBENCH_ADDRESS || localAddress);
+
+function servedFrom(given) {
+  const url = URL.canParse(given) ? new URL(given) : undefined;
+  if (url?.protocol !== 'https:' || url.search || url.hash) {
+    throw new Error(
+      `SOLEBENCH_ADDRESS is "${given}". Give the address of the folder that serves the files, such as https://example.org/solebench/.`,
+    );
+  }
+  return url.href.endsWith('/') ? url.href : `${url.href}/`;
+}
 
 const typescript = {
   test: /\.tsx?$/,
@@ -38,8 +54,50 @@ const functions = {
   ...common('functions'),
   target: ['web', 'es2022'],
   entry: { functions: './src/functions/index.ts' },
-  plugins: [new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles })],
+  plugins: [
+    new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
+    {
+      apply: (compiler) =>
+        compiler.hooks.thisCompilation.tap('FunctionHelp', (compilation) => {
+          const { PROCESS_ASSETS_STAGE_ADDITIONS: stage } = webpack.Compilation;
+          compilation.hooks.processAssets.tap({ name: 'FunctionHelp', stage }, () => describeFunctions(compilation));
+        }),
+    },
+  ],
 };
+
+/** Completes functions.json by what docstrings cannot say, and writes the help page from it. */
+function describeFunctions(compilation) {
+  const asset = compilation.getAsset('functions.json');
+  if (!asset) return; // Its plugin has reported why there is none.
+  const template = path('src/office/help.html');
+  compilation.fileDependencies.add(template);
+  const { functions, ...rest } = JSON.parse(asset.source.source());
+  const described = functions.map((one) => ({ ...one, helpUrl: `${address}help.html#${one.id}` }));
+  const metadata = JSON.stringify({ ...rest, functions: described }, null, 2);
+  compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
+  compilation.emitAsset(
+    'help.html',
+    new webpack.sources.RawSource(helpPage(readFileSync(template, 'utf8'), functions)),
+  );
+}
+
+/** The help page with its list of functions. */
+function helpPage(template, functions) {
+  const plain = (text) => text.replace(/[&<>]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[sign]);
+  const sections = [...functions]
+    .sort((a, b) => a.name.localeCompare(b.name))
+    .map(({ id, name, description, parameters }) => {
+      const list = parameters.map((one) => (one.optional ? `[${one.name}]` : one.name)).join(', ');
+      const meanings = parameters.map((one) => `<dt>${plain(one.name)}</dt><dd>${plain(one.description)}</dd>`);
+      return [
+        `<h3 id="${id}">SOLEBENCH.${name}(${plain(list)})</h3>`,
+        `<p>${plain(description)}</p>`,
+        `<dl>${meanings.join('')}</dl>`,
+      ].join('\n');
+    });
+  return template.replace(/<!-- The build puts the functions here[^>]*-->/, () => sections.join('\n'));
+}
 
 /**
  * The grid comes as its makers built it: their files, joined end to end in the order in which they need each other.
@@ -113,4 +171,25 @@ const page = {
   plugins: [new CopyPlugin({ patterns: [...joined, { from: 'src/embedded/*.{html,css,svg}', to: '[name][ext]' }] })],
 };
 
-export default [functions, libraries, renderer, page];
+/** What the office suite loads besides the functions. */
+const office = {
+  ...common('office'),
+  entry: {},
+  plugins: [
+    new CopyPlugin({
+      patterns: [
+        { from: 'src/office/{taskpane.html,office.css,icons/*.png}', to: '[name][ext]' },
+        {
+          from: 'manifest.xml',
+          transform: (content) =>
+            content
+              .toString()
+              .replace(/<!--.*?-->\s*/s, '')
+              .replaceAll(localAddress, address),
+        },
+      ],
+    }),
+  ],
+};
+
+export default [functions, libraries, renderer, page, office];

@@ -14,6 +14,7 @@ export interface FunctionMetadata {
   readonly name: string;
   readonly description?: string;
   readonly parameters: readonly Parameter[];
+  readonly helpUrl?: string;
   readonly result: { readonly type?: string; readonly dimensionality?: string };
   readonly options?: Readonly<Record<string, boolean>>;
 }

@@ -1,8 +1,8 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
-import { extname, join, normalize, sep } from 'node:path';
-import { contentSecurityPolicy } from './content-security';
+import { basename, extname, join, normalize, sep } from 'node:path';
+import { responseHeaders } from './response-headers';
 
 const types: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
@@ -35,10 +35,7 @@ async function answer(folder: string, request: IncomingMessage, response: Server
   const found = file === undefined ? undefined : await stat(file).catch(() => undefined);
   if (file === undefined || !found?.isFile()) return refuse(response, 404, 'There is no such file.');
   const tag = `"${found.size.toString(36)}-${found.mtimeMs.toString(36)}"`;
-  response.setHeader('Content-Security-Policy', contentSecurityPolicy);
-  response.setHeader('X-Content-Type-Options', 'nosniff');
-  response.setHeader('Referrer-Policy', 'no-referrer');
-  response.setHeader('Cache-Control', 'no-cache');
+  for (const [header, value] of Object.entries(responseHeaders(basename(file)))) response.setHeader(header, value);
   response.setHeader('ETag', tag);
   if (request.headers['if-none-match'] === tag) {
     response.writeHead(304).end();

@@ -25,6 +25,10 @@ const flags = [
 export type Instead = Readonly<Record<string, (content: string) => string>>;
 
 export interface Opening {
+  /** The page to open, as a path on the site; its first page unless said otherwise. */
+  readonly path?: string;
+  /** Files that the site does not have: a path pattern, and what stands there. */
+  readonly more?: Readonly<Record<string, { readonly contentType: string; readonly body: string }>>;
   readonly instead?: Instead;
   readonly context?: Parameters<Browser['newContext']>[0];
   /** The browser of an earlier page, with all that it keeps. */
@@ -72,7 +76,8 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     if (complaints.length > 0) throw new Error(`The page complained:\n${complaints.join('\n')}`);
   });
 
-  const open = async ({ instead = {}, context: settings, in: known, ready = true, expected }: Opening = {}) => {
+  const open = async (opening: Opening = {}) => {
+    const { instead = {}, more = {}, path = '', context: settings, in: known, ready = true, expected } = opening;
     const context = known ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...settings }));
     const page = await context.newPage();
     const own: string[] = [];
@@ -83,7 +88,7 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     page.on('console', (message) => {
       if (message.type() === 'error') complain(`console: ${message.text()}`);
     });
-    page.on('pageerror', (error) => complain(`script: ${error.stack ?? error.message}`));
+    page.on('pageerror', (error) => complain(`script: ${error.stack || error.message}`));
     page.on('request', (request) => {
       const url = request.url();
       if (!url.startsWith(address) && !/^(data|blob):/.test(url)) complain(`request to another host: ${url}`);
@@ -104,7 +109,8 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
         await route.fulfill({ response, body: change(await response.text()) });
       });
     }
-    await page.goto(address);
+    for (const [name, file] of Object.entries(more)) await page.route(name, (route) => route.fulfill(file));
+    await page.goto(`${address}${path}`);
     if (ready) await page.locator('#loading').waitFor({ state: 'detached' });
     return { page, context, complaints: own };
   };
@@ -131,10 +137,7 @@ const librariesOfThePage: Plugin = {
   },
 };
 
-/**
- * A script of tests/browser as a bundle that takes the place of page.js: it starts the same page and hands its parts to
- * the test, which the page itself shows to nobody.
- */
+/** A script of tests/browser as a bundle for a page. */
 export async function bundled(file: string): Promise<string> {
   const { outputFiles } = await build({
     entryPoints: [fileURLToPath(new URL(file, import.meta.url))],

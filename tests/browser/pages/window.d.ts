@@ -1,4 +1,5 @@
 import type { Page } from '../../../src/embedded/start';
+import type { Suite } from './suite';
 
 declare global {
   interface Window {
@@ -8,5 +9,8 @@ declare global {
     testCalls: { readonly later: number; readonly cancelled: readonly number[] };
     /** For tests to note what they heard. */
     heard: unknown[];
+    /** The office suite, where suite.ts stands for it, and its bridge to the functions. */
+    suite: Suite;
+    _richApiNativeBridge: object;
   }
 }

@@ -1,0 +1,37 @@
+import { contentSecurityPolicy } from './content-security';
+
+/** Where the office suite's own script comes from: nobody else may serve it. */
+export const officeScripts = 'https://appsforoffice.microsoft.com';
+
+/**
+ * What the pane's page may load: its own files, the office suite's script, and pictures. It says nothing of who may frame
+ * it, because the suite on the web does so from addresses that its maker does not list.
+ */
+export const officePolicy = [
+  "default-src 'none'",
+  `script-src 'self' ${officeScripts}`,
+  "style-src 'self'",
+  "img-src 'self' data: blob: https:",
+  "font-src 'self'",
+  "connect-src 'self'",
+  "worker-src 'self'",
+  "base-uri 'none'",
+  "form-action 'none'",
+].join('; ');
+
+/**
+ * The headers that any server of the built files is to send. X-Frame-Options is never among them: the office suite on
+ * the web shows the pane in a frame.
+ * @param name of the file, without its folder
+ */
+export function responseHeaders(name: string): Readonly<Record<string, string>> {
+  return {
+    'Content-Security-Policy': name === 'taskpane.html' ? officePolicy : contentSecurityPolicy,
+    'X-Content-Type-Options': 'nosniff',
+    'Referrer-Policy': 'no-referrer',
+    // The suite's own pages read the list of functions.
+    ...(name === 'functions.json' && { 'Access-Control-Allow-Origin': '*' }),
+    // The suite keeps icons itself, and shows none that forbid it.
+    ...(!name.endsWith('.png') && { 'Cache-Control': 'no-cache' }),
+  };
+}

@@ -1,0 +1,116 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { type CellError, loadBundle } from '../bundle';
+import { sampleCalls } from './sample-calls';
+
+/**
+ * What the office suite takes from functions.json must be what functions.js does. Rules of names and ids: the suite's
+ * maker, "Custom functions naming and localization" (learn.microsoft.com, 2026).
+ */
+const { metadata, associated, call } = loadBundle();
+const each = metadata.map((one) => [one.name, one] as const);
+
+function changesBetween(a: string, b: string): number {
+  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++) {
+      const same = a[i - 1] === b[j - 1] ? 0 : 1;
+      next.push(Math.min(next[j - 1]! + 1, row[j]! + 1, row[j - 1]! + same));
+    }
+    row = next;
+  }
+  return row[b.length]!;
+}
+
+describe('functions.js and functions.json', () => {
+  it('name the same functions', () => {
+    expect([...associated.keys()].sort()).toEqual(metadata.map(({ id }) => id).sort());
+  });
+
+  it('have a sample call of every function', () => {
+    expect([...new Set(sampleCalls.map(({ name }) => name))].sort()).toEqual(metadata.map(({ name }) => name).sort());
+  });
+
+  it.each(each)(
+    '%s takes as many arguments as are described, and the invocation only where it may be cancelled',
+    (_name, { id, parameters, options }) => {
+      const invocation = options?.['cancelable'] || options?.['stream'] ? 1 : 0;
+      expect(associated.get(id)?.length).toBe(parameters.length + invocation);
+    },
+  );
+
+  // An argument of a kind that no function takes is named in the answer: so each stands where it is described.
+  const positions = sampleCalls.flatMap(({ name, args }) => args.map((_, at) => [name, at + 1, args] as const));
+  const wrongIn = (arg: unknown): unknown => {
+    if (!Array.isArray(arg)) return {};
+    const [first] = arg as unknown[][];
+    return [first, first?.map(() => ({}))];
+  };
+  const tables: Readonly<Record<string, string>> = {
+    pairage: 'Pairage',
+    styles: 'Styles',
+    lasts: 'Lasts',
+    stock: 'Bottom stock',
+    rates: 'Costs and times',
+    outlines: 'Outlines',
+    layouts: 'Layouts',
+  };
+  it.each(positions)('%s has its argument %d where it is described', (name, position, args) => {
+    const parameter = metadata.find((one) => one.name === name)?.parameters[position - 1]?.name ?? '';
+    expect(args.length).toBe(metadata.find((one) => one.name === name)?.parameters.length);
+    const wrong = args.map((arg, at) => (at === position - 1 ? wrongIn(arg) : arg));
+    let told: unknown;
+    try {
+      // A table of checks never fails: its first row tells of the slip.
+      told = JSON.stringify((call(name, ...wrong) as unknown[][])[1]);
+    } catch (error) {
+      told = (error as CellError).message;
+    }
+    expect(told).toMatch(new RegExp(`\\b(${parameter}|${tables[parameter] ?? parameter})\\b`));
+  });
+});
+
+describe('the description of a function', () => {
+  it.each(each)('%s has an id and a name that the suite takes', (_name, { id, name }) => {
+    expect(id).toMatch(/^[A-Z][A-Z0-9._]{2,127}$/);
+    expect(name).toBe(id);
+  });
+
+  it.each(each)('%s is not named like a cell', (_name, { name }) => {
+    expect(name).not.toMatch(/^[A-Z]{1,3}\d{1,7}$/);
+    expect(name).not.toMatch(/^R\d*(C\d*)?$/);
+  });
+
+  it('is like no other', () => {
+    expect(new Set(metadata.map(({ description }) => description)).size).toBe(metadata.length);
+    const near = metadata.flatMap((one, i) =>
+      metadata.slice(i + 1).filter((other) => changesBetween(one.name, other.name) < 2),
+    );
+    expect(near.map(({ name }) => name)).toEqual([]);
+  });
+
+  it.each(each)('%s says what it answers and what each argument is', (_name, { description, parameters }) => {
+    expect(description).toMatch(/^\S.*\.$/);
+    for (const one of parameters) {
+      expect(one.name).toMatch(/^[a-z][a-z_]*$/);
+      expect(one.description, one.name).toMatch(/^\S.*\.$/);
+    }
+  });
+
+  it.each(each)('%s is worked out again only when its arguments change', (_name, { options = {} }) => {
+    expect(Object.keys(options).filter((option) => option !== 'cancelable')).toEqual([]);
+  });
+
+  it.each(each)('%s answers with a number or a table', (_name, { result }) => {
+    expect([result.type, result.dimensionality]).toEqual(
+      result.dimensionality === 'matrix' ? [undefined, 'matrix'] : ['number', undefined],
+    );
+  });
+
+  it.each(each)('%s links to its place in the help page', (_name, { id, helpUrl }) => {
+    const url = new URL(helpUrl ?? '');
+    expect(`${url.pathname}${url.hash}`).toBe(`/help.html#${id}`);
+    expect(readFileSync('dist/help.html', 'utf8')).toContain(`<h3 id="${id}">`);
+  });
+});
