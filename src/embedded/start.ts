@@ -9,6 +9,7 @@ import { bindFunctions } from './custom-functions/bind';
 import type { Metadata } from './custom-functions/metadata';
 import type { StandIn } from './custom-functions/stand-in';
 import { showErrorsOnHover } from './error-on-hover';
+import { mendSemantics } from './grid-semantics';
 import { enterFirst, goRound } from './keys';
 import { showNotice } from './notices';
 import { type Found, SavedWorkbook } from './saved-workbook';
@@ -69,6 +70,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   markTabs(injector, host);
 
   await spreadsheet.shown;
+  mendSemantics(element('grid'));
   stage('Working out the workbook');
   await functions.workOutAll();
   if (found.kind === 'workbook') await saved.opened();

@@ -47,7 +47,7 @@ function content(sheet: Worksheet, cells: SheetCells, host: GridHost, dialog: HT
   const table = document.createElement('table');
   const letters = table.createTHead().insertRow();
   letters.append(
-    headCell('', 'col'),
+    document.createElement('td'),
     ...Array.from({ length: columns }, (_, at) => headCell(columnLetters(at), 'col')),
   );
   const body = table.createTBody();

@@ -1,6 +1,14 @@
+import { readFileSync } from 'node:fs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { Sheet } from './sheet';
 import { type Instead, onWorkbench, type Opening, servedSite } from './site';
+
+/** The part of axe-core that is used here. */
+interface Axe {
+  run(): Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
+}
+
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
 
 describe('the page around the sheet', () => {
   const site = servedSite();
@@ -58,6 +66,23 @@ describe('the page around the sheet', () => {
     await page.close();
     const again = await open({ in: context });
     expect(await again.page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
+  });
+
+  it.each(['light', 'dark'] as const)('holds no barrier that can be found by rule, in %s', async (colorScheme) => {
+    // Rules of the Web Content Accessibility Guidelines 2.2 as the library axe-core tests them.
+    const { page, sheet } = await open({ context: { colorScheme } });
+    await sheet.enter('B5', 'thin');
+    await sheet.select('C5');
+    await page.locator('#problem').waitFor();
+    await page.evaluate(axe);
+    const barriers = () =>
+      page.evaluate(async () => {
+        const { violations } = await (Reflect.get(window, 'axe') as Axe).run();
+        return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html.slice(0, 200))]);
+      });
+    expect(await barriers()).toEqual([]);
+    await page.getByRole('button', { name: 'As table' }).click();
+    expect(await barriers()).toEqual([]);
   });
 
   it.each([320, 375, 768, 1440])('fits a window %d px wide', async (width) => {
