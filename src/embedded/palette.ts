@@ -31,6 +31,8 @@ export class PaletteColours extends CanvasColorService {
     this.now.clear();
     this.turned.clear();
     const sample = document.createElement('span');
+    // Where the system forces its colours on the page, those of the look's names are wanted all the same.
+    sample.style.setProperty('forced-color-adjust', 'none');
     page.append(sample);
     const take = (light: string, token: string) => {
       sample.style.color = `var(--${token})`;

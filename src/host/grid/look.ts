@@ -37,18 +37,18 @@ const narrowRule = rule(BorderStyleTypes.THIN, colours.ink);
 const hairline = rule(BorderStyleTypes.THIN, colours.line);
 const box = rule(BorderStyleTypes.THIN, colours.edge);
 
+const lettering: IStyleData = {
+  ff: fontFamily,
+  fs: points.text,
+  cl: { rgb: colours.ink },
+  vt: VerticalAlign.MIDDLE,
+};
 const padding = { l: 6, r: 6, t: 0, b: 1 } as const;
 /** Room for the letters' lower ends above a rule. */
 const aboveRule = { vt: VerticalAlign.BOTTOM, pd: { ...padding, b: 3 } } as const;
 
 /** What cells look like that nothing else is said of. */
-export const plain: IStyleData = {
-  ff: fontFamily,
-  fs: points.text,
-  cl: { rgb: colours.ink },
-  vt: VerticalAlign.MIDDLE,
-  pd: padding,
-};
+export const plain: IStyleData = { ...lettering, pd: padding };
 
 const semibold = { bl: BooleanNumber.TRUE } as const;
 
@@ -67,6 +67,8 @@ const roles: Readonly<Record<Role, IStyleData>> = {
 /** The style of a cell in a role, with its number format and alignment. */
 export function styleOf({ role, format, align }: Pick<CellPlan, 'role' | 'format' | 'align'>): IStyleData {
   return {
+    // The grid draws a cell with a drop-down list by the cell's own style alone, with room of its own around it.
+    ...lettering,
     ...roles[role],
     ...(format !== undefined && { n: { pattern: format } }),
     ...(align && { ht: align === 'right' ? HorizontalAlign.RIGHT : HorizontalAlign.LEFT }),
