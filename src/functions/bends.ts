@@ -29,7 +29,7 @@ export function maxThickness(radius: any, tube_per_thickness: any, side?: any): 
   return answer(() =>
     thickestOf(
       readLength(radius, 'radius', RADIUS),
-      readNumber(tube_per_thickness, { above: 0, most: 1000 }, { argument: 'tube_per_thickness' }),
+      readNumber(tube_per_thickness, { least: 0.01, most: 1000 }, { argument: 'tube_per_thickness' }),
       readSide(side),
     ),
   );

@@ -39,8 +39,9 @@ export interface NumberRule {
   readonly whole?: boolean;
 }
 
-/** No bench measure comes near this; beyond it arithmetic would lose its digits. */
+/** No bench measure comes near these; beyond them arithmetic would lose its digits. */
 const GREATEST = 1e9;
+const SMALLEST = 1e-9;
 
 const NUMBER_IN_TEXT = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z²]+2?)?$/i;
 
@@ -50,7 +51,8 @@ const NUMBER_IN_TEXT = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z²]+2?)?$/i;
  */
 export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
   const cell = bare(rich);
-  const value = typeof cell === 'number' ? cell : fromText(cell, rule, place);
+  const read = typeof cell === 'number' ? cell : fromText(cell, rule, place);
+  const value = Math.abs(read) < SMALLEST ? 0 : read;
   const { least, above, most, whole, unit = '' } = rule;
   const bad = (reason: string) => new Problem('invalid', place, reason);
   const given = `${cellInWords(cell)} is not possible`;

@@ -8,7 +8,7 @@ import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread,
 import { coverOf } from './cover';
 import type { CoverStrip } from './cover-strip';
 import { letOutToEdge } from './edge';
-import { extent, type Layer, sheet, type Skive } from './layer';
+import { extent, HEADINGS, type Layer, sheet, type Skive } from './layer';
 import type { LayerMix } from './layer-mix';
 import { breastLine, raise } from './raise';
 import { skiveWidth } from './skive';
@@ -52,7 +52,9 @@ export function buildBottom(
   const ground = groundOutline(last.outline, last.profile);
 
   const overSeat = following.filter(({ underSeat }) => underSeat);
-  const under = offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0));
+  const under = within(style, HEADINGS.sole, () =>
+    offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0)),
+  );
   const face = raised(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
   const lifts = mixes.lifts
     ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, taken })

@@ -49,7 +49,7 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
     if (keptEdge >= thickness) {
       throw new Problem(
         'invalid',
-        { argument: 'edge left' },
+        { argument: 'edge_left' },
         `an edge of ${keptEdge} mm cannot be left on lift ${i + 1}, of which ${Number(thickness.toFixed(2))} mm are left; give less, or other thicknesses`,
       );
     }

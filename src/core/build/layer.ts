@@ -64,6 +64,8 @@ export interface LiftPlace {
 /** Length and width of a piece: of the box about its outline, mm. */
 export function extent(ring: Ring): { readonly length: number; readonly width: number } {
   const { left, right, bottom, top } = box(ring);
+  // Later stages would search for ever on an outline that is none.
+  if (!Number.isFinite(right - left + top - bottom)) throw new Error('A piece came out without an outline.');
   return { length: right - left, width: top - bottom };
 }
 

@@ -7,6 +7,8 @@ export interface Gap {
   readonly z: number;
 }
 
+/** Gaps measured closer together than this tell more of the ruler than of the last, mm. */
+const CLOSEST = 1;
 /** Samples between two measured gaps. */
 const STEPS = 32;
 const DEGREE = 180 / Math.PI;
@@ -59,6 +61,9 @@ function check(gaps: readonly Gap[]): void {
     if (z < 0) throw bad(`the gap at ${x} mm is below the ground; give 0 or more`);
     const before = gaps[i - 1];
     if (before && x < before.x) throw bad(`the gap at ${x} mm follows the one at ${before.x} mm; give them in order`);
+    if (before && x > before.x && x - before.x < CLOSEST) {
+      throw bad(`gaps stand at ${before.x} and ${x} mm; give them ${CLOSEST} mm apart or more, or twice at a corner`);
+    }
     if (before && x === before.x && gaps[i - 2]?.x === x) throw bad(`three gaps stand at ${x} mm; two make a corner`);
     if (before && x === before.x && z !== before.z) throw bad(`two different gaps stand at ${x} mm; give one`);
   });

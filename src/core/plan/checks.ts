@@ -2,10 +2,11 @@ import { bendStrain, leastRadius } from '../build/bend';
 import type { Bottom } from '../build/bottom';
 import type { Layer, Part } from '../build/layer';
 import type { Material, Stock } from '../build/stock';
-import { atGround } from '../last/profile';
+import type { Last } from '../last/last';
+import { atGround, type Profile } from '../last/profile';
 import { modelProfile } from '../last/model-profile';
 import { type BendSide, tightestCurve } from '../last/tightest-curve';
-import type { Problem } from '../problem';
+import { Problem } from '../problem';
 import { byCode, fold } from './codes';
 import type { CostLine } from './cost';
 import type { Cutting } from './cutting';
@@ -210,7 +211,7 @@ function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Fi
   const profile = sizes[0]?.bottom.last.profile;
   if (!profile) return [];
   const list: Check[] = [];
-  const { heelHeight, length } = last;
+  const { heelHeight } = last;
   if (heelHeight > limits.plainModel && profile.source === 'model') {
     list.push({ kind: 'plainModel', subject, verdict: 'look', found: heelHeight, wanted: limits.plainModel });
   }
@@ -220,9 +221,11 @@ function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Fi
   }
   const measured = finder.measured(last);
   if (measured?.gaps && heelHeight > 0) {
-    const model = modelProfile({ length, heelHeight, toeSpring: last.toeSpring, seatPitch: last.seatPitch });
-    const found = Math.max(...measured.gaps.map(({ x, z }) => Math.abs(atGround(model, x).z - z)));
-    list.push({ kind: 'modelAgainstGaps', subject, verdict: 'holds', found, wanted: limits.misfit });
+    const model = plainModel(last);
+    if (model) {
+      const found = Math.max(...measured.gaps.map(({ x, z }) => Math.abs(atGround(model, x).z - z)));
+      list.push({ kind: 'modelAgainstGaps', subject, verdict: 'holds', found, wanted: limits.misfit });
+    }
   }
   if (measured?.twist !== undefined && measured.twist > limits.twist) {
     list.push({ kind: 'twist', subject, verdict: 'look', found: measured.twist, wanted: limits.twist });
@@ -234,6 +237,16 @@ function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Fi
     list.push({ kind: 'leatherPairs', subject, verdict: 'look', wanted: limits.pairSubstance, part: leather.part });
   }
   return list;
+}
+
+/** The plain model of a last, or undefined where there is none for its heel. */
+function plainModel({ length, heelHeight, toeSpring, seatPitch }: Last): Profile | undefined {
+  try {
+    return modelProfile({ length, heelHeight, toeSpring, seatPitch });
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
 }
 
 function roundChecks(rounds: readonly Round[]): readonly Check[] {

@@ -1,0 +1,23 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { loadBundle } from '../bundle';
+import { anyArguments, complaint } from './any-cells';
+
+const bundle = loadBundle();
+
+describe('whatever the cells hold', () => {
+  it.each(bundle.metadata.map((one) => [one.name, one] as const))(
+    '%s answers with what a cell can show or with a sentence that names the place',
+    (_name, metadata) => {
+      // A plan takes some hundred times as long as one number.
+      const heavy = metadata.parameters.some(({ name }) => name === 'pairage');
+      fc.assert(
+        fc.property(anyArguments(metadata), (args) => {
+          expect(complaint(bundle, metadata, args)).toBeUndefined();
+        }),
+        { numRuns: heavy ? 25 : 400, seed: 1912 },
+      );
+    },
+    60_000,
+  );
+});
