@@ -1,6 +1,8 @@
 import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
-import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
+import { createServer, type IncomingMessage, type RequestListener, type ServerResponse } from 'node:http';
+import { createServer as createSecureServer } from 'node:https';
+import type { Server } from 'node:net';
 import { basename, extname, join, normalize, sep } from 'node:path';
 import { responseHeaders } from './response-headers';
 
@@ -20,13 +22,22 @@ const types: Readonly<Record<string, string>> = {
  * A server of one folder of built files, for this machine alone: it answers GET and HEAD, sends the content security
  * policy, and lets the browser keep nothing without asking, so that a new build shows at once.
  */
-export function site(folder: string): Server {
-  return createServer((request, response) => {
+export function site(folder: string) {
+  return createServer(answering(folder));
+}
+
+/** The same by HTTPS, without which the office suite loads nothing. */
+export function secureSite(folder: string, certificate: { readonly key: Buffer; readonly cert: Buffer }) {
+  return createSecureServer(certificate, answering(folder));
+}
+
+function answering(folder: string): RequestListener {
+  return (request, response) => {
     answer(folder, request, response).catch((error: unknown) => {
       if (response.headersSent) response.destroy();
       else refuse(response, 500, `The file could not be read: ${error instanceof Error ? error.message : error}`);
     });
-  });
+  };
 }
 
 async function answer(folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
