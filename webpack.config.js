@@ -168,7 +168,11 @@ const page = {
   target: ['web', 'es2022'],
   entry: Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
   externals: globals,
-  plugins: [new CopyPlugin({ patterns: [...joined, { from: 'src/embedded/*.{html,css,svg}', to: '[name][ext]' }] })],
+  plugins: [
+    new CopyPlugin({
+      patterns: [...joined, { from: 'src/{embedded,drawing,taskpane}/*.{html,css,svg}', to: '[name][ext]' }],
+    }),
+  ],
 };
 
 /** What the office suite loads besides the functions. */

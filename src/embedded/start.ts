@@ -2,6 +2,7 @@ import { ILayoutService } from '@univerjs/ui';
 import { GridHost } from '../host/grid';
 import { snapshotOf } from '../host/grid/snapshot';
 import { demo } from '../workbook/demo';
+import { mountPane } from '../taskpane/pane';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { autosave } from './autosave';
 import { pasteUnstyled } from './clipboard';
@@ -78,6 +79,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   if (found.kind !== 'unable') keep(host, injector, saved);
   element('actions').hidden = false;
   element('loading').remove();
+  mountPane(element('pane'), host);
   enterSheet();
   return { host, spreadsheet };
 }

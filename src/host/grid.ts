@@ -31,7 +31,8 @@ import {
 import { debounceTime, merge, Observable, type Subscription } from 'rxjs';
 import type { Cells } from '../tables/cell';
 import type { WorkbookPlan } from '../workbook/workbook';
-import { cellAddress } from './address';
+import { cellAddress, fixedReference } from './address';
+import { withReferences } from './formulas';
 import { problemOf } from './grid/problems';
 import { replacement } from './grid/replacement';
 import { SheetCells } from './grid/sheet-cells';
@@ -127,7 +128,14 @@ export class GridHost implements Host {
     const cell = this.selected();
     if (!cell) throw new Error('No cell is selected; select the one that is to have the formula.');
     if (!formula.startsWith('=')) throw new Error(`A formula begins with "=", and ${formula} does not.`);
-    await this.write(this.sheet(cell.sheet), cell.row, cell.column, [[{ ...blank, f: formula }]]);
+    const references = new Map(
+      this.tableNames().flatMap(({ comment }) => {
+        const place = comment === undefined ? undefined : this.placeOf(comment);
+        return place && comment !== undefined ? [[comment, fixedReference(place.sheet, place)] as const] : [];
+      }),
+    );
+    const written = withReferences(formula, references);
+    await this.write(this.sheet(cell.sheet), cell.row, cell.column, [[{ ...blank, f: written }]]);
   }
 
   async writeTable(name: string, cells: Cells): Promise<void> {

@@ -50,7 +50,11 @@ export interface Host {
   /** Selects a cell and brings it into view. @throws Error where the workbook has no such sheet. */
   select(place: CellPlace): Promise<void>;
 
-  /** Puts a formula, with its leading "=", into the first selected cell. @throws Error where nothing is selected. */
+  /**
+   * Puts a formula, with its leading "=", into the first selected cell. Tables named in braces, such as {Lasts}, become
+   * references to where they stand.
+   * @throws Error where nothing is selected or a table is not in the workbook.
+   */
   insertFormula(formula: string): Promise<void>;
 
   /**

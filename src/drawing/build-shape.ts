@@ -1,0 +1,172 @@
+import { box } from '../core/geometry/box';
+import type { Point, Ring } from '../core/geometry/ring';
+import type { Bottom } from '../core/build/bottom';
+import type { Layer } from '../core/build/layer';
+import { breastLine } from '../core/build/raise';
+import { atGround, atLength, bottomLength, type Profile } from '../core/last/profile';
+
+/** A bottom cut through along its length: [x along the ground, z over the ground], mm. */
+export interface BuildShape {
+  /** The cut face of each layer, in the bottom's order; welt and cover are left out. */
+  readonly faces: readonly { readonly layer: Layer; readonly ring: Ring }[];
+  /** The last's bottom from back to toe. */
+  readonly last: readonly Point[];
+  /** Height of the ground face of the lifts over the ground. */
+  readonly base: number;
+}
+
+const RADIAN = Math.PI / 180;
+/** Every so many samples of a profile are drawn: they lie a quarter of a millimetre apart. */
+const EVERY = 8;
+
+/** Cuts a bottom through along its length. */
+export function buildShape(bottom: Bottom): BuildShape {
+  const { layers, face, last } = bottom;
+  const stack = layers.filter(({ part }) => part !== 'welt' && part !== 'cover');
+  const welt = layers.find(({ part }) => part === 'welt')?.thickness ?? 0;
+  const flat = stack.filter(({ follows, part }) => !follows && part !== 'lift' && part !== 'topPiece');
+  const following = stack.filter(({ follows, part }) => follows && part !== 'lift');
+  const topPiece = stack.find(({ part }) => part === 'topPiece')?.thickness ?? 0;
+  const base = sum(flat) + topPiece;
+  // The last stands on what lies under its tread.
+  const lastBase = sum(flat) + sum(following.filter(({ underTread }) => underTread)) + welt;
+  const samples = thinned(last.profile);
+  const faces: { layer: Layer; ring: Ring }[] = [];
+  let depth = 0;
+  for (const layer of following) {
+    const [from, to] = [depth, depth + layer.thickness];
+    depth = to + (layer.part === 'insole' ? welt : 0);
+    const begin = layer.underSeat ? 0 : breastLine(last);
+    faces.push({ layer, ring: alongLast(layer, samples, lastBase, from, to, begin) });
+  }
+  const lifts = stack.filter(({ part }) => part === 'lift');
+  for (const layer of lifts) {
+    const ring = layer.lift ? flatLift(layer, face, base) : bentLayer(layer, lifts, face, base);
+    faces.push({ layer, ring });
+  }
+  let under = 0;
+  for (const layer of flat) {
+    faces.push({ layer, ring: underWedge(layer, thinned(face), sum(flat), under, under + layer.thickness, face) });
+    under += layer.thickness;
+  }
+  for (const layer of stack.filter(({ part }) => part === 'topPiece')) {
+    const { left, right } = box(layer.ring);
+    faces.push({ layer, ring: rectangle(left, right, 0, layer.thickness) });
+  }
+  return { faces, last: samples.map(({ x, z }): Point => [x, z + lastBase]), base };
+}
+
+interface Sample {
+  readonly s: number;
+  readonly x: number;
+  readonly z: number;
+  /** radians */
+  readonly slope: number;
+}
+
+function thinned({ s, x, z, slope }: Profile): readonly Sample[] {
+  const n = s.length;
+  const list: Sample[] = [];
+  for (let i = 0; i < n; i++) {
+    const corner = i > 0 && s[i] === s[i - 1];
+    if (i % EVERY === 0 || i === n - 1 || corner || s[i + 1] === s[i]) {
+      list.push({ s: s[i] as number, x: x[i] as number, z: z[i] as number, slope: (slope[i] as number) * RADIAN });
+    }
+  }
+  return list;
+}
+
+function sum(layers: readonly Layer[]): number {
+  return layers.reduce((height, { thickness }) => height + thickness, 0);
+}
+
+function rectangle(left: number, right: number, low: number, high: number): Ring {
+  return [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+}
+
+/** A layer bent to the last between two depths under its bottom, from `begin` along it to the toe. */
+function alongLast(
+  layer: Layer,
+  samples: readonly Sample[],
+  base: number,
+  from: number,
+  to: number,
+  begin: number,
+): Ring {
+  const { left, right } = box(layer.ring);
+  const own = samples.filter(({ s }) => s >= begin);
+  const length = samples.at(-1)?.s ?? 0;
+  const back = layer.underSeat ? Math.max(0, -left) : 0;
+  const face = (depth: number): readonly Point[] => {
+    const points = own.map(({ x, z, slope }): Point => [
+      x - depth * Math.sin(slope),
+      base + z - depth * Math.cos(slope),
+    ]);
+    return [...runOn(points, own[0], -back), ...points, ...runOn(points, own.at(-1), right - length)];
+  };
+  return [...face(to), ...[...face(from)].reverse()];
+}
+
+/** The point that a line of points runs on to, straight, beyond its first or last one. */
+function runOn(points: readonly Point[], sample: Sample | undefined, by: number): readonly Point[] {
+  const end = by < 0 ? points[0] : points.at(-1);
+  if (!sample || !end || Math.abs(by) < 0.05) return [];
+  return [[end[0] + by * Math.cos(sample.slope), end[1] - by * Math.sin(sample.slope)]];
+}
+
+/** A layer flat under a wedge up to the tread line, then along the toe spring, between two depths of the flat stack. */
+function underWedge(
+  layer: Layer,
+  samples: readonly Sample[],
+  stack: number,
+  from: number,
+  to: number,
+  profile: Profile,
+): Ring {
+  const { left, right } = box(layer.ring);
+  const tread = atLength(profile, profile.tread);
+  const forward = samples.filter(({ x }) => x > tread.x);
+  const reach = right - (tread.x + bottomLength(profile) - tread.s);
+  const face = (depth: number): readonly Point[] => {
+    const points: readonly Point[] = [
+      [left, stack - depth],
+      [tread.x, stack - depth],
+      ...forward.map(({ x, z, slope }): Point => [x - depth * Math.sin(slope), stack + z - depth * Math.cos(slope)]),
+    ];
+    return [...points, ...runOn(points, forward.at(-1), reach)];
+  };
+  return [...face(to), ...[...face(from)].reverse()];
+}
+
+/** A flat lift, its front skived to the face; a block is sawn to the same shape. */
+function flatLift({ ring, lift }: Layer, face: Profile, base: number): Ring {
+  const { left } = box(ring);
+  const { lower, upper, front, skiveFrom } = lift ?? { lower: 0, upper: 0, front: 0, skiveFrom: 0 };
+  const edge = Math.min(upper - lower, Math.max(0, atGround(face, front).z - lower));
+  return [
+    [left, base + lower],
+    [front, base + lower],
+    [front, base + lower + edge],
+    ...(skiveFrom < front ? [[skiveFrom, base + upper] as const] : []),
+    [left, base + upper],
+  ];
+}
+
+/** A layer bent on: it hangs under what lies above, measured upright, and the ground face of the wedge cuts it off. */
+function bentLayer(layer: Layer, lifts: readonly Layer[], face: Profile, base: number): Ring {
+  const above = sum(lifts.filter(({ item }) => item < layer.item));
+  const { left, right } = box(layer.ring);
+  // Its ring is measured along the last; across the slanted front its middle is where the face stands.
+  const front = atLength(face, Math.min(face.tread, right)).x;
+  const samples = thinned(face).filter(({ x }) => x <= front);
+  const line = (depth: number): readonly Point[] => [
+    [left, base + Math.max(0, atGround(face, 0).z - depth / Math.cos((face.slope[0] as number) * RADIAN))],
+    ...samples.map(({ x, z, slope }): Point => [x, base + Math.max(0, z - depth / Math.cos(slope))]),
+  ];
+  return [...line(above + layer.thickness), ...[...line(above)].reverse()];
+}

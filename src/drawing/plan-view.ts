@@ -1,0 +1,166 @@
+import type { Bottom } from '../core/build/bottom';
+import type { Layer } from '../core/build/layer';
+import type { Lies } from '../core/build/stock';
+import { box } from '../core/geometry/box';
+import { cut } from '../core/geometry/cut';
+import type { Point, Ring } from '../core/geometry/ring';
+import { atLength } from '../core/last/profile';
+import { arrowhead, level, upright } from './dimensions';
+import { line, path, type Scale, text, trace, whole } from './svg';
+
+export interface PlanViewOptions extends Scale {
+  readonly scale: number;
+  /** Drawn behind the piece in double-dotted chain. */
+  readonly behind?: Layer | undefined;
+  readonly foot: 'L' | 'R';
+  readonly lies: Lies;
+  /** Whether the words beside the direction mark have room. */
+  readonly words: boolean;
+  readonly frontSlant: number;
+}
+
+/** Length of a notch in pictures, u. */
+const NOTCH = 1.8;
+
+/** A piece from above, outside up for the left foot: edges, seat and tread lines, notches, skive, direction, dimensions. */
+export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions): string {
+  const { x, y, behind } = options;
+  const ground = behind?.ring ?? piece.ring;
+  const along = piece.follows || bottom.liftHeight === 0;
+  const lineAt = (s: number) => (along ? s : atLength(bottom.face, s).x);
+  const [seat, tread] = [lineAt(bottom.face.seat), lineAt(bottom.face.tread)];
+  const frame = box(ground);
+  const own = box(piece.ring);
+  const low = y(Math.min(frame.bottom, own.bottom));
+  const parts = [
+    behind && behind !== piece ? path('ph', trace(ground, options)) : '',
+    line('ch', x(frame.left) - 2, y(0), x(frame.right) + 2, y(0)),
+    ...[seat, tread].map((at) => {
+      const [inside, outside] = edgesAt(ground, at);
+      return line('ch', x(at), y(outside) - 2, x(at), y(inside) + 2);
+    }),
+    skiveBand(piece, options),
+    path('w acc', trace(piece.ring, options)),
+    notches(piece.ring, seat, options),
+    notches(ground, tread, options),
+    widths(ground, seat, tread, options),
+    lengths(piece, low, options),
+    labels(bottom, piece, seat, tread, ground, options),
+  ];
+  return parts.join('');
+}
+
+/** The inside and the outside edge of a ring at a place along it; both 0 where it does not reach. */
+function edgesAt(ring: Ring, at: number): readonly [inside: number, outside: number] {
+  const ys = ring.flatMap(([px, py], i) => {
+    const [qx, qy] = ring[(i + 1) % ring.length] as Point;
+    return (px - at) * (qx - at) <= 0 && px !== qx ? [py + ((qy - py) * (at - px)) / (qx - px)] : [];
+  });
+  return ys.length > 1 ? [Math.min(...ys), Math.max(...ys)] : [0, 0];
+}
+
+/** One stroke on the outside edge, two on the inside edge, so that near-symmetrical lifts cannot be swapped. */
+function notches(ring: Ring, at: number, { x, y }: Scale): string {
+  const [inside, outside] = edgesAt(ring, at);
+  if (outside - inside < 4) return '';
+  return (
+    line('w', x(at), y(outside), x(at), y(outside) + NOTCH) +
+    [-NOTCH / 3, NOTCH / 3].map((d) => line('w', x(at) + d, y(inside), x(at) + d, y(inside) - NOTCH)).join('')
+  );
+}
+
+/** Strokes across the band that is skived, alternately whole and half, from full thickness to the edge. */
+function skiveBand({ ring, skive }: Layer, options: PlanViewOptions): string {
+  if (!skive || skive.at !== 'front') return '';
+  const { x, y, scale, frontSlant } = options;
+  const { right, bottom, top } = box(ring);
+  const middle = (bottom + top) / 2;
+  const lean = Math.tan((frontSlant * Math.PI) / 180);
+  // The front line is slanted: at the middle it stands where the ring's front corners halve.
+  const front = right - Math.abs(lean) * ((top - bottom) / 2);
+  const behind = cut(ring, ([px, py]) => front - skive.width - lean * (py - middle) - px);
+  const strokes: string[] = [];
+  const step = 1.25 / scale;
+  for (let v = bottom + 3, i = 0; v < top - 1; v += step, i++) {
+    const from = front - skive.width - lean * (v - middle);
+    const [inside, outside] = edgesAt(ring, Math.min(from + skive.width / 2, right - 0.5));
+    if (v < inside + 1 || v > outside - 1) continue;
+    strokes.push(line('n', x(from), y(v), x(i % 2 ? from + skive.width / 2 : from + skive.width), y(v)));
+  }
+  return path('n', trace(behind, options)) + strokes.join('');
+}
+
+function widths(ring: Ring, seat: number, tread: number, { x, y }: PlanViewOptions): string {
+  const { left, right } = box(ring);
+  const at = (place: number, edge: number, side: 'left' | 'right') => {
+    const [inside, outside] = edgesAt(ring, place);
+    if (outside - inside < 4) return '';
+    const out = side === 'left' ? -1 : 1;
+    return (
+      [inside, outside].map((v) => line('n', x(place) + out, y(v), x(edge) + out * 4, y(v))).join('') +
+      upright(x(edge) + out * 3, y(outside), y(inside), whole(outside - inside), { side })
+    );
+  };
+  return at(seat, left, 'left') + (tread < right ? at(tread, right, 'right') : '');
+}
+
+function lengths({ ring, skive, length }: Layer, low: number, { x }: PlanViewOptions): string {
+  const { left, right } = box(ring);
+  const front = skive?.at === 'front' ? right - skive.width : undefined;
+  return (
+    [left, right].map((at) => line('n', x(at), low - 2, x(at), low + 9.7)).join('') +
+    (front === undefined
+      ? ''
+      : line('n', x(front), low - 2, x(front), low + 4.9) +
+        level(low + 4.4, x(front), x(right), `skive ${whole(skive?.width ?? 0)}`)) +
+    level(low + 9.2, x(left), x(right), whole(length))
+  );
+}
+
+function labels(
+  bottom: Bottom,
+  piece: Layer,
+  seat: number,
+  tread: number,
+  ground: Ring,
+  options: PlanViewOptions,
+): string {
+  const { x, y, foot, words } = options;
+  const { length } = bottom.last;
+  const own = box(piece.ring);
+  const letter = Math.min(0.33 * length, own.left + 0.62 * (own.right - own.left));
+  const mark = Math.min(0.235 * length, own.left + 0.4 * (own.right - own.left));
+  return [
+    text(x(seat) + 0.8, y(edgesAt(ground, seat)[1]) - 1.6, 'seat', '', 'start'),
+    text(x(tread) + 0.8, y(edgesAt(ground, tread)[1]) - 1.6, 'tread', '', 'start'),
+    own.right < 0.7 * length ? text(x(length * 0.79), y(21) + 1.25, 'outside', 'q') : '',
+    own.right < 0.7 * length ? text(x(length * 0.79), y(-21) + 1.25, 'inside', 'q') : '',
+    text(x(letter), y(6), foot, 'big'),
+    direction(x(mark), y(-13), options.lies, words && x(own.right) - x(mark) > 22),
+  ].join('');
+}
+
+/** How the piece may lie on its sheet: an arrow with two heads, with one, or a ring with four ticks. */
+export function direction(x: number, y: number, lies: Lies, words: boolean, reach = 5): string {
+  if (lies === 'any way') {
+    const ticks = [
+      [1, 0],
+      [0, 1],
+      [-1, 0],
+      [0, -1],
+    ].map(([a, b]) =>
+      line('n', x + 1.2 * (a as number), y + 1.2 * (b as number), x + 2.2 * (a as number), y + 2.2 * (b as number)),
+    );
+    return (
+      `<circle class="n" cx="${x.toFixed(2)}" cy="${y.toFixed(2)}" r="1.2"/>` +
+      ticks.join('') +
+      (words ? text(x + 3, y + 1.25, lies, '', 'start') : '')
+    );
+  }
+  return (
+    line('n', x - reach, y, x + reach, y) +
+    arrowhead(x + reach, y, Math.PI) +
+    (lies === 'end for end' ? arrowhead(x - reach, y, 0) : '') +
+    (words ? text(x, y - 1.1, lies) : '')
+  );
+}

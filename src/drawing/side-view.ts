@@ -1,0 +1,242 @@
+import type { Bottom } from '../core/build/bottom';
+import type { Layer } from '../core/build/layer';
+import { unionOutline } from '../core/geometry/union-outline';
+import type { Point } from '../core/geometry/ring';
+import { atLength } from '../core/last/profile';
+import { tightestCurve } from '../core/last/tightest-curve';
+import type { BuildShape } from './build-shape';
+import { leader, upright } from './dimensions';
+import { hatch } from './hatching';
+import { line, path, type Scale, tenth, text, trace } from './svg';
+
+/** Lifts nearer together than this are numbered in groups, u. */
+const ROOM_FOR_NUMBERS = 4;
+/** A cut face thinner than this is drawn solid, u. */
+const SOLID = 0.7;
+
+export interface SideViewOptions extends Scale {
+  /** Drawing millimetres per mm. */
+  readonly scale: number;
+  /** Item that is selected. */
+  readonly selected?: number | undefined;
+  /** Height over the ground at which the last is broken off, mm. */
+  readonly top: number;
+}
+
+/** The build cut through along its length, heel left: last, layers, ground, item numbers, tightest curve, heights. */
+export function sideView(bottom: Bottom, shape: BuildShape, options: SideViewOptions): string {
+  const { x, y } = options;
+  return [
+    ...shape.faces.map(({ layer, ring }, i) => {
+      const thin = layer.thickness * options.scale < SOLID;
+      const fill = thin ? ' fill="currentColor"' : hatch(layer.material, i % 2 === 1);
+      return path('fl', trace(ring, options), fill);
+    }),
+    ...unionOutline(shape.faces.map(({ ring }) => ring)).map((ring) => path('w', trace(ring, options))),
+    lastOutline(shape, options),
+    ...shape.faces
+      .filter(({ layer }) => layer.item === options.selected)
+      .map(({ ring }) => path('w acc', trace(ring, options))),
+    line('n', x(atLength(bottom.face, bottom.face.tread).x - 6), y(0), x(toe(shape)[0] + 8), y(0)),
+    numbers(shape, options),
+    curve(bottom, shape, options),
+    heights(bottom, options),
+  ].join('');
+}
+
+function toe(shape: BuildShape): Point {
+  return shape.last.at(-1) ?? [0, 0];
+}
+
+/** The last in double-dotted chain: bottom, a heel and a toe that suggest it, broken off above. */
+function lastOutline({ last }: BuildShape, options: SideViewOptions): string {
+  const [, heelZ] = last[0] ?? [0, 0];
+  const [toeX, toeZ] = last.at(-1) ?? [0, 0];
+  const top = Math.max(options.top, heelZ + 12);
+  const heel = smooth([
+    [0, heelZ],
+    [-3, heelZ + 0.3 * (top - heelZ)],
+    [-3.5, heelZ + 0.6 * (top - heelZ)],
+    [-1, top],
+  ]);
+  const rise = top - toeZ;
+  const toeLine = smooth([
+    [toeX, toeZ],
+    [toeX + 1.5, toeZ + 0.08 * rise],
+    [toeX - 4, toeZ + 0.22 * rise],
+    [toeX - 20, toeZ + 0.33 * rise],
+    [toeX - 48, toeZ + 0.42 * rise],
+    [toeX - 80, toeZ + 0.58 * rise],
+    [toeX - 104, toeZ + 0.78 * rise],
+    [toeX - 118, top],
+  ]);
+  const { x, y } = options;
+  const [from, to] = [x(-4), x(toeX - 115)];
+  const zigzag = [1, 2]
+    .map((i) => {
+      const at = from + ((to - from) * i) / 3;
+      return `L${at - 1.2} ${y(top)}l.8 -1.6 .8 3.2 .8 -1.6`;
+    })
+    .join('');
+  return (
+    path('ph', trace(last, options, true)) +
+    path('ph', trace(heel, options, true)) +
+    path('ph', trace(toeLine, options, true)) +
+    path('n', `M${from} ${y(top)}${zigzag}L${to} ${y(top)}`)
+  );
+}
+
+/** A smooth open line through points (uniform Catmull–Rom): the last above its bottom is a suggestion, not a measure. */
+function smooth(points: readonly Point[]): readonly Point[] {
+  const at = (i: number) => points[Math.min(points.length - 1, Math.max(0, i))] as Point;
+  const list: Point[] = [];
+  for (let i = 0; i + 1 < points.length; i++) {
+    const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
+    for (let k = 0; k < 8; k++) {
+      const t = k / 8;
+      const value = (c: 0 | 1) =>
+        0.5 *
+        (2 * p1[c] +
+          (p2[c] - p0[c]) * t +
+          (2 * p0[c] - 5 * p1[c] + 4 * p2[c] - p3[c]) * t ** 2 +
+          (3 * p1[c] - p0[c] - 3 * p2[c] + p3[c]) * t ** 3);
+      list.push([value(0), value(1)]);
+    }
+  }
+  return [...list, at(points.length - 1)];
+}
+
+/** One group of neighbouring layers with one number, such as 4–9. */
+interface Group {
+  readonly layers: readonly Layer[];
+  readonly label: string;
+}
+
+/** Item numbers: lifts in a level row above, the other layers beside the toe. */
+function numbers({ faces, base }: BuildShape, options: SideViewOptions): string {
+  const { x, y, scale, top } = options;
+  const lifts = faces.filter(({ layer }) => layer.part === 'lift');
+  const groups = grouped(
+    lifts.map(({ layer }) => layer),
+    scale,
+  );
+  const labels: string[] = [];
+  // From the toe backwards, so that the longest lifts' leaders do not cross the others.
+  let right = Infinity;
+  for (const { layers, label } of [...groups].sort((a, b) => longest(b) - longest(a))) {
+    const middle = layers[Math.floor(layers.length / 2)] as Layer;
+    const ring = lifts.find(({ layer }) => layer === middle)?.ring ?? [];
+    const inside = insidePoint(ring);
+    const wide = label.length * 1.9 + 2.5;
+    const at = Math.min(x(inside[0]) - 2, right - wide);
+    right = at;
+    labels.push(leader([at, y(top) + 5.6], [x(inside[0]), y(inside[1])], 'dot') + text(at, y(top) + 4.7, label, 'b'));
+  }
+  const others = faces.filter(({ layer }) => layer.part !== 'lift');
+  return labels.join('') + besideToe(others, base, options);
+}
+
+function longest({ layers }: Group): number {
+  return Math.max(...layers.map(({ length }) => length));
+}
+
+function grouped(lifts: readonly Layer[], scale: number): readonly Group[] {
+  const rising = [...lifts].sort((a, b) => a.item - b.item);
+  const groups: Layer[][] = [];
+  for (const layer of rising) {
+    const last = groups.at(-1);
+    const same = last?.[0]?.stock === layer.stock && layer.thickness * scale < ROOM_FOR_NUMBERS;
+    if (last && same) last.push(layer);
+    else groups.push([layer]);
+  }
+  return groups.map((layers) => {
+    const [first, end] = [layers[0] as Layer, layers.at(-1) as Layer];
+    return { layers, label: first === end ? String(first.item) : `${first.item}–${end.item}` };
+  });
+}
+
+/** A point within a cut face, near its front where it is narrow, near its middle height. */
+function insidePoint(ring: readonly Point[]): Point {
+  const xs = ring.map(([px]) => px);
+  const [left, right] = [Math.min(...xs), Math.max(...xs)];
+  const at = left + 0.45 * (right - left);
+  const crossings = ring
+    .flatMap(([ax, az], i) => {
+      const [bx, bz] = ring[(i + 1) % ring.length] as Point;
+      return (ax - at) * (bx - at) < 0 ? [az + ((bz - az) * (at - ax)) / (bx - ax)] : [];
+    })
+    .sort((a, b) => a - b);
+  const [low, high] = [crossings[0] ?? 0, crossings[1] ?? crossings[0] ?? 0];
+  return [at, (low + high) / 2];
+}
+
+/** Numbers of layers that reach the toe stand beside it, one under the other; those of a heel's top piece below it. */
+function besideToe(
+  faces: readonly { readonly layer: Layer; readonly ring: readonly Point[] }[],
+  base: number,
+  { x, y }: SideViewOptions,
+): string {
+  const long = faces.filter(({ layer }) => layer.underTread);
+  const edge = Math.max(...faces.flatMap(({ ring }) => ring.map(([px]) => px)));
+  const rows = long.length;
+  const at = (ring: readonly Point[]): Point => {
+    const most = Math.max(...ring.map(([px]) => px));
+    const near = ring.filter(([px]) => px > most - 9);
+    const z = near.reduce((sum, [, pz]) => sum + pz, 0) / near.length;
+    return [near.reduce((sum, [px]) => sum + px, 0) / near.length, z];
+  };
+  const middle = long.reduce((sum, { ring }) => sum + at(ring)[1], 0) / Math.max(1, rows);
+  const labels = long.map(({ layer, ring }, i) => {
+    const to = at(ring);
+    const ly = y(middle) + (i - (rows - 1) / 2) * 4.2;
+    const lx = x(edge) + 3;
+    return leader([lx, ly], [x(to[0]), y(to[1])], 'dot') + text(lx + 0.5, ly + 1.2, layer.item, 'b', 'start');
+  });
+  const short = faces
+    .filter(({ layer }) => !layer.underTread)
+    .map(({ layer, ring }) => {
+      const to = insidePoint(ring);
+      const lx = x(Math.max(...ring.map(([px]) => px))) + 5;
+      return (
+        leader([lx, y(base / 2)], [x(to[0]), y(to[1])], 'dot') +
+        text(lx + 0.5, y(base / 2) + 1.2, layer.item, 'b', 'start')
+      );
+    });
+  return labels.join('') + short.join('');
+}
+
+/** The ball's tightest curve, with its radius. */
+function curve(bottom: Bottom, shape: BuildShape, { x, y, top }: SideViewOptions): string {
+  const tightest = tightestCurve(bottom.last.profile, 'outside');
+  if (!tightest) return '';
+  const at = atLength(bottom.last.profile, tightest.s);
+  const [, toeZ] = toe(shape);
+  const lift = shape.last.reduce(
+    (best, [px, pz]) => (Math.abs(px - at.x) < Math.abs(best[0] - at.x) ? [px, pz] : best),
+    [Infinity, toeZ] as Point,
+  );
+  const from: readonly [number, number] = [x(at.x) + 1, y(top) + 5.6];
+  return (
+    leader(from, [x(lift[0]), y(lift[1])], 'arrow') + text(from[0], from[1] - 0.9, `R ${Math.round(tightest.radius)}`)
+  );
+}
+
+/** Heights at the back: under the tread, the last's heel, under the seat. */
+function heights({ seatStack, treadStack, layers }: Bottom, { x, y }: SideViewOptions): string {
+  const left = x(
+    Math.min(
+      0,
+      ...layers.map(({ ring, part }) =>
+        part === 'welt' || part === 'cover' ? 0 : Math.min(...ring.map(([px]) => px)),
+      ),
+    ),
+  );
+  const heel = seatStack - treadStack;
+  const levels = heel > 0.05 ? [0, treadStack, seatStack] : [0, seatStack];
+  return (
+    levels.map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : 11.5), y(z))).join('') +
+    (heel > 0.05 ? upright(left - 4, y(seatStack), y(treadStack), tenth(heel), { beyond: 'above' }) : '') +
+    (heel > 0.05 ? upright(left - 4, y(treadStack), y(0), tenth(treadStack)) : '') +
+    upright(left - 10.5, y(seatStack), y(0), tenth(seatStack))
+  );
+}
