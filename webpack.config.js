@@ -5,6 +5,7 @@ import CopyPlugin from 'copy-webpack-plugin';
 import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
 import webpack from 'webpack';
+import { thirdPartyNotices } from './.ci/third-party-notices.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -159,6 +160,7 @@ const renderer = {
   plugins: [
     // Hyphenation serves text documents only; a sheet never asks for a dictionary.
     new webpack.NormalModuleReplacementPlugin(/^\.\/[a-z]{2,3}-.*\.js$/, 'data:text/javascript,'),
+    new webpack.optimize.LimitChunkCountPlugin({ maxChunks: 1 }),
   ],
 };
 
@@ -170,7 +172,16 @@ const page = {
   externals: globals,
   plugins: [
     new CopyPlugin({
-      patterns: [...joined, { from: 'src/{embedded,drawing,taskpane}/*.{html,css,svg}', to: '[name][ext]' }],
+      patterns: [
+        ...joined,
+        { from: 'src/{embedded,drawing,taskpane}/*.{html,css,svg}', to: '[name][ext]' },
+        {
+          from: 'package-lock.json',
+          to: 'third-party-notices.txt',
+          info: { minimized: true },
+          transform: () => thirdPartyNotices(path('./')),
+        },
+      ],
     }),
   ],
 };

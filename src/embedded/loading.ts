@@ -10,7 +10,8 @@ addEventListener(
   (event) => {
     const source = event.target instanceof HTMLScriptElement ? event.target.getAttribute('src') : undefined;
     if (source) stop(`A part of the page, ${source}, did not load. Load the page again.`);
-    else if (document.getElementById('loading')) stop(`The page could not start: ${event.message}`);
+    // What carries no error, such as a remark on resizing, stops nothing.
+    else if (event.error && document.getElementById('loading')) stop(`The page could not start: ${event.message}`);
   },
   true,
 );

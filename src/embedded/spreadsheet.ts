@@ -24,6 +24,7 @@ import { colours } from '../host/grid/look';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { PaletteColours, PalettePlugin } from './palette';
+import { widenSelectionOutline } from './selection-outline';
 
 /** The grid with one workbook in it. */
 export interface Spreadsheet {
@@ -70,6 +71,7 @@ const greys = {
  * @param data the workbook that it begins with
  */
 export function createSpreadsheet(container: string, data: IWorkbookData): Spreadsheet {
+  widenSelectionOutline();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,
