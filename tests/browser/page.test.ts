@@ -25,7 +25,7 @@ describe('the embedded page', () => {
     for (const { name, results } of demo.sheets) {
       await page.locator('#grid').getByRole('tab', { name, exact: true }).click();
       await page.getByRole('button', { name: 'As table' }).click();
-      const rows = (await page.getByRole('table').innerText()).split('\n');
+      const rows = (await page.getByRole('dialog').getByRole('table').innerText()).split('\n');
       expect(rows.filter((row) => /#[A-Z/0]+[!?]|#N\/A|#GETTING_DATA/.test(row))).toEqual([]);
       for (const { area, columns } of results) {
         // Each planned table is there, with a heading for each of its columns and more than one row.
@@ -43,7 +43,7 @@ describe('the embedded page', () => {
     const { page } = await site.open();
     const read = async () => {
       await page.getByRole('button', { name: 'As table' }).click();
-      const text = await page.getByRole('table').innerText();
+      const text = await page.getByRole('dialog').getByRole('table').innerText();
       await page.getByRole('button', { name: 'Close', exact: true }).click();
       return text;
     };

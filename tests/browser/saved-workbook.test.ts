@@ -114,7 +114,7 @@ describe('a workbook between visits', () => {
   it('makes room for the demo on request, and undo brings it back', async () => {
     const { page, sheet } = await open();
     await sheet.enter('A5', '63');
-    await page.getByRole('button', { name: 'Load the demo' }).click();
+    await page.getByRole('button', { name: 'Load the demo', exact: true }).click();
     await page.getByText('The demo stands in the place of the workbook.').waitFor();
     await sheet.shows('A5', 'A5. 40.0');
     await page.keyboard.press('Control+z');

@@ -33,9 +33,11 @@ describe('the page around the sheet', () => {
     await sheet.saying('B6, 2 rows by 1 columns selected. blank');
   });
 
-  it('goes from the head to the sheet and back by F6', async () => {
+  it('goes from the sheet to the pane, to the head and back by F6', async () => {
     const { page, sheet } = await open();
     await sheet.select('A5');
+    await page.keyboard.press('F6');
+    expect(await page.evaluate(() => document.activeElement?.closest('aside')?.id)).toBe('pane');
     await page.keyboard.press('F6');
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('demo');
     await page.keyboard.press('F6');
@@ -47,7 +49,7 @@ describe('the page around the sheet', () => {
   it('shows the sheet as a table', async () => {
     const { page } = await open();
     await page.getByRole('button', { name: 'As table' }).click();
-    const table = page.getByRole('table');
+    const table = page.getByRole('dialog').getByRole('table');
     expect(await table.getByRole('row').nth(5).innerText()).toMatch(/^5\s+40\.0\s+7\.0\s+6\s*$/);
     await page.keyboard.press('Escape');
     expect(await table.count()).toBe(0);

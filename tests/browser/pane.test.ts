@@ -1,0 +1,85 @@
+import { describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/host/address';
+import { demo } from '../../src/workbook/demo';
+import { inputCell } from './pages/edit';
+import { Sheet } from './sheet';
+import { servedSite } from './site';
+
+describe('the pane', () => {
+  const site = servedSite();
+
+  it('draws the build of the style in the selected row', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    const sheet = new Sheet(page);
+    const picture = pane.getByRole('img', { name: /side view and view from above/ });
+    await picture.waitFor();
+    const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
+    await sheet.select(cellAddress(cell.row, cell.column));
+    await pane.getByRole('img', { name: /^Fennel, EU 39, left, .* 81 under the seat, 36 under the tread/ }).waitFor();
+    expect(await pane.getByLabel('Style').inputValue()).toBe('Fennel');
+    expect(await pane.getByRole('table', { name: 'Parts' }).getByRole('row').count()).toBeGreaterThan(3);
+    await pane.getByText('81 under the seat').waitFor();
+    await context.close();
+  });
+
+  it('shows another piece from above, the other foot, another size', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByRole('button', { name: 'Show Platform 8 from above' }).click();
+    await pane.getByRole('img', { name: /platform 8 from above, 257 long, 96 wide/ }).waitFor();
+    await pane.getByLabel('Foot').selectOption('right');
+    await pane.getByLabel('Size').selectOption('41');
+    await pane.getByRole('img', { name: /^Sorrel, EU 41, right/ }).waitFor();
+    await context.close();
+  });
+
+  it('says what is to be mended and leads to the cell', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
+    await sheet.enter(cellAddress(cell.row, cell.column), 'two');
+    const pane = page.locator('#pane');
+    await pane.getByText('Pairage, row 6, 39: "two" is not a number; enter one').waitFor();
+    await sheet.select('A1');
+    await pane.getByRole('button', { name: 'Go to the cell' }).click();
+    await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));
+    await context.close();
+  });
+
+  it('finds a function by a word and puts it into the selected cell', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await sheet.select('P5');
+    await pane.getByRole('tab', { name: 'Help' }).click();
+    await pane.getByLabel('Search').fill('last downward ticket');
+    await pane.getByText(/^1 of \d+ functions/).waitFor();
+    await pane.getByText('TICKET', { exact: true }).click();
+    await pane.getByRole('button', { name: 'Insert TICKET into the selected cell' }).click();
+    await sheet.saying(/formula =SOLEBENCH\.TICKET\(,Run!\$A\$4:\$L\$16,Styles!/);
+    await context.close();
+  });
+
+  it('loads blank tables that plan their example, and undo brings the run back', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByRole('button', { name: 'Blank tables' }).click();
+    await pane.getByRole('img', { name: /^Example, EU 38, left/ }).waitFor();
+    const sheet = new Sheet(page);
+    await sheet.shows('A1', 'A1. New run');
+    await page.keyboard.press('Control+z');
+    await sheet.shows('A1', 'A1. Midsummer run');
+    await context.close();
+  });
+
+  it('keeps the cautions one click away and says that nothing leaves the machine', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByText('Nothing leaves this machine.').waitFor();
+    await pane.getByRole('button', { name: 'Cautions' }).click();
+    await pane.getByText('Adhesives and solvents').waitFor();
+    await pane.getByText(/Local rules and qualified practice come first/).waitFor();
+    await context.close();
+  });
+});

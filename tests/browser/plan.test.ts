@@ -1,0 +1,96 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/host/address';
+import { demo } from '../../src/workbook/demo';
+import { type Edit, inputCell } from './pages/edit';
+import { Sheet } from './sheet';
+import { bundled, servedSite } from './site';
+
+/** Sheets that show what is worked out. */
+const results = demo.sheets.filter(({ results }) => results.length > 0).map(({ name }) => name);
+
+async function show(page: Page, sheet: string): Promise<void> {
+  await page.locator('#grid').getByRole('tab', { name: sheet, exact: true }).click();
+}
+
+/** Every cell of the sheets with results, as the page shows them. */
+async function readResults(page: Page): Promise<Readonly<Record<string, string>>> {
+  const texts: Record<string, string> = {};
+  for (const sheet of results) {
+    await show(page, sheet);
+    await page.getByRole('button', { name: 'As table' }).click();
+    texts[sheet] = await page.getByRole('dialog').getByRole('table').innerText();
+    await page.getByRole('button', { name: 'Close', exact: true }).click();
+  }
+  return texts;
+}
+
+/** Lines that differ, for a message that can be read. */
+function differences(found: Readonly<Record<string, string>>, wanted: Readonly<Record<string, string>>): string[] {
+  return results.flatMap((sheet) => {
+    const [a, b] = [(found[sheet] ?? '').split('\n'), (wanted[sheet] ?? '').split('\n')];
+    return [...Array(Math.max(a.length, b.length)).keys()]
+      .filter((i) => a[i] !== b[i])
+      .map((i) => `${sheet}: found "${a[i] ?? ''}", wanted "${b[i] ?? ''}"`);
+  });
+}
+
+const edits: readonly (readonly [what: string, edit: Edit])[] = [
+  ['the heel height of a last', { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 48 }],
+  ['the pairs of one size', { ...inputCell(demo, 'Pairage', 'Teasel', '39'), value: 5 }],
+  ['a price', { ...inputCell(demo, 'Bottom stock', 'Foam 8', 'Price'), value: 21.25 }],
+  ['the measured thickness of a sheet', { ...inputCell(demo, 'Bottom stock', 'Cork 4', 'Measured'), value: 4.2 }],
+];
+
+describe('the plan in the page', () => {
+  const site = servedSite();
+
+  it.each(edits)('is the same after an edit of %s as when opened with it', async (_what, edit) => {
+    const opened = await bundled('pages/edited-demo.ts');
+    const fresh = await site.open({
+      instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${opened}` },
+    });
+    const wanted = await readResults(fresh.page);
+    await fresh.context.close();
+
+    const { page, context } = await site.open();
+    const before = await readResults(page);
+    expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
+    await show(page, edit.sheet);
+    await new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value));
+    await expect
+      .poll(async () => differences(await readResults(page), wanted), { timeout: 30_000, interval: 500 })
+      .toEqual([]);
+    await context.close();
+  });
+
+  it('shows a slip with its sentence in every table that needs the cell, and recovers when it is mended', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const cell = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
+    await show(page, cell.sheet);
+    await sheet.enter(cellAddress(cell.row, cell.column), 'high');
+    await show(page, 'Pieces');
+    await sheet.shows('A3', /#VALUE!.*Lasts, row 4, Heel height: "high" is not a number; enter one in mm/);
+    await show(page, 'Cutting');
+    await sheet.shows('A3', /#VALUE!.*Heel height/);
+    await show(page, cell.sheet);
+    await sheet.enter(cellAddress(cell.row, cell.column), '45');
+    await show(page, 'Pieces');
+    await sheet.shows('A3', /Style/);
+    await context.close();
+  });
+
+  it('answers a question that has no answer with #N/A and says what would do', async () => {
+    const { page, context } = await site.open();
+    await show(page, 'Rounds');
+    const sheet = new Sheet(page);
+    await sheet.enter('P1', '=SOLEBENCH.LAYERMIX(11,{3,7},0)');
+    await sheet.shows('P1', /#N\/A.*no layers of 3, 7 mm reach 11 mm with at most 0 mm to rasp; allow 1\.0 mm/);
+    await sheet.enter('P1', '=SOLEBENCH.LAYERS(40)');
+    await sheet.shows('P1', /#VALUE!/);
+    await sheet.enter('P1', '=SOLEBENCH.SIZECONVERT(8,"UK","EU",0.5)');
+    await sheet.shows('P1', /41\.5/);
+    await context.close();
+  });
+});
