@@ -98,7 +98,11 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
           query = next;
           draw();
         },
-        onInsert: (formula) => void attempt(() => host.insertFormula(formula), `${formula} stands in the cell.`),
+        onInsert: (formula) =>
+          void attempt(
+            () => host.insertFormula(formula),
+            'The formula stands in the selected cell; fill in what is left blank in it.',
+          ),
       });
     }
     return pictures();
