@@ -20,18 +20,31 @@ export interface RowPlan {
   readonly laysOf: (kind: number) => readonly Lay[];
 }
 
-/** The first row may be built one way round; each one upon it may lie the other way and start half a piece later. */
-const FIRST: readonly RowRule[] = [
+/**
+ * How rows follow each other: all the same way round; end for end in turn, beginning either way; each piece whichever
+ * way it stands closer to the one before; or each row as it fills the ground best, whatever that means for the next.
+ */
+export type Sequence = 'same' | 'inTurn' | 'inTurnReversed' | 'closer' | 'greedy';
+
+const ONE_WAY: readonly RowRule[] = [
   { turns: 'first', indent: 0 },
-  { turns: 'closer', indent: 0 },
-];
-const UPON: readonly RowRule[] = [
-  { turns: 'first', indent: 0 },
-  { turns: 'second', indent: 0 },
-  { turns: 'closer', indent: 0 },
   { turns: 'first', indent: 0.5 },
-  { turns: 'second', indent: 0.5 },
 ];
+const OTHER_WAY: readonly RowRule[] = ONE_WAY.map(({ indent }) => ({ turns: 'second', indent }));
+const CLOSER: readonly RowRule[] = [{ turns: 'closer', indent: 0 }];
+const ANY_RULE: readonly RowRule[] = [...ONE_WAY, ...OTHER_WAY, ...CLOSER];
+
+/** The rules by which the next row may be built. Half a piece further in, so that rows interlock, only upon another row. */
+function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly RowRule[] {
+  const choice = {
+    same: ONE_WAY,
+    inTurn: row % 2 === 0 ? ONE_WAY : OTHER_WAY,
+    inTurnReversed: row % 2 === 0 ? OTHER_WAY : ONE_WAY,
+    closer: CLOSER,
+    greedy: ANY_RULE,
+  }[oneWay ? 'same' : sequence];
+  return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
+}
 
 /** Places along the row at which a row is tried upon the ones below, and steps that then close in on the best. */
 const SHIFTS = 8;
@@ -47,7 +60,9 @@ export function fillRows(
   areaOf: (kind: number) => number,
   length: number,
   height: number,
+  sequence: Sequence,
 ): Filled {
+  let rows = 0;
   const front = new Front(0, length);
   const items: InRow[] = [];
   let area = 0;
@@ -59,11 +74,14 @@ export function fillRows(
     let best: { row: Row; shift: number; rise: number; top: number } | undefined;
     let bestDensity = 0;
     const lays = laysOf(queue.order[place]);
-    for (const rule of items.length ? UPON : FIRST) {
-      if (rule.turns !== 'first' && lays.length === 1) continue;
+    let slack = 0;
+    for (const rule of rulesFor(sequence, rows, lays.length === 1)) {
+      // A row with so much room at its end can be set further in as it is.
+      if (rule.indent > 0 && slack >= rule.indent * lays[0].length) continue;
       const row = buildRow(queue, supply, laysOf, areaOf, place, length, rule);
       for (const { kind } of row.items) supply.putBack(kind);
       if (!row.items.length) continue;
+      slack = length - row.reach;
       const { shift, rise } = sink(row, front, length);
       const newTop = Math.max(top, ...row.items.map(({ lay, v }) => rise + v + lay.box.top));
       if (newTop > height + 1e-9) continue;
@@ -87,6 +105,7 @@ export function fillRows(
     }
     area += row.area;
     top = best.top;
+    rows++;
     place = queue.from(place);
   }
   return { items, area, length: used, height: top };
@@ -94,20 +113,27 @@ export function fillRows(
 
 /** Sinks a row onto what is laid, at the place along it where it comes to lie lowest. */
 function sink(row: Row, front: Front, length: number): { shift: number; rise: number } {
-  const riseAt = (shift: number) => {
+  // The piece that last held the row up goes first: it is likely to hold it up at the next place too.
+  const items = [...row.items];
+  const riseAt = (shift: number, limit: number) => {
     let rise = 0;
-    for (const { lay, u, v } of row.items) {
-      const needed = clearance(front, lay.sides.bottom, u + shift) - v;
-      if (needed > rise) rise = needed;
+    for (let i = 0; i < items.length; i++) {
+      const { lay, u, v } = items[i];
+      const needed = clearance(front, lay.sides.bottom, u + shift, limit + v) - v;
+      if (needed <= rise) continue;
+      rise = needed;
+      if (rise <= limit) continue;
+      [items[0], items[i]] = [items[i], items[0]];
+      break;
     }
     return rise;
   };
   const slack = Math.max(0, length - row.reach);
   let shift = 0;
-  let rise = riseAt(0);
+  let rise = riseAt(0, Infinity);
   if (rise === 0 || slack === 0) return { shift, rise };
   const attempt = (at: number) => {
-    const here = riseAt(at);
+    const here = riseAt(at, rise - 1e-9);
     if (here < rise - 1e-9) {
       rise = here;
       shift = at;

@@ -2,28 +2,33 @@ import type { Ring } from '../geometry/ring';
 
 /**
  * How far something reaches to one side, as a function of the place along that side. Stretch i runs from at[i] to
- * at[i + 1] and reaches straight from `from[i]` to `to[i]`. The arrays may be longer than the `stretches` in use.
+ * at[i + 1], starts at a reach of `from[i]` (−Infinity where nothing is) and rises by `slope[i]`. The arrays may be longer
+ * than the `stretches` in use.
  */
 export interface Profile {
   readonly stretches: number;
   readonly at: Float64Array;
   readonly from: Float64Array;
-  readonly to: Float64Array;
+  readonly slope: Float64Array;
 }
 
-/** Overlaps along a side that are shorter than this are none, mm: pieces that pass side by side do not meet. */
-const NO_OVERLAP = 1e-9;
+/**
+ * Places along a side that lie closer together than this are one, mm: edges that run straight across are then no
+ * stretch, and no slope is so steep that rounding matters.
+ */
+export const SAME_PLACE = 1e-7;
 
 /**
  * How far apart, across, two things must be where `b` lies `shift` along: the greatest sum of both reaches where they
  * overlap, −Infinity where they pass each other.
+ * @param limit once the sum is found to be above this the answer is Infinity
  */
-export function clearance(a: Profile, b: Profile, shift: number): number {
-  const { at: aAt, from: aFrom, to: aTo } = a;
-  const { at: bAt, from: bFrom, to: bTo } = b;
+export function clearance(a: Profile, b: Profile, shift: number, limit = Infinity): number {
+  const { at: aAt, from: aFrom, slope: aSlope } = a;
+  const { at: bAt, from: bFrom, slope: bSlope } = b;
   const lo = Math.max(aAt[0], bAt[0] + shift);
   const hi = Math.min(aAt[a.stretches], bAt[b.stretches] + shift);
-  if (hi - lo <= NO_OVERLAP) return -Infinity;
+  if (hi - lo <= SAME_PLACE) return -Infinity;
   let i = stretchAt(a, lo);
   let j = stretchAt(b, lo - shift);
   let x = lo;
@@ -32,12 +37,11 @@ export function clearance(a: Profile, b: Profile, shift: number): number {
     const aEnd = aAt[i + 1];
     const bEnd = bAt[j + 1] + shift;
     const next = aEnd < bEnd ? (aEnd < hi ? aEnd : hi) : bEnd < hi ? bEnd : hi;
-    const aSlope = (aTo[i] - aFrom[i]) / (aEnd - aAt[i]);
-    const bSlope = (bTo[j] - bFrom[j]) / (bEnd - shift - bAt[j]);
-    const start = aFrom[i] + aSlope * (x - aAt[i]) + bFrom[j] + bSlope * (x - shift - bAt[j]);
+    const start = aFrom[i] + aSlope[i] * (x - aAt[i]) + bFrom[j] + bSlope[j] * (x - shift - bAt[j]);
     if (start > most) most = start;
-    const end = start + (aSlope + bSlope) * (next - x);
+    const end = start + (aSlope[i] + bSlope[j]) * (next - x);
     if (end > most) most = end;
+    if (most > limit) return Infinity;
     if (next >= hi) return most;
     if (aEnd <= next) i++;
     if (bEnd <= next) j++;
@@ -46,7 +50,7 @@ export function clearance(a: Profile, b: Profile, shift: number): number {
 }
 
 /** The stretch in which a place lies; the last that begins at or before it. */
-export function stretchAt({ at, stretches }: Profile, place: number): number {
+export function stretchAt({ at, stretches }: Pick<Profile, 'at' | 'stretches'>, place: number): number {
   let low = 0;
   let high = stretches - 1;
   while (low < high) {
@@ -58,12 +62,12 @@ export function stretchAt({ at, stretches }: Profile, place: number): number {
 }
 
 /** The same thing seen by one who runs along the side the other way. */
-export function reversed({ at, from, to, stretches: n }: Profile): Profile {
-  const back = { stretches: n, at: new Float64Array(n + 1), from: new Float64Array(n), to: new Float64Array(n) };
+export function reversed({ at, from, slope, stretches: n }: Profile): Profile {
+  const back = { stretches: n, at: new Float64Array(n + 1), from: new Float64Array(n), slope: new Float64Array(n) };
   for (let i = 0; i <= n; i++) back.at[i] = -at[n - i];
-  for (let i = 0; i < n; i++) {
-    back.from[i] = to[n - 1 - i];
-    back.to[i] = from[n - 1 - i];
+  for (let i = 0, k = n - 1; i < n; i++, k--) {
+    back.from[i] = from[k] + slope[k] * (at[k + 1] - at[k]);
+    back.slope[i] = -slope[k];
   }
   return back;
 }
@@ -78,8 +82,12 @@ export interface Sides {
 
 /** The four sides of a ring. Its edges may cross; then a side may be given up to a stretch's rise too far out. */
 export function sidesOf(ring: Ring): Sides {
-  const xs = Float64Array.from(ring, ([x]) => x);
-  const ys = Float64Array.from(ring, ([, y]) => y);
+  const xs = new Float64Array(ring.length);
+  const ys = new Float64Array(ring.length);
+  for (let i = 0; i < ring.length; i++) {
+    xs[i] = ring[i][0];
+    ys[i] = ring[i][1];
+  }
   const [top, bottom] = bothReaches(xs, ys);
   const [right, left] = bothReaches(ys, xs);
   return { top, right, bottom, left };
@@ -94,70 +102,83 @@ export function quarterTurned({ top, right, bottom, left }: Sides): Sides {
 function bothReaches(along: Float64Array, across: Float64Array): [Profile, Profile] {
   const at = along.slice().sort();
   let count = 1;
-  for (let i = 1; i < at.length; i++) if (at[i] > at[count - 1]) at[count++] = at[i];
-  const n = count - 1;
-  const over = new Reach(n, at);
-  const under = new Reach(n, at);
+  for (let i = 1; i < at.length; i++) if (at[i] - at[count - 1] > SAME_PLACE) at[count++] = at[i];
+  const stretches = count - 1;
+  const grid = { at, stretches };
+  over.start(stretches);
+  under.start(stretches);
   for (let i = 0, j = along.length - 1; i < along.length; j = i++) {
-    const [p, q] = along[j] < along[i] ? [j, i] : [i, j];
-    const x0 = along[p];
-    const x1 = along[q];
-    if (x0 === x1) continue;
-    const slope = (across[q] - across[p]) / (x1 - x0);
-    let y = across[p];
-    for (let k = stretchAt(over, x0); k < n && at[k] < x1; k++) {
-      const next = at[k + 1] === x1 ? across[q] : across[p] + slope * (at[k + 1] - x0);
+    const forward = along[j] < along[i];
+    const x0 = forward ? along[j] : along[i];
+    const x1 = forward ? along[i] : along[j];
+    if (x1 - x0 <= SAME_PLACE) continue;
+    const end = forward ? across[i] : across[j];
+    let y = forward ? across[j] : across[i];
+    const slope = (end - y) / (x1 - x0);
+    for (let k = stretchAt(grid, x0); k < stretches && x1 - at[k] > SAME_PLACE; k++) {
+      const next = x1 - at[k + 1] <= SAME_PLACE ? end : y + slope * (at[k + 1] - Math.max(x0, at[k]));
       over.raise(k, y, next, i);
       under.raise(k, -y, -next, i);
       y = next;
     }
   }
-  return [over.joined(), under.joined()];
+  return [over.joined(at), under.joined(at)];
 }
 
-/** A profile in the making: the farthest reach on each stretch, and the edge that it is of. */
-class Reach implements Profile {
-  readonly from: Float64Array;
-  readonly to: Float64Array;
-  private readonly edge: Int32Array;
+/** A profile in the making: the farthest reach at both ends of each stretch, and the edge that it is of. */
+class Reach {
+  private stretches = 0;
+  private from = new Float64Array(256);
+  private to = new Float64Array(256);
+  private edge = new Int32Array(256);
 
-  constructor(
-    readonly stretches: number,
-    readonly at: Float64Array,
-  ) {
-    this.from = new Float64Array(stretches).fill(-Infinity);
-    this.to = new Float64Array(stretches).fill(-Infinity);
-    this.edge = new Int32Array(stretches);
+  start(stretches: number): void {
+    this.stretches = stretches;
+    if (stretches > this.from.length) {
+      this.from = new Float64Array(2 * stretches);
+      this.to = new Float64Array(2 * stretches);
+      this.edge = new Int32Array(2 * stretches);
+    }
+    this.from.fill(-Infinity, 0, stretches);
+    this.to.fill(-Infinity, 0, stretches);
+    this.edge.fill(-1, 0, stretches);
   }
 
   raise(stretch: number, from: number, to: number, edge: number): void {
-    const higher = from >= this.from[stretch] && to >= this.to[stretch];
-    if (higher) this.edge[stretch] = edge;
+    const starts = this.from[stretch];
+    const ends = this.to[stretch];
+    if (from >= starts && to >= ends) this.edge[stretch] = edge;
     // Where edges cross within a stretch neither is higher throughout, and the stretch belongs to no single edge.
-    else if (from > this.from[stretch] || to > this.to[stretch]) this.edge[stretch] = -1;
-    if (from > this.from[stretch]) this.from[stretch] = from;
-    if (to > this.to[stretch]) this.to[stretch] = to;
+    else if (from > starts || to > ends) this.edge[stretch] = -1;
+    if (from > starts) this.from[stretch] = from;
+    if (to > ends) this.to[stretch] = to;
   }
 
-  /** Joins neighbouring stretches that are parts of one edge. */
-  joined(): Profile {
-    const { at, from, to, edge, stretches } = this;
-    const n = {
+  /** The profile, with neighbouring stretches joined that are parts of one edge. */
+  joined(at: Float64Array): Profile {
+    const { from, to, edge, stretches: n } = this;
+    const begins = (k: number) => k === 0 || edge[k] < 0 || edge[k] !== edge[k - 1];
+    let stretches = 0;
+    for (let k = 0; k < n; k++) if (begins(k)) stretches++;
+    const profile = {
+      stretches,
       at: new Float64Array(stretches + 1),
       from: new Float64Array(stretches),
-      to: new Float64Array(stretches),
+      slope: new Float64Array(stretches),
     };
-    let count = 0;
-    for (let k = 0; k < stretches; k++) {
-      if (count > 0 && edge[k] >= 0 && edge[k] === edge[k - 1]) {
-        n.to[count - 1] = to[k];
-      } else {
-        n.at[count] = at[k];
-        n.from[count] = from[k];
-        n.to[count++] = to[k];
+    let last = -1;
+    for (let k = 0; k < n; k++) {
+      if (begins(k)) {
+        profile.at[++last] = at[k];
+        profile.from[last] = from[k];
       }
+      profile.slope[last] = (to[k] - profile.from[last]) / (at[k + 1] - profile.at[last]);
     }
-    n.at[count] = at[stretches];
-    return { stretches: count, ...n };
+    profile.at[stretches] = at[n];
+    return profile;
   }
 }
+
+/** Used again for every profile: making thousands of them is then no work for the memory. */
+const over = new Reach();
+const under = new Reach();

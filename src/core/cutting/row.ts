@@ -51,7 +51,7 @@ export function buildRow(
   const { order } = queue;
   const [highest] = laysOf(order[place]);
   const height = highest.height;
-  const front = new Front(0, height);
+  front.clear(0, height);
   const items: InRow[] = [];
   let area = 0;
   let reach = rule.indent * highest.length;
@@ -67,12 +67,14 @@ export function buildRow(
       const here = queue.from(from);
       if (here >= order.length) break;
       const kind = order[here];
+      const size = areaOf(kind);
       for (const lay of turnsFor(laysOf(kind), rule.turns)) {
         for (const v of heightsFor(lay, height, items)) {
-          const u = Math.max(start - lay.box.left, clearance(front, lay.sides.left, v));
+          const farthest = Math.min(length + 1e-9, reach + bestCost * size);
+          const u = Math.max(start - lay.box.left, clearance(front, lay.sides.left, v, farthest - lay.box.right));
           const end = u + lay.box.right;
-          if (end > length + 1e-9) continue;
-          const cost = (Math.max(0, end - reach) + 1e-6 * end) / areaOf(kind);
+          if (end > farthest) continue;
+          const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
           if (cost < bestCost) {
             bestCost = cost;
             best = { kind, lay, u, v };
@@ -94,6 +96,9 @@ export function buildRow(
     if (at >= order.length) return { items, area, reach };
   }
 }
+
+/** The ends of the row in the making, used again for every row. */
+const front = new Front(0, 1);
 
 function turnsFor(lays: readonly Lay[], turns: RowRule['turns']): readonly Lay[] {
   if (turns === 'closer' || lays.length === 1) return lays;

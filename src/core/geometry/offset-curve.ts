@@ -11,27 +11,39 @@ import type { Point, Ring } from './ring';
 export function offsetCurve(ring: Ring, distance: number): Ring {
   if (distance === 0) return ring;
   const n = ring.length;
-  const lengths: number[] = [];
-  const normals = ring.map(([x, y], i): Point => {
-    const [tx, ty] = ring[(i + 1) % n];
-    const length = Math.hypot(tx - x, ty - y);
-    lengths.push(length);
-    return [(ty - y) / length, (x - tx) / length];
-  });
+  const lengths = new Float64Array(n);
+  const normalX = new Float64Array(n);
+  const normalY = new Float64Array(n);
+  for (let i = 0; i < n; i++) {
+    const [x, y] = ring[i];
+    const [tx, ty] = ring[i + 1 === n ? 0 : i + 1];
+    const length = Math.sqrt((tx - x) ** 2 + (ty - y) ** 2);
+    lengths[i] = length;
+    normalX[i] = (ty - y) / length;
+    normalY[i] = (x - tx) / length;
+  }
   const widest = 2 * Math.acos(distance / (distance + ARC_TOLERANCE));
   const curve: Point[] = [];
   for (let i = 0; i < n; i++) {
     const [x, y] = ring[i];
     const before = (i + n - 1) % n;
-    const [ax, ay] = normals[before];
-    const [bx, by] = normals[i];
+    const ax = normalX[before];
+    const ay = normalY[before];
+    const bx = normalX[i];
+    const by = normalY[i];
     const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
     const reach = distance * Math.abs(Math.tan(turn / 2));
     if (turn < 0 && (reach > lengths[before] || reach > lengths[i])) {
       curve.push([x + distance * ax, y + distance * ay], [x + distance * bx, y + distance * by]);
       continue;
     }
-    const corners = turn < 0 ? 1 : Math.max(1, Math.ceil(turn / widest));
+    const corners = turn < widest ? 1 : Math.ceil(turn / widest);
+    if (corners === 1) {
+      // The tangents' corner lies on the bisector of both normals, at distance / cos(turn / 2).
+      const stretch = distance / (1 + ax * bx + ay * by);
+      curve.push([x + stretch * (ax + bx), y + stretch * (ay + by)]);
+      continue;
+    }
     const radius = distance / Math.cos(turn / 2 / corners);
     const first = Math.atan2(ay, ax) + turn / 2 / corners;
     for (let k = 0; k < corners; k++) {

@@ -1,0 +1,69 @@
+import { polygonArea } from 'd3-polygon';
+import { intersection, setPrecision } from 'polyclip-ts';
+import { moved } from '../../../src/core/geometry/moved';
+import type { Point, Ring } from '../../../src/core/geometry/ring';
+import type { Layout } from '../../../src/core/cutting/layout';
+import type { Piece } from '../../../src/core/cutting/piece';
+import type { SheetFormat } from '../../../src/core/cutting/sheet';
+
+setPrecision(1e-9);
+
+/** Area that two outlines share by another library's arithmetic, mm². */
+export function sharedArea(a: Ring, b: Ring): number {
+  const closed = (ring: Ring) => [[...ring, ring[0]].map(([x, y]): [number, number] => [x, y])];
+  return intersection(closed(a), closed(b))
+    .flat()
+    .reduce((sum, ring) => sum + Math.abs(polygonArea(ring)), 0);
+}
+
+/** Least distance from the corners of one outline to the edges of the other, both ways: the gap where they do not cross. */
+export function cornerGap(a: Ring, b: Ring): number {
+  return Math.min(...a.map((corner) => toEdge(corner, b)), ...b.map((corner) => toEdge(corner, a)));
+}
+
+/** Distance of a point from an outline's edge. */
+export function toEdge([x, y]: Point, ring: Ring): number {
+  return Math.min(
+    ...ring.map(([ax, ay], i) => {
+      const [bx, by] = ring[(i + 1) % ring.length];
+      const squared = (bx - ax) ** 2 + (by - ay) ** 2;
+      const t = Math.min(1, Math.max(0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / squared));
+      return Math.hypot(x - ax - t * (bx - ax), y - ay - t * (by - ay));
+    }),
+  );
+}
+
+/** What is wrong with a layout by arithmetic that the project does not use; empty where nothing is. */
+export function complaints(pieces: readonly Piece[], format: SheetFormat, layout: Layout, exact = true): string[] {
+  const found: string[] = [];
+  const counts = pieces.map(() => 0);
+  layout.forEach((sheet, number) => {
+    const rings = sheet.map(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y));
+    rings.forEach((ring, i) => {
+      counts[sheet[i].piece]++;
+      for (const [x, y] of ring) {
+        const edge = Math.min(x, y, format.length - x, format.width - y);
+        if (edge < format.edgeTrim - 2e-3) found.push(`sheet ${number}: a corner lies ${edge} from the edge`);
+      }
+      for (let j = 0; j < i; j++) {
+        if (farApart(ring, rings[j], format.knifeRoom + 1)) continue;
+        const shared = sharedArea(ring, rings[j]);
+        const touching = Math.min(Math.abs(polygonArea([...ring] as [number, number][])), 1e3) * 1e-3;
+        if (shared > touching) found.push(`sheet ${number}: pieces share ${shared} mm²`);
+        const gap = cornerGap(ring, rings[j]);
+        if (gap < format.knifeRoom - 2e-3) found.push(`sheet ${number}: pieces lie ${gap} apart`);
+      }
+    });
+  });
+  pieces.forEach(({ count }, i) => {
+    if (exact ? counts[i] !== count : counts[i] > count) found.push(`piece ${i}: ${counts[i]} of ${count}`);
+  });
+  return found;
+}
+
+function farApart(a: Ring, b: Ring, by: number): boolean {
+  return [0, 1].some((axis) => {
+    const [as, bs] = [a, b].map((ring) => ring.map((point) => point[axis]));
+    return Math.min(...as) > Math.max(...bs) + by || Math.min(...bs) > Math.max(...as) + by;
+  });
+}

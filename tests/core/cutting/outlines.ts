@@ -1,0 +1,69 @@
+import fc from 'fast-check';
+import { area } from '../../../src/core/geometry/area';
+import { crossesItself } from '../../../src/core/geometry/crosses-itself';
+import type { Point, Ring } from '../../../src/core/geometry/ring';
+
+/** Outlines for the tests, all invented. */
+
+export function rectangle(length: number, width: number): Ring {
+  return [
+    [0, 0],
+    [length, 0],
+    [length, width],
+    [0, width],
+  ];
+}
+
+export function regular(corners: number, radius = 100, turn = 0.1): Ring {
+  return Array.from({ length: corners }, (_, i): Point => {
+    const angle = (2 * Math.PI * i) / corners + turn;
+    return [radius * Math.cos(angle), radius * Math.sin(angle)];
+  });
+}
+
+/** Something like a sole, 87 × 270 mm when the length is 270: heel at the left, toe at the right. */
+export function soleLike(length = 270, corners = 60, mirrored = false): Ring {
+  const scale = length / 270;
+  const points = Array.from({ length: corners }, (_, i): Point => {
+    const t = (2 * Math.PI * i) / corners;
+    const halfWidth = 34 + 14 * Math.cos(t - 0.35) - 9 * Math.cos(2 * t) + 4 * Math.cos(3 * t);
+    const swing = 10 * Math.cos(2 * t) + 6 * Math.cos(t);
+    const across = halfWidth * Math.sin(t) + swing;
+    return [135 * Math.cos(t) * scale, (mirrored ? 1 : -1) * across * scale];
+  });
+  return area(points) < 0 ? [...points].reverse() : points;
+}
+
+/** The T of four squares, each of side 10. */
+export const tee: Ring = [
+  [10, 0],
+  [20, 0],
+  [20, 10],
+  [30, 10],
+  [30, 20],
+  [0, 20],
+  [0, 10],
+  [10, 10],
+];
+
+/** Any outline about a middle: round, starred and thin, with corners that all but lie on a line. */
+export const anyOutline: fc.Arbitrary<Ring> = fc
+  .record({
+    radii: fc.array(fc.double({ min: 0.15, max: 1, noNaN: true }), { minLength: 3, maxLength: 24 }),
+    size: fc.double({ min: 20, max: 140, noNaN: true }),
+    flat: fc.double({ min: 0.05, max: 1, noNaN: true }),
+    turn: fc.double({ min: 0, max: 360, noNaN: true }),
+    split: fc.boolean(),
+  })
+  .map(({ radii, size, flat, turn, split }) => {
+    const corners = radii.map((radius, i): Point => {
+      const angle = (2 * Math.PI * i) / radii.length + turn;
+      return [size * radius * Math.cos(angle), size * flat * radius * Math.sin(angle)];
+    });
+    if (!split) return corners;
+    return corners.flatMap((corner, i): Point[] => {
+      const [nx, ny] = corners[(i + 1) % corners.length];
+      return [corner, [(corner[0] + nx) / 2 + 1e-7, (corner[1] + ny) / 2]];
+    });
+  })
+  .filter((ring) => area(ring) > 20 && !crossesItself(ring));

@@ -1,0 +1,50 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { piecesPerSheet } from '../../../src/core/cutting/pieces-per-sheet';
+import type { Way } from '../../../src/core/cutting/way';
+import { complaints } from './oracle';
+import { anyOutline, rectangle, soleLike } from './outlines';
+
+const CORK = { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 };
+const BARE = { length: 900, width: 600, knifeRoom: 0, edgeTrim: 0 };
+
+describe('piecesPerSheet', () => {
+  it('counts 18 rectangles end for end and 20 with quarter turns in the rest (derived)', () => {
+    expect(piecesPerSheet(rectangle(266, 96), CORK, { kind: 'endForEnd' }).count).toBe(18);
+    expect(piecesPerSheet(rectangle(266, 96), CORK, { kind: 'any' }).count).toBe(20);
+  });
+
+  it('lays at least 25 sole-like pieces any way and 24 end for end where a long search lays 26 (derived)', () => {
+    const sole = soleLike(270, 60);
+    const free = piecesPerSheet(sole, BARE, { kind: 'any' });
+    expect(free.count).toBeGreaterThanOrEqual(25);
+    expect(free.bound).toBeGreaterThanOrEqual(26);
+    expect(piecesPerSheet(sole, BARE, { kind: 'endForEnd' }).count).toBeGreaterThanOrEqual(24);
+  });
+
+  it('reaches the bound where pieces tile the sheet', () => {
+    const { count, bound } = piecesPerSheet(rectangle(90, 60), BARE, { kind: 'oneWay' });
+    expect(count).toBe(100);
+    expect(bound).toBe(100);
+  });
+
+  it('throws a problem for a piece larger than the sheet', () => {
+    expect(() => piecesPerSheet(rectangle(960, 30), CORK, { kind: 'oneWay' }, 'outline')).toThrow(/outline.*960 × 30/);
+  });
+
+  it('stands the check of another library for outlines of any shape', { timeout: 60_000 }, () => {
+    const way = fc.constantFrom<Way>({ kind: 'endForEnd' }, { kind: 'oneWay' }, { kind: 'within', degrees: 5 });
+    const room = fc.constantFrom(0, 3);
+    fc.assert(
+      fc.property(anyOutline, way, room, (ring, lies, knifeRoom) => {
+        const format = { length: 420, width: 330, knifeRoom, edgeTrim: 5 };
+        const { count, placements, bound } = piecesPerSheet(ring, format, lies);
+        expect(placements).toHaveLength(count);
+        expect(count).toBeLessThanOrEqual(bound);
+        if (count > 60) return;
+        expect(complaints([{ key: 'piece', ring, count, way: lies }], format, [placements])).toEqual([]);
+      }),
+      { numRuns: 40, seed: 11 },
+    );
+  });
+});
