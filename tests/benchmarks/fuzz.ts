@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { loadBundle } from '../bundle';
 import { anyArguments, complaint } from '../functions/any-cells';
+import type { Findings, Options } from './main';
 
 /** A longer campaign of tests/functions/any-cells.test.ts: every function in turn with new seeds until time is up. */
-export function fuzz({ seconds }: { readonly seconds: number }): {
-  readonly calls: number;
-  readonly complaints: readonly string[];
-} {
+export function fuzz({ seconds = 60 }: Options): Findings {
   const bundle = loadBundle();
   const end = performance.now() + 1000 * seconds;
   const complaints: string[] = [];
@@ -30,5 +28,8 @@ export function fuzz({ seconds }: { readonly seconds: number }): {
       if (performance.now() > end) break;
     }
   }
-  return { calls, complaints };
+  return {
+    lines: [{ calls, complaints: complaints.length }, ...complaints.map((complaint) => ({ complaint }))],
+    holds: complaints.length === 0,
+  };
 }

@@ -39,14 +39,11 @@ export function cost(
   const density = new Map(input.stock.map((stock) => [fold(stock.code), stock.density]));
   return styles.map((run): CostLine => {
     const { code } = run.style;
-    const average = (of: (size: StyleRun['sizes'][number]) => number) =>
-      run.sizes.reduce((sum, size) => sum + size.pairs * of(size), 0) / run.pairs;
     const stock = stockShare(run, lines, orders) / run.pairs;
-    const hasCoverage = run.sizes.every(({ bottom }) => adhesive(bottom, code, rates) !== undefined);
-    const ml = hasCoverage ? average(({ bottom }) => adhesive(bottom, code, rates) ?? 0) : undefined;
+    const ml = average(run, ({ bottom }) => adhesive(bottom, code, rates));
     const glue = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
-    const minutes = average(({ bottom }) => work(bottom, code, rates));
+    const minutes = average(run, ({ bottom }) => work(bottom, code, rates)) ?? 0;
     const labour = (minutes / 60) * (rates.one('money an hour', [code]) ?? 0);
     const spoilage = (stock + glue) * (rates.one('share spoiled', [code]) ?? 0);
     const pair = stock + glue + sundries + labour + spoilage;
@@ -61,11 +58,20 @@ export function cost(
       spoilage,
       pair,
       whole: pair * run.pairs,
-      weight: run.sizes.some(({ bottom }) => weight(bottom.layers, density) === undefined)
-        ? undefined
-        : average(({ bottom }) => weight(bottom.layers, density) ?? 0),
+      weight: average(run, ({ bottom }) => weight(bottom.layers, density)),
     };
   });
+}
+
+/** A figure of each size on the average of the run's pairs; undefined where one size has none. */
+function average(run: StyleRun, of: (size: StyleRun['sizes'][number]) => number | undefined): number | undefined {
+  let sum = 0;
+  for (const size of run.sizes) {
+    const figure = of(size);
+    if (figure === undefined) return undefined;
+    sum += size.pairs * figure;
+  }
+  return sum / run.pairs;
 }
 
 function stockShare(run: StyleRun, lines: readonly PieceLine[], orders: readonly OrderLine[]): number {

@@ -48,7 +48,18 @@ export interface Cutting {
   readonly problems: readonly Problem[];
 }
 
-const layouts = new Memo<{ readonly layout: Layout }>(512);
+/** What does not change with prices and stocks on hand. */
+interface Laid {
+  readonly pieces: readonly Piece[];
+  readonly layout: Layout;
+  readonly count: number;
+  readonly net: number;
+  /** Area of the ground that the pieces take up, on all sheets together, mm². */
+  readonly ground: number;
+  readonly least: number;
+}
+
+const laidByContent = new Memo<Laid>(512);
 
 /** Third stage: the pieces of all styles and sizes on shared sheets, stock by stock. */
 export function cutting(lines: readonly PieceLine[], stocks: readonly Stock[], given: readonly LayoutRow[]): Cutting {
@@ -75,35 +86,43 @@ export function cutting(lines: readonly PieceLine[], stocks: readonly Stock[], g
 
 function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly LayoutRow[]): StockCutting {
   const format = formatOf(stock);
-  const pieces = piecesOf(lines, wayOf(stock));
-  const content = lines.map((line) => [
-    identity(line.sizeRun.bottom),
-    line.layer.item,
-    line.count,
-    line.run.style.code,
-    line.sizeRun.size,
+  const content = lines.map(({ sizeRun, layer, count, run }) => [
+    identity(sizeRun.bottom),
+    layer.item,
+    count,
+    run.style.code,
+    sizeRun.size,
   ]);
-  const { layout: rows } = layouts.get(JSON.stringify([format, stock.lies, content]), () => ({
-    layout: packRows(pieces, format),
-  }));
+  const laid = laidByContent.get(JSON.stringify([format, stock.lies, content]), () => {
+    const pieces = piecesOf(lines, wayOf(stock));
+    const layout = packRows(pieces, format);
+    return {
+      pieces,
+      layout,
+      count: pieces.reduce((sum, { count }) => sum + count, 0),
+      net: pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0),
+      ground: groundOf(layout, pieces),
+      least: leastSheets(pieces, format),
+    };
+  });
+  const { pieces, layout: rows, count, net, least } = laid;
   const searched = givenLayout(stock, given, pieces, format);
-  const used = searched?.layout && searched.layout.length <= rows.length ? searched.layout : rows;
-  const net = pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0);
-  const ground = used.reduce((sum, sheet) => sum + groundOf(sheet, pieces), 0);
-  const sheets = used.length * stock.length * stock.width;
+  const layout = searched?.layout && searched.layout.length <= rows.length ? searched.layout : rows;
+  const ground = layout === rows ? laid.ground : groundOf(layout, pieces);
+  const sheets = layout.length * stock.length * stock.width;
   return {
     stock,
     lines,
     format,
     pieces,
-    layout: used,
-    count: pieces.reduce((sum, { count }) => sum + count, 0),
+    layout,
+    count,
     net,
     areaUse: net / sheets,
     firstWaste: 1 - net / ground,
     secondWaste: 1 - ground / sheets,
-    least: leastSheets(pieces, format),
-    source: used === rows ? 'rows' : 'search',
+    least,
+    source: layout === rows ? 'rows' : 'search',
     rows: rows.length,
     ignored: searched?.ignored,
   };
@@ -130,12 +149,14 @@ function piecesOf(lines: readonly PieceLine[], way: Way): readonly Piece[] {
   });
 }
 
-/** Area of the box about the pieces of a sheet, mm². */
-function groundOf(sheet: Layout[number], pieces: readonly Piece[]): number {
-  const { left, right, bottom, top } = box(
-    sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
-  );
-  return (right - left) * (top - bottom);
+/** Area of the boxes about the pieces of each sheet, mm². */
+function groundOf(layout: Layout, pieces: readonly Piece[]): number {
+  return layout.reduce((sum, sheet) => {
+    const { left, right, bottom, top } = box(
+      sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
+    );
+    return sum + (right - left) * (top - bottom);
+  }, 0);
 }
 
 /** A layout that a long search wrote down, if it still fits the pieces: it is checked anew at every use. */

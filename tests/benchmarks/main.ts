@@ -1,0 +1,60 @@
+/**
+ * npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--json]
+ * Runs one benchmark and prints what it found: a table, or JSON.
+ */
+
+/** What a benchmark may be told. */
+export interface Options {
+  /** Folder of instances. */
+  readonly instances?: string | undefined;
+  readonly seconds?: number | undefined;
+  readonly seeds?: number | undefined;
+}
+
+/** What a benchmark finds: one record a line, and whether all that was asked of it holds. */
+export interface Findings {
+  readonly lines: readonly Readonly<Record<string, string | number | boolean>>[];
+  readonly holds: boolean;
+}
+
+/** Benchmarks by name; each loads only when it is asked for. */
+const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
+  fuzz: async () => (await import('./fuzz')).fuzz,
+  plan: async () => (await import('./plan')).plan,
+};
+
+async function main(): Promise<void> {
+  const [name = '', ...rest] = process.argv.slice(2);
+  const load = Object.hasOwn(BENCHMARKS, name) ? BENCHMARKS[name] : undefined;
+  const options = read(rest);
+  if (!load || !options) {
+    console.error(
+      `npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--json]\nNAME is one of ${Object.keys(BENCHMARKS).join(', ')}.`,
+    );
+    process.exit(2);
+  }
+  const { lines, holds } = await (await load())(options);
+  if (options.json) console.log(JSON.stringify({ benchmark: name, lines, holds }, null, 2));
+  else {
+    console.table(lines);
+    console.log(holds ? 'All that is asked of it holds.' : 'Not all that is asked of it holds.');
+  }
+  process.exit(holds ? 0 : 1);
+}
+
+function read(words: readonly string[]): (Options & { readonly json: boolean }) | undefined {
+  const options: { instances?: string; seconds?: number; seeds?: number; json: boolean } = { json: false };
+  for (let i = 0; i < words.length; i++) {
+    const word = words[i];
+    if (word === '--json') options.json = true;
+    else if (word === '--instances') options.instances = words[++i] ?? '';
+    else if (word === '--seconds' || word === '--seeds') {
+      const value = Number(words[++i]);
+      if (!(value > 0)) return undefined;
+      options[word === '--seconds' ? 'seconds' : 'seeds'] = value;
+    } else return undefined;
+  }
+  return options;
+}
+
+await main();

@@ -1,0 +1,159 @@
+import { readPlan } from '../../src/tables/plan-input';
+import type { Findings } from './main';
+import { referenceLoop } from './reference-loop';
+
+type Table = (string | number)[][];
+
+interface Workshop {
+  readonly pairage: Table;
+  readonly styles: Table;
+  readonly lasts: Table;
+  readonly stock: Table;
+  readonly rates: Table;
+}
+
+/** The minimal standard generator of Park and Miller, so that every run plans the same workshop. */
+function generator(seed: number): () => number {
+  let state = seed;
+  return () => (state = (state * 16807) % 2147483647) / 2147483647;
+}
+
+/** An invented workshop of so many styles in twelve sizes: wedges, heels and flat soles in turn. */
+export function workshop(styles: number, seed: number): Workshop {
+  const random = generator(seed);
+  const between = (from: number, to: number) => Math.round((from + random() * (to - from)) * 10) / 10;
+  const sizes = Array.from({ length: 12 }, (_, i) => 35 + i);
+  const lasts: Table = [
+    [
+      'Last',
+      'System',
+      'Base size',
+      'Bottom length',
+      'Heel height',
+      'Toe spring',
+      'Tread',
+      'Waist',
+      'Seat',
+      'Swing',
+      'Pairs on hand',
+    ],
+  ];
+  const styleRows: Table = [
+    ['Style', 'Last', 'Raise', 'Lifts', 'Platform', 'Sole', 'Outsole', 'Top piece', 'Rasping', 'Projection'],
+  ];
+  const pairage: Table = [['Style', ...sizes]];
+  for (let i = 0; i < styles; i++) {
+    const kind = i % 3;
+    const heel = kind === 0 ? between(25, 48) : kind === 1 ? between(30, 50) : 0;
+    lasts.push([
+      `Last ${i}`,
+      'EU',
+      38,
+      between(250, 262),
+      heel,
+      between(6, 12),
+      between(80, 92),
+      between(54, 64),
+      between(54, 64),
+      between(2, 5),
+      2,
+    ]);
+    styleRows.push([
+      `Style ${i}`,
+      `Last ${i}`,
+      ['wedge', 'heel', 'none'][kind] as string,
+      kind === 2 ? '' : 'Cork 7, Cork 4, Cork 3',
+      kind === 0 ? 'Foam 8' : '',
+      kind === 0 ? '' : 'Bend 4',
+      'Rubber 4',
+      kind === 1 ? 'Rubber 6' : '',
+      2,
+      between(0, 3),
+    ]);
+    pairage.push([`Style ${i}`, ...sizes.map(() => Math.floor(random() * 3))]);
+  }
+  const sheet = (
+    code: string,
+    material: string,
+    thick: number,
+    width: number,
+    length: number,
+    price: number,
+    lies: string,
+  ) => [code, material, thick, width, length, price, 'sheet', lies, 200];
+  return {
+    pairage,
+    styles: styleRows,
+    lasts,
+    stock: [
+      ['Stock', 'Material', 'Thick', 'Width', 'Length', 'Price', 'Sold by', 'Lies', 'Density'],
+      sheet('Cork 7', 'cork', 7, 500, 1000, 14.8, 'any way'),
+      sheet('Cork 4', 'cork', 4, 500, 1000, 9.6, 'any way'),
+      sheet('Cork 3', 'cork', 3, 500, 1000, 8, 'any way'),
+      sheet('Foam 8', 'foam', 8, 800, 1200, 28, 'any way'),
+      sheet('Bend 4', 'leather', 4, 620, 1350, 90, 'end for end'),
+      sheet('Rubber 4', 'rubber', 4, 600, 1000, 22, 'any way'),
+      sheet('Rubber 6', 'rubber', 6, 500, 500, 15, 'any way'),
+    ],
+    rates: [
+      ['Item', 'Value', 'Counts'],
+      ['Work', 30, 'money an hour'],
+      ['Adhesive', 14, 'money a litre'],
+      ['Adhesive', 3.5, 'm² a litre'],
+    ],
+  };
+}
+
+/** Plans a workshop to the end, as the functions of a sheet together do. @returns ms, and how much was planned */
+function time(cells: Workshop): { readonly ms: number; readonly pieces: number; readonly sheets: number } {
+  const start = performance.now();
+  const { plan, problems } = readPlan(cells);
+  if (problems[0]) throw problems[0];
+  const pieces = plan.pieces.reduce((sum, { count }) => sum + count, 0);
+  const sheets = plan.cutting.stocks.reduce((sum, { layout }) => sum + layout.length, 0);
+  if (plan.orders.length + plan.costs.length + plan.checks.length + plan.rounds.length === 0)
+    throw new Error('Nothing was planned.');
+  return { ms: performance.now() - start, pieces, sheets };
+}
+
+/** The same workshop with another price of one sheet. */
+export function repriced(cells: Workshop): Workshop {
+  return {
+    ...cells,
+    stock: cells.stock.map((row) =>
+      row[0] === 'Foam 8' ? row.map((cell, i) => (i === 5 ? Number(cell) + 1 : cell)) : row,
+    ),
+  };
+}
+
+/**
+ * 40 styles in 12 sizes: cold; after a price has changed, which may take a twentieth at most; and ten times the work,
+ * which may take twelve times as long at most. The engine is warmed up on another workshop first.
+ */
+export function plan(): Findings {
+  const loop = referenceLoop();
+  time(workshop(8, 3));
+  const small = workshop(40, 11);
+  const cold = time(small);
+  const price = time(repriced(small));
+  const large = time(workshop(400, 12));
+  const line = (what: string, { ms, pieces, sheets }: ReturnType<typeof time>) => ({
+    what,
+    ms: Math.round(ms * 10) / 10,
+    'reference loops': Math.round((ms / loop) * 100) / 100,
+    pieces,
+    sheets,
+  });
+  const perWork = large.ms / cold.ms / (large.pieces / cold.pieces / 10);
+  return {
+    lines: [
+      { what: 'reference loop', ms: Math.round(loop * 10) / 10, 'reference loops': 1 },
+      line('40 styles × 12 sizes, cold', cold),
+      line('after a price has changed', price),
+      line('400 styles × 12 sizes, cold', large),
+      { what: 'price change over cold (at most 0.05)', ratio: Math.round((price.ms / cold.ms) * 1e4) / 1e4 },
+      { what: 'ten times the work over the work (at most 12)', ratio: Math.round(perWork * 100) / 100 },
+    ],
+    holds: price.ms <= cold.ms / 20 && perWork <= 12,
+  };
+}
