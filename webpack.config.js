@@ -10,7 +10,7 @@ import { thirdPartyNotices } from './.ci/third-party-notices.js';
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
 /** The files that define custom functions; functions.json is made from their docstrings. */
-const functionFiles = ['bench', 'bends', 'heights', 'lasts', 'outlines', 'plan', 'sizes', 'skives'].map(
+const functionFiles = ['bench', 'bends', 'heights', 'lasts', 'outlines', 'plan', 'sheets', 'sizes', 'skives'].map(
   (name) => `./src/functions/${name}.ts`,
 );
 

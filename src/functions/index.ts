@@ -5,5 +5,6 @@ import './heights';
 import './lasts';
 import './outlines';
 import './plan';
+import './sheets';
 import './sizes';
 import './skives';

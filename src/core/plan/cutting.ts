@@ -59,6 +59,9 @@ interface Laid {
   readonly least: number;
 }
 
+/** More pieces of one stock than this are no small run, and would keep a sheet waiting. */
+const MOST_PIECES = 40_000;
+
 const laidByContent = new Memo<Laid>(512);
 
 /** Third stage: the pieces of all styles and sizes on shared sheets, stock by stock. */
@@ -93,6 +96,14 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
     run.style.code,
     sizeRun.size,
   ]);
+  const wanted = lines.reduce((sum, { count }) => sum + count, 0);
+  if (wanted > MOST_PIECES) {
+    throw new Problem(
+      'unavailable',
+      { argument: 'pairage' },
+      `${wanted} pieces are more than the ${MOST_PIECES} that are laid at once; plan fewer pairs at a time`,
+    );
+  }
   const laid = laidByContent.get(JSON.stringify([format, stock.lies, content]), () => {
     const pieces = piecesOf(lines, wayOf(stock));
     const layout = packRows(pieces, format);
