@@ -33,7 +33,7 @@ import type { Cells } from '../tables/cell';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { cellAddress, fixedReference } from './address';
 import { withReferences } from './formulas';
-import { problemOf } from './grid/problems';
+import { problemOf } from './problems';
 import { replacement } from './grid/replacement';
 import { SheetCells } from './grid/sheet-cells';
 import { snapshotOf, tableId } from './grid/snapshot';
@@ -72,7 +72,7 @@ export class GridHost implements Host {
     return this.workbook().getName();
   }
 
-  async load(plan: WorkbookPlan): Promise<void> {
+  async load(plan: WorkbookPlan): Promise<boolean> {
     const workbook = this.workbook();
     const unitID = workbook.getUnitId();
     const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
@@ -80,6 +80,7 @@ export class GridHost implements Host {
     const { redo, undo } = replacement(this.injector, workbook, snapshotOf(plan, unitID, free));
     if (!sequenceExecute(redo, this.commands).result) throw new Error('The grid could not show the workbook.');
     this.injector.get(IUndoRedoService).pushUndoRedo({ unitID, undoMutations: undo, redoMutations: redo });
+    return true;
   }
 
   async tables(): Promise<ReadonlyMap<string, Cells>> {

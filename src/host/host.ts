@@ -35,8 +35,13 @@ export interface Host {
   /** Where the workbook is: in our own grid or in the office suite. */
   readonly name: 'grid' | 'office';
 
-  /** Replaces the workbook's content by a plan's: sheets, looks, drop-down lists and named tables. */
-  load(plan: WorkbookPlan): Promise<void>;
+  /**
+   * Puts a plan's sheets, looks, drop-down lists and named tables in the place of those of an earlier plan. The grid's
+   * workbook has nothing else; in the office suite the maker's own sheets stay, and the maker is asked before anything
+   * is lost that undo would not bring back.
+   * @returns whether the plan stands in the workbook now: false where the maker would rather keep what is there
+   */
+  load(plan: WorkbookPlan): Promise<boolean>;
 
   /** Cells of each input table with its headings in the first row, by the table's name in the plan. */
   tables(): Promise<ReadonlyMap<string, Cells>>;

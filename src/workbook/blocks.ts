@@ -18,6 +18,12 @@ export type Value = string | number | undefined;
 /** Rows of an input table by the names of its columns; sizes by their number. */
 export type Rows = readonly Readonly<Record<string, Value | readonly string[]>>[];
 
+/** The codes that stand in a table. */
+export interface Codes {
+  readonly of: string;
+  readonly codes: readonly string[];
+}
+
 export interface InputOptions {
   /** Columns to show, in order; the rest is left out, as it may be. */
   readonly columns: readonly string[];
@@ -28,8 +34,8 @@ export interface InputOptions {
   /** Further rows that belong to the table but are not boxed. */
   readonly beyond?: number;
   readonly money: string;
-  /** Words for columns that take codes of another table, by column. */
-  readonly lists?: Readonly<Record<string, readonly string[]>>;
+  /** Codes for columns that take those of another table, by column. */
+  readonly lists?: Readonly<Record<string, Codes>>;
   /** Rows are greyed examples. */
   readonly examples?: boolean;
 }
@@ -83,10 +89,10 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
         ...(plain !== undefined && { value: plain }),
       });
     }
-    const choices = column?.choices ?? lists[name];
-    if (choices && choices.length > 0) {
-      listPlans.push({ area: { row: row + 1, column: at, rows: boxed, columns: 1 }, choices });
-    }
+    const area = { row: row + 1, column: at, rows: boxed, columns: 1 };
+    const codes = lists[name];
+    if (column?.choices) listPlans.push({ area, choices: column.choices });
+    else if (codes) listPlans.push({ area, choices: codes.codes, codesOf: codes.of });
   });
   return {
     cells,

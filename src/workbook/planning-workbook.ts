@@ -18,6 +18,7 @@ import { stockTable } from '../tables/stock';
 import { stylesTable } from '../tables/styles';
 import {
   type Block,
+  type Codes,
   headingHeight,
   inputBlock,
   type InputOptions,
@@ -57,8 +58,10 @@ const BEYOND = 200;
 
 /** The workbook that plans a run: the same sheets for the demo and for blank tables. */
 export function planningWorkbook(contents: Contents): WorkbookPlan {
-  const codes = (rows: Rows) => rows.map(({ code }) => String(code));
-  const [styles, lasts, stock] = [codes(contents.styles), codes(contents.lasts), codes(contents.stock)];
+  const codes = ({ name }: Table, rows: Rows): Codes => ({ of: name, codes: rows.map(({ code }) => String(code)) });
+  const styles = codes(stylesTable, contents.styles);
+  const lasts = codes(lastsTable, contents.lasts);
+  const stock = codes(stockTable, contents.stock);
   const one = (table: Table, rows: Rows, more: Partial<InputOptions> = {}) =>
     inputSheet(table, rows, {
       columns: Object.keys(table.columns),
@@ -92,7 +95,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
 /** Widths of the stacked tables' shared columns, px. */
 const RUN_WIDTHS: readonly number[] = [118, 150, 66, 70, 70, 76, 70, 70, 70, 70, 76, 84, 84, 84];
 
-function runSheet(contents: Contents, styles: readonly string[]): SheetPlan {
+function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
   const blocks: Block[] = [];
   const heights: Record<number, number> = { 0: 36 };
@@ -177,7 +180,7 @@ function resultSheet<T>(table: ResultTable<T>, formula: string, room: number): S
   };
 }
 
-function ticketSheet({ ticket, sizes }: Contents, styles: readonly string[]): SheetPlan {
+function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
   const table = ticketTable();
   const inputs: Block = {
     cells: [
@@ -187,7 +190,7 @@ function ticketSheet({ ticket, sizes }: Contents, styles: readonly string[]): Sh
       { row: 3, column: 2, role: 'input', align: 'left', ...(ticket.size !== undefined && { value: ticket.size }) },
     ],
     lists: [
-      { area: { row: 3, column: 0, rows: 1, columns: 1 }, choices: styles },
+      { area: { row: 3, column: 0, rows: 1, columns: 1 }, choices: styles.codes, codesOf: styles.of },
       { area: { row: 3, column: 2, rows: 1, columns: 1 }, choices: sizes.map(String) },
     ],
     rows: 2,

@@ -55,6 +55,11 @@ export interface ResultPlan {
 export interface ListPlan {
   readonly area: Area;
   readonly choices: readonly string[];
+  /**
+   * The table whose first column holds the words: they are codes of the maker's own. A host that can offers that column
+   * as it stands, else the choices.
+   */
+  readonly codesOf?: string;
 }
 
 export interface SheetPlan {

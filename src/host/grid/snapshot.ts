@@ -16,7 +16,7 @@ import type { Area, CellPlan, SheetPlan, WorkbookPlan } from '../../workbook/wor
 import { fixedReference } from '../address';
 import { tableReferences, withReferences } from '../formulas';
 import { colours, plain, styleId, styleOf } from './look';
-import { tableNames } from './table-names';
+import { tableNames } from '../table-names';
 
 /** Raised whenever workbooks saved before can no longer be read. */
 export const snapshotVersion = 1;
@@ -166,22 +166,25 @@ function lists(plan: WorkbookPlan, ids: readonly string[]): Record<string, IData
   return Object.fromEntries(
     plan.sheets.map((sheet, at) => [
       ids[at],
-      sheet.lists.map(({ area, choices }, list) => ({
-        uid: `list-${at + 1}-${list + 1}`,
-        type: DataValidationType.LIST,
-        formula1: choices.join(','),
-        allowBlank: true,
-        showDropDown: true,
-        renderMode: DataValidationRenderMode.ARROW,
-        ranges: [
-          {
-            startRow: area.row,
-            endRow: area.row + area.rows - 1,
-            startColumn: area.column,
-            endColumn: area.column + area.columns - 1,
-          },
-        ],
-      })),
+      // The grid's lists are words; a table without codes yet has none to offer.
+      sheet.lists
+        .filter(({ choices }) => choices.length > 0)
+        .map(({ area, choices }, list) => ({
+          uid: `list-${at + 1}-${list + 1}`,
+          type: DataValidationType.LIST,
+          formula1: choices.join(','),
+          allowBlank: true,
+          showDropDown: true,
+          renderMode: DataValidationRenderMode.ARROW,
+          ranges: [
+            {
+              startRow: area.row,
+              endRow: area.row + area.rows - 1,
+              startColumn: area.column,
+              endColumn: area.column + area.columns - 1,
+            },
+          ],
+        })),
     ]),
   );
 }

@@ -9,7 +9,7 @@ import {
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { INTERCEPTOR_POINT, type ISheetLocation, SheetInterceptorService } from '@univerjs/sheets';
 import { isPlanned } from './look';
-import { problemOf } from './problems';
+import { problemOf } from '../problems';
 import { resultLook, spilledStyle } from './result-look';
 
 /** After the values of spilled cells are known (100) and before number formats are applied (10). */

@@ -1,7 +1,7 @@
 import { HorizontalAlign } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { isPlanned, styleId, styleOf } from '../../../src/host/grid/look';
-import { problemOf } from '../../../src/host/grid/problems';
+import { problemOf } from '../../../src/host/problems';
 import { resultLook, spilledStyle } from '../../../src/host/grid/result-look';
 
 const look = { columns: [{ align: 'left' as const }, { align: 'right' as const, format: '0.0' }], total: true };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { tableNames } from '../../../src/host/grid/table-names';
+import { tableNames } from '../../src/host/table-names';
 
 describe('tableNames', () => {
   it('are words run together, unlike any sheet’s name', () => {
@@ -8,6 +8,10 @@ describe('tableNames', () => {
       'BottomStockTable',
       'CostsAndTimesTable',
     ]);
+  });
+
+  it('differ from those that stand in the workbook already', () => {
+    expect(tableNames(['Lasts', 'Styles'], ['laststable', 'LastsTable2'])).toEqual(['LastsTable3', 'StylesTable']);
   });
 
   it('begin with a letter or a low line and differ from each other', () => {

@@ -1,0 +1,576 @@
+import { OfficeMockObject } from 'office-addin-mock';
+import type { Area } from '../../../src/workbook/workbook';
+
+/**
+ * The office suite's workbook for tests: a model that changes only when a batch is synced, in the order in which it was
+ * told to, and objects in front of it that show a property only after it was loaded and synced (office-addin-mock keeps
+ * that account). What the host uses is here; anything else is refused, so that no slip of the pen passes.
+ */
+
+export interface CellModel {
+  value?: unknown;
+  formula?: string;
+  numberFormat?: string;
+  /** Where a formula's table spills over the cell. */
+  spilledFrom?: { row: number; column: number };
+}
+export interface TableModel {
+  id: string;
+  name: string;
+  sheet: SheetModel;
+  area: Area;
+  settings: Record<string, unknown>;
+}
+export interface SheetModel {
+  id: string;
+  name: string;
+  visibility: string;
+  settings: Record<string, unknown>;
+  cells: Map<string, CellModel>;
+  /** What was set of formats, validation and the like, with where: for tests to look at. */
+  looks: { area: Area; path: string; value: unknown }[];
+}
+
+type Values = Record<string, unknown>;
+interface Entry {
+  readonly mock: OfficeMockObject;
+  readonly pending: Set<string>;
+  readonly read: (path: string) => unknown;
+}
+
+const PROMISED = new Set(['then', 'catch', 'finally', 'toJSON', 'constructor', Symbol.toStringTag, Symbol.iterator]);
+
+export class Suite {
+  readonly sheets: SheetModel[] = [];
+  tables: TableModel[] = [];
+  readonly names: string[] = [];
+  readonly settings = new Map<string, unknown>();
+  active: { sheet: SheetModel; area: Area } | undefined;
+  /** Exchanges so far. */
+  syncs = 0;
+  suspended = 0;
+  /** A refusal for the next exchange, by the suite's code. */
+  refuse: string | undefined;
+  /** Sets that the suite does not have, such as "ExcelApi 1.12". */
+  readonly lacking = new Set<string>();
+  startup = 'None';
+  private readonly handlers = new Map<string, Set<() => Promise<void>>>();
+  private next = 1;
+
+  constructor(names: readonly string[] = ['Sheet1']) {
+    for (const name of names) this.addSheet(name);
+    this.active = { sheet: this.sheets[0]!, area: { row: 0, column: 0, rows: 1, columns: 1 } };
+  }
+
+  /** Takes the place of the suite's globals. */
+  install(): void {
+    Object.assign(globalThis, {
+      Excel: {
+        run: async (first: object, work: (context: unknown) => Promise<unknown>) =>
+          work('sync' in first ? first : this.context()),
+      },
+      Office: {
+        context: {
+          requirements: {
+            isSetSupported: (name: string, version: string) => !this.lacking.has(`${name} ${version}`),
+          },
+        },
+        StartupBehavior: { load: 'Load', none: 'None' },
+        addin: {
+          getStartupBehavior: async () => this.startup,
+          setStartupBehavior: async (behaviour: string) => {
+            this.startup = behaviour;
+          },
+        },
+      },
+    });
+  }
+
+  sheet(name: string): SheetModel {
+    const found = this.sheets.find((sheet) => sheet.name === name);
+    if (!found) throw new Error(`The model has no sheet ${name}.`);
+    return found;
+  }
+
+  cell(sheet: string, row: number, column: number): CellModel {
+    return this.sheet(sheet).cells.get(`${row},${column}`) ?? {};
+  }
+
+  set(sheet: string, row: number, column: number, cell: CellModel): void {
+    this.sheet(sheet).cells.set(`${row},${column}`, cell);
+  }
+
+  addSheet(name: string): SheetModel {
+    if (this.sheets.some((sheet) => sheet.name.toLowerCase() === name.toLowerCase())) {
+      throw refusal('ItemAlreadyExists', `There is a sheet ${name} already.`);
+    }
+    const sheet: SheetModel = {
+      id: `{${this.next++}}`,
+      name,
+      visibility: 'Visible',
+      settings: {},
+      cells: new Map(),
+      looks: [],
+    };
+    this.sheets.push(sheet);
+    return sheet;
+  }
+
+  addTable(sheet: SheetModel, name: string, area: Area): TableModel {
+    const table: TableModel = { id: String(this.next++), name, sheet, area, settings: {} };
+    this.tables.push(table);
+    return table;
+  }
+
+  async fire(event: string): Promise<void> {
+    for (const handler of this.handlers.get(event) ?? []) await handler();
+  }
+
+  listeners(): number {
+    return [...this.handlers.values()].reduce((sum, { size }) => sum + size, 0);
+  }
+
+  private context() {
+    const queue: (() => void)[] = [];
+    const entries: Entry[] = [];
+    const presence: (() => void)[] = [];
+    // eslint-disable-next-line @typescript-eslint/no-this-alias -- the objects below are functions of their own
+    const suite = this;
+
+    /** An object in front of the model. */
+    const front = (about: {
+      read?: (path: string) => unknown;
+      write?: (path: string, value: unknown) => void;
+      methods?: Record<string, (...args: never[]) => unknown>;
+      /** Objects that hang on it, among them those of which properties are loaded with a "/". */
+      children?: Record<string, unknown>;
+      exists?: () => boolean;
+    }): never => {
+      const { read, write, methods = {}, children = {}, exists } = about;
+      const mock = new OfficeMockObject(undefined, 'excel' as never);
+      const pending = new Set<string>();
+      if (read) entries.push({ mock, pending, read });
+      const loadAll = (names: string) => {
+        for (const name of names.split(',').map((one) => one.trim())) {
+          const [child, rest] = name.split('/');
+          if (rest === undefined) pending.add(name);
+          else if (child === 'items') pending.add('items');
+          else (children[child!] as { load(names: string): unknown }).load(rest);
+        }
+      };
+      let gone: boolean | undefined;
+      if (exists) presence.push(() => (gone = !exists()));
+      const proxy: never = new Proxy(
+        {},
+        {
+          get: (_, property) => {
+            if (PROMISED.has(property as string)) return undefined;
+            const name = String(property);
+            if (name === 'load') return (names: string) => (loadAll(names), proxy);
+            if (name === 'isNullObject' && exists) {
+              if (gone === undefined) throw new Error('isNullObject was read before context.sync().');
+              return gone;
+            }
+            if (name === 'context') return context;
+            if (Object.hasOwn(methods, name)) return methods[name];
+            if (Object.hasOwn(children, name)) return children[name];
+            const value = (mock as unknown as Values)[name];
+            if (value === undefined && !Object.hasOwn(mock, name)) {
+              throw new Error(`${name} was read before it was loaded, or the model does not know it.`);
+            }
+            if (typeof value === 'string' && /^Error, /.test(value)) throw new Error(`${name}: ${value}`);
+            return value;
+          },
+          set: (_, property, value: unknown) => {
+            if (!write) throw new Error(`${String(property)} cannot be set.`);
+            queue.push(() => write(String(property), value));
+            return true;
+          },
+        },
+      ) as never;
+      return proxy;
+    };
+
+    const rangeFront = (sheet: () => SheetModel, area: () => Area): never => {
+      const cellsOf = () => {
+        const { row, column, rows, columns } = area();
+        return Array.from({ length: rows }, (_, r) =>
+          Array.from({ length: columns }, (_, c) => sheet().cells.get(`${row + r},${column + c}`) ?? {}),
+        );
+      };
+      const note = (path: string) => (property: string, value: unknown) =>
+        sheet().looks.push({ area: area(), path: `${path}${property}`, value });
+      const noting = (path: string, children: Record<string, unknown> = {}): never =>
+        front({ write: note(`${path}.`), children });
+      const borders = (path: string): never =>
+        front({ methods: { getItem: (edge: string) => noting(`${path}.${edge}`) } });
+      return front({
+        read: (path) => {
+          if (path === 'values')
+            return cellsOf().map((row) => row.map((cell) => cell.value ?? (cell.formula ? 0 : '')));
+          if (path === 'formulas') return cellsOf().map((row) => row.map((cell) => cell.formula ?? cell.value ?? ''));
+          if (path === 'text') return cellsOf().map((row) => row.map((cell) => String(cell.value ?? '')));
+          if (path === 'valueTypes') {
+            return cellsOf().map((row) => row.map(({ value }) => (/^#/.test(String(value)) ? 'Error' : typeof value)));
+          }
+          const { row, column, rows, columns } = area();
+          const known: Values = { rowIndex: row, columnIndex: column, rowCount: rows, columnCount: columns };
+          if (!(path in known)) throw new Error(`The model knows no ${path} of a range.`);
+          return known[path];
+        },
+        write: (path, value) => {
+          const { row, column, rows, columns } = area();
+          const block = value as unknown[][];
+          const single = block.length === 1 && block[0]?.length === 1;
+          if (!single && (block.length !== rows || block.some((line) => line.length !== columns))) {
+            throw refusal('InvalidArgument', `${block.length} × ${block[0]?.length} for ${rows} × ${columns} cells.`);
+          }
+          for (let r = 0; r < rows; r++) {
+            for (let c = 0; c < columns; c++) {
+              const given = single ? block[0]![0] : block[r]![c];
+              // Nothing leaves a cell as it is.
+              if (given === null) continue;
+              const key = `${row + r},${column + c}`;
+              const cell = sheet().cells.get(key) ?? {};
+              if (path === 'numberFormat') cell.numberFormat = String(given);
+              else if (path === 'values' || path === 'formulas') write(cell, given);
+              else throw new Error(`${path} of a range cannot be set in the model.`);
+              sheet().cells.set(key, cell);
+            }
+          }
+        },
+        children: {
+          worksheet: front({ read: (path) => (path === 'name' ? sheet().name : sheet().id) }),
+          format: noting('format', {
+            font: noting('format.font'),
+            fill: noting('format.fill'),
+            borders: borders('format.borders'),
+          }),
+          dataValidation: noting('dataValidation'),
+          conditionalFormats: front({
+            methods: {
+              add: (kind: string) => {
+                if (kind !== 'Custom') throw new Error(`The model has no conditional format ${kind}.`);
+                return front({
+                  children: {
+                    custom: front({
+                      children: {
+                        rule: noting('conditional.rule'),
+                        format: noting('conditional', {
+                          fill: noting('conditional.fill'),
+                          font: noting('conditional.font'),
+                          borders: borders('conditional.borders'),
+                        }),
+                      },
+                    }),
+                  },
+                });
+              },
+            },
+          }),
+        },
+        methods: {
+          select: () => queue.push(() => (suite.active = { sheet: sheet(), area: area() })),
+          insert: (shift: string) => {
+            if (shift !== 'Down') throw new Error('The model inserts downwards only.');
+            queue.push(() => insertRows(sheet(), area().row, area().rows, suite.tables));
+          },
+          getSpecialCellsOrNullObject: (kind: string) =>
+            front({
+              exists: () => specialCells(sheet(), kind) > 0,
+              read: (path) => (path === 'cellCount' ? specialCells(sheet(), kind) : undefined),
+            }),
+          getSpillParentOrNullObject: () => {
+            const parent = () => cellsOf()[0]?.[0]?.spilledFrom;
+            return front({
+              exists: () => parent() !== undefined,
+              read: (path) => (path === 'rowIndex' ? parent()?.row : parent()?.column),
+              children: { worksheet: front({ read: () => sheet().name }) },
+            });
+          },
+        },
+      });
+    };
+
+    const worksheetFront = (find: () => SheetModel | undefined): never => {
+      const sheet = () => {
+        const found = find();
+        if (!found) throw refusal('ItemNotFound', 'There is no such sheet.');
+        return found;
+      };
+      const noted = (path: string, methods: readonly string[] = []): never =>
+        front({
+          write: (property, value) => (sheet().settings[`${path}.${property}`] = value),
+          methods: Object.fromEntries(
+            methods.map((name) => [
+              name,
+              (...args: unknown[]) => queue.push(() => (sheet().settings[`${path}.${name}`] = args)),
+            ]),
+          ),
+        });
+      return front({
+        exists: () => find() !== undefined,
+        read: (path) => (find() ? (sheet() as unknown as Values)[path] : undefined),
+        write: (path, value) => {
+          const one = sheet();
+          if (path === 'name') {
+            const taken = suite.sheets.find(({ name }) => name.toLowerCase() === String(value).toLowerCase());
+            if (taken && taken !== one) throw refusal('ItemAlreadyExists', `There is a sheet ${value} already.`);
+            one.name = String(value);
+          } else if (path === 'visibility') one.visibility = String(value);
+          else one.settings[path] = value;
+        },
+        children: {
+          tables: front({
+            methods: {
+              add: (range: never, hasHeaders: boolean) => {
+                if (!hasHeaders) throw new Error('A table without headings.');
+                let made: TableModel | undefined;
+                queue.push(() => {
+                  made = suite.addTable(sheet(), `Table${suite.next}`, areas.get(range)!());
+                });
+                return tableFront(() => made);
+              },
+            },
+          }),
+          freezePanes: noted('freezePanes', ['freezeAt', 'freezeRows', 'freezeColumns']),
+          pageLayout: front({
+            write: (property, value) => (sheet().settings[`pageLayout.${property}`] = value),
+            methods: {
+              setPrintMargins: (...args: unknown[]) => queue.push(() => (sheet().settings['margins'] = args)),
+              setPrintTitleRows: (rows: string) => queue.push(() => (sheet().settings['titleRows'] = rows)),
+            },
+            children: { headersFooters: front({ children: { defaultForAllPages: noted('foot') } }) },
+          }),
+        },
+        methods: {
+          getRange: (address?: string) =>
+            remembered(sheet, () => {
+              if (address === undefined) return { row: 0, column: 0, rows: 1_048_576, columns: 16_384 };
+              const [from, to] = address.split(':').map(Number) as [number, number];
+              return { row: from - 1, column: 0, rows: to - from + 1, columns: 16_384 };
+            }),
+          getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => {
+            if (![row, column].every((n) => n >= 0) || !(rows > 0) || !(columns > 0)) {
+              throw new Error(`No range is at ${row}, ${column}, ${rows} × ${columns}.`);
+            }
+            return remembered(sheet, () => ({ row, column, rows, columns }));
+          },
+          activate: () =>
+            queue.push(() => (suite.active = { sheet: sheet(), area: { row: 0, column: 0, rows: 1, columns: 1 } })),
+          delete: () =>
+            queue.push(() => {
+              const one = sheet();
+              const visible = suite.sheets.filter(({ visibility }) => visibility === 'Visible');
+              if (visible.length === 1 && visible[0] === one) {
+                throw refusal('InvalidOperation', 'A workbook keeps at least one visible sheet.');
+              }
+              suite.sheets.splice(suite.sheets.indexOf(one), 1);
+              suite.tables = suite.tables.filter((table) => table.sheet !== one);
+            }),
+        },
+      });
+    };
+    const areas = new Map<unknown, () => Area>();
+    const remembered = (sheet: () => SheetModel, area: () => Area) => {
+      const range = rangeFront(sheet, area);
+      areas.set(range, area);
+      return range;
+    };
+
+    const tableFront = (find: () => TableModel | undefined): never => {
+      const table = () => {
+        const found = find();
+        if (!found) throw refusal('ItemNotFound', 'There is no such table.');
+        return found;
+      };
+      return front({
+        exists: () => find() !== undefined,
+        read: (path) => (find() ? (table() as unknown as Values)[path] : undefined),
+        write: (path, value) => {
+          if (path !== 'name') {
+            table().settings[path] = value;
+            return;
+          }
+          const same = (one: string) => one.toLowerCase() === String(value).toLowerCase();
+          if (suite.tables.some((one) => one !== table() && same(one.name)) || suite.names.some(same)) {
+            throw refusal('InvalidArgument', `The name ${value} is taken.`);
+          }
+          table().name = String(value);
+        },
+        methods: {
+          getRange: () =>
+            rangeFront(
+              () => table().sheet,
+              () => table().area,
+            ),
+        },
+      });
+    };
+
+    const collection = (items: () => never[], more: object = {}): never =>
+      front({ read: (path) => (path === 'items' ? items() : undefined), ...more });
+
+    const loadedItems = <T>(list: () => readonly T[], make: (find: () => T) => never) => {
+      // Items come with what was asked of them.
+      return () =>
+        list().map((one) => {
+          const item = make(() => one) as { load(names: string): unknown };
+          item.load('id, name');
+          return item;
+        }) as never[];
+    };
+
+    const event = (name: string) => ({
+      add: (handler: () => Promise<void>) => {
+        queue.push(() => {
+          const set = this.handlers.get(name) ?? new Set();
+          this.handlers.set(name, set.add(handler));
+        });
+        return { context, remove: () => queue.push(() => this.handlers.get(name)?.delete(handler)) };
+      },
+    });
+
+    const workbook = front({
+      children: {
+        application: front({
+          methods: { suspendApiCalculationUntilNextSync: () => queue.push(() => suite.suspended++) },
+        }),
+        worksheets: collection(
+          loadedItems(
+            () => suite.sheets,
+            (find) => worksheetFront(find),
+          ),
+          {
+            children: Object.fromEntries(
+              ['onSelectionChanged', 'onActivated', 'onChanged', 'onCalculated', 'onDeleted', 'onNameChanged'].map(
+                (name) => [name, event(name)],
+              ),
+            ),
+            methods: {
+              add: (name: string) => {
+                let made: SheetModel | undefined;
+                queue.push(() => {
+                  made = suite.addSheet(name);
+                });
+                return worksheetFront(() => made);
+              },
+              ...Object.fromEntries(
+                ['getItem', 'getItemOrNullObject'].map((method) => [
+                  method,
+                  (key: string) =>
+                    worksheetFront(() => suite.sheets.find(({ id, name }) => id === key || name === key)),
+                ]),
+              ),
+            },
+          },
+        ),
+        tables: collection(
+          loadedItems(
+            () => suite.tables,
+            (find) => tableFront(find),
+          ),
+          {
+            methods: {
+              getItemOrNullObject: (key: string) =>
+                tableFront(() => suite.tables.find(({ id, name }) => id === key || name === key)),
+            },
+          },
+        ),
+        names: collection(
+          loadedItems(
+            () => suite.names.map((name) => ({ name })),
+            (find) => front({ read: (path) => (find() as Values)[path] }),
+          ),
+        ),
+        settings: front({
+          methods: {
+            getItemOrNullObject: (key: string) =>
+              front({
+                exists: () => suite.settings.has(key),
+                read: () => suite.settings.get(key),
+              }),
+            add: (key: string, value: unknown) =>
+              queue.push(() => suite.settings.set(key, JSON.parse(JSON.stringify(value)))),
+          },
+        }),
+      },
+      methods: {
+        getActiveCell: () => remembered(activeSheet, () => ({ ...activeArea(), rows: 1, columns: 1 })),
+        getSelectedRanges: () =>
+          front({ children: { areas: front({ methods: { getItemAt: () => rangeFront(activeSheet, activeArea) } }) } }),
+      },
+    });
+    const activeSheet = () => {
+      if (!suite.active) throw refusal('InvalidSelection', 'No cell is selected.');
+      return suite.active.sheet;
+    };
+    const activeArea = () => {
+      if (!suite.active) throw refusal('InvalidSelection', 'No cell is selected.');
+      return suite.active.area;
+    };
+
+    const context = {
+      workbook,
+      sync: async () => {
+        suite.syncs++;
+        const { refuse } = suite;
+        suite.refuse = undefined;
+        if (refuse) throw refusal(refuse, 'The suite refuses.');
+        for (const change of queue.splice(0)) change();
+        for (const tell of presence) tell();
+        // Twice, because the items of a collection are loaded in the same exchange.
+        for (let round = 0; round < 2; round++) {
+          for (const { mock, pending, read } of entries.filter((entry) => entry.pending.size > 0)) {
+            const shown = mock as unknown as { setValue(name: string, value: unknown): void };
+            for (const name of pending) {
+              shown.setValue(name, read(name));
+              mock.load(name);
+            }
+            pending.clear();
+            await mock.sync();
+          }
+        }
+        // The account keeper shows what it has after its own promises.
+        await new Promise((resolve) => setTimeout(resolve));
+      },
+    };
+    return context;
+  }
+}
+
+function refusal(code: string, message: string): Error {
+  return Object.assign(new Error(message), { code, name: 'RichApi.Error' });
+}
+
+/** As if typed: what an apostrophe stands before is text. */
+function write(cell: CellModel, given: unknown): void {
+  delete cell.formula;
+  delete cell.value;
+  if (given === '') return;
+  if (typeof given === 'string' && given.startsWith('=')) cell.formula = given;
+  else if (typeof given === 'string' && given.startsWith("'")) cell.value = given.slice(1);
+  else if (typeof given === 'string' && given.trim() !== '' && Number.isFinite(Number(given)))
+    cell.value = Number(given);
+  else cell.value = given;
+}
+
+function specialCells(sheet: SheetModel, kind: string): number {
+  return [...sheet.cells.values()].filter(({ formula, value, spilledFrom }) =>
+    kind === 'Formulas' ? formula !== undefined : formula === undefined && value !== undefined && !spilledFrom,
+  ).length;
+}
+
+function insertRows(sheet: SheetModel, at: number, count: number, tables: readonly TableModel[]): void {
+  const moved = [...sheet.cells].map(([key, cell]) => {
+    const [row, column] = key.split(',').map(Number) as [number, number];
+    return [`${row >= at ? row + count : row},${column}`, cell] as const;
+  });
+  sheet.cells.clear();
+  for (const [key, cell] of moved) sheet.cells.set(key, cell);
+  for (const table of tables.filter((one) => one.sheet === sheet)) {
+    const { row, rows } = table.area;
+    if (at <= row) table.area = { ...table.area, row: row + count };
+    else if (at < row + rows) table.area = { ...table.area, rows: rows + count };
+  }
+}
