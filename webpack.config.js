@@ -189,7 +189,8 @@ const page = {
 /** What the office suite loads besides the functions. */
 const office = {
   ...common('office'),
-  entry: {},
+  target: ['web', 'es2022'],
+  entry: { taskpane: './src/office/taskpane.ts' },
   plugins: [
     new CopyPlugin({
       patterns: [

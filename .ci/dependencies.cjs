@@ -10,6 +10,7 @@ const layers = {
   host: ['workbook', 'tables', 'core'],
   taskpane: ['host', 'drawing', 'exchange', 'workbook', 'tables', 'core'],
   embedded: ['taskpane', 'host', 'exchange', 'workbook', 'tables', 'core'],
+  office: ['taskpane', 'host', 'exchange', 'workbook', 'tables', 'core'],
   cli: ['embedded', 'exchange', 'workbook', 'functions', 'tables', 'core'],
 };
 

@@ -7,6 +7,7 @@ import { supports } from './excel/requirements';
 import { codeOf, run } from './excel/run';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './excel/write-sheet';
 import type { CellPlace, Host, Selection, Stop, TablePlace } from './host';
+import { withReferences } from './formulas';
 import { problemOf } from './problems';
 import { tableNames } from './table-names';
 
@@ -108,7 +109,9 @@ export class ExcelHost implements Host {
       throw new Error('No cell is selected; select the one that is to have the formula.');
     }
     await run(async (context) => {
-      context.workbook.getActiveCell().formulas = [[formula]];
+      const { tables } = await this.found(context);
+      const references = new Map([...tables].map(([name, table]) => [name, wholeTable(table.name)]));
+      context.workbook.getActiveCell().formulas = [[withReferences(formula, references)]];
       await context.sync();
     });
   }
@@ -163,7 +166,7 @@ export class ExcelHost implements Host {
     const made = await readMade(context);
     const sheets = made.sheets.map((id) => context.workbook.worksheets.getItemOrNullObject(id).load('id, name'));
     const tables = Object.entries(made.tables).map(
-      ([name, id]) => [name, context.workbook.tables.getItemOrNullObject(id).load('id')] as const,
+      ([name, id]) => [name, context.workbook.tables.getItemOrNullObject(id).load('id, name')] as const,
     );
     await context.sync();
     return {
@@ -208,7 +211,7 @@ export class ExcelHost implements Host {
     const codes = codePlaces(pairs.map((pair) => pair.plan));
     for (const { sheet, plan: one } of pairs) writeSheet(sheet, one, codes);
     const tables = pairs.flatMap(({ sheet, plan: one }) => writeTables(sheet, one, called));
-    const references = new Map([...called].map(([name, table]) => [name, `${table}[#All]`]));
+    const references = new Map([...called].map(([name, table]) => [name, wholeTable(table)]));
     for (const { sheet, plan: one } of pairs) writeFormulas(sheet, one, references);
     const [first] = pairs;
     first?.sheet.activate();
@@ -268,6 +271,11 @@ export class ExcelHost implements Host {
       });
     };
   }
+}
+
+/** A table with its headings, as formulas name it. */
+function wholeTable(name: string): string {
+  return `${name}[#All]`;
 }
 
 function question(plan: string, sheets: readonly string[]): string {

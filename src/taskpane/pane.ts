@@ -36,10 +36,9 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
     said = sentence;
     draw();
   };
-  const attempt = async (work: () => Promise<void>, done: string) => {
+  const attempt = async (work: () => Promise<unknown>, done: string) => {
     try {
-      await work();
-      say(done);
+      if ((await work()) !== false) say(done);
     } catch (error) {
       say(error instanceof Error ? error.message : String(error));
     }
@@ -134,9 +133,10 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
   const load = (what: 'demo' | 'blank') =>
     attempt(
       () => host.load(what === 'demo' ? demo : blank),
-      what === 'demo'
-        ? 'The demo stands in the workbook. Undo brings back what was there.'
-        : 'Blank tables stand in the workbook. Undo brings back what was there.',
+      [
+        what === 'demo' ? 'The demo stands in the workbook.' : 'Blank tables stand in the workbook.',
+        host.name === 'grid' ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
+      ].join(' '),
     );
 
   watched.onChange(draw);

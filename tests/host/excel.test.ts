@@ -374,6 +374,10 @@ describe('the office suite as a host', () => {
       suite.active = { sheet: suite.sheet('Sheet1'), area: { row: 4, column: 5, rows: 1, columns: 1 } };
       await host.insertFormula('=SOLEBENCH.LAYERS(50,7)');
       expect(suite.cell('Sheet1', 4, 5).formula).toBe('=SOLEBENCH.LAYERS(50,7)');
+      suite.tables[1]!.name = 'Shelf';
+      await host.insertFormula('=SOLEBENCH.CUTTING({Pairage},{Bottom stock},{1,2})');
+      expect(suite.cell('Sheet1', 4, 5).formula).toBe('=SOLEBENCH.CUTTING(PairageTable[#All],Shelf[#All],{1,2})');
+      await expect(host.insertFormula('=A({Lasts})')).rejects.toThrow('"Lasts"');
       await expect(host.insertFormula('50')).rejects.toThrow('A formula begins with "="');
     });
   });

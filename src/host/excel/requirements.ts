@@ -6,9 +6,14 @@ export function supports(ability: Ability, version: string): boolean {
   return Office.context.requirements.isSetSupported(ability, version);
 }
 
+/** Whether this version of the suite can run the functions and the pane at all. */
+export function canRun(): boolean {
+  return supports('SharedRuntime', '1.1') && supports('CustomFunctionsRuntime', '1.1') && supports('ExcelApi', '1.9');
+}
+
 /** What this version of the suite cannot do, for the maker; nothing where it can do all. */
 export function shortfalls(): readonly string[] {
-  if (!supports('SharedRuntime', '1.1') || !supports('CustomFunctionsRuntime', '1.1') || !supports('ExcelApi', '1.9')) {
+  if (!canRun()) {
     return [
       'This version of Excel cannot run the functions. Excel on the web, Microsoft 365, or Excel 2021 or newer can.',
     ];

@@ -1,4 +1,5 @@
 import type { Page } from '../../../src/embedded/start';
+import type { RichApi } from './rich-api';
 import type { Suite } from './suite';
 
 declare global {
@@ -12,5 +13,9 @@ declare global {
     /** The office suite, where suite.ts stands for it, and its bridge to the functions. */
     suite: Suite;
     _richApiNativeBridge: object;
+    /** The workbook behind the suite's own client library, where rich-api.ts stands for it. */
+    richApi: RichApi;
+    /** Whether the add-in loads with the workbook, in the suite of rich-api.ts. */
+    startup?: string;
   }
 }

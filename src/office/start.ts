@@ -1,0 +1,40 @@
+import { ExcelHost } from '../host/excel';
+import { canRun, shortfalls } from '../host/excel/requirements';
+import { mountPane } from '../taskpane/pane';
+import { ask } from './ask';
+import { offerStart } from './offer-start';
+import { followSuite } from './theme';
+
+/** Puts the pane into the suite's page, or says why there is none. */
+export async function start(): Promise<void> {
+  if (typeof Office === 'undefined') {
+    say('Excel’s own script did not load. Check the network, then open the pane again.');
+    return;
+  }
+  const { host } = await Office.onReady();
+  if (host !== Office.HostType.Excel) {
+    say('This is the pane for Excel. Open it there with the button Solebench on the Home tab.');
+    return;
+  }
+  followSuite();
+  if (!canRun()) {
+    say(shortfalls().join(' '));
+    return;
+  }
+  element('alone').remove();
+  const dialog = element('asking') as HTMLDialogElement;
+  mountPane(element('pane'), new ExcelHost((question) => ask(dialog, question)));
+  const offer = element('offer');
+  offer.title = shortfalls().join(' ');
+  await offerStart(offer).catch(() => undefined);
+}
+
+function say(sentence: string): void {
+  element('state').textContent = sentence;
+}
+
+function element(id: string): HTMLElement {
+  const found = document.getElementById(id);
+  if (!found) throw new Error(`The page lacks its part "${id}".`);
+  return found;
+}

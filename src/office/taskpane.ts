@@ -1,0 +1,4 @@
+import { start } from './start';
+
+/** Entry of taskpane.js. */
+void start();
