@@ -75,7 +75,8 @@ function describeFunctions(compilation) {
   compilation.fileDependencies.add(template);
   const { functions, ...rest } = JSON.parse(asset.source.source());
   const described = functions.map((one) => ({ ...one, helpUrl: `${address}help.html#${one.id}` }));
-  const metadata = JSON.stringify({ ...rest, functions: described }, null, 2);
+  // A cell that shows an error is told of by its place, and spoils no table that does not read it.
+  const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);
   compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
   compilation.emitAsset(
     'help.html',

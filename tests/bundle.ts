@@ -8,6 +8,7 @@ export interface Parameter {
   readonly type?: string;
   readonly dimensionality?: string;
   readonly optional?: boolean;
+  readonly customEnumId?: string;
 }
 export interface FunctionMetadata {
   readonly id: string;
@@ -36,10 +37,14 @@ export interface Bundle {
   call(name: string, ...args: unknown[]): unknown;
 }
 
-/** Loads dist/functions.js as it ships, in a context that has nothing but a global CustomFunctions. */
-export function loadBundle(): Bundle {
+/**
+ * Loads dist/functions.js as it ships, in a context that has nothing but a global CustomFunctions.
+ * @param more globals that a host may have besides
+ */
+export function loadBundle(more: object = {}): Bundle {
   const associated = new Map<string, (...args: unknown[]) => unknown>();
   const context = createContext({
+    ...more,
     CustomFunctions: {
       associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
       Error: CellError,

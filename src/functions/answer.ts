@@ -15,6 +15,33 @@ export function answer<T>(work: () => T): T {
   }
 }
 
+/**
+ * The same for one number that has a unit: where the host can, the number comes with a format that shows the unit, and
+ * stays a number; elsewhere it is plain. Its function must say that it returns any: the host takes formats with results of
+ * that type only.
+ * @param format number format in en-US codes, such as 0.0 "mm"
+ */
+export function measured(work: () => number, format: string | (() => string)): unknown {
+  const basicValue = answer(work);
+  if (!showsFormats()) return basicValue;
+  const numberFormat = typeof format === 'string' ? format : format();
+  return { type: 'FormattedNumber', basicValue, numberFormat };
+}
+
+/** Number formats of measures. */
+export const IN_MM = '0.0 "mm"';
+export const IN_MM2 = '0 "mm²"';
+export const IN_DEGREES = '0.0"°"';
+export const IN_G = '0 "g"';
+export const IN_ML = '0.0 "ml"';
+export const IN_PERCENT = '0.0%';
+
+/** Whether the host takes numbers with a format: the office suite in its newer versions. */
+function showsFormats(): boolean {
+  const suite = typeof Office === 'undefined' ? undefined : Office.context?.requirements;
+  return suite?.isSetSupported('CustomFunctionsRuntime', '1.4') ?? false;
+}
+
 function hostError(code: Problem['code'], message: string): CustomFunctions.Error {
   const { invalidValue, notAvailable } = CustomFunctions.ErrorCode;
   return new CustomFunctions.Error(code === 'invalid' ? invalidValue : notAvailable, message);

@@ -1,7 +1,7 @@
 import { breakEven as breakEvenOf } from '../core/plan/break-even';
 import { convertUnit } from '../core/units';
 import { isBlank, readNumber, readText } from '../tables/cell';
-import { answer } from './answer';
+import { answer, IN_G, IN_ML, measured } from './answer';
 import { readThickness } from './arguments';
 
 const AREA = { unit: 'mm2', least: 0 };
@@ -13,14 +13,15 @@ const MONEY = { least: 0, most: 1e9 };
  * @param {any} area Area of all faces to coat, mm² (of a joint, both faces).
  * @param {any} coats Number of coats.
  * @param {any} coverage What a litre covers with one coat, m²; by brush usual 3 to 4.
- * @returns {number} Adhesive, ml.
+ * @returns {any} Adhesive, ml.
  */
-export function adhesive(area: any, coats: any, coverage: any): number {
-  return answer(
+export function adhesive(area: any, coats: any, coverage: any): any {
+  return measured(
     () =>
       (readNumber(area, AREA, { argument: 'area' }) *
         readNumber(coats, { least: 0, most: 20 }, { argument: 'coats' })) /
       (readNumber(coverage, { least: 0.1, most: 1000 }, { argument: 'coverage' }) * 1000),
+    IN_ML,
   );
 }
 
@@ -30,15 +31,16 @@ export function adhesive(area: any, coats: any, coverage: any): number {
  * @param {any} area Its area, mm².
  * @param {any} thickness Its thickness, mm.
  * @param {any} density Density of the sheet, kg/m³.
- * @returns {number} Weight, g.
+ * @returns {any} Weight, g.
  */
-export function weight(area: any, thickness: any, density: any): number {
-  return answer(
+export function weight(area: any, thickness: any, density: any): any {
+  return measured(
     () =>
       (readNumber(area, AREA, { argument: 'area' }) *
         readThickness(thickness) *
         readNumber(density, { above: 0, most: 25_000 }, { argument: 'density' })) /
       1e6,
+    IN_G,
   );
 }
 
@@ -68,14 +70,16 @@ export function breakEven(tooling: any, make: any, buy: any, minimum?: any): num
  * @param {any} value Value to convert.
  * @param {any} from_unit Unit that it is in.
  * @param {any} to_unit Unit wanted.
- * @returns {number} The value in the unit wanted.
+ * @returns {any} The value in the unit wanted.
  */
-export function unit(value: any, from_unit: any, to_unit: any): number {
-  return answer(() =>
-    convertUnit(
-      readNumber(value, {}, { argument: 'value' }),
-      readText(from_unit, { argument: 'from_unit' }),
-      readText(to_unit, { argument: 'to_unit' }),
-    ),
+export function unit(value: any, from_unit: any, to_unit: any): any {
+  return measured(
+    () =>
+      convertUnit(
+        readNumber(value, {}, { argument: 'value' }),
+        readText(from_unit, { argument: 'from_unit' }),
+        readText(to_unit, { argument: 'to_unit' }),
+      ),
+    () => `General "${String(to_unit).trim()}"`,
   );
 }

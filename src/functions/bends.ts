@@ -1,7 +1,20 @@
 import { bendStrain as strainOf, maxThickness as thickestOf } from '../core/build/bend';
 import { readNumber } from '../tables/cell';
-import { answer } from './answer';
+import { IN_MM, IN_PERCENT, measured } from './answer';
 import { readLength, readSide, readThickness } from './arguments';
+
+// The metadata tool wants double quotes.
+// prettier-ignore
+/**
+ * On which side of a curve a layer lies.
+ * @customenum {string}
+ */
+enum BendSide {
+  /** Over the outside of a curve, as at the ball. */
+  outside = "outside",
+  /** Into a hollow, as at the waist. */
+  hollow = "hollow",
+}
 
 const RADIUS = { above: 0, most: 1e5 };
 
@@ -10,11 +23,14 @@ const RADIUS = { above: 0, most: 1e5 };
  * @customfunction BENDSTRAIN
  * @param {any} thickness Thickness of the layer, mm.
  * @param {any} radius Radius of the last's curve, mm.
- * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
- * @returns {number} Stretch as a share of the length.
+ * @param {BendSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @returns {any} Stretch as a share of the length.
  */
-export function bendStrain(thickness: any, radius: any, side?: any): number {
-  return answer(() => strainOf(readThickness(thickness), readLength(radius, 'radius', RADIUS), readSide(side)));
+export function bendStrain(thickness: any, radius: any, side?: BendSide): any {
+  return measured(
+    () => strainOf(readThickness(thickness), readLength(radius, 'radius', RADIUS), readSide(side)),
+    IN_PERCENT,
+  );
 }
 
 /**
@@ -22,15 +38,17 @@ export function bendStrain(thickness: any, radius: any, side?: any): number {
  * @customfunction MAXTHICKNESS
  * @param {any} radius Radius of the last's curve, mm.
  * @param {any} tube_per_thickness Diameter of the smallest tube that the sheet rounds uncracked over its thickness, from your own test.
- * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
- * @returns {number} Thickness, mm.
+ * @param {BendSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @returns {any} Thickness, mm.
  */
-export function maxThickness(radius: any, tube_per_thickness: any, side?: any): number {
-  return answer(() =>
-    thickestOf(
-      readLength(radius, 'radius', RADIUS),
-      readNumber(tube_per_thickness, { least: 0.01, most: 1000 }, { argument: 'tube_per_thickness' }),
-      readSide(side),
-    ),
+export function maxThickness(radius: any, tube_per_thickness: any, side?: BendSide): any {
+  return measured(
+    () =>
+      thickestOf(
+        readLength(radius, 'radius', RADIUS),
+        readNumber(tube_per_thickness, { least: 0.01, most: 1000 }, { argument: 'tube_per_thickness' }),
+        readSide(side),
+      ),
+    IN_MM,
   );
 }

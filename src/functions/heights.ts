@@ -3,7 +3,7 @@ import { layerMix as mixOf } from '../core/build/layer-mix';
 import { layers as layersOf } from '../core/build/layers';
 import { Problem } from '../core/problem';
 import { isBlank } from '../tables/cell';
-import { answer } from './answer';
+import { answer, IN_MM, measured } from './answer';
 import { readLength, readLengthOr, readNumbers, readThickness } from './arguments';
 
 const HEIGHT = { above: 0, most: 500 };
@@ -71,15 +71,17 @@ export function layerMix(height: any, thicknesses: any[][], rasping?: any, on_ha
  * @param {any} last_heel Heel height of the last, mm.
  * @param {any} platform Thickness of the platform, mm.
  * @param {any} [outsole] Thickness of outsole and top piece under the seat, mm; without it 0.
- * @returns {number} Finished heel height, mm.
+ * @returns {any} Finished heel height, mm.
  */
-export function heelHeight(last_heel: any, platform: any, outsole?: any): number {
-  return answer(() =>
-    heelHeightOf(
-      readLength(last_heel, 'last_heel', { most: 500 }),
-      readLength(platform, 'platform', { most: 500 }),
-      readLengthOr(outsole, 'outsole', 0, { most: 500 }),
-    ),
+export function heelHeight(last_heel: any, platform: any, outsole?: any): any {
+  return measured(
+    () =>
+      heelHeightOf(
+        readLength(last_heel, 'last_heel', { most: 500 }),
+        readLength(platform, 'platform', { most: 500 }),
+        readLengthOr(outsole, 'outsole', 0, { most: 500 }),
+      ),
+    IN_MM,
   );
 }
 
@@ -89,14 +91,16 @@ export function heelHeight(last_heel: any, platform: any, outsole?: any): number
  * @param {any} finished_heel Finished heel height wanted, mm.
  * @param {any} last_heel Heel height of the last, mm.
  * @param {any} [outsole] Thickness of the outsole, mm; without it 0.
- * @returns {number} Thickness of the platform, mm.
+ * @returns {any} Thickness of the platform, mm.
  */
-export function platform(finished_heel: any, last_heel: any, outsole?: any): number {
-  return answer(() =>
-    platformOf(
-      readLength(finished_heel, 'finished_heel', { most: 500 }),
-      readLength(last_heel, 'last_heel', { most: 500 }),
-      readLengthOr(outsole, 'outsole', 0, { most: 500 }),
-    ),
+export function platform(finished_heel: any, last_heel: any, outsole?: any): any {
+  return measured(
+    () =>
+      platformOf(
+        readLength(finished_heel, 'finished_heel', { most: 500 }),
+        readLength(last_heel, 'last_heel', { most: 500 }),
+        readLengthOr(outsole, 'outsole', 0, { most: 500 }),
+      ),
+    IN_MM,
   );
 }

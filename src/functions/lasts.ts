@@ -12,9 +12,46 @@ import { atGround, atLength, bottomLength } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
 import { isBlank, readChoice } from '../tables/cell';
-import { answer } from './answer';
+import { answer, IN_MM, measured } from './answer';
 import { readLength, readLengthOr, readNumbers, readOutline, readSide, writeOutline } from './arguments';
 import { readLastInSize } from './last-argument';
+
+// The metadata tool wants double quotes, and each file its own enumerations.
+// prettier-ignore
+/**
+ * To which side a last's bottom curves.
+ * @customenum {string}
+ */
+enum CurveSide {
+  /** Over the ball. */
+  outside = "outside",
+  /** Into the waist. */
+  hollow = "hollow",
+}
+
+// prettier-ignore
+/**
+ * Which foot of a pair.
+ * @customenum {string}
+ */
+enum Foot {
+  /** Left foot. */
+  left = "left",
+  /** Right foot: mirrored. */
+  right = "right",
+}
+
+// prettier-ignore
+/**
+ * How the lifts of a wedge lie.
+ * @customenum {string}
+ */
+enum Laying {
+  /** Flat on the ground, skived under the last. */
+  flat = "flat",
+  /** Bent on along the last. */
+  bent = "bent",
+}
 
 /** From row to row of a profile, mm. */
 const STEP = 10;
@@ -49,12 +86,19 @@ export function profile(last: any, lasts: any[][], size?: any, outlines?: any[][
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
  * @param {any} [size] Size in the last's system; without it the base size.
- * @param {any} [foot] left or right; without it left.
+ * @param {Foot} [foot] left or right; without it left.
  * @param {any} [let_out] How far to let it out all round, mm; without it 0.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any[][]} A table: x and y, mm.
  */
-export function outline(last: any, lasts: any[][], size?: any, foot?: any, let_out?: any, outlines?: any[][]): any[][] {
+export function outline(
+  last: any,
+  lasts: any[][],
+  size?: any,
+  foot?: Foot,
+  let_out?: any,
+  outlines?: any[][],
+): any[][] {
   return answer(() => {
     const { outline: ring } = readLastInSize(last, lasts, size, outlines);
     const side = isBlank(foot) ? 'left' : readChoice(foot, ['left', 'right'] as const, { argument: 'foot' });
@@ -68,18 +112,18 @@ export function outline(last: any, lasts: any[][], size?: any, foot?: any, let_o
  * @customfunction TIGHTESTRADIUS
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
- * @param {any} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @param {CurveSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
  * @param {any} [size] Size in the last's system; without it the base size.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
- * @returns {number} Radius, mm.
+ * @returns {any} Radius, mm.
  */
-export function tightestRadius(last: any, lasts: any[][], side?: any, size?: any, outlines?: any[][]): number {
-  return answer(() => {
+export function tightestRadius(last: any, lasts: any[][], side?: CurveSide, size?: any, outlines?: any[][]): any {
+  return measured(() => {
     const where = readSide(side);
     const curve = tightestCurve(readLastInSize(last, lasts, size, outlines).profile, where);
     if (!curve) throw new Problem('unavailable', { argument: 'last' }, `its bottom has no curve to the ${where}`);
     return curve.radius;
-  });
+  }, IN_MM);
 }
 
 /**
@@ -89,7 +133,7 @@ export function tightestRadius(last: any, lasts: any[][], side?: any, size?: any
  * @param {any[][]} lasts Lasts with its headings.
  * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
  * @param {any} [platform] Thickness of what lies under the wedge, mm; without it 0.
- * @param {any} [laying] flat or bent (on along the last); without it flat.
+ * @param {Laying} [laying] flat or bent (on along the last); without it flat.
  * @param {any} [edge_left] Thickness left at skived fronts, mm; without it 1.
  * @param {any} [rasping] The most that may be rasped off the height, mm; without it 1.
  * @param {any} [size] Size in the last's system; without it the base size.
@@ -101,7 +145,7 @@ export function wedge(
   lasts: any[][],
   thicknesses: any[][],
   platform?: any,
-  laying?: any,
+  laying?: Laying,
   edge_left?: any,
   rasping?: any,
   size?: any,

@@ -1,27 +1,27 @@
 import { area } from '../core/geometry/area';
 import { edgeLength as edgeLengthOf } from '../core/geometry/edge-length';
 import { letOut as letOutOf } from '../core/geometry/let-out';
-import { answer } from './answer';
+import { answer, IN_MM, IN_MM2, measured } from './answer';
 import { readLength, readOutline, writeOutline } from './arguments';
 
 /**
  * Area of an outline.
  * @customfunction OUTLINEAREA
  * @param {any[][]} outline Its points in order round the edge: two columns, x and y in mm.
- * @returns {number} Area, mm².
+ * @returns {any} Area, mm².
  */
-export function outlineArea(outline: any[][]): number {
-  return answer(() => area(readOutline(outline)));
+export function outlineArea(outline: any[][]): any {
+  return measured(() => area(readOutline(outline)), IN_MM2);
 }
 
 /**
  * Length of an outline's edge all the way round.
  * @customfunction EDGELENGTH
  * @param {any[][]} outline Its points in order round the edge: two columns, x and y in mm.
- * @returns {number} Length, mm.
+ * @returns {any} Length, mm.
  */
-export function edgeLength(outline: any[][]): number {
-  return answer(() => edgeLengthOf(readOutline(outline)));
+export function edgeLength(outline: any[][]): any {
+  return measured(() => edgeLengthOf(readOutline(outline)), IN_MM);
 }
 
 /**

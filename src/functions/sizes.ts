@@ -6,7 +6,7 @@ import { pairs as split } from '../core/sizes/pairs';
 import { sizeRun as sizesOf } from '../core/sizes/size-run';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
 import { type Cell, isBlank, readChoice, readNumber } from '../tables/cell';
-import { answer } from './answer';
+import { answer, IN_MM, measured } from './answer';
 
 // The metadata tool wants double quotes.
 // prettier-ignore
@@ -16,16 +16,27 @@ import { answer } from './answer';
  * @customenum {string}
  */
 enum SizeSystem {
+  /** Paris points of 2/3 cm. */
   EU = "EU",
+  /** English sizes, adult. */
   UK = "UK",
+  /** English sizes, child. */
   UKCHILD = "UKCHILD",
+  /** American sizes for men. */
   USMEN = "USMEN",
+  /** American sizes for women, as commonly marked. */
   USWOMEN = "USWOMEN",
+  /** American sizes for women, as read on a measuring device. */
   USWOMENDEVICE = "USWOMENDEVICE",
+  /** American sizes, child. */
   USCHILD = "USCHILD",
+  /** Length of the foot in mm. */
   MONDO = "MONDO",
+  /** Japanese sizes: length of the foot in cm. */
   JP = "JP",
+  /** Chinese sizes: length of the foot in mm. */
   CN = "CN",
+  /** Korean sizes: length of the foot in mm. */
   KR = "KR",
 }
 
@@ -64,10 +75,10 @@ export function sizeConvert(size: any, from_system: SizeSystem, to_system: SizeS
  * @customfunction FOOTLENGTH
  * @param {any} size Size.
  * @param {SizeSystem} system Its system.
- * @returns {number} Length of the foot, mm.
+ * @returns {any} Length of the foot, mm.
  */
-export function footLength(size: any, system: SizeSystem): number {
-  return answer(() => footLengthOf(readSize(size, 'size'), readSystem(system, 'system')));
+export function footLength(size: any, system: SizeSystem): any {
+  return measured(() => footLengthOf(readSize(size, 'size'), readSystem(system, 'system')), IN_MM);
 }
 
 /**
@@ -76,17 +87,19 @@ export function footLength(size: any, system: SizeSystem): number {
  * @param {any} size Size.
  * @param {SizeSystem} system Its system.
  * @param {any} [toe_allowance] Last longer than foot by, mm, usual 10 to 20; without it what the system's formulas imply: 13.33, English 16.93.
- * @returns {number} Length of the last, mm.
+ * @returns {any} Length of the last, mm.
  */
-export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): number {
-  return answer(() =>
-    lastLengthOf(
-      readSize(size, 'size'),
-      readSystem(system, 'system'),
-      isBlank(toe_allowance)
-        ? undefined
-        : readNumber(toe_allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' }),
-    ),
+export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): any {
+  return measured(
+    () =>
+      lastLengthOf(
+        readSize(size, 'size'),
+        readSystem(system, 'system'),
+        isBlank(toe_allowance)
+          ? undefined
+          : readNumber(toe_allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' }),
+      ),
+    IN_MM,
   );
 }
 

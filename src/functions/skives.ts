@@ -5,7 +5,7 @@ import {
   turnedEdge as turnedOf,
 } from '../core/build/skive';
 import { readNumber } from '../tables/cell';
-import { answer } from './answer';
+import { IN_DEGREES, IN_MM, measured } from './answer';
 import { readAngle, readLength, readThickness } from './arguments';
 
 /**
@@ -14,11 +14,12 @@ import { readAngle, readLength, readThickness } from './arguments';
  * @param {any} thickness Thickness of the piece, mm.
  * @param {any} edge_thickness Thickness left at the edge, mm.
  * @param {any} angle Angle of the skive, degrees.
- * @returns {number} Width of the skive, mm.
+ * @returns {any} Width of the skive, mm.
  */
-export function skiveWidth(thickness: any, edge_thickness: any, angle: any): number {
-  return answer(() =>
-    widthOf(readThickness(thickness), readLength(edge_thickness, 'edge_thickness'), readAngle(angle, 'angle')),
+export function skiveWidth(thickness: any, edge_thickness: any, angle: any): any {
+  return measured(
+    () => widthOf(readThickness(thickness), readLength(edge_thickness, 'edge_thickness'), readAngle(angle, 'angle')),
+    IN_MM,
   );
 }
 
@@ -28,15 +29,17 @@ export function skiveWidth(thickness: any, edge_thickness: any, angle: any): num
  * @param {any} thickness Thickness of the piece, mm.
  * @param {any} edge_thickness Thickness left at the edge, mm.
  * @param {any} width Width of the skive, mm.
- * @returns {number} Angle of the skive, degrees.
+ * @returns {any} Angle of the skive, degrees.
  */
-export function skiveAngle(thickness: any, edge_thickness: any, width: any): number {
-  return answer(() =>
-    angleOf(
-      readThickness(thickness),
-      readLength(edge_thickness, 'edge_thickness'),
-      readLength(width, 'width', { above: 0 }),
-    ),
+export function skiveAngle(thickness: any, edge_thickness: any, width: any): any {
+  return measured(
+    () =>
+      angleOf(
+        readThickness(thickness),
+        readLength(edge_thickness, 'edge_thickness'),
+        readLength(width, 'width', { above: 0 }),
+      ),
+    IN_DEGREES,
   );
 }
 
@@ -46,15 +49,17 @@ export function skiveAngle(thickness: any, edge_thickness: any, width: any): num
  * @param {any} thickness Thickness of the piece, mm.
  * @param {any} edge_thickness Thickness left at the edge, mm.
  * @param {any} ratio Width for each mm of thickness taken off.
- * @returns {number} Width of the skive, mm.
+ * @returns {any} Width of the skive, mm.
  */
-export function lapSkive(thickness: any, edge_thickness: any, ratio: any): number {
-  return answer(() =>
-    lapSkiveOf(
-      readThickness(thickness),
-      readLength(edge_thickness, 'edge_thickness'),
-      readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' }),
-    ),
+export function lapSkive(thickness: any, edge_thickness: any, ratio: any): any {
+  return measured(
+    () =>
+      lapSkiveOf(
+        readThickness(thickness),
+        readLength(edge_thickness, 'edge_thickness'),
+        readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' }),
+      ),
+    IN_MM,
   );
 }
 
@@ -63,8 +68,8 @@ export function lapSkive(thickness: any, edge_thickness: any, ratio: any): numbe
  * @customfunction TURNEDEDGE
  * @param {any} thickness Thickness of the piece, mm.
  * @param {any} fold Width of the fold, mm.
- * @returns {number} Width to skive, mm.
+ * @returns {any} Width to skive, mm.
  */
-export function turnedEdge(thickness: any, fold: any): number {
-  return answer(() => turnedOf(readThickness(thickness), readLength(fold, 'fold', { above: 0 })));
+export function turnedEdge(thickness: any, fold: any): any {
+  return measured(() => turnedOf(readThickness(thickness), readLength(fold, 'fold', { above: 0 })), IN_MM);
 }

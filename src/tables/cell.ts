@@ -14,6 +14,19 @@ export function bare(cell: Cell): Cell {
   return typeof cell === 'object' && cell !== null && 'basicValue' in cell ? (cell as RichCell).basicValue : cell;
 }
 
+/** The error that a cell shows, such as #N/A; undefined where it shows none. Hosts hand errors over as objects of this type. */
+export function errorIn(cell: Cell): string | undefined {
+  if (typeof cell !== 'object' || cell === null || !('type' in cell) || cell.type !== 'Error') return undefined;
+  const code = bare(cell);
+  return typeof code === 'string' ? code : '#VALUE!';
+}
+
+/** @throws Problem for a cell that shows an error */
+function assertNoError(cell: Cell, place: Place): void {
+  const code = errorIn(cell);
+  if (code) throw new Problem('invalid', place, `the cell shows ${code}; mend that one first`);
+}
+
 /** A block of cells, row by row. */
 export type Cells = readonly (readonly Cell[])[];
 
@@ -50,6 +63,7 @@ const NUMBER_IN_TEXT = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z²]+2?)?$/i;
  * @throws Problem for anything else and for a number outside the rule.
  */
 export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
+  assertNoError(rich, place);
   const cell = bare(rich);
   const read = typeof cell === 'number' ? cell : fromText(cell, rule, place);
   const value = Math.abs(read) < SMALLEST ? 0 : read;
@@ -87,6 +101,7 @@ function measure(value: number, unit: string): string {
 
 /** Text from a cell, blanks at its ends taken off; a number reads as its digits. */
 export function readText(rich: Cell, place: Place): string {
+  assertNoError(rich, place);
   const cell = bare(rich);
   if (isBlank(cell)) throw new Problem('invalid', place, 'the text is missing; enter it');
   if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);

@@ -3,7 +3,7 @@ import { type CellError, loadBundle } from '../bundle';
 import { sampleCalls } from '../office/sample-calls';
 import { servedSite } from './site';
 import type { SuiteAnswer } from './pages/suite';
-import { openRuntime, type Runtime } from './vendor-runtime';
+import { flag, openRuntime, type Runtime } from './vendor-runtime';
 
 // The two engines differ in the last digits of sines and the like, whose libraries are not the same.
 expect.addEqualityTesters([
@@ -99,5 +99,85 @@ describe('the functions under the office suite’s own runtime', () => {
       }
       expect(comparable(answers[i]), `${name} ${i}`).toEqual(comparable(wanted));
     });
+  });
+
+  it('take values with formats for their numbers, in cells and in ranges', async () => {
+    // The suite sends such a value as text within an object; the runtime unpacks it.
+    const rich = (basicValue: number) => ({
+      value: JSON.stringify({ type: 'FormattedNumber', basicValue, numberFormat: '0.0 "mm"' }),
+    });
+    const answers = await runtime.callAll([
+      { name: 'HEELHEIGHT', args: [rich(45), 8, null], flags: flag.rich },
+      { name: 'PAIRS', args: [6, [[rich(1), 2, '']]], flags: flag.rich | flag.errors },
+    ]);
+    expect(answers).toEqual([{ value: 53 }, { value: [[2, 4, 0]] }]);
+  });
+
+  it('tell of cells that show an error, and pass over those that they do not read', async () => {
+    const error = { type: 'CustomFunctionError', code: '#DIV/0!' };
+    const plan = sampleCalls.find(({ name }) => name === 'ORDER')!.args as unknown[][][];
+    const [pairage, ...others] = plan;
+    const noted = pairage!.map((row, at) => [...row, at === 0 ? 'My notes' : error]);
+    const answers = await runtime.callAll([
+      { name: 'HEELHEIGHT', args: [error, 8, null], flags: flag.errors },
+      { name: 'ORDER', args: [noted, ...others], flags: flag.errors },
+      { name: 'ORDER', args: plan },
+    ]);
+    expect(answers[0]).toEqual({
+      code: code.invalidValue,
+      message: 'last_heel: the cell shows #DIV/0!; mend that one first',
+    });
+    expect(answers[1]).toEqual(answers[2]);
+    expect(answers[1]).toHaveProperty('value');
+  });
+
+  it('answer 10,000 calls of one level in one message', async () => {
+    const calls = Array.from({ length: 10_000 }, (_, at) => ({ name: 'HEELHEIGHT', args: [at % 500, 8, null] }));
+    const before = await runtime.page.evaluate(() => window.suite.messages);
+    const answers = await runtime.callAll(calls);
+    expect(answers.every((answer, at) => 'value' in answer && answer.value === (at % 500) + 8)).toBe(true);
+    expect((await runtime.page.evaluate(() => window.suite.messages)) - before).toBe(1);
+  });
+
+  it('are told when nobody waits any longer, and then answer nothing', async () => {
+    // A function of this test alone: how the suite cancels is the same for each that may be cancelled.
+    await runtime.page.evaluate(() => {
+      CustomFunctions.associate('TESTLATER', (...args: unknown[]) => {
+        const invocation = args[args.length - 1] as { onCanceled?: () => void };
+        return new Promise((resolve) => {
+          const timer = setTimeout(() => resolve(1), 1500);
+          invocation.onCanceled = () => {
+            clearTimeout(timer);
+            window.heard = [...(window.heard ?? []), args[0]];
+          };
+        });
+      });
+    });
+    const heard = await runtime.page.evaluate(async (cancelable) => {
+      const [first, second] = [1, 2].map((value) =>
+        window.suite.call([{ name: 'TESTLATER', args: [value], flags: cancelable }]),
+      );
+      window.suite.cancel(first!.ids[0]!);
+      const answered = await Promise.race([
+        first!.answers.then(() => 'cancelled'),
+        second!.answers.then(() => 'other'),
+      ]);
+      return [answered, window.heard];
+    }, flag.cancelable);
+    expect(heard).toEqual(['other', [1]]);
+  });
+});
+
+describe('the functions under a runtime that shows formats', () => {
+  const site = servedSite();
+
+  it('answer with numbers that show their unit', async () => {
+    const { call } = await openRuntime(site.open, {
+      before: 'window.Office = { context: { requirements: { isSetSupported: () => true } } };',
+    });
+    expect(await call('HEELHEIGHT', 45, 8, null)).toEqual({
+      value: { type: 'FormattedNumber', basicValue: 53, numberFormat: '0.0 "mm"' },
+    });
+    expect(await call('LAYERS', 45, 7, null)).toEqual({ value: 7 });
   });
 });

@@ -2,6 +2,9 @@ import { readFileSync } from 'node:fs';
 import { bundled, type OpenPage, type Opening } from './site';
 import type { SuiteAnswer, SuiteCall } from './pages/suite';
 
+/** How a call is made: bits that the runtime knows. */
+export const flag = { cancelable: 1, streaming: 2, errors: 4, rich: 8 } as const;
+
 const vendor = 'node_modules/@microsoft/office-js/dist';
 const script = (body: string) => ({ contentType: 'text/javascript', body });
 

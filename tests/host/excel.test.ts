@@ -2,7 +2,7 @@ import { beforeEach, describe, expect, it, vi } from 'vitest';
 import { ExcelHost } from '../../src/host/excel';
 import { demo } from '../../src/workbook/demo';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
-import { cellsOf } from '../office/demo-cells';
+import { tableCells } from '../demo-cells';
 import { Suite } from './excel/suite';
 
 const small: WorkbookPlan = {
@@ -250,7 +250,7 @@ describe('the office suite as a host', () => {
     it('of the demo come back as the plan has them', async () => {
       await host.load(demo);
       const found = await host.tables();
-      for (const [name, cells] of cellsOf(demo)) {
+      for (const [name, cells] of Object.entries(tableCells(demo))) {
         const filled = cells.filter((row, at) => at === 0 || row.some((cell) => cell !== ''));
         const back = found.get(name)!;
         expect(back.length, name).toBeGreaterThanOrEqual(filled.length);

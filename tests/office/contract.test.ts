@@ -8,6 +8,7 @@ import { sampleCalls } from './sample-calls';
  * maker, "Custom functions naming and localization" (learn.microsoft.com, 2026).
  */
 const { metadata, associated, call } = loadBundle();
+const inNewSuite = loadBundle({ Office: { context: { requirements: { isSetSupported: () => true } } } });
 const each = metadata.map((one) => [one.name, one] as const);
 
 function changesBetween(a: string, b: string): number {
@@ -102,10 +103,42 @@ describe('the description of a function', () => {
     expect(Object.keys(options).filter((option) => option !== 'cancelable')).toEqual([]);
   });
 
-  it.each(each)('%s answers with a number or a table', (_name, { result }) => {
-    expect([result.type, result.dimensionality]).toEqual(
-      result.dimensionality === 'matrix' ? [undefined, 'matrix'] : ['number', undefined],
-    );
+  it.each(each)('%s answers with a number, a number that may come with its unit, or a table', (name, { result }) => {
+    const { type, dimensionality } = result;
+    if (dimensionality === 'matrix') expect(type).toBeUndefined();
+    else expect([undefined, 'number']).toContain(type);
+    // "allowCustomDataForDataTypeAny": the suite takes formats only with results of the type that stands for any.
+    const { args } = sampleCalls.find((one) => one.name === name)!;
+    expect(typeof inNewSuite.call(name, ...args) === 'object').toBe(type === undefined);
+  });
+
+  it('lets cells that show errors and values with formats reach the functions', () => {
+    const whole = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as Record<string, unknown>;
+    expect(whole).toMatchObject({ allowCustomDataForDataTypeAny: true, allowErrorForDataTypeAny: true });
+  });
+
+  it('offers the words of each enumeration, all of which the functions take', () => {
+    const { enums } = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as {
+      enums: { id: string; values: { name: string; stringValue: string; tooltip: string }[] }[];
+    };
+    expect(new Set(enums.map(({ id }) => id.toUpperCase())).size).toBe(enums.length);
+    for (const { name, parameters } of metadata) {
+      parameters.forEach(({ customEnumId }, at) => {
+        if (customEnumId === undefined) return;
+        const { values } = enums.find(({ id }) => id === customEnumId)!;
+        const { args } = sampleCalls.find((one) => one.name === name)!;
+        for (const { stringValue, tooltip } of values) {
+          expect(tooltip).toMatch(/\.$/);
+          const told = () => call(name, ...args.map((arg, i) => (i === at ? stringValue : arg)));
+          try {
+            told();
+          } catch (error) {
+            expect((error as CellError).message).not.toContain('is not known');
+          }
+        }
+        expect(() => call(name, ...args.map((arg, i) => (i === at ? 'neither' : arg)))).toThrow('is not known');
+      });
+    }
   });
 
   it.each(each)('%s links to its place in the help page', (_name, { id, helpUrl }) => {

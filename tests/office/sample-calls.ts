@@ -1,4 +1,4 @@
-import { demoCells } from './demo-cells';
+import { planArguments, tableCells } from '../demo-cells';
 
 /** A function's name and arguments that it has an answer to; null is an omitted argument. */
 export interface SampleCall {
@@ -12,11 +12,8 @@ const square = [
   [200, 80],
   [0, 80],
 ];
-const lasts = demoCells('Lasts');
-const outlines = demoCells('Outlines');
-const plan = [
-  ...['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times', 'Outlines', 'Layouts'].map(demoCells),
-] as const;
+const { Lasts: lasts, Outlines: outlines } = tableCells();
+const plan = planArguments();
 
 /** At least one call of every function, with all of its arguments. */
 export const sampleCalls: readonly SampleCall[] = [

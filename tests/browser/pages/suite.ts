@@ -3,12 +3,10 @@
  * the form that the runtime of @microsoft/office-js 1.1.110 reads and writes. Loads before that runtime.
  */
 
-/** How a call is made: bits of the message. */
-export const flag = { cancelable: 1, streaming: 2, errors: 4, rich: 8 } as const;
-
 export interface SuiteCall {
   readonly name: string;
   readonly args: readonly unknown[];
+  /** How it is made: bits that the runtime knows. */
   readonly flags?: number;
 }
 
