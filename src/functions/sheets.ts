@@ -7,7 +7,7 @@ import { box } from '../core/geometry/box';
 import { edgeLength } from '../core/geometry/edge-length';
 import { Problem } from '../core/problem';
 import { type Cell, type Cells, isBlank, readChoice, readNumber } from '../tables/cell';
-import { answer } from './answer';
+import { answer, IN_PERCENT, measured } from './answer';
 import { readLength, readLengthOr, readOutline } from './arguments';
 
 /** Knife room and edge trim where nothing else is said, mm: the same as in Bottom stock. */
@@ -114,7 +114,7 @@ export function piecesPerSheet(
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
  * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
- * @returns {number} Share of the whole sheet, 0 to 1.
+ * @returns {any} Share of the whole sheet, 0 to 1.
  */
 export function areaUse(
   outline: any[][],
@@ -123,11 +123,11 @@ export function areaUse(
   knife_room?: any,
   edge_trim?: any,
   lies?: any,
-): number {
-  return answer(() => {
+): any {
+  return measured(() => {
     const { ring, format, count } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies);
     return (count * area(ring)) / (format.width * format.length);
-  });
+  }, IN_PERCENT);
 }
 
 /**
@@ -136,11 +136,12 @@ export function areaUse(
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 0.
  * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
- * @returns {number} Share of the cutting area, 0 to 1.
+ * @returns {any} Share of the cutting area, 0 to 1.
  */
-export function firstWaste(outline: any[][], knife_room?: any, lies?: any): number {
-  return answer(() =>
-    firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(lies)),
+export function firstWaste(outline: any[][], knife_room?: any, lies?: any): any {
+  return measured(
+    () => firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(lies)),
+    IN_PERCENT,
   );
 }
 

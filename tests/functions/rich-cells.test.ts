@@ -49,7 +49,7 @@ describe('cells that come with more than their value', () => {
     const [pairage, ...others] = planArguments();
     const noted = pairage!.map((row, at) => [...row, at === 0 ? 'My notes' : error('#N/A')]);
     expect(plain.call('ORDER', noted, ...others)).toEqual(plain.call('ORDER', pairage, ...others));
-  });
+  }, 60_000);
 });
 
 describe('answers with a unit', () => {
