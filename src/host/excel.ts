@@ -1,4 +1,5 @@
 import type { Cells } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/plan-input';
 import type { Area, SheetPlan, WorkbookPlan } from '../workbook/workbook';
 import { cellAddress } from './address';
 import { asTyped } from './excel/as-typed';
@@ -19,6 +20,9 @@ const contentRests = 500;
 /** The same for the selection, which moves with each press of an arrow key. */
 const selectionRests = 100;
 
+/** Input tables with the names that they are given where those are free. */
+const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, tableNames([name])[0] as string] as const);
+
 /** The office suite's workbook. Works on sheets that it has made; all others it leaves alone. */
 export class ExcelHost implements Host {
   readonly name = 'office';
@@ -29,7 +33,8 @@ export class ExcelHost implements Host {
   async load(plan: WorkbookPlan): Promise<boolean> {
     const before = await run(async (context) => {
       const { made, sheets, tables } = await this.found(context);
-      const changed = sheets.length > 0 && (await contentOf(context, sheets, [...tables.values()])) !== made.content;
+      const own = Object.keys(made.tables).flatMap((name) => tables.get(name) ?? []);
+      const changed = sheets.length > 0 && (await contentOf(context, sheets, own)) !== made.content;
       return { changed, names: sheets.map(({ name }) => name) };
     });
     if (before.changed && !(await this.ask(question(plan.name, before.names)))) return false;
@@ -165,27 +170,28 @@ export class ExcelHost implements Host {
   }> {
     const made = await readMade(context);
     const sheets = made.sheets.map((id) => context.workbook.worksheets.getItemOrNullObject(id).load('id, name'));
-    const tables = Object.entries(made.tables).map(
-      ([name, id]) => [name, context.workbook.tables.getItemOrNullObject(id).load('id, name')] as const,
-    );
+    const item = (key: string) => context.workbook.tables.getItemOrNullObject(key).load('id, name');
+    const tables = Object.entries(made.tables).map(([name, id]) => [name, item(id)] as const);
+    // A workbook that came as a file has no note of what was made: there they go by the names that tables are given.
+    const named = usualNames.map(([name, called]) => [name, item(called)] as const);
     await context.sync();
     return {
       made,
       sheets: sheets.filter((sheet) => !sheet.isNullObject),
-      tables: new Map(tables.filter(([, table]) => !table.isNullObject)),
+      tables: new Map([...named, ...tables].filter(([, table]) => !table.isNullObject)),
     };
   }
 
   /** Takes away what was made before and makes the plan's sheets: the new ones first, since one must always be there. */
   private async replace(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
     const { workbook } = context;
-    const { sheets: old, tables: oldTables } = await this.found(context);
+    const { made, sheets: old } = await this.found(context);
     workbook.worksheets.load('items/id, items/name');
     workbook.tables.load('items/id, items/name');
     workbook.names.load('items/name');
     await context.sync();
     const oldIds = new Set(old.map(({ id }) => id));
-    const oldTableIds = new Set([...oldTables.values()].map(({ id }) => id));
+    const oldTableIds = new Set(Object.values(made.tables));
     const others = workbook.worksheets.items.filter(({ id }) => !oldIds.has(id)).map(({ name }) => name);
     const names = freeNames(
       plan.sheets.map(({ name }) => name),

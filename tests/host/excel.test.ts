@@ -273,6 +273,20 @@ describe('the office suite as a host', () => {
       expect((await host.tables()).size).toBe(0);
     });
 
+    it('of a workbook that came as a file are found by their names, and are not taken for its own', async () => {
+      suite.addTable(suite.sheet('Sheet1'), 'LastsTable', { row: 0, column: 0, rows: 2, columns: 1 });
+      suite.set('Sheet1', 0, 0, { value: 'Last' });
+      suite.set('Sheet1', 1, 0, { value: 'Low 12' });
+      expect(Object.fromEntries(await host.tables())).toEqual({ Lasts: [['Last'], ['Low 12']] });
+      await host.load(demo);
+      expect(suite.sheet('Sheet1').cells.size).toBe(2);
+      expect((await host.tablePlace('Lasts'))?.sheet).toBe('Lasts');
+      expect(suite.tables.map(({ name }) => name)).toContain('LastsTable2');
+      await host.load(demo);
+      expect(suite.tables.map(({ name }) => name)).toContain('LastsTable');
+      expect(ask).not.toHaveBeenCalled();
+    });
+
     it('are written in one block, shorter ones with blanks below', async () => {
       await host.load(small);
       await host.writeTable('Bottom stock', [['Foam 8', null]]);
