@@ -21,6 +21,7 @@ export interface Findings {
 const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
   fuzz: async () => (await import('./fuzz')).fuzz,
   plan: async () => (await import('./plan')).plan,
+  yield: async () => (await import('./yield')).yieldOfPieces,
 };
 
 async function main(): Promise<void> {

@@ -1,0 +1,117 @@
+import { densestRows } from '../../src/core/cutting/densest-rows';
+import { firstWaste } from '../../src/core/cutting/first-waste';
+import { groundOf } from '../../src/core/cutting/pattern';
+import { piecesPerSheet } from '../../src/core/cutting/pieces-per-sheet';
+import type { Way } from '../../src/core/cutting/way';
+import { area } from '../../src/core/geometry/area';
+import type { Ring } from '../../src/core/geometry/ring';
+import { complaints } from '../core/cutting/oracle';
+import { regular, soleLike, tee } from '../core/cutting/outlines';
+import type { Findings } from './main';
+import { median, referenceLoop } from './reference-loop';
+
+/** Densities within this of the exact one count as reached. */
+const EXACTLY = 1e-5;
+
+const ANY: Way = { kind: 'any' };
+const HALF_TURNS: Way = { kind: 'endForEnd' };
+
+/** Outlines whose greatest density is known, with where it is known from. */
+const ANCHORS: readonly { readonly what: string; readonly ring: Ring; readonly density: number }[] = [
+  {
+    what: 'regular pentagon (Hales and Kusner 2016)',
+    ring: regular(5),
+    density: (5 - Math.sqrt(5)) / 3,
+  },
+  {
+    what: 'triangle, which tiles (derived)',
+    ring: [
+      [0, 0],
+      [100, 10],
+      [30, 70],
+    ],
+    density: 1,
+  },
+  {
+    what: 'rectangle, which tiles (derived)',
+    ring: [
+      [0, 0],
+      [266, 0],
+      [266, 96],
+      [0, 96],
+    ],
+    density: 1,
+  },
+  {
+    what: 'quadrilateral of four unlike sides, which tiles (derived)',
+    ring: [
+      [0, 0],
+      [100, 10],
+      [120, 80],
+      [-10, 50],
+    ],
+    density: 1,
+  },
+  {
+    what: 'quadrilateral with an inward corner, which tiles (derived)',
+    ring: [
+      [0, 0],
+      [100, -40],
+      [30, 10],
+      [60, 90],
+    ],
+    density: 1,
+  },
+  { what: 'T of four squares, which tiles (derived)', ring: tee, density: 1 },
+];
+
+const SHEET = { length: 900, width: 600, knifeRoom: 0, edgeTrim: 0 };
+
+/** What the worked case of a sole-like piece, 87 × 270 mm, is to reach on a sheet without gaps. */
+const COUNTS: readonly { readonly what: string; readonly way: Way; readonly least: number }[] = [
+  { what: 'soles on 600 × 900, any way', way: ANY, least: 25 },
+  { what: 'soles on 600 × 900, half turns', way: HALF_TURNS, least: 24 },
+];
+
+const RUNS = 5;
+
+/** Median time of a piece of work once the engine knows it, ms, and what it came to. */
+function timed<T>(work: () => T): { readonly ms: number; readonly result: T } {
+  let result = work();
+  const times = Array.from({ length: RUNS }, () => {
+    const start = performance.now();
+    result = work();
+    return performance.now() - start;
+  });
+  return { ms: median(times), result };
+}
+
+/** How densely one piece is laid, against what is known to be possible, and what it takes. */
+export function yieldOfPieces(): Findings {
+  const loop = referenceLoop();
+  const sole = soleLike(270, 60);
+  const taken = (ms: number) => ({
+    ms: Math.round(ms * 100) / 100,
+    'reference loops': Math.round((ms / loop) * 1000) / 1000,
+  });
+  const anchors = ANCHORS.map(({ what, ring, density }) => {
+    const { ms, result } = timed(() => 1 - firstWaste(ring, 0, ANY));
+    const holds = Math.abs(result - density) <= EXACTLY;
+    return { what, found: Number(result.toFixed(6)), wanted: Number(density.toFixed(6)), holds, ...taken(ms) };
+  });
+  const counts = COUNTS.map(({ what, way, least }) => {
+    const { ms, result } = timed(() => piecesPerSheet(sole, SHEET, way));
+    const pieces = [{ key: 'sole', ring: sole, count: result.count, way }];
+    const sound = complaints(pieces, SHEET, [result.placements]).length === 0;
+    return { what, found: result.count, wanted: least, holds: sound && result.count >= least, ...taken(ms) };
+  });
+  const rows = [ANY, HALF_TURNS].map((way) => {
+    const { ms, result } = timed(() => densestRows(sole, 0, way));
+    const what = way === ANY ? 'densest rows, 60 vertices, any way' : 'densest rows, 60 vertices, half turns';
+    return { what, found: Number((area(sole) / groundOf(result)).toFixed(6)), ...taken(ms) };
+  });
+  return {
+    lines: [...anchors, ...counts, ...rows, { what: 'reference loop', ...taken(loop) }],
+    holds: [...anchors, ...counts].every(({ holds }) => holds),
+  };
+}
