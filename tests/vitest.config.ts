@@ -14,6 +14,8 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          // A busy machine may starve the browser. The report names each test that was run twice.
+          retry: 1,
         },
       },
     ],

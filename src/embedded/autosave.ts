@@ -28,6 +28,10 @@ const handover = 1500;
  */
 export function autosave(injector: Injector, host: Host, saved: SavedWorkbook, listener: AutosaveListener): void {
   let changed = false;
+  // From the first on: what is changed while another tab still lets go counts as well.
+  injector.get(ICommandService).onCommandExecuted(({ type }) => {
+    if (type === CommandType.MUTATION) changed = true;
+  });
   const save = async (): Promise<void> => {
     if (!changed) return;
     changed = false;
@@ -39,12 +43,12 @@ export function autosave(injector: Injector, host: Host, saved: SavedWorkbook, l
   };
   const begin = () => {
     listener.keeping();
-    injector.get(ICommandService).onCommandExecuted(({ type }) => {
-      if (type === CommandType.MUTATION) changed = true;
-    });
     host.onContent(() => void save());
-    // A page that is left at once has not waited for its content to rest.
-    addEventListener('pagehide', () => void save());
+    addEventListener('pagehide', () => {
+      // A page that is left at once has not waited for its content to rest.
+      if (changed) saved.saveLeaving(snapshot(injector));
+      void save();
+    });
     document.addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'hidden') void save();
     });

@@ -21,6 +21,8 @@ const key = 'workbook';
 const aside = 'damaged workbook';
 /** Stands while a saved workbook is being opened. If it still does at the next visit, opening it ended the page. */
 const opening = 'opening';
+/** Name under which a page that is being left puts its workbook in the storage that writes at once. */
+const leaving = 'solebench leaving';
 
 /** The maker's workbook as this browser keeps it between visits. */
 export class SavedWorkbook {
@@ -33,6 +35,7 @@ export class SavedWorkbook {
   /** What the last visit left. A workbook that cannot be opened is put aside, so that it never stands in the way. */
   async find(): Promise<Found> {
     try {
+      await this.takeIn();
       const saved = await get<unknown>(key, this.store);
       if (saved === undefined) return { kind: 'none' };
       const failedBefore = (await get<unknown>(opening, this.store)) !== undefined;
@@ -61,6 +64,28 @@ export class SavedWorkbook {
       store.transaction.commit();
       return promisifyRequest(store.transaction);
     });
+    localStorage.removeItem(leaving);
+  }
+
+  /**
+   * Keeps the workbook of a page on its way out, before this returns: what the database is given then is sometimes lost.
+   * A workbook too large for this storage has the database alone.
+   */
+  saveLeaving(workbook: IWorkbookData): void {
+    const saved: Saved = { version: snapshotVersion, workbook };
+    try {
+      localStorage.setItem(leaving, JSON.stringify(saved));
+    } catch {
+      localStorage.removeItem(leaving);
+    }
+  }
+
+  /** Moves what the page before left on its way out to where workbooks are kept. */
+  private async takeIn(): Promise<void> {
+    const left = localStorage.getItem(leaving);
+    if (left === null) return;
+    await set(key, parsed(left), this.store);
+    localStorage.removeItem(leaving);
   }
 
   /** Keeps what cannot be opened where nothing overwrites it but the next such one. */
@@ -68,6 +93,15 @@ export class SavedWorkbook {
     await set(aside, saved, this.store);
     await del(key, this.store);
     await del(opening, this.store);
+  }
+}
+
+/** A text that is not whole stays as it is, for {@link workbookIn} to refuse. */
+function parsed(json: string): unknown {
+  try {
+    return JSON.parse(json);
+  } catch {
+    return json;
   }
 }
 
