@@ -104,15 +104,24 @@ const STEEPEST_SEAT = 30;
 export function fittedProfile(measures: ProfileMeasures, waistHeight: number): Profile {
   const place = waistPlace(measures.length);
   const heightWith = (seatPitch: number) => atLength(modelProfile({ ...measures, seatPitch }), place).z;
-  // A steeper seat falls earlier, so the waist stands lower; a pitch that falls past the ground is no pitch at all.
-  const steepest = Math.min(
-    STEEPEST_SEAT,
-    (0.98 * Math.asin(Math.min(1, measures.heelHeight / (measures.length / 4)))) / RADIAN,
-  );
+  // A steeper seat falls earlier, so the waist stands lower; a pitch that alone falls to the ground is no pitch at all.
+  const steepest =
+    measures.heelHeight > 0
+      ? (rootOfRising((p) => leastDrop(measures.length, p) - 0.98 * measures.heelHeight, 0, STEEPEST_SEAT) ??
+        STEEPEST_SEAT)
+      : 0;
   const pitch =
     rootOfRising((p) => waistHeight - heightWith(p), 0, steepest, 30) ?? (waistHeight > heightWith(0) ? 0 : steepest);
   const profile = modelProfile({ ...measures, seatPitch: pitch });
   return { ...profile, source: 'fitted', misfit: Math.abs(atLength(profile, place).z - waistHeight) };
+}
+
+/** How far a bottom falls at least whose seat has a pitch, degrees: behind the breast, and where it turns to a level shank. */
+function leastDrop(length: number, pitch: number): number {
+  const breast = length / 4;
+  const rise = RISE * (treadLine(length) - breast);
+  const turning = (s: number) => Math.sin(pitch * RADIAN * (1 - smoothStep((s - breast) / rise)));
+  return breast * Math.sin(pitch * RADIAN) + integrate(turning, breast, breast + rise);
 }
 
 function sampled(length: number, heelHeight: number, slopeAt: (s: number) => number): Profile {
