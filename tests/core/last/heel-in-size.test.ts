@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { heelInSize } from '../../../src/core/last/heel-in-size';
+import { lastOf } from '../samples';
+
+const grouped = lastOf({ 'Size groups': '36-38, 39-41, 42-44', 'Heel per group': 3 });
+
+describe('heelInSize', () => {
+  it('is held within a group and steps from group to group (common practice)', () => {
+    expect([36, 37, 38, 39, 41, 42, 44].map((size) => heelInSize(grouped, size))).toEqual([40, 40, 40, 43, 43, 46, 46]);
+  });
+
+  it('steps downward where the base size stands higher', () => {
+    const base = lastOf({ 'Base size': 42, 'Size groups': '36-38, 39-41, 42-44', 'Heel per group': 3 });
+    expect(heelInSize(base, 37)).toBe(34);
+  });
+
+  it('is the same in all sizes without groups, and where nothing is added', () => {
+    expect(heelInSize(lastOf(), 30)).toBe(40);
+    expect(heelInSize(lastOf({ 'Size groups': '36-38, 39-41' }), 45)).toBe(40);
+  });
+
+  it('gives a size between two groups, come from another system, to the nearest', () => {
+    expect(heelInSize(grouped, 38.3)).toBe(40);
+    expect(heelInSize(grouped, 38.7)).toBe(43);
+  });
+
+  it('refuses a size that stands in none of the groups', () => {
+    expect(() => heelInSize(grouped, 46)).toThrow('size groups: size 46 stands in none of them; add it to one');
+    expect(() => heelInSize(grouped, 35)).toThrow('size 35');
+  });
+});

@@ -1,0 +1,67 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { area } from '../../../src/core/geometry/area';
+import { box } from '../../../src/core/geometry/box';
+import { crossesItself } from '../../../src/core/geometry/crosses-itself';
+import type { Point, Ring } from '../../../src/core/geometry/ring';
+import { outlineModel } from '../../../src/core/last/outline-model';
+
+const measures = { length: 252, tread: 84, waist: 56, seat: 58, swing: 0 };
+
+/** Width of an outline at a place along it. */
+function widthAt(ring: Ring, x: number): number {
+  const ys = ring.flatMap(([ax, ay], i) => {
+    const [bx, by] = ring[(i + 1) % ring.length] as Point;
+    return ax <= x !== bx <= x ? [ay + ((x - ax) / (bx - ax)) * (by - ay)] : [];
+  });
+  return Math.max(...ys) - Math.min(...ys);
+}
+
+describe('outlineModel', () => {
+  it('is as wide as measured at seat line and tread line, L/6 from the back and L/3 from the toe (The Manufacture of Boots and Shoes, 1902)', () => {
+    const ring = outlineModel(measures);
+    expect(widthAt(ring, 42)).toBeCloseTo(58, 0);
+    expect(widthAt(ring, 168)).toBeCloseTo(84, 0);
+  });
+
+  it('is nowhere between them narrower than the waist by more than a millimetre', () => {
+    const ring = outlineModel(measures);
+    const narrowest = Math.min(...Array.from({ length: 120 }, (_, i) => widthAt(ring, 45 + i)));
+    expect(Math.abs(narrowest - 56)).toBeLessThan(1);
+  });
+
+  it('is exactly as long as the bottom, from the back at 0', () => {
+    const { left, right } = box(outlineModel(measures));
+    expect(left).toBeCloseTo(0, 1);
+    expect(right).toBeCloseTo(252, 1);
+  });
+
+  it('swings the forepart outward and leaves the seat', () => {
+    const [straight, swung] = [outlineModel(measures), outlineModel({ ...measures, swing: 6 })];
+    const topIn = (ring: Ring, from: number, to: number) =>
+      Math.max(...ring.filter(([x]) => x >= from && x <= to).map(([, y]) => y));
+    expect(topIn(swung, 150, 190) - topIn(straight, 150, 190)).toBeCloseTo(6, 0);
+    expect(topIn(swung, 20, 50)).toBeCloseTo(topIn(straight, 20, 50), 0);
+  });
+
+  it('is a sound counter-clockwise outline for any measures that lasts have', () => {
+    const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    fc.assert(
+      fc.property(
+        mm(120, 330),
+        mm(0.24, 0.42),
+        mm(0.5, 0.9),
+        mm(0.55, 0.85),
+        mm(-8, 12),
+        (length, slender, waist, seat, swing) => {
+          const tread = length * slender;
+          const ring = outlineModel({ length, tread, waist: waist * tread, seat: seat * tread, swing });
+          expect(area(ring)).toBeGreaterThan(0.5 * length * tread);
+          expect(area(ring)).toBeLessThan(length * tread);
+          expect(crossesItself(ring)).toBe(false);
+        },
+      ),
+      { seed: 14 },
+    );
+  });
+});

@@ -1,0 +1,138 @@
+import type { Stock } from '../../src/core/build/stock';
+import type { Style } from '../../src/core/build/style';
+import type { Last } from '../../src/core/last/last';
+import type { PlanInput, Rate } from '../../src/core/plan/inputs';
+import { lastsTable, toLast } from '../../src/tables/lasts';
+import { readPlan } from '../../src/tables/plan-input';
+import { ratesTable } from '../../src/tables/rates';
+import { type Reading, readTable } from '../../src/tables/read';
+import type { Columns, Table } from '../../src/tables/schema';
+import { stockTable, toStock } from '../../src/tables/stock';
+import { stylesTable, toStyle } from '../../src/tables/styles';
+
+/**
+ * Records for the tests, read from cells by the tables' own reader: what a test does not name is what a blank cell means.
+ * All lasts, styles and stocks are invented.
+ */
+export type Named = Readonly<Record<string, unknown>>;
+
+/** A table of cells from records by heading. */
+export function cellsOf(records: readonly Named[]): unknown[][] {
+  const headings = [...new Set(records.flatMap((record) => Object.keys(record)))];
+  return [
+    // Headings that are sizes are numbers in a sheet.
+    headings.map((heading) => (/^\d+(\.\d+)?$/.test(heading) ? Number(heading) : heading)),
+    ...records.map((record) => headings.map((heading) => record[heading] ?? '')),
+  ];
+}
+
+function rowOf<C extends Columns>(table: Table<C>, named: Named): Reading<C>['rows'][number] {
+  const { rows, problems } = readTable(table, cellsOf([named]));
+  if (problems[0]) throw problems[0];
+  if (!rows[0]) throw new Error('The record is blank.');
+  return rows[0];
+}
+
+export const ROUND: Named = {
+  Last: 'Round',
+  System: 'EU',
+  'Base size': 38,
+  'Bottom length': 252,
+  'Heel height': 40,
+  'Toe spring': 8,
+  Tread: 84,
+  Waist: 56,
+  Seat: 58,
+  Swing: 3,
+  'Pairs on hand': 2,
+};
+
+export function lastOf(named: Named = {}): Last {
+  return toLast(rowOf(lastsTable, { ...ROUND, ...named }));
+}
+
+export function styleOf(named: Named = {}): Style {
+  return toStyle(rowOf(stylesTable, { Style: 'Sorrel', Last: 'Round', ...named }));
+}
+
+export const CORK_7: Named = { Stock: 'Cork 7', Material: 'cork', Thick: 7, Width: 500, Length: 1000, Density: 250 };
+export const CORK_3: Named = { ...CORK_7, Stock: 'Cork 3', Thick: 3 };
+export const FOAM_8: Named = { ...CORK_7, Stock: 'Foam 8', Material: 'foam', Thick: 8, Density: 200 };
+export const BEND_4: Named = { ...CORK_7, Stock: 'Bend 4', Material: 'leather', Thick: 4, Density: 1000 };
+export const RUBBER_4: Named = { ...CORK_7, Stock: 'Rubber 4', Material: 'rubber', Thick: 4, Density: 1150 };
+export const RUBBER_6: Named = { ...RUBBER_4, Stock: 'Rubber 6', Thick: 6 };
+export const CALF_1: Named = { ...BEND_4, Stock: 'Calf 1', Thick: 1.2 };
+export const BOARD_2: Named = { ...CORK_7, Stock: 'Board 2', Material: 'board', Thick: 2, Density: 900 };
+export const STOCKS: readonly Named[] = [CORK_7, CORK_3, FOAM_8, BEND_4, RUBBER_4, RUBBER_6, CALF_1, BOARD_2];
+
+export function stockOf(named: Named = {}): Stock {
+  return toStock(rowOf(stockTable, { ...CORK_7, ...named }));
+}
+
+/** Finds a sample stock by its code, as a style's build asks for it. */
+export function findSample(code: string): Stock {
+  const named = STOCKS.find(({ Stock }) => Stock === code);
+  if (!named) throw new Error(`There is no sample ${code}.`);
+  return stockOf(named);
+}
+
+export function ratesOf(...named: readonly Named[]): readonly Rate[] {
+  return named.map((one, i) => ({ ...rowOf(ratesTable, { Item: `Rate ${i}`, ...one }), row: i + 1 }));
+}
+
+/** The tables of a plan by their argument, as records by heading. */
+export interface NamedTables {
+  readonly pairage?: readonly Named[];
+  readonly styles?: readonly Named[];
+  readonly lasts?: readonly Named[];
+  readonly stock?: readonly Named[];
+  readonly rates?: readonly Named[];
+  readonly outlines?: readonly Named[];
+  readonly layouts?: readonly Named[];
+}
+
+/** A wedge on platform and outsole, and the usual stocks. */
+export const USUAL_TABLES: Required<NamedTables> = {
+  pairage: [{ Style: 'Sorrel', 37: 2, 38: 3, 39: 1 }],
+  styles: [
+    {
+      Style: 'Sorrel',
+      Last: 'Round',
+      Raise: 'wedge',
+      Lifts: 'Cork 7, Cork 3',
+      Platform: 'Foam 8',
+      Outsole: 'Rubber 4',
+      Rasping: 2,
+    },
+  ],
+  lasts: [ROUND],
+  stock: STOCKS,
+  rates: [
+    { Item: 'Work', Value: 30, Counts: 'money an hour' },
+    { Item: 'Adhesive', Value: 14, Counts: 'money a litre' },
+    { Item: 'Adhesive', Value: 3.5, Counts: 'm² a litre' },
+  ],
+  outlines: [],
+  layouts: [],
+};
+
+/** Tables as a host hands them over, the usual ones where nothing else is given. */
+export function planCells(tables: NamedTables = {}) {
+  const { pairage, styles, lasts, stock, rates, outlines, layouts } = { ...USUAL_TABLES, ...tables };
+  return {
+    pairage: cellsOf(pairage),
+    styles: cellsOf(styles),
+    lasts: cellsOf(lasts),
+    stock: cellsOf(stock),
+    rates: cellsOf(rates),
+    outlines: cellsOf(outlines),
+    layouts: cellsOf(layouts),
+  };
+}
+
+/** The input of a plan from tables without a slip. */
+export function inputOf(tables: NamedTables = {}): PlanInput {
+  const { plan, problems } = readPlan(planCells(tables));
+  if (problems[0]) throw problems[0];
+  return plan.input;
+}
