@@ -105,7 +105,8 @@ function twoBlocks(choices: readonly Rows[], sheet: Rectangle): readonly Block[]
       if (first.count + second.count > most) {
         most = first.count + second.count;
         best = [
-          { ...first, rectangle: near },
+          // Drawn in to what it uses: rows across the sheet begin at the far side of their rectangle.
+          { ...first, rectangle: { ...sheet, [side]: used } },
           { ...second, rectangle: far },
         ];
       }

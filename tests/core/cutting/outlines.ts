@@ -46,6 +46,18 @@ export const tee: Ring = [
   [10, 10],
 ];
 
+/** A hook, which holds another one that is turned end for end. */
+export const hook: Ring = [
+  [0, 0],
+  [40, 0],
+  [40, 30],
+  [30, 30],
+  [30, 10],
+  [10, 10],
+  [10, 80],
+  [0, 80],
+];
+
 /** Any outline about a middle: round, starred and thin, with corners that all but lie on a line. */
 export const anyOutline: fc.Arbitrary<Ring> = fc
   .record({

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { piecesPerSheet } from '../../../src/core/cutting/pieces-per-sheet';
 import type { Way } from '../../../src/core/cutting/way';
 import { complaints } from './oracle';
-import { anyOutline, rectangle, soleLike } from './outlines';
+import { anyOutline, hook, rectangle, soleLike } from './outlines';
 
 const CORK = { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 };
 const BARE = { length: 900, width: 600, knifeRoom: 0, edgeTrim: 0 };
@@ -26,6 +26,10 @@ describe('piecesPerSheet', () => {
     const { count, bound } = piecesPerSheet(rectangle(90, 60), BARE, { kind: 'oneWay' });
     expect(count).toBe(100);
     expect(bound).toBe(100);
+  });
+
+  it('keeps two blocks apart where rows run across the first', () => {
+    expect(piecesPerSheet(hook, BARE, { kind: 'endForEnd' }).count).toBeGreaterThanOrEqual(284);
   });
 
   it('throws a problem for a piece larger than the sheet', () => {
