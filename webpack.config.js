@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 import CopyPlugin from 'copy-webpack-plugin';
 import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
+import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
 
@@ -61,44 +62,29 @@ const functions = {
       apply: (compiler) =>
         compiler.hooks.thisCompilation.tap('FunctionHelp', (compilation) => {
           const { PROCESS_ASSETS_STAGE_ADDITIONS: stage } = webpack.Compilation;
-          compilation.hooks.processAssets.tap({ name: 'FunctionHelp', stage }, () => describeFunctions(compilation));
+          compilation.hooks.processAssets.tapPromise({ name: 'FunctionHelp', stage }, () =>
+            describeFunctions(compilation),
+          );
         }),
     },
   ],
 };
 
-/** Completes functions.json by what docstrings cannot say, and writes the help page from it. */
-function describeFunctions(compilation) {
+/** Completes functions.json by what docstrings cannot say, and writes the help from it. */
+async function describeFunctions(compilation) {
   const asset = compilation.getAsset('functions.json');
   if (!asset) return; // Its plugin has reported why there is none.
-  const template = path('src/office/help.html');
-  compilation.fileDependencies.add(template);
+  const guide = path('src/help/office.md');
+  compilation.contextDependencies.add(path('src/help'));
   const { functions, ...rest } = JSON.parse(asset.source.source());
-  const described = functions.map((one) => ({ ...one, helpUrl: `${address}help.html#${one.id}` }));
+  const described = functions.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.
   const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);
   compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
-  compilation.emitAsset(
-    'help.html',
-    new webpack.sources.RawSource(helpPage(readFileSync(template, 'utf8'), functions)),
-  );
-}
-
-/** The help page with its list of functions. */
-function helpPage(template, functions) {
-  const plain = (text) => text.replace(/[&<>]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;' })[sign]);
-  const sections = [...functions]
-    .sort((a, b) => a.name.localeCompare(b.name))
-    .map(({ id, name, description, parameters }) => {
-      const list = parameters.map((one) => (one.optional ? `[${one.name}]` : one.name)).join(', ');
-      const meanings = parameters.map((one) => `<dt>${plain(one.name)}</dt><dd>${plain(one.description)}</dd>`);
-      return [
-        `<h3 id="${id}">SOLEBENCH.${name}(${plain(list)})</h3>`,
-        `<p>${plain(description)}</p>`,
-        `<dl>${meanings.join('')}</dl>`,
-      ].join('\n');
-    });
-  return template.replace(/<!-- The build puts the functions here[^>]*-->/, () => sections.join('\n'));
+  const { helpSite } = await tsImport('./src/help/site.ts', import.meta.url);
+  for (const [name, html] of helpSite({ ...rest, functions }, readFileSync(guide, 'utf8'))) {
+    compilation.emitAsset(`help/${name}`, new webpack.sources.RawSource(html));
+  }
 }
 
 /**
@@ -169,13 +155,17 @@ const renderer = {
 const page = {
   ...common('page'),
   target: ['web', 'es2022'],
-  entry: Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
+  entry: {
+    ...Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
+    'help/find': './src/help/find.ts',
+  },
   externals: globals,
   plugins: [
     new CopyPlugin({
       patterns: [
         ...joined,
         { from: 'src/{embedded,drawing,taskpane}/*.{html,css,svg}', to: '[name][ext]' },
+        { from: 'src/help/help.css', to: 'help/[name][ext]' },
         {
           from: 'package-lock.json',
           to: 'third-party-notices.txt',

@@ -4,13 +4,15 @@ const layers = {
   tables: ['core'],
   workbook: ['tables', 'core'],
   functions: ['tables', 'core'],
+  workings: ['functions', 'tables', 'core'],
   search: ['core'],
   drawing: ['tables', 'core'],
   exchange: ['drawing', 'workbook', 'tables', 'core'],
   host: ['workbook', 'tables', 'core'],
-  taskpane: ['host', 'drawing', 'exchange', 'workbook', 'tables', 'core'],
+  taskpane: ['workings', 'functions', 'host', 'drawing', 'exchange', 'workbook', 'tables', 'core'],
   embedded: ['taskpane', 'host', 'exchange', 'workbook', 'tables', 'core'],
   office: ['taskpane', 'host', 'exchange', 'workbook', 'tables', 'core'],
+  help: ['cli', 'workings', 'functions', 'workbook', 'tables', 'core'],
   cli: ['embedded', 'exchange', 'workbook', 'functions', 'tables', 'core'],
 };
 

@@ -41,6 +41,18 @@ describe('a custom function in the grid', () => {
     await sheet.shows('F6', '["a",null,[true,null],"object"]');
   });
 
+  it('takes a decimal comma in cells and text, and says what parts arguments where semicolons do not', async () => {
+    const { sheet } = await open();
+    await sheet.enter('F5', '45,5');
+    await sheet.enter('F6', '=SOLEBENCH.LAYERS(F5,"7,0")');
+    await sheet.shows('F6', 'F6. 7. ');
+    await sheet.enter('F7', '=SOLEBENCH.LAYERS(45.5;7)');
+    await sheet.shows(
+      'F7',
+      'F7. #VALUE!. LAYERS takes 2 to 3 arguments, not 1; here a comma parts arguments and a point is the decimal mark',
+    );
+  });
+
   it('spills a table, and #SPILL! says what stands in its way', async () => {
     const { sheet } = await open();
     await sheet.shows('B12', 'B12. 16.0');

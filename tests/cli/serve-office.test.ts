@@ -47,25 +47,30 @@ describe('serving to the office suite', () => {
     expect(days).toBeGreaterThan(300);
   });
 
-  it.each(['taskpane.html', 'help.html', 'index.html', 'functions.js', 'functions.json', 'icon-32.png'])(
-    'sends %s without leave for inline scripts or eval, and lets itself be framed',
-    async (name) => {
-      const headers = await headersOf(name);
-      expect(headers.status).toBe('200');
-      const policy = headers['content-security-policy'] ?? '';
-      expect(policy).toContain("default-src 'none'");
-      expect(policy).not.toMatch(/unsafe|frame-ancestors| \*/);
-      expect(headers['x-frame-options']).toBeUndefined();
-      expect(headers['x-content-type-options']).toBe('nosniff');
-    },
-  );
+  it.each([
+    'taskpane.html',
+    'help/index.html',
+    'help/layers.html',
+    'index.html',
+    'functions.js',
+    'functions.json',
+    'icon-32.png',
+  ])('sends %s without leave for inline scripts or eval, and lets itself be framed', async (name) => {
+    const headers = await headersOf(name);
+    expect(headers.status).toBe('200');
+    const policy = headers['content-security-policy'] ?? '';
+    expect(policy).toContain("default-src 'none'");
+    expect(policy).not.toMatch(/unsafe|frame-ancestors| \*/);
+    expect(headers['x-frame-options']).toBeUndefined();
+    expect(headers['x-content-type-options']).toBe('nosniff');
+  });
 
   it('lets the pane’s page load the suite’s script, and no other page', async () => {
     const scripts = async (name: string) =>
       /script-src ([^;]*)/.exec((await headersOf(name))['content-security-policy'] ?? '')?.[1];
     expect(await scripts('taskpane.html')).toBe("'self' https://appsforoffice.microsoft.com");
     expect(await scripts('index.html')).toBe("'self'");
-    expect(await scripts('help.html')).toBe("'self'");
+    expect(await scripts('help/office.html')).toBe("'self'");
   });
 
   it('lets the suite read the list of functions from its own pages', async () => {

@@ -143,9 +143,9 @@ describe('the description of a function', () => {
     }
   });
 
-  it.each(each)('%s links to its place in the help page', (_name, { id, helpUrl }) => {
+  it.each(each)('%s links to its page of the help', (_name, { id, helpUrl }) => {
     const url = new URL(helpUrl ?? '');
-    expect(`${url.pathname}${url.hash}`).toBe(`/help.html#${id}`);
-    expect(readFileSync('dist/help.html', 'utf8')).toContain(`<h3 id="${id}">`);
+    expect(url.pathname).toBe(`/help/${id.toLowerCase()}.html`);
+    expect(readFileSync(`dist${url.pathname}`, 'utf8')).toContain(`<h1>${id}</h1>`);
   });
 });

@@ -83,12 +83,17 @@ describe('the manifest', () => {
   });
 
   it('names only files that are built', () => {
-    const files = readdirSync('dist');
+    const files = readdirSync('dist', { recursive: true, encoding: 'utf8' });
     const named = urls(built).map((url) => new URL(url).pathname.slice(1));
     expect(named.length).toBeGreaterThan(10);
     expect(named.filter((name) => !files.includes(name))).toEqual([]);
-    const anchors = urls(built).flatMap((url) => new URL(url).hash.slice(1) || []);
-    for (const anchor of anchors) expect(readFileSync('dist/help.html', 'utf8')).toContain(`id="${anchor}"`);
+    const anchors = urls(built)
+      .map((url) => new URL(url))
+      .filter(({ hash }) => hash);
+    expect(anchors.length).toBeGreaterThan(0);
+    for (const { pathname, hash } of anchors) {
+      expect(readFileSync(`dist${pathname}`, 'utf8')).toContain(`id="${hash.slice(1)}"`);
+    }
   });
 
   it('has each icon in the size that it says', () => {
@@ -136,7 +141,9 @@ describe('a build for another address', () => {
   it('names that address everywhere and this machine nowhere', () => {
     const { status, stderr, stdout } = build('https://example.org/bottoms');
     expect(status, stderr + stdout).toBe(0);
-    for (const name of readdirSync(folder).filter((one) => /\.(html|js|json|xml|css)$/.test(one))) {
+    for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' }).filter((one) =>
+      /\.(html|js|json|xml|css)$/.test(one),
+    )) {
       // The grid's own files have addresses of their makers in them, which they never ask for here.
       if (name.startsWith('grid-')) continue;
       const text = readFileSync(join(folder, name), 'utf8');
@@ -147,7 +154,9 @@ describe('a build for another address', () => {
     const { functions } = JSON.parse(readFileSync(join(folder, 'functions.json'), 'utf8')) as {
       functions: { helpUrl: string; id: string }[];
     };
-    for (const { helpUrl, id } of functions) expect(helpUrl).toBe(`https://example.org/bottoms/help.html#${id}`);
+    for (const { helpUrl, id } of functions) {
+      expect(helpUrl).toBe(`https://example.org/bottoms/help/${id.toLowerCase()}.html`);
+    }
   }, 60_000);
 
   it.each(['http://example.org/', 'example.org', 'https://example.org/?a=1', 'https://example.org/#a'])(

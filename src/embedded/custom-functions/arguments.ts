@@ -47,7 +47,9 @@ export function liftedSize(metadata: FunctionMetadata, given: readonly Argument[
 export function argumentsFor(metadata: FunctionMetadata, given: readonly Argument[], row = 0, column = 0): unknown[] {
   const { least, most } = argumentCount(metadata);
   if (given.length < least || given.length > most) {
-    throw new Failure('#VALUE!', `${metadata.name} takes ${countInWords(least, most)}, not ${given.length}`);
+    const counted = `${metadata.name} takes ${countInWords(least, most)}, not ${given.length}`;
+    // Whoever writes 45,5;7 at home has the parts of one argument or of too many here.
+    throw new Failure('#VALUE!', `${counted}; here a comma parts arguments and a point is the decimal mark`);
   }
   return metadata.parameters.map((parameter, at) =>
     parameter.repeating

@@ -1,0 +1,51 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { loadBundle } from '../bundle';
+import { servedSite } from './site';
+
+/** The part of axe-core that is used here. */
+interface Axe {
+  run(): Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
+}
+
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+
+describe('the help in a browser', () => {
+  const site = servedSite();
+  const open = async (path: string, context: object = {}) =>
+    (await site.open({ path: `help/${path}`, ready: false, context })).page;
+
+  it('finds functions by any of their words, and says so when there are none', async () => {
+    const page = await open('index.html');
+    const count = loadBundle().metadata.length;
+    await page.getByRole('status').getByText(`${count} functions`).waitFor();
+    await page.getByLabel('Find a function').fill('skive angle');
+    await page.getByRole('link', { name: /^SKIVEANGLE/ }).waitFor();
+    await page.getByRole('link', { name: /^PAIRS/ }).waitFor({ state: 'hidden' });
+    await page.getByLabel('Find a function').fill('zzz');
+    await page.getByText('No function is about “zzz”.').waitFor();
+    await page.getByLabel('Find a function').fill('turnededge');
+    await page.getByRole('link', { name: /^TURNEDEDGE/ }).click();
+    await page.getByRole('heading', { level: 1, name: 'TURNEDEDGE' }).waitFor();
+  });
+
+  it.each([
+    ['light', 'index.html'],
+    ['dark', 'index.html'],
+    ['light', 'office.html'],
+    ['dark', 'sizeconvert.html'],
+    ['light', 'order.html'],
+  ] as const)('has no barrier that axe finds, %s, in %s, and fits 320 px', async (colorScheme, path) => {
+    const page = await open(path, { colorScheme, viewport: { width: 320, height: 800 } });
+    await page.evaluate(axe);
+    const { width, findings } = await page.evaluate(async () => {
+      const { violations } = await (Reflect.get(window, 'axe') as Axe).run();
+      return {
+        width: document.documentElement.scrollWidth,
+        findings: violations.map(({ id, nodes }) => `${id}: ${nodes[0]?.html}`),
+      };
+    });
+    expect(findings).toEqual([]);
+    expect(width).toBeLessThanOrEqual(320);
+  });
+});

@@ -1,0 +1,12 @@
+import { readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+
+/** What a maker waits for when the add-in loads, kB as sent: bounds that the project sets itself. */
+const bounds: Readonly<Record<string, number>> = { 'functions.js': 150, 'taskpane.js': 250 };
+
+describe('what the office suite loads', () => {
+  it.each(Object.entries(bounds))('%s is no more than %d kB, compressed', (file, most) => {
+    expect(gzipSync(readFileSync(`dist/${file}`), { level: 9 }).length / 1000).toBeLessThan(most);
+  });
+});
