@@ -37,7 +37,7 @@ export function isBlank(rich: Cell): boolean {
 }
 
 /** Whether a cell holds one of the spreadsheet's error values. */
-function isError(cell: Cell): cell is string {
+export function isError(cell: Cell): cell is string {
   return typeof cell === 'string' && /^#[A-Z0-9/_]+[!?]?$/.test(cell.trim());
 }
 

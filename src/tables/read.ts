@@ -1,5 +1,5 @@
 import { Problem } from '../core/problem';
-import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
+import { bare, type Cell, type Cells, errorIn, isBlank, isError, readNumber } from './cell';
 import type { Column, Columns, Row, Table } from './schema';
 
 /** More rows than this are no bench's table. */
@@ -89,9 +89,17 @@ function missing({ kind, unit, choices }: Column): string {
   return kind === 'number' ? `it is blank; enter a number${unit ? ` in ${unit}` : ''}` : 'it is blank; enter it';
 }
 
-/** A heading without capitals, its white space made one blank: its unit may stand on a line of its own. */
+/** A heading without capitals and the stops that set its unit off, its white space made one blank. */
 function plain(heading: string): string {
-  return heading.trim().toLowerCase().replace(/\s+/g, ' ');
+  return heading
+    .toLowerCase()
+    .replace(/[\s,:;()[\]]+/g, ' ')
+    .trim();
+}
+
+/** Whether what follows a heading can be its unit: a word or two, or a price such as "€ a sheet". */
+function isUnit(rest: string): boolean {
+  return rest.split(' ').length <= 2 || /^\S+ (a|an|per|\/) \S+$/.test(rest);
 }
 
 function readHeadings<C extends Columns>(
@@ -99,26 +107,23 @@ function readHeadings<C extends Columns>(
   line: readonly Cell[],
 ): Found & { readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const at = new Map<string, number>();
+  const at = new Map<string, { readonly column: number; readonly rest: string; readonly given: string }>();
   const sizes: { column: number; size: number }[] = [];
   const sizesSeen = new Set<number>();
   const unknown: string[] = [];
-  const units: Record<string, string> = {};
   const columns = Object.entries(table.columns);
-  const twice = (heading: string) =>
-    problems.push(
-      new Problem(
-        'invalid',
-        { argument: table.argument, table: table.name },
-        `the heading ${heading} stands twice; keep one`,
-      ),
-    );
+  const bad = (reason: string) =>
+    problems.push(new Problem('invalid', { argument: table.argument, table: table.name }, reason));
   line.forEach((rich, i) => {
     const cell = bare(rich);
     if (isBlank(cell)) return;
+    if (errorIn(rich) ?? (typeof cell === 'string' && isError(cell))) {
+      bad(`the heading of column ${i + 1} shows an error; write the heading anew`);
+      return;
+    }
     const size = table.bySize ? asSize(cell) : undefined;
     if (size !== undefined) {
-      if (sizesSeen.has(size)) twice(String(size));
+      if (sizesSeen.has(size)) bad(`the heading ${size} stands twice; keep one`);
       sizesSeen.add(size);
       sizes.push({ column: i, size });
       return;
@@ -128,16 +133,22 @@ function readHeadings<C extends Columns>(
     const match = columns
       .filter(([, { heading }]) => given === plain(heading) || given.startsWith(`${plain(heading)} `))
       .sort(([, a], [, b]) => b.heading.length - a.heading.length)[0];
-    const unitOnly = match && given.slice(plain(match[1].heading).length + 1).split(' ').length <= 2;
-    if (!match || !unitOnly) {
+    const rest = match ? given.slice(plain(match[1].heading).length + 1) : '';
+    if (!match || !isUnit(rest)) {
       unknown.push(String(cell));
       return;
     }
-    const [name, column] = match;
-    if (at.has(name)) twice(column.heading);
-    at.set(name, i);
-    const own = String(cell).trim().replace(/\s+/g, ' ').slice(column.heading.length).trim();
-    if (own) units[name] = own;
+    const [name, { heading, unit = '' }] = match;
+    const found = { column: i, rest, given: String(cell) };
+    const before = at.get(name);
+    // Beside the bare heading, or the heading with its own unit, one with other words after it is a note of the maker's own.
+    const sure = (one: string) => one === '' || one === plain(unit);
+    if (before && sure(before.rest) && !sure(rest)) unknown.push(String(cell));
+    else {
+      if (before && (sure(before.rest) || !sure(rest))) bad(twice(heading, before.given, found.given, sure(rest)));
+      else if (before) unknown.push(before.given);
+      at.set(name, found);
+    }
   });
   const lacking = columns.filter(([name, { required }]) => required && !at.has(name)).map(([, { heading }]) => heading);
   if (lacking.length > 0) {
@@ -149,7 +160,24 @@ function readHeadings<C extends Columns>(
       ),
     );
   }
-  return { at, sizes, unknown, units, problems };
+  const units: Record<string, string> = {};
+  for (const [name, { given }] of at) {
+    const { heading } = table.columns[name] as Column;
+    const own = given
+      .trim()
+      .replace(/\s+/g, ' ')
+      .slice(heading.length)
+      .replace(/^[\s,:;([]+|[\s)\]]+$/g, '');
+    if (own) units[name] = own;
+  }
+  return { at: new Map([...at].map(([name, { column }]) => [name, column])), sizes, unknown, units, problems };
+}
+
+function twice(heading: string, one: string, other: string, sure: boolean): string {
+  const [a, b] = [one, other].map((given) => given.trim().replace(/\s+/g, ' '));
+  return sure || a === b
+    ? `the heading ${heading} stands twice; keep one`
+    : `"${a}" and "${b}" both read as ${heading}; keep one, and word a note of yours otherwise`;
 }
 
 function asSize(cell: Cell): number | undefined {

@@ -1,5 +1,15 @@
 import { type Place, Problem } from '../core/problem';
-import { alternatives, type Cell, type NumberRule, readChoice, readNumber, readText } from './cell';
+import {
+  alternatives,
+  bare,
+  type Cell,
+  cellInWords,
+  isError,
+  type NumberRule,
+  readChoice,
+  readNumber,
+  readText,
+} from './cell';
 
 /** A column of an input table: how its cells are read, and what help, blank tables and drop-downs say of it. */
 export interface Column<T = unknown> {
@@ -51,13 +61,26 @@ export function number(about: NumberAbout): Required<number> {
   };
 }
 
-/** A share: 0.8 or 80 %. */
+/** A share: 0.8 or "80 %". */
 export function share(about: About & { readonly least?: number; readonly most?: number }): Required<number> {
   const { least = 0, most = 1 } = about;
   return {
-    ...column('number', { ...about, format: '0%' }, (cell, place) => readNumber(cell, { least, most }, place)),
+    ...column('number', { ...about, format: '0%' }, (cell, place) => readShare(cell, { least, most }, place)),
     unit: '%',
   };
+}
+
+function readShare(rich: Cell, rule: { readonly least: number; readonly most: number }, place: Place): number {
+  const cell = bare(rich);
+  const percent = typeof cell === 'string' ? /^([^%]*)%\s*$/.exec(cell) : null;
+  const share = percent ? readNumber(percent[1], {}, place) / 100 : readNumber(rich, {}, place);
+  if (share >= rule.least && share <= rule.most) return share;
+  const [least, most] = [rule.least, rule.most].map((bound) => `${Number((100 * bound).toFixed(6))} %`);
+  throw new Problem(
+    'invalid',
+    place,
+    `${cellInWords(cell)} is not possible; give a share from ${least} to ${most}, such as 0.8 or 80 %`,
+  );
 }
 
 export function text(about: About): Required<string> {
@@ -69,11 +92,29 @@ export function sums(about: About): Column<undefined> {
   return { ...column('number', { ...about, format: '0' }, () => undefined), required: false, unread: true };
 }
 
-/** A day: the spreadsheet's day number. */
+/** The spreadsheet counts its days from 30 December 1899. */
+const DAY_0 = Date.UTC(1899, 11, 30);
+const MS_A_DAY = 86_400_000;
+
+/** A day: the spreadsheet's day number, or text such as 2027-06-14. */
 export function date(about: About): Required<number> {
-  return column('date', { ...about, format: 'd mmm' }, (cell, place) =>
-    readNumber(cell, { least: 1, most: 200_000 }, place),
-  );
+  return column('date', { ...about, format: 'd mmm' }, (rich, place) => {
+    const cell = bare(rich);
+    const said = typeof cell === 'string' ? /^\s*(\d{4})-(\d{1,2})-(\d{1,2})\s*$/.exec(cell) : null;
+    if (said) {
+      const [year, month, day] = said.slice(1).map(Number) as [number, number, number];
+      const at = new Date(Date.UTC(year, month - 1, day));
+      if (at.getUTCMonth() === month - 1) return (at.getTime() - DAY_0) / MS_A_DAY;
+    }
+    if (typeof cell === 'string' && cell.trim() !== '' && !isError(cell) && !/^\s*\d+([.,]\d+)?\s*$/.test(cell)) {
+      throw new Problem(
+        'invalid',
+        place,
+        `${cellInWords(cell)} is no day that the sheet knows; enter one such as 2027-06-14`,
+      );
+    }
+    return readNumber(rich, { least: 1, most: 200_000 }, place);
+  });
 }
 
 export function choice<T extends string>(about: About, choices: readonly T[]): Required<T> {

@@ -1,0 +1,248 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import type { Cells } from '../../src/tables/cell';
+import { empty, readTable } from '../../src/tables/read';
+import { choice, defaulted, number, optional, sums, table, text } from '../../src/tables/schema';
+import { sentence } from './sentence';
+
+/** A table that has one column of each kind. */
+const shelf = table({
+  name: 'Shelf',
+  argument: 'shelf',
+  meaning: 'Enter one row a sheet',
+  key: 'code',
+  columns: {
+    code: text({ heading: 'Stock', meaning: '' }),
+    thick: number({ heading: 'Thick', unit: 'mm', meaning: '', least: 0.1, most: 300 }),
+    thickMeasured: optional(number({ heading: 'Thick measured', unit: 'mm', meaning: '', least: 0.1 })),
+    lies: defaulted(choice({ heading: 'Lies', meaning: '' }, ['any way', 'one way'] as const), 'any way' as const),
+    price: optional(number({ heading: 'Price', meaning: '', least: 0 })),
+    all: sums({ heading: 'All', meaning: '' }),
+  },
+  bySize: { meaning: '', rule: { least: 0, whole: true } },
+});
+
+const read = (...cells: unknown[][]) => readTable(shelf, cells);
+const slips = (...cells: unknown[][]) => read(...cells).problems.map(({ message }) => message);
+const HEADINGS = ['Stock', 'Thick'];
+
+describe('readTable', () => {
+  it('finds columns by their headings, in any order', () => {
+    const { rows, problems } = read(['Price', 'Thick', 'Stock'], [3, 7, 'Cork 7'], ['', 4, 'Cork 4']);
+    expect(problems).toEqual([]);
+    expect(rows).toMatchObject([
+      { row: 1, code: 'Cork 7', thick: 7, price: 3 },
+      { row: 2, code: 'Cork 4', thick: 4, price: undefined },
+    ]);
+  });
+
+  it('knows a heading whatever its capitals, white space and unit', () => {
+    const { rows, unknown } = read(['  STOCK ', 'thick\nmm', 'Price € a sheet'], ['Cork 7', 7, 3]);
+    expect(rows).toMatchObject([{ code: 'Cork 7', thick: 7, price: 3 }]);
+    expect(unknown).toEqual([]);
+  });
+
+  it('tells two headings apart of which one begins with the other', () => {
+    const { rows } = read(['Stock', 'Thick measured mm', 'Thick mm'], ['Cork 7', 6.8, 7]);
+    expect(rows).toMatchObject([{ thick: 7, thickMeasured: 6.8 }]);
+  });
+
+  it('knows a heading whose unit is set off by a stop or in brackets', () => {
+    const { rows, unknown, units } = read(['Stock:', 'Thick (mm)', 'Price, £ / sheet'], ['Cork 7', 7, 3]);
+    expect(rows).toMatchObject([{ code: 'Cork 7', thick: 7, price: 3 }]);
+    expect({ unknown, units }).toEqual({ unknown: [], units: { thick: 'mm', price: '£ / sheet' } });
+  });
+
+  it('takes a heading for a note that has words after one that stands bare, before or behind it', () => {
+    for (const line of [
+      ['Stock', 'Stock shelf', 'Thick'],
+      ['Stock shelf', 'Stock', 'Thick'],
+    ]) {
+      const { rows, problems, unknown } = read(
+        line,
+        line.map((heading) => (heading === 'Thick' ? 7 : heading)),
+      );
+      expect(problems).toEqual([]);
+      expect(rows).toMatchObject([{ code: 'Stock' }]);
+      expect(unknown).toEqual(['Stock shelf']);
+    }
+  });
+
+  it('keeps what the maker wrote under a heading', () => {
+    expect(read(['Stock', 'Thick\nmm', 'Price\n£']).units).toEqual({ thick: 'mm', price: '£' });
+  });
+
+  it('lists headings that it does not know, and reads past them', () => {
+    const { rows, problems, unknown } = read(
+      [...HEADINGS, 'Shelf mark', 'Thick as I think of it'],
+      ['Cork 7', 7, 'B', 9],
+    );
+    expect(problems).toEqual([]);
+    expect(rows).toMatchObject([{ thick: 7 }]);
+    expect(unknown).toEqual(['Shelf mark', 'Thick as I think of it']);
+  });
+
+  it('passes blank headings over', () => {
+    expect(read(['', 'Stock', null, 'Thick', undefined], ['x', 'Cork 7', 'y', 7, 'z'])).toMatchObject({
+      problems: [],
+      unknown: [],
+    });
+  });
+
+  it('names every needed column that is missing', () => {
+    expect(slips(['Lies'], ['any way'])).toEqual([
+      'Shelf: no column is headed Stock, nor Thick; the first row must hold the headings',
+    ]);
+    expect(slips([], ['Cork 7', 7])).toHaveLength(1);
+    expect(slips()).toHaveLength(1);
+  });
+
+  it('tells of a heading that stands twice', () => {
+    expect(slips(['Stock', 'Thick', 'thick mm'], ['Cork 7', 7, 7])).toEqual([
+      'Shelf: the heading Thick stands twice; keep one',
+    ]);
+    expect(slips([...HEADINGS, 38, '38'], ['Cork 7', 7, 1, 2])).toEqual([
+      'Shelf: the heading 38 stands twice; keep one',
+    ]);
+    expect(slips(['Stock', 'Thick', 'Price now', 'Price then'], ['Cork 7', 7, 1, 2])).toEqual([
+      'Shelf: "Price now" and "Price then" both read as Price; keep one, and word a note of yours otherwise',
+    ]);
+  });
+
+  it('tells of a heading that shows an error', () => {
+    const rich = { type: 'Error', basicValue: '#NAME?' };
+    for (const error of ['#NAME?', rich]) {
+      expect(slips([...HEADINGS, error], ['Cork 7', 7, ''])).toEqual([
+        'Shelf: the heading of column 3 shows an error; write the heading anew',
+      ]);
+    }
+  });
+
+  it('passes blank rows over, and counts rows as the sheet does', () => {
+    const { rows } = read(HEADINGS, ['', ''], ['Cork 7', 7], [null, undefined], [' ', ''], ['Cork 4', 4], ['', '']);
+    expect(rows.map(({ row, code }) => [row, code])).toEqual([
+      [2, 'Cork 7'],
+      [5, 'Cork 4'],
+    ]);
+  });
+
+  it('takes a row for blank that only holds notes of the maker’s own and sums', () => {
+    expect(read([...HEADINGS, 'Note', 'All'], ['', '', 'to be ordered', 12])).toMatchObject({ rows: [], problems: [] });
+  });
+
+  it('gives a blank cell its default, or undefined', () => {
+    expect(read([...HEADINGS, 'Lies', 'Price'], ['Cork 7', 7, '', null]).rows).toMatchObject([
+      { lies: 'any way', price: undefined },
+    ]);
+    expect(read(HEADINGS, ['Cork 7', 7]).rows).toMatchObject([{ lies: 'any way', price: undefined }]);
+  });
+
+  it('tells of a blank cell that is needed, and says what goes there', () => {
+    expect(slips(HEADINGS, ['Cork 7', ''], ['', 4])).toEqual([
+      'Shelf, row 1, Thick: it is blank; enter a number in mm',
+      'Shelf, row 2, Stock: it is blank; enter it',
+    ]);
+    const needed = table({
+      ...shelf,
+      columns: { lies: choice({ heading: 'Lies', meaning: '' }, ['any way', 'one way']), note: shelf.columns.price },
+    });
+    expect(
+      readTable(needed, [
+        ['Lies', 'Price'],
+        ['', 2],
+      ]).problems.map(({ message }) => message),
+    ).toEqual(['Shelf, row 1, Lies: it is blank; choose any way, one way']);
+  });
+
+  it('collects every slip with its place, and goes on', () => {
+    expect(
+      slips(
+        [...HEADINGS, 'Lies', 38],
+        ['Cork 7', 'seven', 'any way', 1],
+        ['Cork 4', -4, 'sideways', 1],
+        ['Cork 3', 3, '', 0.5],
+        ['#N/A', 3, '', ''],
+      ),
+    ).toEqual([
+      'Shelf, row 1, Thick: "seven" is not a number; enter one in mm',
+      'Shelf, row 2, Thick: -4 is not possible; give 0.1 mm or more',
+      'Shelf, row 2, Lies: "sideways" is not known; use any way or one way',
+      'Shelf, row 3, 38: 0.5 is not possible; give a whole number',
+      'Shelf, row 4, Stock: the cell shows an error (#N/A); mend that cell first',
+    ]);
+  });
+
+  it('does not read the maker’s own sums', () => {
+    expect(read([...HEADINGS, 'All'], ['Cork 7', 7, '#DIV/0!'])).toMatchObject({ problems: [], unknown: [] });
+  });
+
+  it('tells of a code that stands twice, whatever its capitals', () => {
+    expect(slips(HEADINGS, ['Cork 7', 7], ['Cork 4', 4], ['CORK 7 ', 7])).toEqual([
+      'Shelf, row 3, Stock: "CORK 7" stands in row 1 already; give each its own',
+    ]);
+  });
+
+  it('reads columns headed by a size, as a number or as text, with a point or a comma', () => {
+    const { rows, unknown } = read([...HEADINGS, 38, '39', '39,5', 40.5, '41.5'], ['Cork 7', 7, 1, '', 2, 0, '3']);
+    expect(unknown).toEqual([]);
+    expect([...(rows[0]?.bySize ?? [])]).toEqual([
+      [38, 1],
+      [39.5, 2],
+      [40.5, 0],
+      [41.5, 3],
+    ]);
+  });
+
+  it('takes no figure for a size in a table that has none', () => {
+    const { bySize: _none, ...plain } = shelf;
+    expect(
+      readTable(plain, [
+        [...HEADINGS, 38],
+        ['Cork 7', 7, 1],
+      ]).unknown,
+    ).toEqual(['38']);
+  });
+
+  it('reads ragged rows as far as they go', () => {
+    expect(slips([...HEADINGS, 'Price'], ['Cork 7', 7], ['Cork 4'])).toEqual([
+      'Shelf, row 2, Thick: it is blank; enter a number in mm',
+    ]);
+  });
+
+  it('reads rich cells, and tells of rich errors where it reads them', () => {
+    const error = { type: 'Error', basicValue: '#REF!' };
+    const rich = (basicValue: unknown) => ({ type: 'FormattedNumber', basicValue });
+    expect(
+      read([rich('Stock'), rich('Thick'), rich(38), 'Note'], [rich('Cork 7'), rich(7), rich(2), error]),
+    ).toMatchObject({ problems: [], rows: [{ code: 'Cork 7', thick: 7 }] });
+    expect(slips(HEADINGS, ['Cork 7', error])).toEqual([
+      'Shelf, row 1, Thick: the cell shows #REF!; mend that one first',
+    ]);
+  });
+
+  it('reads 20,000 rows and refuses one more', () => {
+    const many = (rows: number) => [HEADINGS, ...Array.from({ length: rows }, (_, i) => [`Cork ${i}`, 7])];
+    expect(read(...many(20_000)).rows).toHaveLength(20_000);
+    expect(sentence(() => read(...many(20_001)))).toBe('Shelf: it has 20001 rows; 20000 is the most');
+  });
+
+  it('never throws anything but the Problem of its length, whatever the cells hold', () => {
+    const cells = fc.array(
+      fc.array(fc.oneof(fc.anything(), fc.constantFrom(...HEADINGS, 38, 'Lies'))),
+    ) as fc.Arbitrary<Cells>;
+    fc.assert(
+      fc.property(cells, (any) => {
+        const { rows, problems } = readTable(shelf, any);
+        expect(rows.length).toBeLessThanOrEqual(Math.max(0, any.length - 1));
+        for (const { message } of problems) expect(message).toMatch(/^Shelf/);
+      }),
+      { seed: 2, numRuns: 500 },
+    );
+  });
+});
+
+describe('empty', () => {
+  it('says what the table’s rows are', () => {
+    expect(empty(shelf).message).toBe('Shelf: it has no rows; enter one row a sheet');
+  });
+});
