@@ -4,11 +4,12 @@ import type { Lies } from '../core/build/stock';
 import type { Style } from '../core/build/style';
 import { box } from '../core/geometry/box';
 import { tightestCurve } from '../core/last/tightest-curve';
+import { type Figures, inSentence } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
 import { buildShape } from './build-shape';
 import { planView } from './plan-view';
-import { sideView } from './side-view';
-import { type Picture, tenth, whole } from './svg';
+import { greatestStrain, percent, sideView } from './side-view';
+import type { Picture, PictureItem } from './svg';
 
 export interface BuildPictureInput {
   readonly style: Style;
@@ -18,13 +19,18 @@ export interface BuildPictureInput {
   readonly bottom: Bottom;
   /** Item shown from above; without it, the lowest lift or else the first layer. */
   readonly item?: number | undefined;
+  readonly figures: Figures;
   /** How the stock of a layer may lie. */
   lies(layer: Layer): Lies;
 }
 
-/** Room for dimensions and numbers around the drawing, u. */
-const LEFT = 15.5;
-const RIGHT = 9.5;
+/** Room for dimension lines around the drawing, beside their figures, u. */
+const LEFT = 11.6;
+const RIGHT = 4;
+/** Room for the item numbers beside the toe. */
+const NUMBERS = 9.5;
+/** Width of a figure of 3.5 u. */
+const LETTER = 1.95;
 
 /** Side view of a build and, under it at the same scale, one of its pieces from above. */
 export function buildPicture(input: BuildPictureInput, width: number): Picture {
@@ -35,8 +41,12 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const longest = stack.reduce((best, one) => (one.length > best.length ? one : best), stack[0] as Layer);
   const xs = [...shape.faces.flatMap(({ ring }) => ring.map(([px]) => px)), ...longest.ring.map(([px]) => px)];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
-  const scale = (width - LEFT - RIGHT) / (right - left);
-  const x = (mm: number) => LEFT + scale * (mm - left);
+  const { figures } = input;
+  const room = (words: readonly string[]) => LETTER * Math.max(...words.map(({ length }) => length));
+  const before = LEFT + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
+  const behind = Math.max(NUMBERS, RIGHT + room([figures.length(longest.width)]));
+  const scale = (width - before - behind) / (right - left);
+  const x = (mm: number) => before + scale * (mm - left);
 
   const highest = Math.max(...shape.last.map(([, z]) => z));
   const top = Math.max(highest + 8.6 / scale, 60);
@@ -51,6 +61,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       y: (z) => ground - scale * z,
       scale,
       top,
+      figures,
       selected: piece.part === 'cover' || piece.part === 'welt' ? undefined : piece.item,
     }) +
     planView(bottom, piece, {
@@ -61,9 +72,32 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       foot,
       lies: input.lies(piece),
       words: scale > 0.22,
+      figures,
       frontSlant: style.raise === 'wedge' ? style.frontSlant : 0,
     });
-  return { width, height, body, label: sentence(input, piece), facts: facts(bottom, piece) };
+  return {
+    width,
+    height,
+    body,
+    label: sentence(input, piece),
+    facts: facts(input, piece),
+    items: bottom.layers.map((layer) => itemOf(input, layer)),
+    scale,
+  };
+}
+
+function itemOf({ figures }: BuildPictureInput, layer: Layer): PictureItem {
+  const { item, part, stock, thickness, skive } = layer;
+  const covers = part === 'cover';
+  const size = [layer.length, layer.width].map((mm) => inSentence(figures, figures.length(mm)));
+  return {
+    id: String(item),
+    label: [
+      `${PART_WORDS[part]} ${item}, ${stock}, ${figures.thickness(thickness, covers)} ${figures.thicknessUnit(covers)} thick`,
+      `${size[0]} long, ${size[1]} wide`,
+      ...(skive ? [`skive ${inSentence(figures, figures.length(skive.width))}`] : []),
+    ].join(', '),
+  };
 }
 
 /** The piece to show from above: the one asked for, else the lowest lift, else the first layer. */
@@ -73,19 +107,26 @@ export function shownPiece({ layers }: Bottom, item?: number): Layer {
   return asked ?? lift ?? (layers[0] as Layer);
 }
 
-function sentence({ style, size, foot, bottom }: BuildPictureInput, piece: Layer): string {
+function sentence({ style, size, foot, bottom, figures }: BuildPictureInput, piece: Layer): string {
   const curve = tightestCurve(bottom.last.profile, 'outside');
+  const length = (mm: number) => inSentence(figures, figures.length(mm));
+  const height = (mm: number) => inSentence(figures, figures.height(mm));
   return [
     `${style.code}, ${size}, ${foot === 'L' ? 'left' : 'right'}, side view and view from above.`,
-    `${capital(layersInWords(bottom))};`,
-    `${tenth(bottom.seatStack)} under the seat, ${tenth(bottom.treadStack)} under the tread;`,
-    curve ? `tightest curve radius ${whole(curve.radius)} at the ball;` : '',
-    `${PART_WORDS[piece.part].toLowerCase()} ${piece.item} from above, ${whole(piece.length)} long, ${whole(piece.width)} wide`,
-    piece.skive ? `with a skive of ${whole(piece.skive.width)}.` : '.',
+    `${capital(layersInWords(bottom, figures))};`,
+    `${height(bottom.seatStack)} under the seat, ${height(bottom.treadStack)} under the tread;`,
+    curve ? `tightest curve radius ${length(curve.radius)} at the ball${stretched(bottom, curve.radius)};` : '',
+    `${PART_WORDS[piece.part].toLowerCase()} ${piece.item} from above, ${length(piece.length)} long, ${length(piece.width)} wide`,
+    piece.skive ? `with a skive of ${length(piece.skive.width)}.` : '.',
   ]
     .filter(Boolean)
     .join(' ')
     .replace(' .', '.');
+}
+
+function stretched(bottom: Bottom, radius: number): string {
+  const bent = greatestStrain(bottom, radius);
+  return bent ? `, where the ${PART_WORDS[bent.layer.part].toLowerCase()} is stretched ${percent(bent.strain)}` : '';
 }
 
 function capital(words: string): string {
@@ -120,33 +161,48 @@ export function partRows({ layers }: Bottom): readonly PartRow[] {
   return rows;
 }
 
-function layersInWords(bottom: Bottom): string {
+function layersInWords(bottom: Bottom, figures: Figures): string {
   return partRows(bottom)
     .map(({ layer, count }) => {
       const name = PART_WORDS[layer.part].toLowerCase();
-      return count === 1
-        ? `${layer.material} ${name} of ${tenth(layer.thickness)}`
-        : `${count} ${layer.material} ${name}s of ${tenth(layer.thickness)}`;
+      const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(layer.part === 'cover')}`;
+      const thick = figures.thickness(layer.thickness, layer.part === 'cover') + unit;
+      return count === 1 ? `${layer.material} ${name} of ${thick}` : `${count} ${layer.material} ${name}s of ${thick}`;
     })
     .join(', ');
 }
 
-function facts(bottom: Bottom, piece: Layer): Picture['facts'] {
+function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['facts'] {
+  const { unit } = figures;
   const curve = tightestCurve(bottom.last.profile, 'outside');
   return [
-    ...partRows(bottom).map(({ first, last, layer, count, sum }): readonly [string, string] => [
-      `${first === last ? first : `${first} to ${last}`} ${PART_WORDS[layer.part]}, ${layer.stock}`,
-      `${count} × ${tenth(layer.thickness)} = ${tenth(sum)} mm`,
-    ]),
-    ['Under the seat', `${tenth(bottom.seatStack)} mm`],
-    ['Under the tread', `${tenth(bottom.treadStack)} mm`],
-    ...(curve ? [['Tightest curve', `R ${whole(curve.radius)}`] as const] : []),
-    [`From above: ${PART_WORDS[piece.part]} ${piece.item}`, `${whole(piece.length)} × ${whole(piece.width)} mm`],
+    ...partRows(bottom).map(({ first, last, layer, count, sum }): readonly [string, string] => {
+      const covers = layer.part === 'cover';
+      return [
+        `${first === last ? first : `${first} to ${last}`} ${PART_WORDS[layer.part]}, ${layer.stock}`,
+        `${count} × ${figures.thickness(layer.thickness, covers)} = ${figures.thickness(sum, covers)} ${figures.thicknessUnit(covers)}`,
+      ];
+    }),
+    ['Under the seat', `${figures.height(bottom.seatStack)} ${unit}`],
+    ['Under the tread', `${figures.height(bottom.treadStack)} ${unit}`],
+    ['Heel of the last', `${figures.height(bottom.last.heelHeight)} ${unit}`],
+    ...(curve
+      ? [
+          [
+            'Tightest curve',
+            `radius ${figures.length(curve.radius)} ${unit}${stretched(bottom, curve.radius)}`,
+          ] as const,
+        ]
+      : []),
+    [
+      `From above: ${PART_WORDS[piece.part]} ${piece.item}`,
+      `${figures.length(piece.length)} × ${figures.length(piece.width)} ${unit}`,
+    ],
     ...(piece.skive
       ? [
           [
             'Its skive',
-            `${tenth(piece.skive.width)} mm wide, ${whole(piece.skive.angle)}°, ${tenth(piece.skive.edge)} mm left`,
+            `${figures.height(piece.skive.width)} ${unit} wide, ${Math.round(piece.skive.angle)}°, ${figures.height(piece.skive.edge)} ${unit} left`,
           ] as const,
         ]
       : []),

@@ -5,8 +5,9 @@ import { box } from '../core/geometry/box';
 import { cut } from '../core/geometry/cut';
 import type { Point, Ring } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';
+import type { Figures } from '../tables/figures';
 import { arrowhead, level, upright } from './dimensions';
-import { line, path, type Scale, text, trace, whole } from './svg';
+import { line, path, type Scale, text, trace } from './svg';
 
 export interface PlanViewOptions extends Scale {
   readonly scale: number;
@@ -17,6 +18,7 @@ export interface PlanViewOptions extends Scale {
   /** Whether the words beside the direction mark have room. */
   readonly words: boolean;
   readonly frontSlant: number;
+  readonly figures: Figures;
 }
 
 /** Length of a notch in pictures, u. */
@@ -90,7 +92,7 @@ function skiveBand({ ring, skive }: Layer, options: PlanViewOptions): string {
   return path('n', trace(behind, options)) + strokes.join('');
 }
 
-function widths(ring: Ring, seat: number, tread: number, { x, y }: PlanViewOptions): string {
+function widths(ring: Ring, seat: number, tread: number, { x, y, figures }: PlanViewOptions): string {
   const { left, right } = box(ring);
   const at = (place: number, edge: number, side: 'left' | 'right') => {
     const [inside, outside] = edgesAt(ring, place);
@@ -98,13 +100,13 @@ function widths(ring: Ring, seat: number, tread: number, { x, y }: PlanViewOptio
     const out = side === 'left' ? -1 : 1;
     return (
       [inside, outside].map((v) => line('n', x(place) + out, y(v), x(edge) + out * 4, y(v))).join('') +
-      upright(x(edge) + out * 3, y(outside), y(inside), whole(outside - inside), { side })
+      upright(x(edge) + out * 3, y(outside), y(inside), figures.length(outside - inside), { side })
     );
   };
   return at(seat, left, 'left') + (tread < right ? at(tread, right, 'right') : '');
 }
 
-function lengths({ ring, skive, length }: Layer, low: number, { x }: PlanViewOptions): string {
+function lengths({ ring, skive, length }: Layer, low: number, { x, figures }: PlanViewOptions): string {
   const { left, right } = box(ring);
   const front = skive?.at === 'front' ? right - skive.width : undefined;
   return (
@@ -112,8 +114,8 @@ function lengths({ ring, skive, length }: Layer, low: number, { x }: PlanViewOpt
     (front === undefined
       ? ''
       : line('n', x(front), low - 2, x(front), low + 4.9) +
-        level(low + 4.4, x(front), x(right), `skive ${whole(skive?.width ?? 0)}`)) +
-    level(low + 9.2, x(left), x(right), whole(length))
+        level(low + 4.4, x(front), x(right), `skive ${figures.length(skive?.width ?? 0)}`)) +
+    level(low + 9.2, x(left), x(right), figures.length(length))
   );
 }
 

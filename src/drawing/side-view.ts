@@ -1,13 +1,15 @@
+import { bendStrain } from '../core/build/bend';
 import type { Bottom } from '../core/build/bottom';
 import type { Layer } from '../core/build/layer';
 import { unionOutline } from '../core/geometry/union-outline';
 import type { Point } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
+import { decimals, type Figures } from '../tables/figures';
 import type { BuildShape } from './build-shape';
 import { leader, upright } from './dimensions';
 import { hatch } from './hatching';
-import { line, path, type Scale, tenth, text, trace } from './svg';
+import { line, path, type Scale, text, trace } from './svg';
 
 /** Lifts nearer together than this are numbered in groups, u. */
 const ROOM_FOR_NUMBERS = 4;
@@ -21,6 +23,7 @@ export interface SideViewOptions extends Scale {
   readonly selected?: number | undefined;
   /** Height over the ground at which the last is broken off, mm. */
   readonly top: number;
+  readonly figures: Figures;
 }
 
 /** The build cut through along its length, heel left: last, layers, ground, item numbers, tightest curve, heights. */
@@ -206,7 +209,7 @@ function besideToe(
 }
 
 /** The ball's tightest curve, with its radius. */
-function curve(bottom: Bottom, shape: BuildShape, { x, y, top }: SideViewOptions): string {
+function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideViewOptions): string {
   const tightest = tightestCurve(bottom.last.profile, 'outside');
   if (!tightest) return '';
   const at = atLength(bottom.last.profile, tightest.s);
@@ -216,13 +219,31 @@ function curve(bottom: Bottom, shape: BuildShape, { x, y, top }: SideViewOptions
     [Infinity, toeZ] as Point,
   );
   const from: readonly [number, number] = [x(at.x) + 1, y(top) + 5.6];
-  return (
-    leader(from, [x(lift[0]), y(lift[1])], 'arrow') + text(from[0], from[1] - 0.9, `R ${Math.round(tightest.radius)}`)
+  const bent = greatestStrain(bottom, tightest.radius);
+  const words = `R ${figures.length(tightest.radius)}${bent ? `, ${percent(bent.strain)}` : ''}`;
+  return leader(from, [x(lift[0]), y(lift[1])], 'arrow') + text(from[0], from[1] - 0.9, words);
+}
+
+/** The layer that is stretched most over the ball, of those that are bent to the last. */
+export function greatestStrain(
+  { layers }: Bottom,
+  radius: number,
+): { readonly layer: Layer; readonly strain: number } | undefined {
+  const bent = layers.filter(({ follows, part }) => follows && part !== 'welt' && part !== 'cover');
+  const thickest = bent.reduce<Layer | undefined>(
+    (most, one) => (!most || one.thickness > most.thickness ? one : most),
+    undefined,
   );
+  return thickest && { layer: thickest, strain: bendStrain(thickest.thickness, radius, 'outside') };
+}
+
+/** A share in per cent, to a tenth. */
+export function percent(share: number): string {
+  return `${decimals(100 * share, 1)} %`;
 }
 
 /** Heights at the back: under the tread, the last's heel, under the seat. */
-function heights({ seatStack, treadStack, layers }: Bottom, { x, y }: SideViewOptions): string {
+function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: SideViewOptions): string {
   const left = x(
     Math.min(
       0,
@@ -235,8 +256,8 @@ function heights({ seatStack, treadStack, layers }: Bottom, { x, y }: SideViewOp
   const levels = heel > 0.05 ? [0, treadStack, seatStack] : [0, seatStack];
   return (
     levels.map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : 11.5), y(z))).join('') +
-    (heel > 0.05 ? upright(left - 4, y(seatStack), y(treadStack), tenth(heel), { beyond: 'above' }) : '') +
-    (heel > 0.05 ? upright(left - 4, y(treadStack), y(0), tenth(treadStack)) : '') +
-    upright(left - 10.5, y(seatStack), y(0), tenth(seatStack))
+    (heel > 0.05 ? upright(left - 4, y(seatStack), y(treadStack), figures.height(heel), { beyond: 'above' }) : '') +
+    (heel > 0.05 ? upright(left - 4, y(treadStack), y(0), figures.height(treadStack)) : '') +
+    upright(left - 10.5, y(seatStack), y(0), figures.height(seatStack))
   );
 }

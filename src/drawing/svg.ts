@@ -14,6 +14,16 @@ export interface Picture {
   readonly facts: readonly (readonly [what: string, value: string])[];
   /** SVG elements. */
   readonly body: string;
+  /** Parts that can be picked one by one; the element of each carries its id as data-item. */
+  readonly items?: readonly PictureItem[];
+  /** Drawing millimetres per mm, where the picture is to scale. */
+  readonly scale?: number;
+}
+
+export interface PictureItem {
+  readonly id: string;
+  /** What it is, spoken when it is picked. */
+  readonly label: string;
 }
 
 /** Screen pixels of a drawing millimetre. */
@@ -59,14 +69,4 @@ export type Anchor = 'start' | 'middle' | 'end';
 /** Lettering of 3.5 u, level, with a halo of the ground. */
 export function text(x: number, y: number, words: string | number, kind = '', anchor: Anchor = 'middle'): string {
   return `<text class="t${kind && ` ${kind}`}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(String(words))}</text>`;
-}
-
-/** A length as dimensions show it: whole mm. */
-export function whole(mm: number): string {
-  return String(Math.round(mm));
-}
-
-/** A height as dimensions show it: to 0.1 where it is not whole. */
-export function tenth(mm: number): string {
-  return String(Math.round(mm * 10) / 10 + 0).replace('-', '−');
 }

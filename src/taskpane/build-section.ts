@@ -1,67 +1,88 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
-import type { Layer } from '../core/build/layer';
+import { HEADINGS, type Layer } from '../core/build/layer';
 import type { Material } from '../core/build/stock';
-import { buildPicture, partRows } from '../drawing/build-picture';
+import type { Host } from '../host/host';
+import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
-import { PX_PER_U, tenth, toSvg } from '../drawing/svg';
+import { INPUT_TABLES } from '../tables/plan-input';
+import type { Figures } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
+import { button } from './button';
+import { goTo } from './go-to';
+import type { PictureFrame } from './picture-frame';
 import type { Watched } from './watched';
 
 /** The build of the style shown: side view, view from above, parts list and the check of the heel height. */
-export function buildSection(watched: Watched, width: number): TemplateResult | typeof nothing {
+export function buildSection(
+  watched: Watched,
+  host: Host,
+  frame: PictureFrame,
+  figures: Figures,
+  width: number,
+): TemplateResult | typeof nothing {
   const { bottom, run, sizeRun, shown, standing } = watched;
   if (!bottom || !run || !sizeRun || !shown || standing.kind !== 'plan') return nothing;
   const lies = (layer: Layer) => standing.plan.input.stock.find(({ code }) => code === layer.stock)?.lies ?? 'any way';
-  const picture = buildPicture(
+  const piece = shownPiece(bottom, shown.item);
+  const picture = frame.view(
     {
-      style: run.style,
-      size: `${sizeRun.system} ${sizeRun.size}`,
-      foot: shown.foot,
-      bottom,
-      item: shown.item,
-      lies,
+      draw: (u) =>
+        buildPicture(
+          {
+            style: run.style,
+            size: `${sizeRun.system} ${sizeRun.size}`,
+            foot: shown.foot,
+            bottom,
+            item: shown.item,
+            figures,
+            lies,
+          },
+          u,
+        ),
+      picked: String(piece.item),
+      onPick: (id) => watched.show({ item: Number(id) }),
+      onEnter: () =>
+        void goTo(host, { table: INPUT_TABLES.styles.name, code: run.style.code, heading: HEADINGS[piece.part] }),
     },
-    width / PX_PER_U,
+    width,
   );
   const difference = bottom.seatStack - bottom.treadStack;
   const held = Math.abs(difference - bottom.last.heelHeight) <= 1;
   return html`<section class="section" aria-labelledby="build">
-    <header><h2 id="build">Build</h2></header>
-    <div class="picture">${unsafeHTML(toSvg(picture))}</div>
+    ${picture}
     <table class="parts" aria-label="Parts">
       <tbody>
-        ${partRows(bottom).map(
-          ({ first, last, layer, count, sum }) =>
-            html`<tr ?data-shown=${layer.item === shown.item}>
-              <td>
-                <button
-                  type="button"
-                  class="item"
-                  aria-label="Show ${PART_WORDS[layer.part]} ${layer.item} from above"
-                  @click=${() => watched.show({ item: layer.item })}
-                >
-                  ${first === last ? first : `${first}–${last}`}
-                </button>
-              </td>
-              <td>${unsafeHTML(swatch(layer.material))}</td>
-              <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
-              <td class="num">${count > 1 ? `${count} × ${tenth(layer.thickness)}` : nothing}</td>
-              <td class="num">${tenth(sum)}</td>
-            </tr>`,
-        )}
+        ${partRows(bottom).map(({ first, last, layer, count, sum }) => {
+          const covers = layer.part === 'cover';
+          const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
+          return html`<tr ?data-shown=${piece.item >= first && piece.item <= last && layer.part === piece.part}>
+            <td>
+              ${button(first === last ? String(first) : `${first}–${last}`, () => watched.show({ item: layer.item }), {
+                kind: 'link',
+                label: `Show ${PART_WORDS[layer.part]} ${layer.item} from above`,
+              })}
+            </td>
+            <td>${unsafeHTML(swatch(layer.material))}</td>
+            <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
+            <td class="num">${count > 1 ? `${count} × ${figures.thickness(layer.thickness, covers)}` : nothing}</td>
+            <td class="num">${figures.thickness(sum, covers)}${unit}</td>
+          </tr>`;
+        })}
       </tbody>
     </table>
     <p class="held">
       <i class=${held ? 'sign ok' : 'sign bad'} aria-hidden="true"></i>
-      ${tenth(bottom.seatStack)} under the seat − ${tenth(bottom.treadStack)} under the tread
-      ${held ? '= last' : 'is not last'} ${tenth(bottom.last.heelHeight)}
+      <span>
+        ${figures.height(bottom.seatStack)} under the seat − ${figures.height(bottom.treadStack)} under the tread
+        ${held ? '= last' : 'is not last'} ${figures.height(bottom.last.heelHeight)}
+      </span>
       <b>${held ? 'holds' : 'mend'}</b>
     </p>
   </section>`;
 }
 
 /** A small field of a material's hatching, its name beside it. */
-function swatch(material: Material): string {
+export function swatch(material: Material): string {
   return `<svg class="draw swatch" viewBox="0 0 9 4" role="img" aria-label="${material}"><rect class="fl" x="0.2" y="0.2" width="8.6" height="3.6"${hatch(material)}/></svg>`;
 }

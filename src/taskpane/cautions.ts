@@ -3,7 +3,7 @@ import { CAUTIONS } from '../tables/words';
 
 /** The usual cautions. */
 export function cautions(): TemplateResult {
-  return html`<section class="section" aria-labelledby="cautions">
+  return html`<section class="section cautions" aria-labelledby="cautions" tabindex="-1">
     <header><h2 id="cautions">Cautions</h2></header>
     <dl>
       ${CAUTIONS.map(

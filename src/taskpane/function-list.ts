@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { button } from './button';
 
 /** A function as functions.json describes it. */
 export interface DescribedFunction {
@@ -46,9 +47,7 @@ export function functionList({ functions, query, onQuery, onInsert }: FunctionLi
                   <dd>${one.description}</dd>`,
             )}
           </dl>
-          <button type="button" @click=${() => onInsert(formulaOf(name, parameters))}>
-            Insert ${name} into the selected cell
-          </button>
+          ${button(`Insert ${name} into the selected cell`, () => onInsert(formulaOf(name, parameters)))}
         </details>`,
     )}
   </section>`;

@@ -2,21 +2,30 @@ import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
 import type { Host } from '../host/host';
+import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import { buildSection } from './build-section';
+import { button } from './button';
 import { cautions } from './cautions';
+import { checksSection } from './checks-section';
+import './components';
+import { cuttingSection, SheetChoice } from './cutting-section';
 import { type DescribedFunction, functionList } from './function-list';
 import { notice } from './notice';
+import { PictureFrame } from './picture-frame';
+import { runSection } from './run-section';
+import { startSection } from './start-section';
 import { titleBlock } from './title-block';
+import { keepUnits, keptUnits } from './units';
 import { Watched } from './watched';
 
 /** Views of the pane, in their order. */
-const VIEWS = ['Pictures', 'Help', 'Cautions'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Checks', 'Help'] as const;
 type View = (typeof VIEWS)[number];
 
 /** Narrowest and widest drawing, px. */
-const DRAWING = { least: 288, most: 560 };
+const DRAWING = { least: 256, most: 720 };
 
 /**
  * Puts the pane into an element of the page, beside a workbook.
@@ -25,11 +34,13 @@ const DRAWING = { least: 288, most: 560 };
  */
 export function mountPane(element: HTMLElement, host: Host, functionsAddress = 'functions.json'): () => void {
   const watched = new Watched(host);
-  let view: View = 'Pictures';
+  let view: View = 'Build';
   let query = '';
   let functions: readonly DescribedFunction[] = [];
   let said = '';
   let drawn = 0;
+  let units = keptUnits();
+  let cautious = false;
 
   const draw = () => render(page(), element);
   const say = (sentence: string) => {
@@ -43,18 +54,54 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
       say(error instanceof Error ? error.message : String(error));
     }
   };
+  const frame = (id: string, name: string) => new PictureFrame(id, name, draw, say);
+  const frames = {
+    build: frame('build', 'Build'),
+    sheet: frame('sheet-shown', 'Sheet'),
+    pairs: frame('pairs', 'Pairs by size'),
+    cost: frame('cost', 'Cost by material'),
+  };
+  const sheetChoice = new SheetChoice(draw);
 
   const page = (): TemplateResult =>
     html`<svg class="draw hatchings" aria-hidden="true">
         <defs>${unsafeSVG(hatchings())}</defs>
       </svg>
-      ${titleBlock(watched)} ${tabs()} ${notice(watched, host)}
+      <p class="unseen" id="picture-keys">
+        Arrow keys go from part to part, Enter goes to its cell, plus and minus draw the picture larger and smaller, 0
+        as wide as the pane, Shift with arrow keys moves it, Escape leaves it.
+      </p>
+      ${titleBlock(watched)} ${tabs()} ${notice(watched, host, () => go('Checks'))}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${content()}</div>
+      ${cautious ? cautions() : nothing}
       <p class="said small" role="status">${said}</p>
       <footer class="foot">
-        <button type="button" class="link" @click=${() => go('Cautions')}>Cautions</button>
+        ${button('Cautions', () => showCautions(!cautious), { kind: 'link', expanded: cautious })}
+        <label class="units"
+          ><span class="unseen">Units</span>
+          <select @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
+            ${UNIT_SYSTEMS.map(
+              (one) =>
+                html`<option value=${one} .selected=${one === units}>
+                  ${one === 'metric' ? 'mm, g' : 'inches, irons'}
+                </option>`,
+            )}
+          </select>
+        </label>
         <span>Nothing leaves this machine.</span>
       </footer>`;
+
+  const showCautions = (open: boolean) => {
+    cautious = open;
+    draw();
+    if (open) element.querySelector<HTMLElement>('.cautions')?.focus();
+  };
+
+  const choose = (chosen: string) => {
+    units = UNIT_SYSTEMS.find((one): one is UnitSystem => one === chosen) ?? 'metric';
+    keepUnits(units);
+    say(`${figuresOf(units).sentence}.`);
+  };
 
   const go = (next: View) => {
     view = next;
@@ -63,72 +110,54 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
   };
 
   const tabs = () =>
-    html`<div class="views" role="tablist" aria-label="Views" @keydown=${byArrows}>
-      ${VIEWS.map(
-        (one) =>
-          html`<button
-            type="button"
-            role="tab"
-            id="tab-${one}"
-            aria-controls="view"
-            aria-selected=${one === view}
-            tabindex=${one === view ? 0 : -1}
-            @click=${() => go(one)}
-          >
-            ${one}
-          </button>`,
-      )}
-    </div>`;
+    html`<fluent-tablist
+      class="views"
+      role="tablist"
+      aria-label="Views"
+      activeid="tab-${view}"
+      @change=${(event: Event) => {
+        const id = (event.target as HTMLElement & { activeid?: string }).activeid;
+        const next = VIEWS.find((one) => `tab-${one}` === id);
+        if (!next || next === view) return;
+        view = next;
+        draw();
+      }}
+    >
+      ${VIEWS.map((one) => html`<fluent-tab role="tab" slot="tab" id="tab-${one}">${one}</fluent-tab>`)}
+    </fluent-tablist>`;
 
-  const byArrows = (event: KeyboardEvent) => {
-    const step = { ArrowRight: 1, ArrowLeft: -1 }[event.key];
-    if (!step) return;
-    event.preventDefault();
-    go(VIEWS[(VIEWS.indexOf(view) + step + VIEWS.length) % VIEWS.length] as View);
-  };
-
-  const content = () => {
-    if (view === 'Cautions') return cautions();
-    if (view === 'Help') {
-      return functionList({
-        functions,
-        query,
-        onQuery: (next) => {
-          query = next;
-          draw();
-        },
-        onInsert: (formula) =>
-          void attempt(
-            () => host.insertFormula(formula),
-            'The formula stands in the selected cell; fill in what is left blank in it.',
-          ),
-      });
-    }
-    return pictures();
-  };
-
-  const pictures = () => {
+  const content = (): TemplateResult | typeof nothing => {
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - 32));
-    const build = buildSection(watched, width);
-    const empty = watched.standing.kind === 'empty' || (watched.runs.length === 0 && watched.problems.length === 0);
-    return html`${empty ? start('No run in this workbook yet.') : build}
-    ${empty ? nothing : html`<section class="section">${startButtons()}</section>`}`;
+    const figures = figuresOf(units);
+    if (watched.standing.kind === 'empty' && view !== 'Help') return startSection(watched, host, load);
+    switch (view) {
+      case 'Build':
+        return html`${buildSection(watched, host, frames.build, figures, width)} ${startSection(watched, host, load)}`;
+      case 'Cutting':
+        return cuttingSection(watched, host, frames.sheet, sheetChoice, figures, width);
+      case 'Run':
+        return runSection(watched, host, frames, width);
+      case 'Checks':
+        return checksSection(watched, host, say);
+      case 'Help':
+        return help();
+    }
   };
 
-  const start = (sentence: string) =>
-    html`<section class="section empty">
-      <p>${sentence}</p>
-      <p class="small">
-        The demo fills the tables with an invented run. Blank tables have headings, drop-downs and one example of each.
-      </p>
-      ${startButtons()}
-    </section>`;
-
-  const startButtons = () =>
-    html`<p class="acts">
-      <button type="button" class="go" @click=${() => load('demo')}>Load the demo run</button>
-      <button type="button" class="link" @click=${() => load('blank')}>Blank tables</button>
-    </p>`;
+  const help = () =>
+    functionList({
+      functions,
+      query,
+      onQuery: (next) => {
+        query = next;
+        draw();
+      },
+      onInsert: (formula) =>
+        void attempt(
+          () => host.insertFormula(formula),
+          'The formula stands in the selected cell; fill in what is left blank in it.',
+        ),
+    });
 
   const load = (what: 'demo' | 'blank') =>
     attempt(
@@ -140,8 +169,9 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
     );
 
   watched.onChange(draw);
-  const size = new ResizeObserver(([entry]) => {
-    const width = Math.round(entry?.contentRect.width ?? 0);
+  const size = new ResizeObserver(() => {
+    // Without its scroll bar, for which room is kept.
+    const width = element.querySelector('.view')?.clientWidth ?? 0;
     if (width === drawn) return;
     drawn = width;
     draw();

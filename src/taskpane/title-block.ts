@@ -27,7 +27,7 @@ export function titleBlock(watched: Watched): TemplateResult {
         <option .selected=${shown?.foot === 'R'}>right</option>
       </select></label
     >
-    <div><span>Pairs</span><b>${sizeRun?.pairs ?? ''}</b></div>
+    <div><span>Pairs</span><b>${sizeRun?.pairs ?? '–'}</b></div>
   </div>`;
 }
 

@@ -1,19 +1,26 @@
 import type { Bottom } from '../core/build/bottom';
-import type { Verdict } from '../core/plan/checks';
+import { fold } from '../core/plan/codes';
+import type { Check, Verdict } from '../core/plan/checks';
+import type { CostLine } from '../core/plan/cost';
+import type { StockCutting } from '../core/plan/cutting';
+import type { OrderLine } from '../core/plan/order';
 import type { Plan } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
-import type { Problem } from '../core/problem';
+import { Problem } from '../core/problem';
+import { shownPiece } from '../drawing/build-picture';
 import type { Host, Selection } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES, type PlanReading, readPlan } from '../tables/plan-input';
 
-/** What the pane shows: one style in one size and foot. */
+/** What the pane shows: one style in one size and foot, and one stock. */
 export interface Shown {
   readonly style: string;
   readonly size: number;
   readonly foot: 'L' | 'R';
   /** Item of the piece that is seen from above. */
   readonly item?: number | undefined;
+  /** The stock whose sheets are shown; without one, that of the piece seen from above. */
+  readonly stock?: string | undefined;
 }
 
 /** How the plan stands. */
@@ -22,19 +29,53 @@ export type Standing =
   | { readonly kind: 'slips'; readonly problems: readonly Problem[] }
   | { readonly kind: 'plan'; readonly plan: Plan; readonly money: string };
 
-/** Counts of checks by verdict; undefined until they are worked out. */
+/** What is worked out after the bottoms; undefined until it is, and what it lacks where a stock's pieces fit no sheet. */
+export interface Results {
+  readonly cuttings: readonly StockCutting[];
+  readonly orders: readonly OrderLine[];
+  readonly costs: readonly CostLine[];
+  readonly checks: readonly Check[];
+}
+
+/** Counts of checks by verdict. */
 export type Counts = Readonly<Record<Verdict, number>>;
+
+/** The stage of a plan that is at work. */
+export interface Working {
+  readonly stage: string;
+  /** Counted from 1. */
+  readonly at: number;
+  readonly of: number;
+}
+
+/** Stages of a plan, in words, with what has the plan work them out. */
+const STAGES: readonly (readonly [stage: string, work: (plan: Plan) => unknown])[] = [
+  ['bottoms', (plan) => plan.runs],
+  ['pieces', (plan) => plan.pieces],
+  ['cutting', (plan) => plan.cutting],
+  ['order', (plan) => plan.orders],
+  ['cost', (plan) => plan.costs],
+  ['checks', (plan) => plan.checks],
+];
+
+/** Longer than this, and the pane says what it is working out, ms. */
+const PATIENCE = 500;
 
 /**
  * Watches the workbook for the pane: reads its tables, keeps a plan of them, and follows the selected cell. Works in
- * steps with pauses, so that typing goes on; the geometry comes first, checks when there is time.
+ * stages with pauses, so that typing goes on; the geometry comes first, checks when there is time.
  */
 export class Watched {
   standing: Standing = { kind: 'empty' };
   shown: Shown | undefined;
-  counts: Counts | undefined;
+  results: Results | undefined;
+  /** Results of the plan before, shown until the new ones are there. */
+  before: Results | undefined;
+  working: Working | undefined;
+  /** Whether the maker stopped the work; it goes on by itself when a cell changes. */
+  stopped = false;
   selection: Selection | undefined;
-  private tables: ReadonlyMap<string, Cells> = new Map();
+  tables: ReadonlyMap<string, Cells> = new Map();
   private turn = 0;
   private readonly listeners = new Set<() => void>();
   private readonly stops: (() => void)[] = [];
@@ -55,6 +96,19 @@ export class Watched {
     for (const stop of this.stops) stop();
   }
 
+  /** Stops working the plan out; what was there before stays. */
+  stopWorking(): void {
+    this.turn++;
+    this.working = undefined;
+    this.stopped = true;
+    this.tell();
+  }
+
+  /** Works the plan out, or goes on with it. */
+  workOn(): Promise<void> {
+    return this.read();
+  }
+
   /** Styles that can be built, in the order of the workbook. */
   get runs(): readonly StyleRun[] {
     return this.standing.kind === 'plan' ? this.standing.plan.runs.styles : [];
@@ -72,10 +126,28 @@ export class Watched {
     return this.sizeRun?.bottom;
   }
 
+  get money(): string {
+    return this.standing.kind === 'plan' ? this.standing.money : '';
+  }
+
+  get counts(): Counts | undefined {
+    if (!this.results) return undefined;
+    const counts = { mend: 0, look: 0, holds: 0 };
+    for (const { verdict } of this.results.checks) counts[verdict]++;
+    return counts;
+  }
+
   /** What keeps styles from being built, or the tables from being read. */
   get problems(): readonly Problem[] {
     if (this.standing.kind === 'slips') return this.standing.problems;
     return this.standing.kind === 'plan' ? this.standing.plan.runs.problems : [];
+  }
+
+  /** The stock whose sheets are shown. */
+  get cutting(): StockCutting | undefined {
+    const cuttings = (this.results ?? this.before)?.cuttings ?? [];
+    const code = this.shown?.stock ?? (this.bottom && shownPiece(this.bottom, this.shown?.item).stock);
+    return cuttings.find(({ stock }) => code !== undefined && fold(stock.code) === fold(code)) ?? cuttings[0];
   }
 
   show(change: Partial<Shown>): void {
@@ -88,26 +160,53 @@ export class Watched {
       const size = run.sizes.find((one) => one.size === wanted) ?? middle(run.sizes);
       const same = run.style.code === this.shown?.style;
       const item = 'item' in change ? change.item : same ? this.shown?.item : undefined;
-      this.shown = { style: run.style.code, size: size.size, foot, item };
+      // A piece that is chosen brings its own stock along.
+      const kept = same && !('item' in change) ? this.shown?.stock : undefined;
+      const stock = 'stock' in change ? change.stock : kept;
+      this.shown = { style: run.style.code, size: size.size, foot, item, stock };
     }
     this.tell();
   }
 
   private async read(): Promise<void> {
     const turn = ++this.turn;
+    this.stopped = false;
     this.tables = await this.host.tables();
     await pause();
     if (turn !== this.turn) return;
+    this.before = this.results ?? this.before;
+    this.results = undefined;
     this.standing = stand(this.tables);
-    this.counts = undefined;
+    if (this.standing.kind !== 'plan') this.before = this.working = undefined;
     this.show({});
-    await pause();
-    if (turn !== this.turn || this.standing.kind !== 'plan') return;
-    this.counts = count(this.standing.plan);
+    if (this.standing.kind === 'plan') await this.workOut(this.standing.plan, turn);
+  }
+
+  private async workOut(plan: Plan, turn: number): Promise<void> {
+    const begun = performance.now();
+    for (const [at, [stage, work]] of STAGES.entries()) {
+      await pause();
+      if (turn !== this.turn) return;
+      if (performance.now() - begun > PATIENCE) {
+        this.working = { stage, at: at + 1, of: STAGES.length };
+        this.tell();
+        await painted();
+        if (turn !== this.turn) return;
+      }
+      // What a stage lacks is among the checks.
+      attempt(() => work(plan));
+    }
+    this.results = {
+      cuttings: plan.layouts.stocks,
+      orders: attempt(() => plan.orders) ?? [],
+      costs: attempt(() => plan.costs) ?? [],
+      checks: plan.checks,
+    };
+    this.before = this.working = undefined;
     this.tell();
   }
 
-  /** A cell in a table that names a style, a size or a last brings that into the pane. */
+  /** A cell in a table that names a style, a size, a last or a stock brings that into the pane. */
   private follow(selection: Selection | undefined): void {
     this.selection = selection;
     void this.shownBy(selection).then((change) => (change ? this.show(change) : this.tell()));
@@ -115,23 +214,31 @@ export class Watched {
 
   private async shownBy(selection: Selection | undefined): Promise<Partial<Shown> | undefined> {
     if (!selection) return undefined;
-    for (const { name } of [INPUT_TABLES.pairage, INPUT_TABLES.styles, INPUT_TABLES.lasts]) {
+    const { pairage, styles, lasts, stock } = INPUT_TABLES;
+    for (const { name } of [pairage, styles, lasts, stock]) {
       const place = await this.host.tablePlace(name);
       const cells = this.tables.get(name);
       if (!place || !cells || place.sheet !== selection.sheet) continue;
       const [row, column] = [selection.row - place.row, selection.column - place.column];
       if (row < 1 || row >= place.rows || column < 0 || column >= place.columns) continue;
       const code = String(cells[row]?.[0] ?? '');
+      if (name === stock.name) return this.isCut(code) ? { stock: code } : undefined;
       const heading = cells[0]?.[column];
       const run =
-        name === INPUT_TABLES.lasts.name
+        name === lasts.name
           ? this.runs.find(({ last }) => last.code === code)
           : this.runs.find(({ style }) => style.code === code);
       if (!run) return undefined;
       return { style: run.style.code, ...(typeof heading === 'number' && { size: heading }) };
     }
-    const named = this.runs.find(({ style }) => style.code === selection.value);
-    return named && { style: named.style.code };
+    const { value } = selection;
+    const named = this.runs.find(({ style }) => style.code === value);
+    if (named) return { style: named.style.code };
+    return typeof value === 'string' && this.isCut(value) ? { stock: value } : undefined;
+  }
+
+  private isCut(code: string): boolean {
+    return this.results?.cuttings.some(({ stock }) => fold(stock.code) === fold(code)) ?? false;
   }
 
   private tell(): void {
@@ -157,10 +264,13 @@ function stand(tables: ReadonlyMap<string, Cells>): Standing {
     : { kind: 'plan', plan: reading.plan, money: reading.money };
 }
 
-function count(plan: Plan): Counts {
-  const counts = { mend: 0, look: 0, holds: 0 };
-  for (const { verdict } of plan.checks) counts[verdict]++;
-  return counts;
+function attempt<T>(work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
 }
 
 function middle<T>(list: readonly T[]): T {
@@ -170,4 +280,12 @@ function middle<T>(list: readonly T[]): T {
 /** Lets the page answer what waits: typing, painting. */
 function pause(): Promise<void> {
   return new Promise((resolve) => setTimeout(resolve, 0));
+}
+
+/** Waits until the page has been painted; not for long, since a page that is hidden is not painted. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve, 0));
+    setTimeout(resolve, 100);
+  });
 }

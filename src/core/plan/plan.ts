@@ -45,7 +45,7 @@ export class Plan {
   /** @throws Problem as pieces, or where a piece fits no sheet. */
   get cutting(): Cutting {
     this.sound(this.runs);
-    return this.sound(this.laid);
+    return this.sound(this.layouts);
   }
 
   get orders(): readonly OrderLine[] {
@@ -69,8 +69,8 @@ export class Plan {
     return ticket(this.runs, this.input.rates, style, size);
   }
 
-  /** Where pieces lie, with the problems of stocks whose pieces do not fit. */
-  private get laid(): Cutting {
+  /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */
+  get layouts(): Cutting {
     return (this.stages.cutting ??= cutting(pieces(this.runs), this.input.stock, this.input.layouts));
   }
 
@@ -86,12 +86,12 @@ export class Plan {
       }
     };
     attempt(() => [limitsOf(this.input.rates)]);
-    const orders = attempt(() => order(this.laid.stocks));
+    const orders = attempt(() => order(this.layouts.stocks));
     const costs = attempt(() => cost(this.runs, pieces(this.runs), orders, this.input));
     return checks({
       input: this.input,
       runs: this.runs,
-      cutting: this.laid,
+      cutting: this.layouts,
       orders,
       costs,
       rounds: rounds(this.runs, this.input),

@@ -1,0 +1,115 @@
+import type { Runs } from '../core/plan/runs';
+import { line, path, type Picture, type PictureItem, f, text } from './svg';
+
+export interface PairsPictureInput {
+  readonly runs: Runs['styles'];
+  /** The style and size that the pane shows. */
+  readonly shown?: { readonly style: string; readonly size: number } | undefined;
+}
+
+const NAME = 21;
+const SUM = 9;
+/** Least width of a size's column, u. */
+const COLUMN = 6;
+const MARK = 1.1;
+const MARK_STEP = 1.6;
+/** More pairs than this are drawn as a bar with ticks at tens. */
+const MOST_MARKS = 12;
+
+/** Pairs of each style by size on a common scale: one mark a pair, the figure above it, a dash for none. */
+export function pairsPicture({ runs, shown }: PairsPictureInput, width: number): Picture {
+  const columns = columnsOf(runs);
+  const own = Math.max(width, NAME + SUM + COLUMN * columns.length);
+  const step = (own - NAME - SUM) / Math.max(1, columns.length);
+  const most = Math.max(1, ...runs.flatMap(({ sizes }) => sizes.map(({ pairs }) => pairs)));
+  const marks = most <= MOST_MARKS;
+  const heightOf = (pairs: number) => (marks ? pairs * MARK_STEP : (20 * pairs) / most);
+  const wide = Math.min(5, step - 1);
+  const parts: string[] = [];
+  const items: PictureItem[] = [];
+  let base = 0;
+  for (const { style, sizes, pairs: sum } of runs) {
+    const row = heightOf(Math.max(...sizes.map(({ pairs }) => pairs))) + 6.2;
+    base += row;
+    parts.push(text(0, base - 0.6, fitted(style.code), '', 'start'), text(own, base - 0.6, sum, 'b', 'end'));
+    parts.push(line('n', NAME - 2, base, own - SUM, base));
+    columns.forEach(({ system, size }, c) => {
+      const x = NAME + step * (c + 0.5);
+      const pairs = sizes.find((one) => one.size === size && one.system === system)?.pairs ?? 0;
+      if (pairs === 0) {
+        parts.push(text(x, base - 1, '–', 'q'));
+        return;
+      }
+      const id = `${style.code} ${system} ${size}`;
+      const on = shown?.style === style.code && shown.size === size;
+      const top = base - heightOf(pairs);
+      const drawn = marks
+        ? Array.from({ length: pairs }, (_, k) => rect(x, base - (k + 1) * MARK_STEP, wide, MARK)).join('')
+        : bar(x, top, base, wide, pairs);
+      items.push({ id, label: `${style.code}, ${system} ${size}: ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}` });
+      parts.push(
+        `<g data-item="${id.replace(/[&<>"]/g, ' ')}">${path('ground', area(x, base, wide, row))}${drawn}</g>`,
+        text(x, top - 1, pairs, on ? 'b' : ''),
+        on ? path('w acc', `M${f(x - wide / 2)} ${f(base + 0.6)}H${f(x + wide / 2)}`) : '',
+      );
+    });
+  }
+  const foot = base + 5.2;
+  const systems = new Set(columns.map(({ system }) => system));
+  parts.push(text(0, foot, systems.size === 1 ? ([...systems][0] as string) : '', 'q', 'start'));
+  columns.forEach(({ system, size }, c) =>
+    parts.push(text(NAME + step * (c + 0.5), foot, systems.size > 1 ? `${system} ${size}` : size, 'q')),
+  );
+  parts.push(text(own, foot, 'pairs', 'q', 'end'));
+  return {
+    width: own,
+    height: foot + 1.2,
+    body: parts.join(''),
+    label: sentence(runs),
+    facts: runs.flatMap(({ style, sizes, pairs }) => [
+      [style.code, `${pairs} pairs`] as const,
+      ...sizes.map(({ system, size, pairs: own }) => [`${style.code}, ${system} ${size}`, `${own}`] as const),
+    ]),
+    items,
+  };
+}
+
+interface SizeColumn {
+  readonly system: string;
+  readonly size: number;
+}
+
+/** Every size of the run once, system by system, smallest first. */
+function columnsOf(runs: Runs['styles']): readonly SizeColumn[] {
+  const all = new Map<string, SizeColumn>();
+  for (const { sizes } of runs) for (const { system, size } of sizes) all.set(`${system} ${size}`, { system, size });
+  return [...all.values()].sort((a, b) => (a.system === b.system ? a.size - b.size : a.system < b.system ? -1 : 1));
+}
+
+/** A name as far as it has room. */
+function fitted(name: string): string {
+  return name.length > 10 ? `${name.slice(0, 9)}…` : name;
+}
+
+function rect(x: number, y: number, wide: number, high: number): string {
+  return `<rect class="solid" x="${f(x - wide / 2)}" y="${f(y)}" width="${f(wide)}" height="${f(high)}"/>`;
+}
+
+function area(x: number, base: number, wide: number, row: number): string {
+  return `M${f(x - wide / 2)} ${f(base - row + 1)}h${f(wide)}v${f(row - 1)}h${f(-wide)}Z`;
+}
+
+/** A bar with ticks at tens. */
+function bar(x: number, top: number, base: number, wide: number, pairs: number): string {
+  const ticks = Array.from({ length: Math.floor(pairs / 10) }, (_, k) => {
+    const y = base - ((base - top) * (k + 1) * 10) / pairs;
+    return line('n', x - wide / 2 - 0.8, y, x + wide / 2 + 0.8, y);
+  });
+  return rect(x, top, wide, base - top) + ticks.join('');
+}
+
+function sentence(runs: Runs['styles']): string {
+  const sum = runs.reduce((n, { pairs }) => n + pairs, 0);
+  const each = runs.map(({ style, pairs }) => `${style.code} ${pairs}`).join(', ');
+  return `Pairs by size: ${sum} pairs; ${each}.`;
+}

@@ -1,0 +1,278 @@
+import { leftover } from '../core/cutting/leftover';
+import { box } from '../core/geometry/box';
+import { inside } from '../core/geometry/inside';
+import { moved } from '../core/geometry/moved';
+import type { Point, Ring } from '../core/geometry/ring';
+import { simplify } from '../core/geometry/simplify';
+import type { StockCutting } from '../core/plan/cutting';
+import type { PieceLine } from '../core/plan/pieces';
+import { type Figures, inSentence } from '../tables/figures';
+import { PART_WORDS } from '../tables/words';
+import { level, upright } from './dimensions';
+import { direction } from './plan-view';
+import { percent } from './side-view';
+import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
+
+export interface SheetPictureInput {
+  readonly cutting: StockCutting;
+  /** Counted from 0. */
+  readonly sheet: number;
+  /** Pieces of this style and size are picked out. */
+  readonly shown?: { readonly style: string; readonly size: number } | undefined;
+  /** The id of one piece that is picked out instead. */
+  readonly picked?: string | undefined;
+  readonly figures: Figures;
+}
+
+/** Room around the sheet for its two dimensions, u. */
+const LEFT = 13;
+const BELOW = 6.5;
+/** Outlines are drawn this true, u: a tenth of a narrow line. */
+const TRUE_TO = 0.025;
+const LINE_HEIGHT = 3.5;
+/** Width of a letter of 3.5 u on the average of figures and letters, u. */
+const LETTER = 1.95;
+
+/** Cutting of one sheet: its edge and trim, every piece with size and foot, what is left over. */
+export function sheetPicture(input: SheetPictureInput, width: number): Picture {
+  const { cutting, sheet, figures } = input;
+  const { format, stock } = cutting;
+  const placements = cutting.layout[sheet] ?? [];
+  // A sheet always lies: a tall one is turned by a quarter.
+  const lying = format.length >= format.width;
+  const [along, across] = lying ? [format.length, format.width] : [format.width, format.length];
+  const scale = (width - LEFT - 0.5) / along;
+  const at: Scale = { x: (mm) => LEFT + scale * mm, y: (mm) => 0.5 + scale * (across - mm) };
+  const onPicture = ([px, py]: Point): Point => (lying ? [px, py] : [py, format.length - px]);
+  const rings = new Map<number, { ring: Ring; spots: readonly Point[]; toe: Point }>();
+  const drawn = placements.map((placement, i) => {
+    let known = rings.get(placement.piece);
+    if (!known) {
+      const whole = (cutting.pieces[placement.piece] as StockCutting['pieces'][number]).ring;
+      const ring = simplify(whole, TRUE_TO / scale);
+      rings.set(placement.piece, (known = { ring, spots: spotsOf(ring), toe: toeOf(ring) }));
+    }
+    const put = (points: Ring) => moved(points, placement.turn, placement.x, placement.y).map(onPicture);
+    return {
+      i,
+      line: lineOf(cutting, placement.piece),
+      ring: put(known.ring),
+      spots: put(known.spots),
+      toe: put([known.toe])[0] as Point,
+    };
+  });
+  const rest = leftover(cutting.pieces, format, placements).map(({ x, y, length, width: wide }, i) => {
+    const [[x1, y1], [x2, y2]] = [onPicture([x, y]), onPicture([x + length, y + wide])] as [Point, Point];
+    return { letter: letterOf(i), length, wide, ring: rectangle(x1, y1, x2, y2) };
+  });
+
+  const trim = format.edgeTrim;
+  const body = [
+    trim > 0 ? path('hd', trace(rectangle(trim, trim, along - trim, across - trim), at)) : '',
+    ...rest.map(({ ring, letter }) => path('hd', trace(ring, at)) + lettered(ring, letter, at, scale)),
+    ...drawn.map(({ i, line, ring, spots, toe }) => {
+      const id = String(i);
+      const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
+      const edge = path(on ? 'w acc wash' : 'n', trace(ring, at), ` data-item="${id}"`);
+      const point = needsToePoint(ring, scale) ? toe : undefined;
+      const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
+      const free = point && !(label && covers(label, point, scale));
+      return edge + (free ? toePoint(point, at) : '') + (label ? written(label, at, on) : '');
+    }),
+    path('w', trace(rectangle(0, 0, along, across), at)),
+    level(at.y(0) + 5, at.x(0), at.x(along), figures.length(along)),
+    `<path class="n" d="M${f(at.x(0))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}M${f(at.x(along))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}"/>`,
+    `<path class="n" d="M${f(at.x(0) - 1)} ${f(at.y(0))}H${f(at.x(0) - 4)}M${f(at.x(0) - 1)} ${f(at.y(across))}H${f(at.x(0) - 4)}"/>`,
+    upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
+    stock.lies === 'any way' ? '' : lying ? direction(at.x(0) + 6, at.y(0) + 2.6, stock.lies, false) : '',
+  ].join('');
+  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / (format.length * format.width);
+  return {
+    width,
+    height: scale * across + 0.5 + BELOW,
+    body,
+    label: sentence(input, placements.length, used, rest),
+    facts: facts(input, drawn, used, rest),
+    items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
+    scale,
+  };
+}
+
+type Line = { readonly line: PieceLine; readonly foot: 'L' | 'R' } | undefined;
+type Rest = readonly { readonly letter: string; readonly length: number; readonly wide: number; readonly ring: Ring }[];
+
+/** Pieces stand two to a line: left, then right. */
+export function lineOf({ lines }: StockCutting, piece: number): Line {
+  const line = lines[piece >> 1];
+  return line && { line, foot: piece % 2 === 0 ? 'L' : 'R' };
+}
+
+function nameOf(line: Line, spoken = false): string {
+  if (!line) return '';
+  const { run, layer, sizeRun } = line.line;
+  const foot = spoken ? (line.foot === 'L' ? 'left' : 'right') : line.foot;
+  return `${run.style.code} ${PART_WORDS[layer.part].toLowerCase()} ${layer.item}, ${sizeRun.size} ${foot}`;
+}
+
+function isShown(line: Line, shown: SheetPictureInput['shown']): boolean {
+  return line?.line.run.style.code === shown?.style && line?.line.sizeRun.size === shown?.size;
+}
+
+function rectangle(x1: number, y1: number, x2: number, y2: number): Ring {
+  const [left, right] = [Math.min(x1, x2), Math.max(x1, x2)];
+  const [low, high] = [Math.min(y1, y2), Math.max(y1, y2)];
+  return [
+    [left, low],
+    [right, low],
+    [right, high],
+    [left, high],
+  ];
+}
+
+/** A, B, C … */
+function letterOf(i: number): string {
+  return String.fromCharCode(65 + i);
+}
+
+/** The height between the edges of a ring at a place along it, and its middle. */
+function between(ring: Ring, x: number): { readonly height: number; readonly middle: number } {
+  const ys: number[] = [];
+  let [px, py] = ring[ring.length - 1] as Point;
+  for (const [qx, qy] of ring) {
+    if (px > x !== qx > x) ys.push(py + ((qy - py) * (x - px)) / (qx - px));
+    [px, py] = [qx, qy];
+  }
+  const [low, high] = [Math.min(...ys), Math.max(...ys)];
+  return ys.length > 1 ? { height: high - low, middle: (low + high) / 2 } : { height: 0, middle: 0 };
+}
+
+/** Where a label has room: middles of the ring across its length, the widest and farthest from its ends first. */
+function spotsOf(ring: Ring): readonly Point[] {
+  const { left, right } = box(ring);
+  const spots = Array.from({ length: 19 }, (_, k) => {
+    const x = left + ((right - left) * (k + 1)) / 20;
+    const { height, middle } = between(ring, x);
+    return { spot: [x, middle] as Point, room: Math.min(height / 2, x - left, right - x) };
+  }).sort((a, b) => b.room - a.room);
+  const most = spots[0]?.room ?? 0;
+  return spots.filter(({ room }) => room > 0.6 * most).map(({ spot }) => spot);
+}
+
+/** Where a piece's toe end is. */
+function toeOf(ring: Ring): Point {
+  const { right, left } = box(ring);
+  const x = right - 0.06 * (right - left);
+  return [x, between(ring, x).middle];
+}
+
+/** A small black point marks the toe, where a piece is large enough to need it. */
+function needsToePoint(ring: Ring, scale: number): boolean {
+  const { left, right, bottom, top } = box(ring);
+  return Math.min(right - left, top - bottom) * scale > 4 && Math.max(right - left, top - bottom) * scale > 9;
+}
+
+function toePoint([x, y]: Point, at: Scale): string {
+  return `<circle class="solid" cx="${f(at.x(x))}" cy="${f(at.y(y))}" r="0.5"/>`;
+}
+
+/** Lines of lettering, level and centred on a spot. */
+interface Label {
+  readonly lines: readonly string[];
+  readonly spot: Point;
+}
+
+/** Style and item, size and foot, as far as they have room within the piece and beside its toe point. */
+function labelIn(
+  ring: Ring,
+  spots: readonly Point[],
+  line: Line,
+  toe: Point | undefined,
+  scale: number,
+): Label | undefined {
+  if (!line) return undefined;
+  const { run, layer, sizeRun } = line.line;
+  const size = String(sizeRun.size);
+  const both = `${size} ${line.foot}`;
+  for (const lines of [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]]) {
+    const spot = spots.find((one) => {
+      const label = { lines, spot: one };
+      return isWithin(label, ring, scale) && !(toe && covers(label, toe, scale));
+    });
+    if (spot) return { lines, spot };
+  }
+  return undefined;
+}
+
+function written({ lines, spot: [x, y] }: Label, at: Scale, on: boolean): string {
+  const first = at.y(y) - ((lines.length - 1) * LINE_HEIGHT) / 2 + 1.25;
+  return lines.map((words, i) => text(at.x(x), first + i * LINE_HEIGHT, words, on ? 'on' : '')).join('');
+}
+
+/** Half the width and half the height of a label, mm. */
+function halves({ lines }: Label, scale: number): readonly [number, number] {
+  const wide = Math.max(...lines.map(({ length }) => length)) * LETTER;
+  return [wide / 2 / scale, (lines.length * LINE_HEIGHT) / 2 / scale];
+}
+
+function isWithin(label: Label, ring: Ring, scale: number): boolean {
+  const [half, high] = halves(label, scale);
+  const [x, y] = label.spot;
+  return [-1, 0, 1].every((a) => [-1, 1].every((b) => inside(ring, x + a * half, y + b * high)));
+}
+
+/** Whether a label lies over a point or within a millimetre of the drawing of it. */
+function covers(label: Label, [x, y]: Point, scale: number): boolean {
+  const [half, high] = halves(label, scale);
+  return Math.abs(x - label.spot[0]) < half + 1 / scale && Math.abs(y - label.spot[1]) < high + 0.5 / scale;
+}
+
+function lettered(ring: Ring, letter: string, at: Scale, scale: number): string {
+  const { left, right, bottom, top } = box(ring);
+  if (Math.min(right - left, top - bottom) * scale < 5) return '';
+  return text(at.x((left + right) / 2), at.y((bottom + top) / 2) + 1.25, letter, 'b');
+}
+
+function sentence({ cutting, sheet, figures }: SheetPictureInput, count: number, used: number, rest: Rest): string {
+  const { stock, layout, format } = cutting;
+  const size = (a: number, b: number) => inSentence(figures, `${figures.length(a)} by ${figures.length(b)}`);
+  const left = rest.map(({ letter, length, wide }) => `, left over ${letter} ${size(length, wide)}`);
+  return (
+    `${stock.code}, sheet ${sheet + 1} of ${layout.length}, ${size(format.length, format.width)}: ` +
+    `${count} pieces, area use ${percent(used)}${left.join('')}.`
+  );
+}
+
+function facts(
+  { cutting, sheet, figures }: SheetPictureInput,
+  drawn: readonly { readonly i: number; readonly line: Line }[],
+  used: number,
+  rest: Rest,
+): Picture['facts'] {
+  const { stock, format, layout } = cutting;
+  const { unit } = figures;
+  return [
+    ['Stock', stock.code],
+    [
+      'Sheet',
+      `${sheet + 1} of ${layout.length}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
+    ],
+    ['Lies', stock.lies],
+    ['Pieces', String(drawn.length)],
+    ['Area use', percent(used)],
+    ...rest.map(
+      ({ letter, length, wide }) =>
+        [`Left over ${letter}`, `${figures.length(length)} × ${figures.length(wide)} ${unit}`] as const,
+    ),
+    ...drawn.map(({ i, line }) => {
+      const { x, y, turn } = (layout[sheet] as StockCutting['layout'][number])[i] as {
+        x: number;
+        y: number;
+        turn: number;
+      };
+      return [
+        nameOf(line),
+        `x ${figures.length(x)}, y ${figures.length(y)} ${unit}, turned ${Math.round(turn)}°`,
+      ] as const;
+    }),
+  ];
+}

@@ -1,0 +1,73 @@
+import { HEADINGS } from '../core/build/layer';
+import type { Check } from '../core/plan/checks';
+import { INPUT_TABLES } from './plan-input';
+
+/** Where the maker changes something: in a table, the row that a code heads or of a number, under a heading. */
+export interface InputPlace {
+  /** The table's name. */
+  readonly table: string;
+  readonly code?: string | undefined;
+  /** Counted from 1 below the headings. */
+  readonly row?: number | undefined;
+  readonly heading?: string | undefined;
+}
+
+const { styles, lasts, pairage, stock, rates, layouts } = INPUT_TABLES;
+
+/**
+ * The input by which a check is mended or looked at.
+ * @param lastOf the code of a style's last
+ */
+export function placeOfCheck(check: Check, lastOf: (style: string) => string | undefined): InputPlace {
+  const { subject } = check;
+  const style = (heading: string): InputPlace => ({ table: styles.name, code: subject, heading });
+  const last = (heading: string): InputPlace => ({ table: lasts.name, code: lastOf(subject) ?? subject, heading });
+  switch (check.kind) {
+    case 'problem': {
+      const { argument, table, row, column } = check.problem.place;
+      const known = Object.values(INPUT_TABLES).find((one) => one.argument === argument);
+      return { table: known?.name ?? table ?? argument, row, heading: column };
+    }
+    case 'heelControl':
+      return style('Last');
+    case 'rasping':
+      return style('Rasping');
+    case 'proud':
+      return style('Laying');
+    case 'bend':
+    case 'tubeUnknown':
+    case 'leatherPairs':
+      return style(HEADINGS[check.part]);
+    case 'skiveWide':
+      return style(check.part === 'lift' ? 'Edge left' : 'Sole bevel');
+    case 'bareGround':
+      return style('Outsole');
+    case 'shank':
+      return style('Shank');
+    case 'highBuild':
+      return style('Finished heel');
+    case 'makeOrBuy':
+      return style('Bought price');
+    case 'plainModel':
+    case 'modelAgainstGaps':
+    case 'twist':
+      return last('Measured');
+    case 'misfit':
+      return last('Waist height');
+    case 'lasts':
+    case 'lastsUnknown':
+      return { table: lasts.name, code: subject, heading: 'Pairs on hand' };
+    case 'late':
+      return { table: pairage.name, code: subject, heading: 'Due' };
+    case 'price':
+      return { table: stock.name, code: subject, heading: 'Price' };
+    case 'workRate':
+    case 'coverage':
+      return { table: rates.name, heading: 'Value' };
+    case 'layoutIgnored':
+    case 'layoutUsed':
+      return { table: layouts.name, code: subject, heading: 'Stock' };
+    case 'unreadHeading':
+      return { table: subject, heading: check.heading };
+  }
+}

@@ -1,0 +1,84 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { type Check, problemCheck, type Verdict } from '../core/plan/checks';
+import type { Host } from '../host/host';
+import { checkInWords } from '../tables/check-in-words';
+import { placeOfCheck } from '../tables/check-place';
+import { decimals } from '../tables/figures';
+import { button } from './button';
+import { goTo } from './go-to';
+import { waiting } from './waiting';
+import type { Watched } from './watched';
+
+const SIGNS: Readonly<Record<Verdict, string>> = { mend: 'sign bad', look: 'sign see', holds: 'sign ok' };
+const HEADS: Readonly<Record<Verdict, string>> = { mend: 'To mend', look: 'To look at', holds: 'Holds' };
+
+/** Everything that the plan found: what to mend, what to look at, what holds; each leads to its cell. */
+export function checksSection(watched: Watched, host: Host, say: (sentence: string) => void): TemplateResult {
+  const { standing, results, before } = watched;
+  const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
+  if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
+  const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
+  const go = async (check: Check) => {
+    const place = placeOfCheck(check, lastOf);
+    if (!(await goTo(host, place))) say(`The workbook has no table ${place.table}.`);
+  };
+  const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
+  const nothingWrong = list('mend').length + list('look').length === 0;
+  return html`${waiting(watched)}
+  ${
+    nothingWrong
+      ? html`<section class="section">
+          <p><i class="sign ok" aria-hidden="true"></i> Nothing to mend and nothing to look at.</p>
+        </section>`
+      : nothing
+  }
+  ${(['mend', 'look'] as const).map((verdict) =>
+    list(verdict).length === 0
+      ? nothing
+      : html`<section class="section" aria-labelledby="checks-${verdict}">
+          <header><h2 id="checks-${verdict}">${HEADS[verdict]}, ${list(verdict).length}</h2></header>
+          <ul class="checks">
+            ${list(verdict).map((check) => item(check, () => go(check)))}
+          </ul>
+        </section>`,
+  )}
+  ${
+    list('holds').length === 0
+      ? nothing
+      : html`<section class="section">
+          <details>
+            <summary><b>${HEADS.holds}, ${list('holds').length}</b></summary>
+            <ul class="checks">
+              ${list('holds').map((check) => item(check, () => go(check)))}
+            </ul>
+          </details>
+        </section>`
+  }`;
+}
+
+function item(check: Check, go: () => void): TemplateResult {
+  const { check: name, found, wanted, say } = checkInWords(check);
+  const where = check.kind === 'problem' ? '' : check.subject;
+  const figures = [
+    found === undefined ? '' : `found ${decimals(found, 1)}`,
+    wanted === undefined ? '' : `wanted ${decimals(wanted, 1)}`,
+  ].filter(Boolean);
+  return html`<li>
+    <i class=${SIGNS[check.verdict]} aria-hidden="true"></i>
+    <div class="grow">
+      <div class="split">
+        <p>
+          ${where ? html`<b>${where}</b> · ${name}` : html`<b>${name}</b>`}${
+            figures.length > 0 ? html`<span class="small">: ${figures.join(', ')}</span>` : nothing
+          }
+        </p>
+        ${button('Go to the cell', go, { kind: 'link', label: `Go to the cell: ${where || say}` })}
+      </div>
+      <p>${capital(say)}.</p>
+    </div>
+  </li>`;
+}
+
+function capital(words: string): string {
+  return words.charAt(0).toUpperCase() + words.slice(1).replace(/\.$/, '');
+}

@@ -1,0 +1,151 @@
+import { html, type TemplateResult } from 'lit';
+import type { StockCutting } from '../core/plan/cutting';
+import { lineOf, sheetPicture } from '../drawing/sheet-picture';
+import type { Host } from '../host/host';
+import type { Figures } from '../tables/figures';
+import { decimals } from '../tables/figures';
+import { INPUT_TABLES } from '../tables/plan-input';
+import { button } from './button';
+import { goTo } from './go-to';
+import type { PictureFrame } from './picture-frame';
+import { waiting } from './waiting';
+import type { Watched } from './watched';
+
+/** Which sheet of the stock shown is drawn, and which of its pieces is picked out. */
+export class SheetChoice {
+  private stock = '';
+  private at = 0;
+  private piece: string | undefined;
+
+  constructor(private readonly changed: () => void) {}
+
+  /** Counted from 0; another stock begins with its first sheet. */
+  sheet({ stock, layout }: StockCutting): number {
+    if (stock.code !== this.stock) [this.stock, this.at, this.piece] = [stock.code, 0, undefined];
+    return Math.max(0, Math.min(this.at, layout.length - 1));
+  }
+
+  get picked(): string | undefined {
+    return this.piece;
+  }
+
+  go(sheet: number): void {
+    [this.at, this.piece] = [sheet, undefined];
+    this.changed();
+  }
+
+  pick(piece: string): void {
+    this.piece = piece;
+    this.changed();
+  }
+}
+
+/** How the pieces of a stock lie on its sheets, one sheet at a time, and all stocks in a table. */
+export function cuttingSection(
+  watched: Watched,
+  host: Host,
+  frame: PictureFrame,
+  choice: SheetChoice,
+  figures: Figures,
+  width: number,
+): TemplateResult {
+  const { cutting, shown } = watched;
+  const results = watched.results ?? watched.before;
+  if (!cutting || !results || !shown) return waiting(watched, 'No sheets to cut yet.');
+  const { stock, layout, lines } = cutting;
+  const sheet = choice.sheet(cutting);
+  const pairageCell = (id: string) => {
+    const placement = layout[sheet]?.[Number(id)];
+    const line = placement && lineOf(cutting, placement.piece)?.line;
+    if (!line) return;
+    void goTo(host, {
+      table: INPUT_TABLES.pairage.name,
+      code: line.run.style.code,
+      heading: String(line.sizeRun.size),
+    });
+  };
+  const here = (layout[sheet] ?? []).filter(({ piece }) => {
+    const line = lineOf(cutting, piece)?.line;
+    return line?.run.style.code === shown.style && line.sizeRun.size === shown.size;
+  }).length;
+  const wanted = lines
+    .filter(({ run, sizeRun }) => run.style.code === shown.style && sizeRun.size === shown.size)
+    .reduce((sum, { count }) => sum + count, 0);
+  const caption = html`<p class="caption">
+      ${percent(cutting.areaUse)} area use over ${layout.length === 1 ? 'one sheet' : `${layout.length} sheets`}; first
+      waste ${percent(cutting.firstWaste)}, second waste ${percent(cutting.secondWaste)}. Least possible
+      ${cutting.least}, laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
+    </p>
+    <p class="caption">
+      ${
+        wanted > 0
+          ? `${shown.style}, ${shown.size}: ${here} of its ${wanted} pieces here.`
+          : `${shown.style} takes nothing from this stock.`
+      }
+    </p>`;
+  return html`${waiting(watched)}
+    <section class="section" aria-labelledby="sheet-shown">
+      <div class="row">
+        <label class="field grow"
+          >Stock
+          <select @change=${(event: Event) => watched.show({ stock: (event.target as HTMLSelectElement).value })}>
+            ${results.cuttings.map(
+              ({ stock: { code } }) => html`<option value=${code} .selected=${code === stock.code}>${code}</option>`,
+            )}
+          </select>
+        </label>
+        <div class="pages" role="group" aria-label="Sheet">
+          ${button('Before', () => choice.go(sheet - 1), { label: 'Sheet before', disabled: sheet === 0 })}
+          <span>${sheet + 1} of ${layout.length}</span>
+          ${button('Next', () => choice.go(sheet + 1), { label: 'Next sheet', disabled: sheet + 1 >= layout.length })}
+        </div>
+      </div>
+      ${frame.view(
+        {
+          draw: (u) => sheetPicture({ cutting, sheet, shown, picked: choice.picked, figures }, u),
+          picked: choice.picked,
+          onPick: (id) => choice.pick(id),
+          onEnter: pairageCell,
+        },
+        width,
+        caption,
+      )}
+    </section>
+    <section class="section" aria-labelledby="stocks">
+      <header><h2 id="stocks">All stock</h2></header>
+      <div class="scrolls" tabindex="0" role="group" aria-label="All stock, table">
+        <table class="figures">
+          <thead>
+            <tr>
+              <th scope="col">Stock</th>
+              <th scope="col" class="num">Pieces</th>
+              <th scope="col" class="num">Sheets</th>
+              <th scope="col" class="num">Least</th>
+              <th scope="col" class="num">Use %</th>
+            </tr>
+          </thead>
+          <tbody>
+            ${results.cuttings.map(
+              (one) =>
+                html`<tr ?data-shown=${one === cutting}>
+                  <th scope="row">
+                    ${button(one.stock.code, () => watched.show({ stock: one.stock.code }), {
+                      kind: 'link',
+                      label: `Show the sheets of ${one.stock.code}`,
+                    })}
+                  </th>
+                  <td class="num">${one.count}</td>
+                  <td class="num">${one.layout.length}</td>
+                  <td class="num">${one.least}</td>
+                  <td class="num">${(100 * one.areaUse).toFixed(1)}</td>
+                </tr>`,
+            )}
+          </tbody>
+        </table>
+      </div>
+    </section>`;
+}
+
+function percent(share: number): string {
+  return `${decimals(100 * share, 1)} %`;
+}

@@ -1,0 +1,59 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Host } from '../host/host';
+import { blank } from '../workbook/blank';
+import { button } from './button';
+import { goTo } from './go-to';
+import { type Step, type StepState, steps } from './steps';
+import type { Watched } from './watched';
+
+const SIGNS: Readonly<Record<StepState, string>> = { done: 'sign ok', begun: 'sign see', untouched: 'sign none' };
+const WORDS: Readonly<Record<StepState, string>> = { done: 'done', begun: 'something to mend', untouched: 'to do' };
+
+/** How to begin: the demo or blank tables, and step by step through the tables with what is done of them. */
+export function startSection(watched: Watched, host: Host, load: (what: 'demo' | 'blank') => unknown): TemplateResult {
+  const empty = watched.standing.kind === 'empty';
+  const list = steps(watched.tables, watched.problems, blank);
+  const open = list.filter(({ state, optional }) => state !== 'done' && !optional);
+  return html`<section class="section ${empty ? 'empty' : ''}" aria-labelledby="start">
+    <header><h2 id="start">${empty ? 'No run in this workbook yet' : 'Start'}</h2></header>
+    ${
+      empty
+        ? html`<p class="small">
+            The demo fills the tables with an invented run. Blank tables have headings, drop-downs and one example of
+            each.
+          </p>`
+        : open.length > 0
+          ? html`<p>
+                ${list.length - open.length > 1 ? 'What is left to do' : 'Table by table'}, typing over the grey
+                examples:
+              </p>
+              ${stepList(list, host)}`
+          : html`<details>
+              <summary>All tables are filled in</summary>
+              ${stepList(list, host)}
+            </details>`
+    }
+    <p class="acts">
+      ${button('Load the demo run', () => load('demo'), { kind: empty ? 'go' : 'plain' })}
+      ${button('Blank tables', () => load('blank'), { kind: empty ? 'plain' : 'link' })}
+    </p>
+  </section>`;
+}
+
+function stepList(list: readonly Step[], host: Host): TemplateResult {
+  return html`<ol class="steps">
+    ${list.map(
+      ({ table, say, state, optional }) =>
+        html`<li>
+          <i class=${SIGNS[state]} aria-hidden="true"></i>
+          <div>
+            <p>
+              ${button(table, () => goTo(host, { table, row: 1 }), { kind: 'link' })}
+              <span class="small">${WORDS[state]}${optional && state === 'untouched' ? ', can wait' : nothing}</span>
+            </p>
+            <p class="small">${say}</p>
+          </div>
+        </li>`,
+    )}
+  </ol>`;
+}

@@ -1,0 +1,84 @@
+import { fold } from '../core/plan/codes';
+import type { Problem } from '../core/problem';
+import { isBlank, type Cells } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/plan-input';
+import { readTable } from '../tables/read';
+import type { Columns, Table } from '../tables/schema';
+import type { WorkbookPlan } from '../workbook/workbook';
+
+/** How far a table is filled in: untouched, of examples alone; begun, with something to mend; done. */
+export type StepState = 'untouched' | 'begun' | 'done';
+
+/** One step of the first run through the tables. */
+export interface Step {
+  readonly table: string;
+  readonly say: string;
+  /** Whether a plan can be made without it. */
+  readonly optional: boolean;
+  readonly state: StepState;
+}
+
+const { lasts, stock, styles, pairage, rates } = INPUT_TABLES;
+
+/** The tables in the order in which a maker fills them in: each names codes of those before it. */
+const ORDER: readonly { readonly table: Table; readonly say: string; readonly optional?: boolean }[] = [
+  { table: lasts as unknown as Table, say: 'Measure your lasts: bottom length, widths, heel height, pairs on hand.' },
+  { table: stock as unknown as Table, say: 'Enter the sheets on offer: material, thickness, size, price.' },
+  { table: styles as unknown as Table, say: 'Say what each style is built from, on which last.' },
+  { table: pairage as unknown as Table, say: 'Enter the pairs of each style under their sizes.' },
+  {
+    table: rates as unknown as Table,
+    say: 'Enter your costs and times, for the cost of a pair and the days.',
+    optional: true,
+  },
+];
+
+/**
+ * The first run through blank tables, each step with its state as the tables have it.
+ * @param tables by name, headings first
+ * @param problems what the whole plan cannot read or build
+ * @param examples the workbook whose rows are examples and not yet the maker's own
+ */
+export function steps(
+  tables: ReadonlyMap<string, Cells>,
+  problems: readonly Problem[],
+  examples: WorkbookPlan,
+): readonly Step[] {
+  return ORDER.map(({ table, say, optional = false }): Step => {
+    const cells = tables.get(table.name) ?? [];
+    return {
+      table: table.name,
+      say,
+      optional,
+      state: stateOf(table, cells, problems, exampleCodes(examples, table.name)),
+    };
+  });
+}
+
+function stateOf(
+  table: Table<Columns>,
+  cells: Cells,
+  problems: readonly Problem[],
+  examples: ReadonlySet<string>,
+): StepState {
+  const rows = cells.slice(1).filter((line) => !line.every(isBlank));
+  const own = rows.filter(([code]) => !examples.has(fold(String(code ?? ''))));
+  if (own.length === 0) return 'untouched';
+  const slips =
+    readTable(table, cells).problems.length > 0 || problems.some(({ place }) => place.argument === table.argument);
+  return slips ? 'begun' : 'done';
+}
+
+/** What heads the rows of a table of examples. */
+function exampleCodes({ sheets }: WorkbookPlan, name: string): ReadonlySet<string> {
+  const codes = new Set<string>();
+  for (const { tables, cells } of sheets) {
+    const area = tables.find((one) => one.name === name)?.area;
+    if (!area) continue;
+    for (const { row, column, role, value } of cells) {
+      const within = row > area.row && row < area.row + area.rows && column === area.column;
+      if (within && role === 'example' && value !== undefined) codes.add(fold(String(value)));
+    }
+  }
+  return codes;
+}

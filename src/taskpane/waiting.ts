@@ -1,0 +1,38 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import { button } from './button';
+import type { Watched } from './watched';
+
+/**
+ * What is being worked out, with a way out of it; while it lasts, what is shown is of the plan before.
+ * @param none what to say where there is nothing to show
+ */
+export function waiting(watched: Watched, none?: string): TemplateResult {
+  const { working, stopped, before } = watched;
+  if (working) {
+    return html`<section class="section">
+      <p role="status">Working out: ${working.stage}, stage ${working.at} of ${working.of}.</p>
+      <fluent-progress-bar
+        role="progressbar"
+        aria-label="Working out"
+        aria-valuenow=${working.at - 1}
+        aria-valuemax=${working.of}
+        min="0"
+        max=${working.of}
+        value=${working.at - 1}
+      ></fluent-progress-bar>
+      ${before ? html`<p class="small">What stands below is from before.</p>` : nothing}
+      ${button('Stop', () => watched.stopWorking(), { kind: 'link' })}
+    </section>`;
+  }
+  if (stopped) {
+    return html`<section class="section">
+      <p>
+        ${before ? 'Stopped; what stands below is from before.' : 'Stopped.'}
+        ${button('Go on', () => watched.workOn(), { kind: 'link', label: 'Go on working out' })}
+      </p>
+    </section>`;
+  }
+  return none === undefined || (watched.standing.kind === 'plan' && !watched.results)
+    ? html`${nothing}`
+    : html`<section class="section"><p>${none}</p></section>`;
+}
