@@ -8,7 +8,7 @@ import { type Figures, inSentence } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
 import { buildShape } from './build-shape';
 import { planView } from './plan-view';
-import { greatestStrain, percent, sideView } from './side-view';
+import { greatestStrain, outerHeight, percent, sideView } from './side-view';
 import type { Picture, PictureItem } from './svg';
 
 export interface BuildPictureInput {
@@ -25,7 +25,7 @@ export interface BuildPictureInput {
 }
 
 /** Room for dimension lines around the drawing, beside their figures, u. */
-const LEFT = 11.6;
+const LEFT = 1.1;
 const RIGHT = 4;
 /** Room for the item numbers beside the toe. */
 const NUMBERS = 9.5;
@@ -43,7 +43,8 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const { figures } = input;
   const room = (words: readonly string[]) => LETTER * Math.max(...words.map(({ length }) => length));
-  const before = LEFT + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
+  const heights = [bottom.seatStack - bottom.treadStack, bottom.treadStack].map(figures.height);
+  const before = LEFT + outerHeight(heights) + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
   const behind = Math.max(NUMBERS, RIGHT + room([figures.length(longest.width)]));
   const scale = (width - before - behind) / (right - left);
   const x = (mm: number) => before + scale * (mm - left);

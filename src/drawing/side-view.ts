@@ -30,11 +30,7 @@ export interface SideViewOptions extends Scale {
 export function sideView(bottom: Bottom, shape: BuildShape, options: SideViewOptions): string {
   const { x, y } = options;
   return [
-    ...shape.faces.map(({ layer, ring }, i) => {
-      const thin = layer.thickness * options.scale < SOLID;
-      const fill = thin ? ' fill="currentColor"' : hatch(layer.material, i % 2 === 1);
-      return path('fl', trace(ring, options), fill);
-    }),
+    ...cutFaces(shape, options),
     ...unionOutline(shape.faces.map(({ ring }) => ring)).map((ring) => path('w', trace(ring, options))),
     lastOutline(shape, options),
     ...shape.faces
@@ -45,6 +41,32 @@ export function sideView(bottom: Bottom, shape: BuildShape, options: SideViewOpt
     curve(bottom, shape, options),
     heights(bottom, options),
   ].join('');
+}
+
+/**
+ * The cut faces, hatched as their material. A thin one is solid; thin ones of one stock that lie on each other are hatched
+ * as one without their joints, which would run together to black.
+ */
+function cutFaces({ faces }: BuildShape, options: SideViewOptions): readonly string[] {
+  const thin = ({ layer }: BuildShape['faces'][number]) => layer.thickness * options.scale < SOLID;
+  const stacks: BuildShape['faces'][number][][] = [];
+  for (const face of faces) {
+    const before = stacks.at(-1)?.at(-1);
+    const joins = before && before.layer.stock === face.layer.stock && thin(before) && thin(face);
+    if (joins) stacks.at(-1)?.push(face);
+    else stacks.push([face]);
+  }
+  return stacks.flatMap((stack, i): readonly string[] => {
+    const [face] = stack;
+    if (!face) return [];
+    const { layer, ring } = face;
+    if (stack.length > 1) {
+      const whole = unionOutline(stack.map((one) => one.ring));
+      return whole.map((one) => path('fl', trace(one, options), hatch(layer.material, i % 2 === 1)));
+    }
+    const fill = thin(face) ? ' fill="currentColor"' : hatch(layer.material, i % 2 === 1);
+    return [path('fl', trace(ring, options), fill)];
+  });
 }
 
 function toe(shape: BuildShape): Point {
@@ -242,6 +264,11 @@ export function percent(share: number): string {
   return `${decimals(100 * share, 1)} %`;
 }
 
+/** How far behind the build the outer dimension stands, u: beyond the figures of the inner ones. */
+export function outerHeight(inner: readonly string[]): number {
+  return Math.max(10.5, ...inner.map(({ length }) => 6.7 + 1.95 * length));
+}
+
 /** Heights at the back: under the tread, the last's heel, under the seat. */
 function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: SideViewOptions): string {
   const left = x(
@@ -254,10 +281,13 @@ function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: S
   );
   const heel = seatStack - treadStack;
   const levels = heel > 0.05 ? [0, treadStack, seatStack] : [0, seatStack];
+  const outer = outerHeight(heel > 0.05 ? [figures.height(heel), figures.height(treadStack)] : []);
   return (
-    levels.map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : 11.5), y(z))).join('') +
+    levels
+      .map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : outer + 1), y(z)))
+      .join('') +
     (heel > 0.05 ? upright(left - 4, y(seatStack), y(treadStack), figures.height(heel), { beyond: 'above' }) : '') +
     (heel > 0.05 ? upright(left - 4, y(treadStack), y(0), figures.height(treadStack)) : '') +
-    upright(left - 10.5, y(seatStack), y(0), figures.height(seatStack))
+    upright(left - outer, y(seatStack), y(0), figures.height(seatStack))
   );
 }

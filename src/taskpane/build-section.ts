@@ -46,6 +46,7 @@ export function buildSection(
         void goTo(host, { table: INPUT_TABLES.styles.name, code: run.style.code, heading: HEADINGS[piece.part] }),
     },
     width,
+    unitNote(figures),
   );
   const difference = bottom.seatStack - bottom.treadStack;
   const held = Math.abs(difference - bottom.last.heelHeight) <= 1;
@@ -80,6 +81,11 @@ export function buildSection(
       <b>${held ? 'holds' : 'mend'}</b>
     </p>
   </section>`;
+}
+
+/** Names the units where they are not mm. */
+export function unitNote({ unit, sentence }: Figures): TemplateResult | typeof nothing {
+  return unit === 'mm' ? nothing : html`<p class="caption">${sentence}.</p>`;
 }
 
 /** A small field of a material's hatching, its name beside it. */

@@ -67,14 +67,12 @@ function item(check: Check, go: () => void): TemplateResult {
     <i class=${SIGNS[check.verdict]} aria-hidden="true"></i>
     <div class="grow">
       <div class="split">
-        <p>
-          ${where ? html`<b>${where}</b> · ${name}` : html`<b>${name}</b>`}${
-            figures.length > 0 ? html`<span class="small">: ${figures.join(', ')}</span>` : nothing
-          }
-        </p>
+        <p>${where ? html`<b>${where}</b> · ${name}` : html`<b>${name}</b>`}</p>
         ${button('Go to the cell', go, { kind: 'link', label: `Go to the cell: ${where || say}` })}
       </div>
-      <p>${capital(say)}.</p>
+      <p>
+        ${capital(say)}.${figures.length > 0 ? html` <span class="small">${capital(figures.join(', '))}.</span>` : nothing}
+      </p>
     </div>
   </li>`;
 }

@@ -5,6 +5,7 @@ import type { Host } from '../host/host';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/plan-input';
+import { unitNote } from './build-section';
 import { button } from './button';
 import { goTo } from './go-to';
 import type { PictureFrame } from './picture-frame';
@@ -71,7 +72,8 @@ export function cuttingSection(
   const wanted = lines
     .filter(({ run, sizeRun }) => run.style.code === shown.style && sizeRun.size === shown.size)
     .reduce((sum, { count }) => sum + count, 0);
-  const caption = html`<p class="caption">
+  const caption = html`${unitNote(figures)}
+    <p class="caption">
       ${percent(cutting.areaUse)} area use over ${layout.length === 1 ? 'one sheet' : `${layout.length} sheets`}; first
       waste ${percent(cutting.firstWaste)}, second waste ${percent(cutting.secondWaste)}. Least possible
       ${cutting.least}, laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.

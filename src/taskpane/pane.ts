@@ -9,6 +9,8 @@ import { buildSection } from './build-section';
 import { button } from './button';
 import { cautions } from './cautions';
 import { checksSection } from './checks-section';
+import { compareSection } from './compare-section';
+import { Comparing } from './comparing';
 import './components';
 import { cuttingSection, SheetChoice } from './cutting-section';
 import { type DescribedFunction, functionList } from './function-list';
@@ -21,11 +23,13 @@ import { keepUnits, keptUnits } from './units';
 import { Watched } from './watched';
 
 /** Views of the pane, in their order. */
-const VIEWS = ['Build', 'Cutting', 'Run', 'Checks', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Help'] as const;
 type View = (typeof VIEWS)[number];
 
 /** Narrowest and widest drawing, px. */
 const DRAWING = { least: 256, most: 720 };
+/** A pane up to this wide has narrower margins, px. */
+const NARROW = 360;
 
 /**
  * Puts the pane into an element of the page, beside a workbook.
@@ -62,6 +66,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
     cost: frame('cost', 'Cost by material'),
   };
   const sheetChoice = new SheetChoice(draw);
+  const comparing = new Comparing(draw);
 
   const page = (): TemplateResult =>
     html`<svg class="draw hatchings" aria-hidden="true">
@@ -103,9 +108,12 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
     say(`${figuresOf(units).sentence}.`);
   };
 
-  const go = (next: View) => {
-    view = next;
+  const turnTo = (next: View) => {
+    [view, said] = [next, ''];
     draw();
+  };
+  const go = (next: View) => {
+    turnTo(next);
     element.querySelector<HTMLElement>(`#tab-${next}`)?.focus();
   };
 
@@ -118,16 +126,14 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
       @change=${(event: Event) => {
         const id = (event.target as HTMLElement & { activeid?: string }).activeid;
         const next = VIEWS.find((one) => `tab-${one}` === id);
-        if (!next || next === view) return;
-        view = next;
-        draw();
+        if (next && next !== view) turnTo(next);
       }}
     >
       ${VIEWS.map((one) => html`<fluent-tab role="tab" slot="tab" id="tab-${one}">${one}</fluent-tab>`)}
     </fluent-tablist>`;
 
   const content = (): TemplateResult | typeof nothing => {
-    const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - 32));
+    const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(units);
     if (watched.standing.kind === 'empty' && view !== 'Help') return startSection(watched, host, load);
     switch (view) {
@@ -137,6 +143,8 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
         return cuttingSection(watched, host, frames.sheet, sheetChoice, figures, width);
       case 'Run':
         return runSection(watched, host, frames, width);
+      case 'Compare':
+        return compareSection(watched, host, comparing, figures);
       case 'Checks':
         return checksSection(watched, host, say);
       case 'Help':

@@ -4,7 +4,9 @@ import type { Watched } from './watched';
 /** Style, size and foot that the pane shows, each a list, and the pairs of that size. */
 export function titleBlock(watched: Watched): TemplateResult {
   const { run, sizeRun, shown, runs } = watched;
-  const system = sizeRun?.system ?? '';
+  const systems = new Set(run?.sizes.map(({ system }) => system));
+  // In a run of one system its name stands once, so that the figures have room.
+  const written = (size: number, system: string) => (systems.size > 1 ? `${system} ${size}` : String(size));
   return html`<div class="block" role="group" aria-label="Shown in the pane">
     <label
       ><span>Style</span>
@@ -13,10 +15,11 @@ export function titleBlock(watched: Watched): TemplateResult {
       </select></label
     >
     <label
-      ><span>Size</span>
+      ><span>Size${systems.size === 1 && sizeRun ? ` ${sizeRun.system}` : ''}</span>
       <select @change=${(event: Event) => watched.show({ size: Number(chosen(event)) })}>
         ${(run?.sizes ?? []).map(
-          ({ size }) => html`<option value=${size} .selected=${size === shown?.size}>${system} ${size}</option>`,
+          ({ size, system }) =>
+            html`<option value=${size} .selected=${size === shown?.size}>${written(size, system)}</option>`,
         )}
       </select></label
     >
