@@ -54,8 +54,10 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const ground = top * scale + 3;
   const ring = longest.ring;
   const frame = box(ring);
-  const middle = ground + 8.2 + scale * frame.top;
-  const height = middle - scale * frame.bottom + 10.9;
+  // The right foot's outside is down, so that its toe points the same way.
+  const [up, down] = foot === 'L' ? [frame.top, -frame.bottom] : [-frame.bottom, frame.top];
+  const middle = ground + 8.2 + scale * up;
+  const height = middle + scale * down + 10.9;
   const body =
     sideView(bottom, shape, {
       x,

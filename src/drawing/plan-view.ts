@@ -33,13 +33,14 @@ export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions)
   const [seat, tread] = [lineAt(bottom.face.seat), lineAt(bottom.face.tread)];
   const frame = box(ground);
   const own = box(piece.ring);
-  const low = y(Math.min(frame.bottom, own.bottom));
+  const low = Math.max(...[frame, own].flatMap(({ bottom: b, top }) => [y(b), y(top)]));
+  const down = downFrom(options);
   const parts = [
     behind && behind !== piece ? path('ph', trace(ground, options)) : '',
     line('ch', x(frame.left) - 2, y(0), x(frame.right) + 2, y(0)),
     ...[seat, tread].map((at) => {
       const [inside, outside] = edgesAt(ground, at);
-      return line('ch', x(at), y(outside) - 2, x(at), y(inside) + 2);
+      return line('ch', x(at), y(outside) - 2 * down, x(at), y(inside) + 2 * down);
     }),
     skiveBand(piece, options),
     path('w acc', trace(piece.ring, options)),
@@ -61,13 +62,20 @@ function edgesAt(ring: Ring, at: number): readonly [inside: number, outside: num
   return ys.length > 1 ? [Math.min(...ys), Math.max(...ys)] : [0, 0];
 }
 
+/** Whether the inside edge lies below the outside one in the picture (1), as of the left foot, or above it (−1). */
+function downFrom({ y }: Scale): 1 | -1 {
+  return y(0) > y(1) ? 1 : -1;
+}
+
 /** One stroke on the outside edge, two on the inside edge, so that near-symmetrical lifts cannot be swapped. */
-function notches(ring: Ring, at: number, { x, y }: Scale): string {
+function notches(ring: Ring, at: number, scale: Scale): string {
+  const { x, y } = scale;
+  const reach = NOTCH * downFrom(scale);
   const [inside, outside] = edgesAt(ring, at);
   if (outside - inside < 4) return '';
   return (
-    line('w', x(at), y(outside), x(at), y(outside) + NOTCH) +
-    [-NOTCH / 3, NOTCH / 3].map((d) => line('w', x(at) + d, y(inside), x(at) + d, y(inside) - NOTCH)).join('')
+    line('w', x(at), y(outside), x(at), y(outside) + reach) +
+    [-NOTCH / 3, NOTCH / 3].map((d) => line('w', x(at) + d, y(inside), x(at) + d, y(inside) - reach)).join('')
   );
 }
 
@@ -100,7 +108,13 @@ function widths(ring: Ring, seat: number, tread: number, { x, y, figures }: Plan
     const out = side === 'left' ? -1 : 1;
     return (
       [inside, outside].map((v) => line('n', x(place) + out, y(v), x(edge) + out * 4, y(v))).join('') +
-      upright(x(edge) + out * 3, y(outside), y(inside), figures.length(outside - inside), { side })
+      upright(
+        x(edge) + out * 3,
+        Math.min(y(outside), y(inside)),
+        Math.max(y(outside), y(inside)),
+        figures.length(outside - inside),
+        { side },
+      )
     );
   };
   return at(seat, left, 'left') + (tread < right ? at(tread, right, 'right') : '');
@@ -132,13 +146,15 @@ function labels(
   const own = box(piece.ring);
   const letter = Math.min(0.33 * length, own.left + 0.62 * (own.right - own.left));
   const mark = Math.min(0.235 * length, own.left + 0.4 * (own.right - own.left));
+  const above = (at: number) => Math.min(...edgesAt(ground, at).map(y)) - 1.6;
+  const down = downFrom(options);
   return [
-    text(x(seat) + 0.8, y(edgesAt(ground, seat)[1]) - 1.6, 'seat', '', 'start'),
-    text(x(tread) + 0.8, y(edgesAt(ground, tread)[1]) - 1.6, 'tread', '', 'start'),
+    text(x(seat) + 0.8, above(seat), 'seat', '', 'start'),
+    text(x(tread) + 0.8, above(tread), 'tread', '', 'start'),
     own.right < 0.7 * length ? text(x(length * 0.79), y(21) + 1.25, 'outside', 'q') : '',
     own.right < 0.7 * length ? text(x(length * 0.79), y(-21) + 1.25, 'inside', 'q') : '',
-    text(x(letter), y(6), foot, 'big'),
-    direction(x(mark), y(-13), options.lies, words && x(own.right) - x(mark) > 22),
+    text(x(letter), y(6 * down), foot, 'big'),
+    direction(x(mark), y(-13 * down), options.lies, words && x(own.right) - x(mark) > 22),
   ].join('');
 }
 

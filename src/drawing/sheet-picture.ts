@@ -44,7 +44,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const scale = (width - LEFT - 0.5) / along;
   const at: Scale = { x: (mm) => LEFT + scale * mm, y: (mm) => 0.5 + scale * (across - mm) };
   const onPicture = ([px, py]: Point): Point => (lying ? [px, py] : [py, format.length - px]);
-  const rings = new Map<number, { ring: Ring; spots: readonly Point[]; toe: Point }>();
+  const rings = new Map<number, { ring: Ring; spots: readonly Spot[]; toe: Point }>();
   const drawn = placements.map((placement, i) => {
     let known = rings.get(placement.piece);
     if (!known) {
@@ -52,13 +52,18 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
       const ring = simplify(whole, TRUE_TO / scale);
       rings.set(placement.piece, (known = { ring, spots: spotsOf(ring), toe: toeOf(ring) }));
     }
-    const put = (points: Ring) => moved(points, placement.turn, placement.x, placement.y).map(onPicture);
+    const put = (points: Ring) => {
+      const there = moved(points, placement.turn, placement.x, placement.y);
+      return lying ? there : there.map(onPicture);
+    };
+    const places = put([known.toe, ...known.spots.map(({ at: place }) => place)]);
+    const spots = known.spots.map(({ room }, k): Spot => ({ at: places[k + 1] as Point, room }));
     return {
       i,
       line: lineOf(cutting, placement.piece),
       ring: put(known.ring),
-      spots: put(known.spots),
-      toe: put([known.toe])[0] as Point,
+      spots,
+      toe: places[0] as Point,
     };
   });
   const rest = leftover(cutting.pieces, format, placements).map(({ x, y, length, width: wide }, i) => {
@@ -146,16 +151,25 @@ function between(ring: Ring, x: number): { readonly height: number; readonly mid
   return ys.length > 1 ? { height: high - low, middle: (low + high) / 2 } : { height: 0, middle: 0 };
 }
 
+/** A place for a label within a piece, and how far the edge is from it along and across the piece, mm. */
+interface Spot {
+  readonly at: Point;
+  readonly room: number;
+}
+
+/** How many places along a piece are looked at. */
+const PLACES = 13;
+
 /** Where a label has room: middles of the ring across its length, the widest and farthest from its ends first. */
-function spotsOf(ring: Ring): readonly Point[] {
+function spotsOf(ring: Ring): readonly Spot[] {
   const { left, right } = box(ring);
-  const spots = Array.from({ length: 19 }, (_, k) => {
-    const x = left + ((right - left) * (k + 1)) / 20;
+  const spots = Array.from({ length: PLACES }, (_, k): Spot => {
+    const x = left + ((right - left) * (k + 1)) / (PLACES + 1);
     const { height, middle } = between(ring, x);
-    return { spot: [x, middle] as Point, room: Math.min(height / 2, x - left, right - x) };
+    return { at: [x, middle], room: Math.min(height / 2, x - left, right - x) };
   }).sort((a, b) => b.room - a.room);
   const most = spots[0]?.room ?? 0;
-  return spots.filter(({ room }) => room > 0.6 * most).map(({ spot }) => spot);
+  return spots.filter(({ room }) => room > 0.6 * most);
 }
 
 /** Where a piece's toe end is. */
@@ -184,7 +198,7 @@ interface Label {
 /** Style and item, size and foot, as far as they have room within the piece and beside its toe point. */
 function labelIn(
   ring: Ring,
-  spots: readonly Point[],
+  spots: readonly Spot[],
   line: Line,
   toe: Point | undefined,
   scale: number,
@@ -194,11 +208,13 @@ function labelIn(
   const size = String(sizeRun.size);
   const both = `${size} ${line.foot}`;
   for (const lines of [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]]) {
-    const spot = spots.find((one) => {
-      const label = { lines, spot: one };
-      return isWithin(label, ring, scale) && !(toe && covers(label, toe, scale));
-    });
-    if (spot) return { lines, spot };
+    const needed = Math.min(...halves({ lines }, scale));
+    for (const { at: spot, room } of spots) {
+      // The widest come first: where the lettering is higher than that, no other has room.
+      if (room < needed) break;
+      const label = { lines, spot };
+      if (isWithin(label, ring, scale) && !(toe && covers(label, toe, scale))) return label;
+    }
   }
   return undefined;
 }
@@ -209,7 +225,7 @@ function written({ lines, spot: [x, y] }: Label, at: Scale, on: boolean): string
 }
 
 /** Half the width and half the height of a label, mm. */
-function halves({ lines }: Label, scale: number): readonly [number, number] {
+function halves({ lines }: Pick<Label, 'lines'>, scale: number): readonly [number, number] {
   const wide = Math.max(...lines.map(({ length }) => length)) * LETTER;
   return [wide / 2 / scale, (lines.length * LINE_HEIGHT) / 2 / scale];
 }
@@ -217,7 +233,10 @@ function halves({ lines }: Label, scale: number): readonly [number, number] {
 function isWithin(label: Label, ring: Ring, scale: number): boolean {
   const [half, high] = halves(label, scale);
   const [x, y] = label.spot;
-  return [-1, 0, 1].every((a) => [-1, 1].every((b) => inside(ring, x + a * half, y + b * high)));
+  for (let a = -1; a <= 1; a++) {
+    if (!inside(ring, x + a * half, y - high) || !inside(ring, x + a * half, y + high)) return false;
+  }
+  return true;
 }
 
 /** Whether a label lies over a point or within a millimetre of the drawing of it. */

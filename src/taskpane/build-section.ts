@@ -57,11 +57,12 @@ export function buildSection(
         ${partRows(bottom).map(({ first, last, layer, count, sum }) => {
           const covers = layer.part === 'cover';
           const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
+          const items = first === last ? String(first) : `${first}–${last}`;
           return html`<tr ?data-shown=${piece.item >= first && piece.item <= last && layer.part === piece.part}>
             <td>
-              ${button(first === last ? String(first) : `${first}–${last}`, () => watched.show({ item: layer.item }), {
+              ${button(items, () => watched.show({ item: layer.item }), {
                 kind: 'link',
-                label: `Show ${PART_WORDS[layer.part]} ${layer.item} from above`,
+                label: `Show ${PART_WORDS[layer.part]} ${items} from above`,
               })}
             </td>
             <td>${unsafeHTML(swatch(layer.material))}</td>

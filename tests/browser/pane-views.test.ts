@@ -1,0 +1,199 @@
+import { readFileSync } from 'node:fs';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/host/address';
+import { demo } from '../../src/workbook/demo';
+import { inputCell } from './pages/edit';
+import { Sheet } from './sheet';
+import { servedSite } from './site';
+
+/** The part of axe-core that is used here. */
+interface Axe {
+  run(context: object): Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
+}
+
+const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Help'] as const;
+
+/** What of the page has the focus: its id, else its words or its name. */
+const focused = (page: Page) =>
+  page.evaluate(() => {
+    const { activeElement: at } = document;
+    return at?.id || at?.getAttribute('aria-label') || at?.textContent?.trim();
+  });
+
+describe('the views of the pane', () => {
+  const site = servedSite();
+
+  it('are reached, worked and left by keyboard alone', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await pane.getByText('9 to look at').waitFor();
+    await page.keyboard.press('F6');
+    await page.locator('#pane #tab-Build').focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await focused(page)).toBe('tab-Cutting');
+    await pane.getByRole('img', { name: /^Cork 7, sheet 1 of \d+, 1000 by 500/ }).waitFor();
+    // Tab goes on through what the view has, in its order, to the picture.
+    const passed: unknown[] = [];
+    for (let i = 0; i < 14 && passed.at(-1) !== 'sheet-shown-picture'; i++) {
+      await page.keyboard.press('Tab');
+      passed.push(await focused(page));
+    }
+    expect(passed).toContain('Next sheet');
+    expect(passed).toContain('Copy the picture Sheet');
+    expect(passed.at(-1)).toBe('sheet-shown-picture');
+    await page.keyboard.press('ArrowRight');
+    await pane
+      .getByRole('status')
+      .filter({ hasText: /^\w+ lift \d+, \d+ (left|right)\.$/ })
+      .waitFor();
+    const picture = page.locator('#sheet-shown-picture');
+    const widths = () => picture.evaluate((frame) => [frame.scrollWidth, frame.clientWidth, frame.scrollLeft] as const);
+    await page.keyboard.press('+');
+    await page.keyboard.press('+');
+    const [wide, frame, before] = await widths();
+    expect(wide / frame).toBeGreaterThan(1.9);
+    await page.keyboard.press('Shift+ArrowRight');
+    expect((await widths())[2]).toBeGreaterThan(before);
+    await page.keyboard.press('0');
+    expect((await widths())[0]).toBe((await widths())[1]);
+    await page.keyboard.press('Escape');
+    expect(await focused(page)).toBe('view');
+    // Enter in a picture leads to the cell of what is picked.
+    await picture.focus();
+    await page.keyboard.press('ArrowRight');
+    const said = (await pane.locator('.said').textContent()) ?? '';
+    const [, style = '', size = ''] = /^(\w+) lift \d+, (\d+)/.exec(said) ?? [];
+    await page.keyboard.press('Enter');
+    const cell = inputCell(demo, 'Pairage', style, size);
+    await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\.`));
+    await context.close();
+  });
+
+  it('copy a picture, save it, and say the same as text', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
+    await pane.getByText('Build is on the clipboard as a picture.').waitFor();
+    const [type, width] = await page.evaluate(async () => {
+      const [item] = await navigator.clipboard.read();
+      const blob = await item?.getType('image/png');
+      return [blob?.type, blob && (await createImageBitmap(blob)).width] as const;
+    });
+    expect(type).toBe('image/png');
+    expect(width).toBeGreaterThan(1000);
+
+    const download = page.waitForEvent('download');
+    await pane.getByRole('button', { name: 'Save the picture Build' }).click();
+    const saved = readFileSync(await (await download).path(), 'utf8');
+    expect(saved).toMatch(/^<svg xmlns[^]*<desc>Sorrel, EU 38, left, side view[^]*<\/svg>\s*$/);
+    // Where the clipboard may not be used, the picture is saved instead.
+    await page.evaluate(() => {
+      navigator.clipboard.write = () => Promise.reject(new Error('not allowed'));
+    });
+    const instead = page.waitForEvent('download');
+    await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
+    expect((await instead).suggestedFilename()).toBe('Build.svg');
+
+    await pane.getByRole('button', { name: 'Build as text' }).click();
+    const table = pane.getByRole('table', { name: /^Build: Sorrel, EU 38, left/ });
+    expect(await table.innerText()).toMatch(/Under the seat\s+57\.1 mm/);
+    await pane.getByLabel('Units').selectOption('imperial');
+    expect(await table.innerText()).toMatch(/Under the seat\s+2\.25 in/);
+    await page.reload();
+    await page.locator('#loading').waitFor({ state: 'detached' });
+    await pane.getByRole('img', { name: /2\.25 in under the seat/ }).waitFor();
+    await context.close();
+  });
+
+  it('follow the stock selected, compare one way and another, and lead from each check to its cell', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await pane.getByText('9 to look at').waitFor();
+    await page.locator('#grid').getByRole('tab', { name: 'Bottom stock', exact: true }).click();
+    const foam = inputCell(demo, 'Bottom stock', 'Foam 8', 'Price');
+    await sheet.select(cellAddress(foam.row, foam.column));
+    await pane.getByRole('tab', { name: 'Cutting' }).click();
+    await pane.getByRole('img', { name: /^Foam 8, sheet 1 of / }).waitFor();
+    await pane.getByRole('button', { name: 'Next sheet' }).click();
+    await pane.getByRole('img', { name: /^Foam 8, sheet 2 of / }).waitFor();
+
+    await pane.getByRole('tab', { name: 'Run' }).click();
+    await pane.getByRole('img', { name: /^Pairs by size: 68 pairs; Sorrel 20/ }).waitFor();
+    await pane.getByRole('img', { name: /^Cost by material, €: leather [\d.]+, .*to buy [\d.]+\.$/ }).waitFor();
+
+    await pane.getByRole('tab', { name: 'Compare' }).click();
+    const ways = pane.locator('table.ways');
+    await ways.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
+    expect(await ways.getByRole('row', { name: /^Height under the seat/ }).innerText()).toMatch(
+      /57\.1\s+57\.1\s+57\.1/,
+    );
+    await pane.getByRole('button', { name: 'Change it under Laying' }).click();
+    const laying = inputCell(demo, 'Styles', 'Sorrel', 'Laying');
+    await sheet.saying(new RegExp(`^${cellAddress(laying.row, laying.column)}\\. flat`));
+
+    await pane.getByRole('button', { name: 'Show them' }).click();
+    await pane.getByRole('button', { name: 'Go to the cell: Comfrey' }).first().click();
+    const styles = demo.sheets.find(({ name }) => name === 'Styles');
+    const comfrey = styles?.cells.find(({ value, column }) => value === 'Comfrey' && column === 0)?.row ?? -2;
+    await sheet.saying(new RegExp(`^[A-Z]+${comfrey + 1}\\.`));
+    await context.close();
+  });
+
+  it('lead through blank tables step by step, with what is done told from the tables', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await pane.getByRole('button', { name: 'Blank tables' }).click();
+    const step = (table: string) => pane.getByRole('listitem').filter({ hasText: new RegExp(`^\\s*${table}`) });
+    await step('Lasts').getByText('to do').waitFor();
+    await step('Lasts').getByRole('button', { name: 'Lasts' }).click();
+    await sheet.saying(/^A4\. Last 40/);
+    await page
+      .locator('#grid canvas')
+      .first()
+      .focus()
+      .catch(() => undefined);
+    await sheet.enter('A4', 'My last');
+    await step('Lasts').getByText('done').waitFor();
+    // The style still names the example's last.
+    await pane
+      .getByText(/Styles, row 1, Last: "Last 40" is not in Lasts/)
+      .first()
+      .waitFor();
+    await context.close();
+  });
+
+  it.each(['light', 'dark'] as const)(
+    'hold no barrier that can be found by rule, wide or narrow, in %s',
+    async (colorScheme) => {
+      // Rules of the Web Content Accessibility Guidelines 2.2 as the library axe-core tests them.
+      const { page, context } = await site.open({ context: { colorScheme } });
+      const pane = page.locator('#pane');
+      await pane.getByText('9 to look at').waitFor();
+      await page.evaluate(axe);
+      const barriers = () =>
+        page.evaluate(async () => {
+          const { violations } = await (Reflect.get(window, 'axe') as Axe).run({ include: [['#pane']] });
+          return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html.slice(0, 200))]);
+        });
+      await pane.getByRole('button', { name: 'Build as text' }).click();
+      await pane.getByRole('button', { name: 'Cautions' }).click();
+      for (const width of [1440, 320]) {
+        await page.setViewportSize({ width, height: 900 });
+        for (const view of VIEWS) {
+          await pane.getByRole('tab', { name: view }).click();
+          if (view === 'Compare') await pane.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
+          expect(await barriers(), `${view}, ${width} px`).toEqual([]);
+          const [wide, own] = await pane.evaluate((element) => [element.scrollWidth, element.clientWidth] as const);
+          expect(wide, `${view}, ${width} px`).toBeLessThanOrEqual(own);
+        }
+      }
+      await context.close();
+    },
+  );
+});

@@ -1,0 +1,89 @@
+import { describe, expect, it } from 'vitest';
+import { buildPicture } from '../../src/drawing/build-picture';
+import { standalone } from '../../src/drawing/standalone';
+import { figuresOf } from '../../src/tables/figures';
+import { built, css, demoPlan } from './demo-plan';
+
+const { plan } = demoPlan();
+
+function picture(style: string, size: number, more: { item?: number; foot?: 'L' | 'R'; imperial?: boolean } = {}) {
+  const { run, sizeRun } = built(plan, style, size);
+  return buildPicture(
+    {
+      style: run.style,
+      size: `${sizeRun.system} ${sizeRun.size}`,
+      foot: more.foot ?? 'L',
+      bottom: sizeRun.bottom,
+      item: more.item,
+      figures: figuresOf(more.imperial ? 'imperial' : 'metric'),
+      lies: () => 'any way',
+    },
+    92,
+  );
+}
+
+describe('the picture of a build', () => {
+  // Each was looked at before it was kept: `vitest -u` writes them anew, and then they are to be looked at again.
+  it.each([
+    ['flat cork lifts on a platform', 'Sorrel', 38],
+    ['a slab', 'Teasel', 40],
+    ['a welted sole and a low heel', 'Yarrow', 42],
+    ['foam bent on', 'Bracken', 38],
+    ['a block on a high platform', 'Fennel', 39],
+    ['a stacked heel', 'Tansy', 39],
+    ['a high heel on measured gaps', 'Comfrey', 38],
+  ] as const)('of %s is as it was looked at', async (_, style, size) => {
+    await expect(standalone(picture(style, size), `${style} ${size}`, css)).toMatchFileSnapshot(
+      `snapshots/build-${style.toLowerCase()}.svg`,
+    );
+  });
+
+  it('is as it was looked at in inches and irons, for the right foot', async () => {
+    const drawn = picture('Sorrel', 38, { foot: 'R', imperial: true });
+    await expect(standalone(drawn, 'Sorrel 38', css)).toMatchFileSnapshot('snapshots/build-sorrel-right-inches.svg');
+  });
+
+  it('says its facts in a sentence and as a table, with the unit where it is not mm', () => {
+    const metric = picture('Sorrel', 38);
+    expect(metric.label).toContain('57.1 under the seat, 12.1 under the tread');
+    expect(metric.facts).toContainEqual(['Under the seat', '57.1 mm']);
+    const imperial = picture('Sorrel', 38, { imperial: true });
+    // 57.1 mm / 25.4 and 7 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
+    expect(imperial.label).toContain('2.25 in under the seat');
+    expect(imperial.label).toContain('cork lifts of 13.2 iron');
+  });
+
+  it('says how far the layer that is bent over the ball is stretched', () => {
+    const { facts } = picture('Tansy', 39);
+    const curve = facts.find(([what]) => what === 'Tightest curve')?.[1] ?? '';
+    const [, radius] = /radius (\d+)/.exec(curve) ?? [];
+    const [, share] = /the sole is stretched ([\d.]+) %/.exec(curve) ?? [];
+    // Outer face of a bent layer: t / (2R + t) (derived); the sole is of 4.1 mm.
+    expect(Number(share)).toBeCloseTo((100 * 4.1) / (2 * Number(radius) + 4.1), 0);
+  });
+
+  it('has an item to pick for every layer, and picks out the one seen from above', () => {
+    const { sizeRun } = built(plan, 'Sorrel', 38);
+    const drawn = picture('Sorrel', 38, { item: 8 });
+    expect(drawn.items?.map(({ id }) => id)).toEqual(sizeRun.bottom.layers.map(({ item }) => String(item)));
+    expect(drawn.label).toContain('platform 8 from above');
+  });
+
+  it('is drawn anew in a narrow pane with lettering of the same size', () => {
+    const { run, sizeRun } = built(plan, 'Sorrel', 38);
+    const narrow = buildPicture(
+      {
+        style: run.style,
+        size: 'EU 38',
+        foot: 'L',
+        bottom: sizeRun.bottom,
+        figures: figuresOf('metric'),
+        lies: () => 'any way',
+      },
+      72,
+    );
+    expect(narrow.width).toBe(72);
+    expect(narrow.scale).toBeLessThan(picture('Sorrel', 38).scale ?? 0);
+    expect(narrow.body).not.toContain('font-size');
+  });
+});

@@ -1,0 +1,31 @@
+import { describe, expect, it } from 'vitest';
+import { decimals, figuresOf, inSentence } from '../../src/tables/figures';
+
+describe('figures', () => {
+  const [metric, imperial] = [figuresOf('metric'), figuresOf('imperial')];
+
+  it('are whole millimetres along a piece and tenths in height', () => {
+    expect([metric.length(162.4), metric.height(57.14), metric.height(45)]).toEqual(['162', '57.1', '45']);
+  });
+
+  it('are inches, irons for what is built up, ounces for what covers', () => {
+    // 1 in = 25.4 mm; 1 iron = 1/48 in (US Federal Test Method Standard 311, 3.2.114); 1 oz of leather = 1/64 in.
+    expect(imperial.length(254)).toBe('10.00');
+    expect([imperial.thickness(25.4 / 4), imperial.thicknessUnit()]).toEqual(['12', 'iron']);
+    expect([imperial.thickness(25.4 / 16, true), imperial.thicknessUnit(true)]).toEqual(['4', 'oz']);
+  });
+
+  it('are square feet and ounces of weight', () => {
+    // 1 ft = 304.8 mm; 1 oz avoirdupois = 28.349523125 g (NIST Handbook 44, appendix C).
+    expect(imperial.area(304.8 ** 2)).toBe('1 ft²');
+    expect(imperial.weight(283.49523125)).toBe('10 oz');
+  });
+
+  it('bring their unit into a sentence where it is not mm', () => {
+    expect([inSentence(metric, '57.1'), inSentence(imperial, '2.25')]).toEqual(['57.1', '2.25 in']);
+  });
+
+  it('have a true minus and no zero with a sign', () => {
+    expect([decimals(-1.25, 1), decimals(-0.01, 1)]).toEqual(['−1.3', '0']);
+  });
+});

@@ -1,0 +1,35 @@
+import { describe, expect, it } from 'vitest';
+import { Problem } from '../../src/core/problem';
+import { steps } from '../../src/taskpane/steps';
+import { blank } from '../../src/workbook/blank';
+import { demo } from '../../src/workbook/demo';
+import { tableCells } from '../demo-cells';
+
+const tablesOf = (plan: typeof demo) => new Map(Object.entries(tableCells(plan)));
+const states = (tables: ReadonlyMap<string, unknown[][]>, problems: readonly Problem[] = []) =>
+  Object.fromEntries(steps(tables, problems, blank).map(({ table, state }) => [table, state]));
+
+describe('the first steps through the tables', () => {
+  it('are all to do where only examples stand', () => {
+    expect(new Set(Object.values(states(tablesOf(blank))))).toEqual(new Set(['untouched']));
+  });
+
+  it('are done in the demo', () => {
+    expect(new Set(Object.values(states(tablesOf(demo))))).toEqual(new Set(['done']));
+  });
+
+  it('name each table before those that need its codes', () => {
+    const order = steps(new Map(), [], blank).map(({ table }) => table);
+    expect(order).toEqual(['Lasts', 'Bottom stock', 'Styles', 'Pairage', 'Costs and times']);
+  });
+
+  it('are begun where a cell cannot be read, and where the plan finds a slip in the table', () => {
+    const tables = tablesOf(demo);
+    const lasts = (tables.get('Lasts') ?? []).map((row, i) =>
+      i === 1 ? row.map((cell, c) => (c === 2 ? 'x' : cell)) : row,
+    );
+    expect(states(new Map([...tables, ['Lasts', lasts]]))['Lasts']).toBe('begun');
+    const slip = new Problem('invalid', { argument: 'styles', table: 'Styles', row: 1 }, 'bad');
+    expect(states(tables, [slip])['Styles']).toBe('begun');
+  });
+});
