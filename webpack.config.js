@@ -159,6 +159,8 @@ const page = {
     ...Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
     'help/find': './src/help/find.ts',
   },
+  // The pane is one file, loaded while the sheet is laid out.
+  optimization: { ...common('page').optimization, splitChunks: false },
   externals: globals,
   plugins: [
     new CopyPlugin({

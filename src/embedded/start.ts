@@ -2,7 +2,6 @@ import { ILayoutService } from '@univerjs/ui';
 import { GridHost } from '../host/grid';
 import { snapshotOf } from '../host/grid/snapshot';
 import { demo } from '../workbook/demo';
-import { mountPane } from '../taskpane/pane';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { autosave } from './autosave';
 import { pasteUnstyled } from './clipboard';
@@ -34,6 +33,8 @@ export interface Page {
  * @param plan what it opens where there is none
  */
 export async function start(plan: WorkbookPlan = demo): Promise<Page> {
+  // Loads while the sheet is being laid out and worked out.
+  const pane = import(/* webpackChunkName: "pane" */ '../taskpane/pane').catch(() => undefined);
   const saved = new SavedWorkbook();
   const [metadata, found] = await Promise.all([readMetadata(), saved.find()]);
   stage('Laying out the sheet');
@@ -79,8 +80,10 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   if (found.kind !== 'unable') keep(host, injector, saved);
   element('actions').hidden = false;
   element('loading').remove();
-  mountPane(element('pane'), host);
   enterSheet();
+  const loaded = await pane;
+  if (loaded) loaded.mountPane(element('pane'), host);
+  else showNotice('The pane beside the sheet did not load. Load the page again to have it.');
   return { host, spreadsheet };
 }
 

@@ -9,11 +9,14 @@ export interface CheckWords {
   readonly say: string;
 }
 
-const mm = (value: number) => String(Number(value.toFixed(1)));
+const inMm = (value: number) => String(Number(value.toFixed(1)));
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
 
-/** A check as the maker reads it. */
-export function checkInWords(check: Check): CheckWords {
+/**
+ * A check as the maker reads it.
+ * @param mm writes a height of so many mm; the sheet has mm
+ */
+export function checkInWords(check: Check, mm: (height: number) => string = inMm): CheckWords {
   switch (check.kind) {
     case 'problem':
       return { check: 'Input', say: check.problem.message };

@@ -3,7 +3,7 @@ import { type Check, problemCheck, type Verdict } from '../core/plan/checks';
 import type { Host } from '../host/host';
 import { checkInWords } from '../tables/check-in-words';
 import { placeOfCheck } from '../tables/check-place';
-import { decimals } from '../tables/figures';
+import { decimals, type Figures } from '../tables/figures';
 import { button } from './button';
 import { goTo } from './go-to';
 import { waiting } from './waiting';
@@ -13,7 +13,12 @@ const SIGNS: Readonly<Record<Verdict, string>> = { mend: 'sign bad', look: 'sign
 const HEADS: Readonly<Record<Verdict, string>> = { mend: 'To mend', look: 'To look at', holds: 'Holds' };
 
 /** Everything that the plan found: what to mend, what to look at, what holds; each leads to its cell. */
-export function checksSection(watched: Watched, host: Host, say: (sentence: string) => void): TemplateResult {
+export function checksSection(
+  watched: Watched,
+  host: Host,
+  figures: Figures,
+  say: (sentence: string) => void,
+): TemplateResult {
   const { standing, results, before } = watched;
   const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
   if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
@@ -38,7 +43,7 @@ export function checksSection(watched: Watched, host: Host, say: (sentence: stri
       : html`<section class="section" aria-labelledby="checks-${verdict}">
           <header><h2 id="checks-${verdict}">${HEADS[verdict]}, ${list(verdict).length}</h2></header>
           <ul class="checks">
-            ${list(verdict).map((check) => item(check, () => go(check)))}
+            ${list(verdict).map((check) => item(check, figures, () => go(check)))}
           </ul>
         </section>`,
   )}
@@ -49,19 +54,24 @@ export function checksSection(watched: Watched, host: Host, say: (sentence: stri
           <details>
             <summary><b>${HEADS.holds}, ${list('holds').length}</b></summary>
             <ul class="checks">
-              ${list('holds').map((check) => item(check, () => go(check)))}
+              ${list('holds').map((check) => item(check, figures, () => go(check)))}
             </ul>
           </details>
         </section>`
   }`;
 }
 
-function item(check: Check, go: () => void): TemplateResult {
-  const { check: name, found, wanted, say } = checkInWords(check);
+function item(check: Check, { unit, height }: Figures, go: () => void): TemplateResult {
+  const words = checkInWords(check, unit === 'mm' ? undefined : (mm) => `${height(mm)} in`);
+  const { found, wanted, say } = words;
+  // What is told in mm is told in the units chosen; days, pairs and money stay.
+  const isLength = /\bmm$/.test(words.check);
+  const name = isLength ? words.check.replace(/mm$/, unit) : words.check;
+  const told = (value: number) => (isLength ? height(value) : decimals(value, 1));
   const where = check.kind === 'problem' ? '' : check.subject;
-  const figures = [
-    found === undefined ? '' : `found ${decimals(found, 1)}`,
-    wanted === undefined ? '' : `wanted ${decimals(wanted, 1)}`,
+  const measures = [
+    found === undefined ? '' : `found ${told(found)}`,
+    wanted === undefined ? '' : `wanted ${told(wanted)}`,
   ].filter(Boolean);
   return html`<li>
     <i class=${SIGNS[check.verdict]} aria-hidden="true"></i>
@@ -71,7 +81,7 @@ function item(check: Check, go: () => void): TemplateResult {
         ${button('Go to the cell', go, { kind: 'link', label: `Go to the cell: ${where || say}` })}
       </div>
       <p>
-        ${capital(say)}.${figures.length > 0 ? html` <span class="small">${capital(figures.join(', '))}.</span>` : nothing}
+        ${capital(say)}.${measures.length > 0 ? html` <span class="small">${capital(measures.join(', '))}.</span>` : nothing}
       </p>
     </div>
   </li>`;

@@ -53,7 +53,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
   };
   const attempt = async (work: () => Promise<unknown>, done: string) => {
     try {
-      if ((await work()) !== false) say(done);
+      say((await work()) === false ? '' : done);
     } catch (error) {
       say(error instanceof Error ? error.message : String(error));
     }
@@ -146,7 +146,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
       case 'Compare':
         return compareSection(watched, host, comparing, figures);
       case 'Checks':
-        return checksSection(watched, host, say);
+        return checksSection(watched, host, figures, say);
       case 'Help':
         return help();
     }
@@ -169,7 +169,10 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
 
   const load = (what: 'demo' | 'blank') =>
     attempt(
-      () => host.load(what === 'demo' ? demo : blank),
+      () => {
+        say('Putting the sheets into the workbook.');
+        return host.load(what === 'demo' ? demo : blank);
+      },
       [
         what === 'demo' ? 'The demo stands in the workbook.' : 'Blank tables stand in the workbook.',
         host.name === 'grid' ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
