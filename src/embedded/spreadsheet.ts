@@ -21,9 +21,11 @@ import { CalculationMode } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
 import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { colours } from '../host/grid/look';
+import { lookOfExamples } from '../host/grid/example-look';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { PaletteColours, PalettePlugin } from './palette';
+import { passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
 
 /** The grid with one workbook in it. */
@@ -102,6 +104,8 @@ export function createSpreadsheet(container: string, data: IWorkbookData): Sprea
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
   const injector = univer.__getInjector();
   lookAfterSpills(injector);
+  lookOfExamples(injector);
+  passOverRemovedSheets(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector
     .get(LifecycleService)

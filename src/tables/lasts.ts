@@ -16,7 +16,7 @@ export const lastsTable = table({
       meaning: 'Size that the measures are of',
       least: -5,
       most: 450,
-      format: '0.#',
+      format: 'General',
     }),
     length: number({
       heading: 'Bottom length',
@@ -128,7 +128,7 @@ export const lastsTable = table({
         meaning: 'Days that a pair stays on its last',
         least: 0,
         most: 365,
-        format: '0.#',
+        format: 'General',
       }),
       2,
     ),

@@ -69,6 +69,15 @@ export function styleId({ role, format, align }: Pick<CellPlan, 'role' | 'format
   return [role, align, format].filter((part) => part !== undefined).join(' ');
 }
 
+/** The style that a planned style's cell has in another role; undefined for a style of the maker's own. */
+export function inRole(role: Role, id: string): IStyleData | undefined {
+  if (!isPlanned(id)) return undefined;
+  const [, first, ...rest] = id.split(' ');
+  const align = first === 'left' || first === 'right' ? first : undefined;
+  const format = [...(align || first === undefined ? [] : [first]), ...rest].join(' ');
+  return styleOf({ role, ...(align && { align }), ...(format && { format }) });
+}
+
 /** Whether a style came from a plan, and not from the maker. */
 export function isPlanned(id: unknown): boolean {
   return typeof id === 'string' && Object.hasOwn(roles, id.split(' ')[0] as string);

@@ -79,6 +79,7 @@ function sheetOf(plan: SheetPlan, id: string, references: ReadonlyMap<string, st
     (cellData[cell.row] ??= {})[cell.column] = {
       ...content(cell, references),
       s: styles.id(cell),
+      ...(cell.role === 'example' && { custom: { example: cell.value ?? cell.formula } }),
     };
   }
   for (const { area, columns, total } of plan.results) {
@@ -162,17 +163,30 @@ function names(plan: WorkbookPlan): IDefinedNameMapItem {
   );
 }
 
+/** Where the codes of each table stand, below the heading of its first column, as a formula. */
+function codePlaces(plan: WorkbookPlan): ReadonlyMap<string, string> {
+  return new Map(
+    plan.sheets.flatMap(({ name: sheet, tables }) =>
+      tables.map(({ name, area: { row, column, rows } }): [string, string] => [
+        name,
+        `=${fixedReference(sheet, { row: row + 1, column, rows: rows - 1, columns: 1 })}`,
+      ]),
+    ),
+  );
+}
+
 function lists(plan: WorkbookPlan, ids: readonly string[]): Record<string, IDataValidationRule[]> {
+  const codes = codePlaces(plan);
   return Object.fromEntries(
     plan.sheets.map((sheet, at) => [
       ids[at],
-      // The grid's lists are words; a table without codes yet has none to offer.
       sheet.lists
-        .filter(({ choices }) => choices.length > 0)
-        .map(({ area, choices }, list) => ({
+        .map((list) => ({ ...list, offered: codes.get(list.codesOf ?? '') ?? list.choices.join(',') }))
+        .filter(({ offered }) => offered !== '')
+        .map(({ area, offered }, list) => ({
           uid: `list-${at + 1}-${list + 1}`,
           type: DataValidationType.LIST,
-          formula1: choices.join(','),
+          formula1: offered,
           allowBlank: true,
           showDropDown: true,
           renderMode: DataValidationRenderMode.ARROW,

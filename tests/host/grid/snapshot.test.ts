@@ -1,6 +1,7 @@
 import { BooleanNumber, CellValueType, type ICellData } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { namesIn, rulesIn, snapshotOf } from '../../../src/host/grid/snapshot';
+import { blank } from '../../../src/workbook/blank';
 import { demo } from '../../../src/workbook/demo';
 import { plan } from '../../browser/pages/plan';
 
@@ -43,6 +44,14 @@ describe('snapshotOf', () => {
       formula1: '1,2,3',
       ranges: [{ startRow: 3, endRow: 7, startColumn: 1, endColumn: 1 }],
     });
+  });
+
+  it('offers the codes that stand in a table as they stand there, also those added later', () => {
+    const rules = Object.values(rulesIn(snapshotOf(blank, 'w'))).flat();
+    const offered = new Set(rules.map(({ formula1 }) => formula1).filter((list) => list?.startsWith('=')));
+    const column = /^=('Bottom stock'|Lasts|Styles)!\$A\$4:\$A\$\d{3}$/;
+    expect(offered.size).toBe(3);
+    for (const list of offered) expect(list).toMatch(column);
   });
 
   it('sets widths, heights, frozen panes and no gridlines', () => {

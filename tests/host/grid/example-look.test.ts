@@ -1,0 +1,38 @@
+import { CellValueType, type ICellData } from '@univerjs/core';
+import { describe, expect, it } from 'vitest';
+import { lookTypedOver } from '../../../src/host/grid/example-look';
+import { styleOf } from '../../../src/host/grid/look';
+import { snapshotOf } from '../../../src/host/grid/snapshot';
+import { blank } from '../../../src/workbook/blank';
+
+const cell = { s: 'example right 0.0', custom: { example: 45 } };
+
+describe('an example in a blank table', () => {
+  it('stays grey while it stands', () => {
+    expect(lookTypedOver({ ...cell, v: 45 })).toBeUndefined();
+    expect(lookTypedOver({ s: 'example left', custom: { example: 'Cork' }, v: 'Cork' })).toBeUndefined();
+  });
+
+  it('looks like any input once the maker has typed over it, or emptied the cell', () => {
+    const input = styleOf({ role: 'input', align: 'right', format: '0.0' });
+    expect(lookTypedOver({ ...cell, v: 46 })).toEqual(input);
+    expect(lookTypedOver(cell)).toEqual(input);
+    expect(lookTypedOver({ ...cell, v: 45, f: '=B5' })).toEqual(input);
+    expect(lookTypedOver({ s: 'example', custom: { example: 'Cork' }, v: 'Foam' })).toEqual(styleOf({ role: 'input' }));
+  });
+
+  it('leaves a look of the maker’s own alone', () => {
+    expect(lookTypedOver({ ...cell, v: 46, s: 'a1b2' })).toBeUndefined();
+    expect(lookTypedOver({ s: 'input', v: 3 })).toBeUndefined();
+  });
+
+  it('is known as such in every cell of the blank tables that holds one', () => {
+    const sheets = Object.values(snapshotOf(blank, 'w').sheets);
+    const rows = sheets.flatMap(({ cellData }) => Object.values(cellData ?? {}) as Record<number, ICellData>[]);
+    const cells = rows.flatMap((row) => Object.values(row));
+    const examples = cells.filter(({ s }) => String(s).startsWith('example'));
+    expect(examples.length).toBeGreaterThan(50);
+    for (const one of examples) expect([one.custom?.['example'], one.t]).toEqual([one.v, expect.any(Number)]);
+    expect(examples.some(({ t }) => t === CellValueType.NUMBER)).toBe(true);
+  });
+});
