@@ -2,21 +2,20 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { HEADINGS, type Layer } from '../core/build/layer';
 import type { Material } from '../core/build/stock';
-import type { Host } from '../host/host';
 import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
 import { INPUT_TABLES } from '../tables/plan-input';
 import type { Figures } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
 import { button } from './button';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import type { Watched } from './watched';
 
 /** The build of the style shown: side view, view from above, parts list and the check of the heel height. */
 export function buildSection(
   watched: Watched,
-  host: Host,
+  lead: Lead,
   frame: PictureFrame,
   figures: Figures,
   width: number,
@@ -42,8 +41,7 @@ export function buildSection(
         ),
       picked: String(piece.item),
       onPick: (id) => watched.show({ item: Number(id) }),
-      onEnter: () =>
-        void goTo(host, { table: INPUT_TABLES.styles.name, code: run.style.code, heading: HEADINGS[piece.part] }),
+      onEnter: () => lead({ table: INPUT_TABLES.styles.name, code: run.style.code, heading: HEADINGS[piece.part] }),
     },
     width,
     unitNote(figures),

@@ -1,11 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Check, problemCheck, type Verdict } from '../core/plan/checks';
-import type { Host } from '../host/host';
 import { checkInWords } from '../tables/check-in-words';
 import { placeOfCheck } from '../tables/check-place';
 import { decimals, type Figures } from '../tables/figures';
 import { button } from './button';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
@@ -13,20 +12,12 @@ const SIGNS: Readonly<Record<Verdict, string>> = { mend: 'sign bad', look: 'sign
 const HEADS: Readonly<Record<Verdict, string>> = { mend: 'To mend', look: 'To look at', holds: 'Holds' };
 
 /** Everything that the plan found: what to mend, what to look at, what holds; each leads to its cell. */
-export function checksSection(
-  watched: Watched,
-  host: Host,
-  figures: Figures,
-  say: (sentence: string) => void,
-): TemplateResult {
+export function checksSection(watched: Watched, lead: Lead, figures: Figures): TemplateResult {
   const { standing, results, before } = watched;
   const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
   if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
   const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
-  const go = async (check: Check) => {
-    const place = placeOfCheck(check, lastOf);
-    if (!(await goTo(host, place))) say(`The workbook has no table ${place.table}.`);
-  };
+  const go = (check: Check) => lead(placeOfCheck(check, lastOf));
   const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
   const nothingWrong = list('mend').length + list('look').length === 0;
   return html`${waiting(watched)}

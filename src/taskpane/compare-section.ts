@@ -1,12 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { Comparison } from '../core/plan/compare';
 import { type Aspect, aspectsOf } from '../core/plan/variants';
-import type { Host } from '../host/host';
 import { decimals, type Figures } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { button } from './button';
 import type { Comparing } from './comparing';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
@@ -50,7 +49,7 @@ function rows(figures: Figures, money: string): readonly Row[] {
 }
 
 /** The style shown, built one way and another: what each comes to. */
-export function compareSection(watched: Watched, host: Host, comparing: Comparing, figures: Figures): TemplateResult {
+export function compareSection(watched: Watched, lead: Lead, comparing: Comparing, figures: Figures): TemplateResult {
   const { run, standing, money } = watched;
   if (!run || standing.kind !== 'plan') return waiting(watched, 'No style to compare yet.');
   const { style } = run;
@@ -94,11 +93,9 @@ export function compareSection(watched: Watched, host: Host, comparing: Comparin
     <p class="caption">
       Each way is planned anew for this style’s own pairs, on sheets of its own. The least of a line is written bold.
     </p>
-    ${button(
-      `Change it under ${heading}`,
-      () => goTo(host, { table: INPUT_TABLES.styles.name, code: style.code, heading }),
-      { kind: 'plain' },
-    )}
+    ${button(`Change it under ${heading}`, () => lead({ table: INPUT_TABLES.styles.name, code: style.code, heading }), {
+      kind: 'plain',
+    })}
   </section>`;
 }
 

@@ -1,13 +1,12 @@
 import { html, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
-import type { Host } from '../host/host';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { unitNote } from './build-section';
 import { button } from './button';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
@@ -44,7 +43,7 @@ export class SheetChoice {
 /** How the pieces of a stock lie on its sheets, one sheet at a time, and all stocks in a table. */
 export function cuttingSection(
   watched: Watched,
-  host: Host,
+  lead: Lead,
   frame: PictureFrame,
   choice: SheetChoice,
   figures: Figures,
@@ -59,7 +58,7 @@ export function cuttingSection(
     const placement = layout[sheet]?.[Number(id)];
     const line = placement && lineOf(cutting, placement.piece)?.line;
     if (!line) return;
-    void goTo(host, {
+    lead({
       table: INPUT_TABLES.pairage.name,
       code: line.run.style.code,
       heading: String(line.sizeRun.size),

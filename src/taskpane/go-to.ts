@@ -3,6 +3,9 @@ import type { CellPlace, Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
 import type { Cells } from '../tables/cell';
 
+/** Leads the maker to the cell that a place means. */
+export type Lead = (place: InputPlace) => void;
+
 /** A cell within a table's block, its headings in row 0. */
 export interface BlockCell {
   readonly row: number;

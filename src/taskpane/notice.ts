@@ -1,14 +1,20 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { problemCheck } from '../core/plan/checks';
-import type { Host } from '../host/host';
 import { placeOfCheck } from '../tables/check-place';
 import { button } from './button';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import type { Watched } from './watched';
 
 /** How the plan stands, in one line, with the way to what is to be mended. */
-export function notice(watched: Watched, host: Host, showThem: () => void): TemplateResult | typeof nothing {
-  const { problems, counts } = watched;
+export function notice(watched: Watched, lead: Lead, showThem: () => void): TemplateResult | typeof nothing {
+  const { problems, counts, trouble } = watched;
+  if (trouble !== undefined) {
+    return html`<div class="notice" role="alert">
+      <i class="sign bad" aria-hidden="true"></i>
+      <p>The workbook could not be read: ${trouble}</p>
+      <div class="acts">${button('Try again', () => watched.workOn(), { kind: 'link' })}</div>
+    </div>`;
+  }
   const [first] = problems;
   if (first) {
     const place = placeOfCheck(problemCheck(first), () => undefined);
@@ -16,7 +22,7 @@ export function notice(watched: Watched, host: Host, showThem: () => void): Temp
       <i class="sign bad" aria-hidden="true"></i>
       <p><b>To mend:</b> ${first.message}</p>
       <div class="acts">
-        ${button('Go to the cell', () => goTo(host, place), { kind: 'link' })}
+        ${button('Go to the cell', () => lead(place), { kind: 'link' })}
         ${problems.length > 1 ? button(`All ${problems.length}`, showThem, { kind: 'link' }) : nothing}
       </div>
     </div>`;

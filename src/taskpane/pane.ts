@@ -2,6 +2,7 @@ import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
 import type { Host } from '../host/host';
+import type { InputPlace } from '../tables/check-place';
 import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
@@ -14,10 +15,11 @@ import { Comparing } from './comparing';
 import './components';
 import { cuttingSection, SheetChoice } from './cutting-section';
 import { type DescribedFunction, functionList } from './function-list';
+import { goTo } from './go-to';
 import { notice } from './notice';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
-import { startSection } from './start-section';
+import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
 import { Watched } from './watched';
@@ -58,6 +60,11 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
       say(error instanceof Error ? error.message : String(error));
     }
   };
+  const lead = (place: InputPlace) =>
+    void goTo(host, place).then(
+      (found) => found || say(`The workbook has no table ${place.table}.`),
+      (error: unknown) => say(error instanceof Error ? error.message : String(error)),
+    );
   const frame = (id: string, name: string) => new PictureFrame(id, name, draw, say);
   const frames = {
     build: frame('build', 'Build'),
@@ -76,7 +83,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
         Arrow keys go from part to part, Enter goes to its cell, plus and minus draw the picture larger and smaller, 0
         as wide as the pane, Shift with arrow keys moves it, Escape leaves it.
       </p>
-      ${titleBlock(watched)} ${tabs()} ${notice(watched, host, () => go('Checks'))}
+      ${titleBlock(watched)} ${tabs()} ${notice(watched, lead, () => go('Checks'))}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${content()}</div>
       ${cautious ? cautions() : nothing}
       <p class="said small" role="status">${said}</p>
@@ -135,18 +142,20 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
   const content = (): TemplateResult | typeof nothing => {
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(units);
-    if (watched.standing.kind === 'empty' && view !== 'Help') return startSection(watched, host, load);
+    if (watched.standing.kind === 'empty' && view !== 'Help') return startSection(watched, lead, load);
     switch (view) {
       case 'Build':
-        return html`${buildSection(watched, host, frames.build, figures, width)} ${startSection(watched, host, load)}`;
+        return html`${begins(watched) ? startSection(watched, lead, load) : nothing}
+        ${buildSection(watched, lead, frames.build, figures, width)}
+        ${begins(watched) ? nothing : startSection(watched, lead, load)}`;
       case 'Cutting':
-        return cuttingSection(watched, host, frames.sheet, sheetChoice, figures, width);
+        return cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width);
       case 'Run':
-        return runSection(watched, host, frames, width);
+        return runSection(watched, lead, frames, width);
       case 'Compare':
-        return compareSection(watched, host, comparing, figures);
+        return compareSection(watched, lead, comparing, figures);
       case 'Checks':
-        return checksSection(watched, host, figures, say);
+        return checksSection(watched, lead, figures);
       case 'Help':
         return help();
     }

@@ -1,9 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import { costPicture } from '../drawing/cost-picture';
 import { pairsPicture } from '../drawing/pairs-picture';
-import type { Host } from '../host/host';
 import { INPUT_TABLES } from '../tables/plan-input';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
@@ -11,7 +10,7 @@ import type { Watched } from './watched';
 /** The whole run: its pairs by size, and what its stock costs by material. */
 export function runSection(
   watched: Watched,
-  host: Host,
+  lead: Lead,
   frames: { readonly pairs: PictureFrame; readonly cost: PictureFrame },
   width: number,
 ): TemplateResult {
@@ -32,8 +31,7 @@ export function runSection(
       },
       onEnter: (id) => {
         const found = byId(id);
-        if (found)
-          void goTo(host, { table: INPUT_TABLES.pairage.name, code: found.style, heading: String(found.size) });
+        if (found) lead({ table: INPUT_TABLES.pairage.name, code: found.style, heading: String(found.size) });
       },
     },
     width,
@@ -56,7 +54,7 @@ export function runSection(
                 onEnter: (material) => {
                   const found = orders.find(({ cutting }) => cutting.stock.material === material);
                   if (found) {
-                    void goTo(host, {
+                    lead({
                       table: INPUT_TABLES.stock.name,
                       code: found.cutting.stock.code,
                       heading: 'Price',

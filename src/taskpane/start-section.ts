@@ -1,16 +1,20 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Host } from '../host/host';
 import { blank } from '../workbook/blank';
 import { button } from './button';
-import { goTo } from './go-to';
+import type { Lead } from './go-to';
 import { type Step, type StepState, steps } from './steps';
 import type { Watched } from './watched';
 
 const SIGNS: Readonly<Record<StepState, string>> = { done: 'sign ok', begun: 'sign see', untouched: 'sign none' };
 const WORDS: Readonly<Record<StepState, string>> = { done: 'done', begun: 'something to mend', untouched: 'to do' };
 
+/** Whether a table that a plan needs has nothing of the maker's own yet: then how to begin comes first. */
+export function begins({ tables, problems }: Watched): boolean {
+  return steps(tables, problems, blank).some(({ state, optional }) => state === 'untouched' && !optional);
+}
+
 /** How to begin: the demo or blank tables, and step by step through the tables with what is done of them. */
-export function startSection(watched: Watched, host: Host, load: (what: 'demo' | 'blank') => unknown): TemplateResult {
+export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' | 'blank') => unknown): TemplateResult {
   const empty = watched.standing.kind === 'empty';
   const list = steps(watched.tables, watched.problems, blank);
   const open = list.filter(({ state, optional }) => state !== 'done' && !optional);
@@ -27,10 +31,10 @@ export function startSection(watched: Watched, host: Host, load: (what: 'demo' |
                 ${list.length - open.length > 1 ? 'What is left to do' : 'Table by table'}, typing over the grey
                 examples:
               </p>
-              ${stepList(list, host)}`
+              ${stepList(list, lead)}`
           : html`<details>
               <summary>All tables are filled in</summary>
-              ${stepList(list, host)}
+              ${stepList(list, lead)}
             </details>`
     }
     <p class="acts">
@@ -40,7 +44,7 @@ export function startSection(watched: Watched, host: Host, load: (what: 'demo' |
   </section>`;
 }
 
-function stepList(list: readonly Step[], host: Host): TemplateResult {
+function stepList(list: readonly Step[], lead: Lead): TemplateResult {
   return html`<ol class="steps">
     ${list.map(
       ({ table, say, state, optional }) =>
@@ -48,7 +52,7 @@ function stepList(list: readonly Step[], host: Host): TemplateResult {
           <i class=${SIGNS[state]} aria-hidden="true"></i>
           <div>
             <p>
-              ${button(table, () => goTo(host, { table, row: 1 }), { kind: 'link' })}
+              ${button(table, () => lead({ table, row: 1 }), { kind: 'link' })}
               <span class="small">${WORDS[state]}${optional && state === 'untouched' ? ', can wait' : nothing}</span>
             </p>
             <p class="small">${say}</p>

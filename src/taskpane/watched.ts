@@ -74,6 +74,8 @@ export class Watched {
   working: Working | undefined;
   /** Whether the maker stopped the work; it goes on by itself when a cell changes. */
   stopped = false;
+  /** Why the workbook could not be read or planned, where that is no slip of the maker's. */
+  trouble: string | undefined;
   selection: Selection | undefined;
   tables: ReadonlyMap<string, Cells> = new Map();
   private turn = 0;
@@ -170,7 +172,19 @@ export class Watched {
 
   private async read(): Promise<void> {
     const turn = ++this.turn;
-    this.stopped = false;
+    try {
+      this.stopped = false;
+      this.trouble = undefined;
+      await this.readTables(turn);
+    } catch (error) {
+      if (turn !== this.turn) return;
+      this.working = undefined;
+      this.trouble = error instanceof Error ? error.message : String(error);
+      this.tell();
+    }
+  }
+
+  private async readTables(turn: number): Promise<void> {
     this.tables = await this.host.tables();
     await pause();
     if (turn !== this.turn) return;

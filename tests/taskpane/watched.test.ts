@@ -1,0 +1,140 @@
+import { beforeAll, describe, expect, it, vi } from 'vitest';
+import type { Host, Selection, TablePlace } from '../../src/host/host';
+import type { Cells } from '../../src/tables/cell';
+import { Watched } from '../../src/taskpane/watched';
+import { demo } from '../../src/workbook/demo';
+import { tableCells } from '../demo-cells';
+
+/** A workbook that holds the demo's tables, without anything that shows it. */
+class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'onSelection'> {
+  cells: ReadonlyMap<string, Cells> = new Map(Object.entries(tableCells()));
+  private changed: () => void = () => undefined;
+  private selected: (selection: Selection | undefined) => void = () => undefined;
+
+  async tables() {
+    return this.cells;
+  }
+
+  async tablePlace(name: string): Promise<TablePlace | undefined> {
+    for (const { name: sheet, tables } of demo.sheets) {
+      const area = tables.find((table) => table.name === name)?.area;
+      if (area) return { sheet, ...area };
+    }
+    return undefined;
+  }
+
+  onContent(listener: () => void) {
+    this.changed = listener;
+    return () => undefined;
+  }
+
+  onSelection(listener: (selection: Selection | undefined) => void) {
+    this.selected = listener;
+    return () => undefined;
+  }
+
+  /** Replaces a cell of a table, its headings in row 0. */
+  enter(table: string, row: number, column: number, value: unknown): void {
+    const old = this.cells.get(table) ?? [];
+    const cells = old.map((line, r) => (r === row ? line.map((cell, c) => (c === column ? value : cell)) : line));
+    this.cells = new Map([...this.cells, [table, cells]]);
+    this.changed();
+  }
+
+  /** Selects a cell of a table. */
+  async select(table: string, row: number, column: number): Promise<void> {
+    const place = await this.tablePlace(table);
+    if (!place) throw new Error(`The demo has no ${table}.`);
+    const value = (this.cells.get(table)?.[row]?.[column] ?? null) as Selection['value'];
+    this.selected({
+      sheet: place.sheet,
+      row: place.row + row,
+      column: place.column + column,
+      rows: 1,
+      columns: 1,
+      address: '',
+      value,
+      text: String(value ?? ''),
+      formula: undefined,
+      problem: undefined,
+    });
+  }
+}
+
+const watch = () => {
+  const workbook = new Workbook();
+  return { workbook, watched: new Watched(workbook as unknown as Host) };
+};
+const until = async (holds: () => unknown) => {
+  for (let i = 0; i < 2000 && !holds(); i++) await new Promise((resolve) => setTimeout(resolve, 5));
+  expect(holds()).toBeTruthy();
+};
+
+describe('what the pane watches', () => {
+  beforeAll(() => {
+    vi.stubGlobal('requestAnimationFrame', (act: () => void) => setTimeout(act, 0));
+  });
+
+  it('is the whole plan, the geometry first', async () => {
+    const { watched } = watch();
+    await until(() => watched.bottom);
+    await until(() => watched.results);
+    expect(watched.shown?.style).toBe('Sorrel');
+    expect(watched.results?.cuttings.length).toBeGreaterThan(10);
+    expect(watched.counts?.mend).toBe(0);
+  });
+
+  it('follows a selected style, size, last and stock', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const column = (workbook.cells.get('Pairage')?.[0] ?? []).indexOf(39);
+    const row = (workbook.cells.get('Pairage') ?? []).findIndex(([style]) => style === 'Fennel');
+    await workbook.select('Pairage', row, column);
+    await until(() => watched.shown?.style === 'Fennel' && watched.shown.size === 39);
+    const last = (workbook.cells.get('Lasts') ?? []).findIndex(([code]) => code === 'Low 12');
+    await workbook.select('Lasts', last, 1);
+    await until(() => watched.shown?.style === 'Yarrow');
+    const stock = (workbook.cells.get('Bottom stock') ?? []).findIndex(([code]) => code === 'Rubber 6');
+    await workbook.select('Bottom stock', stock, 3);
+    await until(() => watched.cutting?.stock.code === 'Rubber 6');
+  });
+
+  it('says what keeps the tables from being read, and goes on when it is mended', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const before = (workbook.cells.get('Lasts') ?? [])[1]?.[3];
+    workbook.enter('Lasts', 1, 3, 'long');
+    await until(() => watched.problems.length > 0);
+    expect(watched.problems[0]?.message).toMatch(/^Lasts, row 1, Bottom length: "long" is not a number/);
+    workbook.enter('Lasts', 1, 3, before);
+    await until(() => watched.results && watched.problems.length === 0);
+  });
+
+  it('keeps the results before while new ones are worked out, stops on request and goes on', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const first = watched.results;
+    workbook.enter('Pairage', 1, 4, 9);
+    await until(() => watched.before === first);
+    watched.stopWorking();
+    expect(watched.stopped).toBe(true);
+    await new Promise((resolve) => setTimeout(resolve, 60));
+    expect(watched.results).toBeUndefined();
+    await watched.workOn();
+    expect(watched.results?.orders.length).toBe(first?.orders.length);
+    expect(watched.before).toBeUndefined();
+  });
+
+  it('says why where the workbook cannot be read, and reads it when asked again', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const read = workbook.tables;
+    workbook.tables = () => Promise.reject(new Error('A cell is being edited.'));
+    await watched.workOn();
+    expect(watched.trouble).toBe('A cell is being edited.');
+    workbook.tables = read;
+    await watched.workOn();
+    expect(watched.trouble).toBeUndefined();
+    expect(watched.results).toBeDefined();
+  });
+});
