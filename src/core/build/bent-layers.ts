@@ -1,4 +1,4 @@
-import { atLength, type Profile } from '../last/profile';
+import { atLength, integrateOver, type Profile } from '../last/profile';
 import { Problem } from '../problem';
 import { USUAL_SETBACK } from './flat-lifts';
 
@@ -7,11 +7,11 @@ export interface BentLayer {
   /** Counted from the last downward, from 1. */
   readonly number: number;
   readonly thickness: number;
-  /** Where it ends, along the last's bottom from the back, mm: its length before the rough edge. */
+  /** Where it ends, along its upper face from the back, mm: its length before the rough edge. */
   readonly front: number;
-  /** The same along the ground, mm. */
+  /** Where its upper face ends, along the ground, mm. */
   readonly groundFront: number;
-  /** Where the taper of its under face begins, along the bottom, mm. */
+  /** Where the taper of its under face begins, along its upper face, mm. */
   readonly skiveFrom: number;
   readonly skiveWidth: number;
   /** degrees */
@@ -20,14 +20,17 @@ export interface BentLayer {
   readonly edge: number;
   /** Its substance measured upright where it begins to taper, mm: t / cos θ. */
   readonly upright: number;
+  /** Seen from the side, what its taper takes off, mm². */
+  readonly removed: number;
 }
 
 const RADIAN = Math.PI / 180;
 
 /**
- * The bent-on layers of a wedge (derived): each follows the bottom, so its upright substance is t / cos θ; it reaches to
- * where what is left above the ground is its kept edge and tapers from where its under face meets the ground.
- * The one next to the last is longest; the last one is rasped flat on the ground.
+ * The bent-on layers of a wedge (derived). Each lies square to the bottom under those before it: it ends where its upper
+ * face, and the edge kept there, come down to the ground and tapers from where its under face does, so that its taper
+ * has the bottom's slope. Lengths are those of its own upper face, which is shorter than the last by the layers above it
+ * times what the bottom turns. The one next to the last is longest; the last one is rasped flat on the ground.
  * @param thicknesses from the last downward, mm
  */
 export function bentLayers(
@@ -37,50 +40,62 @@ export function bentLayers(
   setback: { readonly least: number; readonly most: number } = USUAL_SETBACK,
 ): readonly BentLayer[] {
   const tread = atLength(profile, profile.tread).x;
-  let above = 0;
+  // The back stands upright, so that a pitched seat takes the lower layers' backs off too.
+  const pitch = (profile.slope[0] as number) * RADIAN;
+  const back = pitch - Math.tan(pitch);
+  const room = (profile.z[0] as number) * Math.cos(pitch);
+  let under = 0;
   return thicknesses.map((thickness, i) => {
-    const under = above + thickness;
-    let front = whereLeft(profile, above, keptEdge);
-    if (i === 0) front = Math.max(front, atTreadSetback(profile, tread, setback.most));
-    front = Math.min(front, atTreadSetback(profile, tread, setback.least));
-    if (front <= 0) {
+    const above = under;
+    under += thickness;
+    let end = whereLeft(profile, above + keptEdge);
+    if (i === 0) end = Math.max(end, atTreadSetback(profile, tread, setback.most));
+    end = Math.min(end, atTreadSetback(profile, tread, setback.least));
+    const from = Math.min(end, whereLeft(profile, under));
+    const own = (s: number) => s - above * (atLength(profile, s).slope * RADIAN - back);
+    const [front, skiveFrom] = [own(end), own(from)];
+    if (above >= room || front <= 0) {
       throw new Problem(
         'unavailable',
         { argument: 'thicknesses' },
         `layer ${i + 1} would lie below the ground; take fewer or thinner layers`,
       );
     }
-    const skiveFrom = Math.min(front, whereLeft(profile, under, 0));
-    const { slope } = atLength(profile, skiveFrom);
-    const end = atLength(profile, front);
-    const skiveWidth = front - skiveFrom;
-    const edge = Math.min(thickness, Math.max(0, end.z - above / Math.cos(end.slope * RADIAN)));
-    above = under;
+    const left = ({ z, slope }: { z: number; slope: number }) =>
+      Math.min(thickness, Math.max(0, z / Math.cos(slope * RADIAN) - above));
+    const place = atLength(profile, end);
+    const skiveWidth = Math.max(0, front - skiveFrom);
+    const edge = left(place);
+    const stretch = end > from ? skiveWidth / (end - from) : 0;
     return {
       number: i + 1,
       thickness,
       front,
-      groundFront: end.x,
+      groundFront: place.x - above * Math.sin(place.slope * RADIAN),
       skiveFrom,
       skiveWidth,
       skiveAngle: skiveWidth > 0 ? Math.atan2(thickness - edge, skiveWidth) / RADIAN : 0,
       edge,
-      upright: thickness / Math.cos(slope * RADIAN),
+      upright: thickness / Math.cos(atLength(profile, from).slope * RADIAN),
+      removed: stretch * integrateOver(profile, 's', from, end, (at) => thickness - left(at)),
     };
   });
 }
 
-/** The furthest place, along the bottom, behind the tread, where `depth` of layers leave at least `edge` over the ground. */
-function whereLeft({ s, z, slope, tread }: Profile, depth: number, edge: number): number {
-  const left = (i: number) => (z[i] as number) - depth / Math.cos((slope[i] as number) * RADIAN) - edge;
-  let i = s.length - 1;
-  while (i >= 0 && (s[i] as number) > tread) i--;
-  while (i >= 0 && left(i) < -1e-9) i--;
-  if (i < 0) return 0;
-  const [here, next] = [left(i), i + 1 < s.length ? left(i + 1) : 0];
-  const share = i + 1 < s.length && next < here && (s[i + 1] as number) <= tread ? here / (here - next) : 0;
-  const [from, to] = [s[i] as number, (s[i + 1] ?? s[i]) as number];
-  return from + Math.min(1, Math.max(0, share)) * (to - from);
+/** The furthest place, along the bottom, behind the tread, that has `depth` of layers, square to it, over the ground. */
+function whereLeft(profile: Profile, depth: number): number {
+  const { s, z, slope, tread } = profile;
+  const left = (height: number, angle: number) => height - depth * Math.cos(angle * RADIAN);
+  const end = atLength(profile, tread);
+  let next: readonly [s: number, left: number] = [end.s, left(end.z, end.slope)];
+  if (next[1] >= -1e-9) return tread;
+  for (let i = s.length - 1; i >= 0; i--) {
+    if ((s[i] as number) > tread) continue;
+    const here: readonly [s: number, left: number] = [s[i] as number, left(z[i] as number, slope[i] as number)];
+    if (here[1] >= -1e-9) return here[0] + (here[1] / (here[1] - next[1])) * (next[0] - here[0]);
+    next = here;
+  }
+  return 0;
 }
 
 /** The length along the bottom that lies `setback` behind the tread line on the ground. */

@@ -100,8 +100,8 @@ function raised(profile: Profile, by: number): Profile {
   return by === 0 ? profile : { ...profile, z: profile.z.map((z) => z + by) };
 }
 
-function layerOf({ part, stock, follows, underSeat, underTread }: Course, item: number, ring: Ring): Layer {
-  return { item, part, ...sheet(stock), ring, ...extent(ring), follows, underSeat, underTread };
+function layerOf({ part, stock, follows, underSeat, underTread, rasped }: Course, item: number, ring: Ring): Layer {
+  return { item, part, ...sheet(stock), ring, ...extent(ring), follows, underSeat, underTread, rasped };
 }
 
 /** What goes round the edge adds nothing to the height under the foot. */

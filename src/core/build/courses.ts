@@ -14,6 +14,8 @@ export interface Course {
   readonly follows: boolean;
   readonly underSeat: boolean;
   readonly underTread: boolean;
+  /** What is sanded off its ground face, mm. */
+  readonly rasped?: number | undefined;
 }
 
 /** All layers of a bottom but its lifts, welt and cover, and the mixes that its heights are made of. */
@@ -53,12 +55,14 @@ export function coursesOf(style: Style, last: Pick<LastInSize, 'heelHeight'>, fi
     const stock = named(style, part, find);
     return stock ? [{ part, stock, follows: true, underSeat: true, underTread: true, ...more }] : [];
   };
-  const platform = platformStock(style, find, mixes.platform).map((stock): Course => ({
+  const platform = platformStock(style, find, mixes.platform).map((stock, i, { length }): Course => ({
     part: 'platform',
     stock,
     follows: !wedge,
     underSeat: true,
     underTread: true,
+    // What a mix builds too high comes off the layer next to the ground.
+    rasped: i === length - 1 ? mixes.platform?.rasped : undefined,
   }));
   const outsole = one('outsole', { follows: !wedge, underSeat: !heel });
   const against = [
@@ -82,9 +86,9 @@ export function onlyUnderTread(courses: readonly Course[]): number {
   return thickness(courses.filter(({ underSeat, underTread }) => underTread && !underSeat));
 }
 
-/** Sum of thicknesses, mm. */
-export function thickness(courses: readonly { readonly stock: Stock }[]): number {
-  return courses.reduce((sum, { stock }) => sum + stock.thickness, 0);
+/** Sum of thicknesses as built, mm. */
+export function thickness(courses: readonly Pick<Course, 'stock' | 'rasped'>[]): number {
+  return courses.reduce((sum, { stock, rasped = 0 }) => sum + stock.thickness - rasped, 0);
 }
 
 /** The seat must come out higher than the tread by the last's heel: what the lifts add to the other layers for it. */

@@ -25,7 +25,7 @@ export function coverOf(style: Style, face: Profile, layers: readonly Layer[]): 
   const { path, heightAt } = wedgeEdge(base.ring, {
     front: longest ? Math.max(...longest.ring.map(([x]) => x)) : -Infinity,
     wedgeHeight: (x) => (base.follows ? atLength(face, x) : atGround(face, x)).z,
-    platform: platform.reduce((sum, { thickness }) => sum + thickness, 0),
+    platform: platform.reduce((sum, { thickness, rasped = 0 }) => sum + thickness - rasped, 0),
   });
   return coverStrip(path, heightAt, style.turnOver, style.turnUnder);
 }

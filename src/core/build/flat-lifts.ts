@@ -1,4 +1,4 @@
-import { atGround, atLength, type Profile, whereStands } from '../last/profile';
+import { atGround, atLength, integrateOver, type Profile, whereStands } from '../last/profile';
 import { Problem } from '../problem';
 
 /** One flat lift of a wedge or heel: a level layer whose upper face is skived to the last's bottom. */
@@ -21,6 +21,8 @@ export interface FlatLift {
   readonly edge: number;
   /** How far the flat skive stands proud of the curved bottom at most, mm: to be rasped before gluing. */
   readonly proud: number;
+  /** Seen from the side, what is taken off its front once it follows the bottom's curve, mm². */
+  readonly removed: number;
 }
 
 export interface FlatLiftRule {
@@ -85,7 +87,8 @@ function liftBetween(
   const { lower, upper, front, thickness } = lift;
   const skiveFrom = Math.min(front, whereStands(profile, upper).x);
   const skiveWidth = front - skiveFrom;
-  if (skiveWidth <= 0) return { ...lift, skiveFrom: front, skiveWidth: 0, skiveAngle: 0, edge: thickness, proud: 0 };
+  if (skiveWidth <= 0)
+    return { ...lift, skiveFrom: front, skiveWidth: 0, skiveAngle: 0, edge: thickness, proud: 0, removed: 0 };
   const edge = Math.min(thickness, Math.max(0, atGround(profile, front).z - lower));
   const rise = thickness - edge;
   const faceAt = (x: number) => lower + edge + (rise * (front - x)) / skiveWidth;
@@ -95,5 +98,7 @@ function liftBetween(
     const bottom = profile.z[i] as number;
     if (x >= skiveFrom && x <= front && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
   });
-  return { ...lift, skiveFrom, skiveWidth, skiveAngle: (Math.atan2(rise, skiveWidth) * 180) / Math.PI, edge, proud };
+  const removed = integrateOver(profile, 'x', skiveFrom, front, ({ z }) => Math.min(thickness, Math.max(0, upper - z)));
+  const skiveAngle = (Math.atan2(rise, skiveWidth) * 180) / Math.PI;
+  return { ...lift, skiveFrom, skiveWidth, skiveAngle, edge, proud, removed };
 }

@@ -32,7 +32,7 @@ export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
       continue;
     }
     // The insole lies on the welt's far side.
-    const thickness = layer.thickness + (layer.part === 'insole' ? welt : 0);
+    const thickness = layer.thickness - (layer.rasped ?? 0) + (layer.part === 'insole' ? welt : 0);
     if (layer.underSeat) seat += thickness;
     if (layer.underTread) tread += thickness;
     result.set(layer.item, {

@@ -47,7 +47,7 @@ function noMix(height: number, offers: readonly Offer[], rasping: number): strin
   const wider = best(tabulate(most, offers), target, most, offers, true);
   const start = `no layers of ${given} mm reach ${Number(height.toFixed(2))} mm with at most ${rasping} mm to rasp`;
   return wider
-    ? `${start}; allow ${wider.rasped.toFixed(1)} mm or add a thickness`
+    ? `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm or add a thickness`
     : `${start}; there are not enough on hand`;
 }
 

@@ -43,6 +43,12 @@ export interface Layer {
   readonly length: number;
   readonly width: number;
   readonly skive?: Skive | undefined;
+  /** Seen from the side, what is taken off its front once it follows the bottom's curve, mm². */
+  readonly removed?: number | undefined;
+  /** Slant of its front, inside forward, degrees; without it, square to the length. */
+  readonly frontSlant?: number | undefined;
+  /** What is sanded off its ground face once it is built in, mm. */
+  readonly rasped?: number | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;
   /** Whether it adds its thickness under the seat, and under the tread. */

@@ -73,7 +73,16 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
         underSeat: true,
         underTread: false,
         skive: skived ? { at: 'front', width, angle, edge: left } : undefined,
-        lift: style.laying === 'block' ? { ...lift, proud: 0 } : lift,
+        removed: lift.removed,
+        frontSlant: heel ? undefined : style.frontSlant,
+        rasped: lift.number === 1 ? rasped : undefined,
+        lift: {
+          lower: lift.lower,
+          upper: lift.upper,
+          front: lift.front,
+          skiveFrom: lift.skiveFrom,
+          proud: skived ? lift.proud : 0,
+        },
       };
     })
     .reverse();
@@ -101,6 +110,8 @@ function bent({ style, last, face, taken }: RaiseInput, courses: readonly Stock[
       underSeat: true,
       underTread: false,
       skive: width > 0 && front === layer.front ? { at: 'front', width, angle, edge } : undefined,
+      removed: front === layer.front ? layer.removed : undefined,
+      frontSlant: slant,
     };
   });
 }

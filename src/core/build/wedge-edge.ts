@@ -19,7 +19,7 @@ export interface WedgeEdgeRule {
 /**
  * The plan edge to cover and its height. Of a wedge alone it runs from one end of its front round the back to the other;
  * with a platform it runs all round from the back, where the seam stands.
- * @param ring outline of the platform, or of the wedge with its front cut off straight
+ * @param ring outline of the platform, or of the wedge with its front cut off by one straight edge, square or slanted
  */
 export function wedgeEdge(ring: Ring, { front, wedgeHeight, platform }: WedgeEdgeRule): WedgeEdge {
   return {
@@ -34,10 +34,10 @@ function closedFromBack(ring: Ring): readonly Point[] {
   return [...ring.slice(back), ...ring.slice(0, back), ring[back] as Point];
 }
 
-/** The ring without its front, which is its edge furthest forward. */
+/** The ring without its front: of its edges the one that crosses it furthest from the inside to the outside. */
 function backAndSides(ring: Ring): readonly Point[] {
   const n = ring.length;
-  const middle = (i: number) => (ring[i] as Point)[0] + (ring[(i + 1) % n] as Point)[0];
-  const front = ring.reduce((best, _, i) => (middle(i) > middle(best) ? i : best), 0);
+  const across = (i: number) => (ring[(i + 1) % n] as Point)[1] - (ring[i] as Point)[1];
+  const front = ring.reduce((best, _, i) => (across(i) > across(best) ? i : best), 0);
   return [...ring.slice(front + 1), ...ring.slice(0, front + 1)];
 }

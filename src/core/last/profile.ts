@@ -73,6 +73,39 @@ export function whereStands(profile: Profile, height: number): ProfilePoint {
   return atLength(profile, z1 < z0 ? s0 + ((z0 - height) / (z0 - z1)) * (s1 - s0) : s0);
 }
 
+/**
+ * ∫ of something along the bottom over one of its axes, by the trapezoid rule over the samples.
+ * @param of its value at a place, linear between samples
+ */
+export function integrateOver(
+  profile: Profile,
+  axis: 's' | 'x',
+  from: number,
+  to: number,
+  of: (place: ProfilePoint) => number,
+): number {
+  const samples = profile[axis];
+  const at = (i: number): ProfilePoint => ({
+    s: profile.s[i] as number,
+    x: profile.x[i] as number,
+    z: profile.z[i] as number,
+    slope: profile.slope[i] as number,
+  });
+  const ends = [interpolate(profile, samples, from), interpolate(profile, samples, to)] as const;
+  let sum = 0;
+  let before: ProfilePoint = ends[0];
+  const step = (place: ProfilePoint) => {
+    sum += ((place[axis] - before[axis]) * (of(before) + of(place))) / 2;
+    before = place;
+  };
+  for (let i = 0; i < samples.length; i++) {
+    const value = samples[i] as number;
+    if (value > from && value < to) step(at(i));
+  }
+  step(ends[1]);
+  return sum;
+}
+
 function interpolate(profile: Profile, axis: Float64Array, value: number): ProfilePoint {
   const n = axis.length;
   let low = 0;

@@ -4,13 +4,14 @@ import { joints } from './joints';
 import type { Rates } from './rates';
 
 /**
- * Adhesive for one pair, ml: both faces of every joint × coats / coverage (common practice; coverage as in US federal
+ * Adhesive for one pair, ml: both faces of every glued joint × coats / coverage (common practice; coverage as in US federal
  * specification MMM-A-121). Coats and coverage may differ by style, stock and material.
  * @returns undefined where no coverage is given.
  */
 export function adhesive(bottom: Bottom, style: string, rates: Rates): number | undefined {
   let litres = 0;
   for (const joint of joints(bottom)) {
+    if (joint.sewn) continue;
     for (const face of [joint.above, joint.below]) {
       const scopes = face ? scopesOf(style, face) : [style];
       const coverage = rates.one('m² a litre', scopes);
