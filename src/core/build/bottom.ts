@@ -52,7 +52,8 @@ export function buildBottom(
   const ground = groundOutline(last.outline, last.profile);
 
   const overSeat = following.filter(({ underSeat }) => underSeat);
-  const under = within(style, HEADINGS.sole, () =>
+  const stoutest = overSeat.some(({ part }) => part === 'platform') ? HEADINGS.platform : HEADINGS.sole;
+  const under = within(style, stoutest, () =>
     offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0)),
   );
   const face = raised(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));

@@ -3,6 +3,7 @@ import { cut } from '../geometry/cut';
 import type { Ring } from '../geometry/ring';
 import type { LastInSize } from '../last/last-in-size';
 import { atLength, type Profile } from '../last/profile';
+import { Problem } from '../problem';
 import { bentLayers } from './bent-layers';
 import { letOutToEdge } from './edge';
 import { flatLifts } from './flat-lifts';
@@ -47,6 +48,13 @@ export function raise(input: RaiseInput): readonly Layer[] {
 function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const { style, last, face, ground, height } = input;
   const heel = style.raise === 'heel';
+  if (heel && 2 * style.heelTaper >= last.seat) {
+    throw new Problem(
+      'invalid',
+      { argument: 'heel_taper' },
+      `${style.heelTaper} mm a side leave nothing of a seat ${Number(last.seat.toFixed(1))} mm wide; give less`,
+    );
+  }
   // What is built too high is sanded off the ground face, which stays flat.
   const { rasped } = input.mix;
   const lifts = flatLifts(

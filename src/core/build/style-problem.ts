@@ -2,7 +2,11 @@ import { type Place, Problem } from '../problem';
 import type { Style } from './style';
 
 /** Columns that a problem of the calculation is about whatever part it was met in. */
-const OWN_COLUMNS: Readonly<Record<string, string>> = { edge_left: 'Edge left', rasping: 'Rasping' };
+const OWN_COLUMNS: Readonly<Record<string, string>> = {
+  edge_left: 'Edge left',
+  rasping: 'Rasping',
+  heel_taper: 'Heel taper',
+};
 
 /** The cell of Styles that a problem of a style lies in. */
 export function styleCell(style: Style, column: string): Place {
