@@ -1,9 +1,13 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
+import type { Layout } from '../core/cutting/layout';
+import type { StockCutting } from '../core/plan/cutting';
 import type { Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
+import { withLayout } from '../tables/layout-rows';
+import { INPUT_TABLES } from '../tables/plan-input';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import { buildSection } from './build-section';
@@ -19,6 +23,8 @@ import { goTo } from './go-to';
 import { notice } from './notice';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
+import { searchSection } from './search-section';
+import { type CuttingSearch, Searching } from './searching';
 import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
@@ -33,12 +39,20 @@ const DRAWING = { least: 256, most: 720 };
 /** A pane up to this wide has narrower margins, px. */
 const NARROW = 360;
 
+/** What the page gives to the pane. */
+export interface Surroundings {
+  /** Where functions.json lies. */
+  readonly functionsAddress?: string;
+  /** Looks for layouts with fewer sheets; without it the pane offers none. */
+  readonly search?: CuttingSearch;
+}
+
 /**
  * Puts the pane into an element of the page, beside a workbook.
- * @param functionsAddress where functions.json lies
  * @returns takes the pane away again
  */
-export function mountPane(element: HTMLElement, host: Host, functionsAddress = 'functions.json'): () => void {
+export function mountPane(element: HTMLElement, host: Host, surroundings: Surroundings = {}): () => void {
+  const { functionsAddress = 'functions.json', search } = surroundings;
   const watched = new Watched(host);
   let view: View = 'Build';
   let query = '';
@@ -74,6 +88,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
   };
   const sheetChoice = new SheetChoice(draw);
   const comparing = new Comparing(draw);
+  const searching = search && new Searching(search, draw);
 
   const page = (): TemplateResult =>
     html`<svg class="draw hatchings" aria-hidden="true">
@@ -149,7 +164,8 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
         ${buildSection(watched, lead, frames.build, figures, width)}
         ${begins(watched) ? nothing : startSection(watched, lead, load)}`;
       case 'Cutting':
-        return cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width);
+        return html`${cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width)}
+        ${searching && watched.cutting ? searchSection(watched.cutting, searching, writeLayout, undoes) : nothing}`;
       case 'Run':
         return runSection(watched, lead, frames, width);
       case 'Compare':
@@ -176,6 +192,16 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
         ),
     });
 
+  const undoes = host.name === 'grid';
+  const writeLayout = (cutting: StockCutting, layout: Layout) =>
+    attempt(async () => {
+      const { name } = INPUT_TABLES.layouts;
+      const table = (await host.tables()).get(name);
+      if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
+      await host.writeTable(name, withLayout(table, cutting, layout));
+      searching?.wrote();
+    }, `The layout of ${cutting.stock.code} stands in Layouts.`);
+
   const load = (what: 'demo' | 'blank') =>
     attempt(
       () => {
@@ -184,7 +210,7 @@ export function mountPane(element: HTMLElement, host: Host, functionsAddress = '
       },
       [
         what === 'demo' ? 'The demo stands in the workbook.' : 'Blank tables stand in the workbook.',
-        host.name === 'grid' ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
+        undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
       ].join(' '),
     );
 

@@ -1,0 +1,137 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { Layout } from '../core/cutting/layout';
+import type { StockCutting } from '../core/plan/cutting';
+import { button } from './button';
+import { type Effort, EFFORTS, type SearchProgress, type Searching } from './searching';
+
+const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
+  short: 'short',
+  medium: 'medium',
+  long: 'long, for costly sheets',
+};
+
+/**
+ * Looks for a layout of the stock shown with fewer sheets: start, watch, stop and keep the best, write it down.
+ * @param undoes whether the workbook's undo takes back what is written
+ */
+export function searchSection(
+  cutting: StockCutting,
+  searching: Searching,
+  write: (cutting: StockCutting, layout: Layout) => unknown,
+  undoes: boolean,
+): TemplateResult {
+  const { state, of } = searching;
+  const own = searching.isFor(cutting);
+  return html`<section class="section" aria-labelledby="search">
+    <header><h2 id="search">Search for fewer sheets</h2></header>
+    ${state.kind === 'running' && of ? running(of, own, state.progress, state.stop) : nothing}
+    ${state.kind === 'found' && own ? found(cutting, searching, state, write, undoes) : nothing}
+    ${
+      state.kind === 'failed' && own
+        ? html`<p><i class="sign bad" aria-hidden="true"></i> The search ended without an answer: ${state.why}.</p>`
+        : nothing
+    }
+    ${state.kind === 'running' ? nothing : begin(cutting, searching, state.kind === 'found' && own)}
+  </section>`;
+}
+
+function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
+  const { layout, least, stock } = cutting;
+  if (layout.length <= least) {
+    return html`<p class="caption">
+      ${stock.code} takes ${sheets(layout.length)}, the least possible: no search could save one.
+    </p>`;
+  }
+  return html`<p class="caption">
+      ${stock.code} takes ${sheets(layout.length)}; no fewer than ${least} could do. The sheet stays free meanwhile.
+    </p>
+    <div class="row">
+      <label class="field grow"
+        >Effort
+        <select @change=${(event: Event) => searching.choose((event.target as HTMLSelectElement).value as Effort)}>
+          ${EFFORTS.map(
+            (one) => html`<option value=${one} .selected=${one === searching.effort}>${EFFORT_WORDS[one]}</option>`,
+          )}
+        </select>
+      </label>
+      ${button(again ? 'Search anew' : 'Start the search', () => searching.start(cutting), {
+        kind: again ? 'plain' : 'go',
+      })}
+    </div>`;
+}
+
+function running(of: StockCutting, own: boolean, progress: SearchProgress, stop: () => void): TemplateResult {
+  return html`<p role="status">
+      <b>Best so far ${sheets(progress.sheets)}.</b>
+      ${own ? nothing : html`Searching for ${of.stock.code}.`}
+    </p>
+    ${scale(of, progress)}
+    <fluent-progress-bar
+      role="progressbar"
+      aria-label="Search"
+      aria-valuenow=${Math.round(100 * progress.share)}
+      aria-valuemax="100"
+      max="100"
+      value=${Math.round(100 * progress.share)}
+    ></fluent-progress-bar>
+    <p class="acts">${button('Stop and keep best', stop, { kind: 'go' })}</p>`;
+}
+
+function found(
+  cutting: StockCutting,
+  searching: Searching,
+  state: {
+    readonly layout: Layout;
+    readonly stopped: boolean;
+    readonly progress: SearchProgress;
+    readonly written: boolean;
+  },
+  write: (cutting: StockCutting, layout: Layout) => unknown,
+  undoes: boolean,
+): TemplateResult {
+  const fewer = cutting.rows - state.layout.length;
+  const best = `${state.stopped ? 'Stopped. ' : ''}Best kept: ${sheets(state.layout.length)}`;
+  if (state.written) {
+    return html`<p role="status">
+      <i class="sign ok" aria-hidden="true"></i> ${sheets(state.layout.length)} stand in Layouts, and the plan uses
+      them. ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
+    </p>`;
+  }
+  return html`<p role="status">
+      <b>${best}${fewer > 0 ? `, ${fewer} fewer than the quick rows` : ', no fewer than the quick rows'}.</b>
+    </p>
+    ${scale(cutting, state.progress)}
+    <p class="caption">
+      Checked: no piece crosses another, every knife room and trim is kept. The sheet still shows the plan before.
+    </p>
+    <p class="acts">
+      ${button('Write to Layouts', () => write(cutting, state.layout), { kind: fewer > 0 ? 'go' : 'plain' })}
+      ${button('Go on', () => searching.start(cutting, state.layout), { kind: 'link', label: 'Go on searching' })}
+      ${button('Drop it', () => searching.drop(), { kind: 'link', label: 'Drop what was found' })}
+    </p>`;
+}
+
+/** From the least possible to the quick rows, with a point at the best so far. */
+function scale({ rows }: StockCutting, { sheets: best, least }: SearchProgress): TemplateResult {
+  const at = rows > least ? (best - least) / (rows - least) : 0;
+  const x = 2 + 96 * Math.min(1, Math.max(0, at));
+  const ticks = Math.min(40, rows - least);
+  return html`<svg
+    class="draw scale"
+    viewBox="0 0 100 14"
+    role="img"
+    aria-label="Best ${best} sheets, least possible ${least}, quick rows ${rows}"
+  >
+    <path
+      class="n"
+      d="M2 6H98${Array.from({ length: ticks + 1 }, (_, i) => `M${(2 + (96 * i) / Math.max(1, ticks)).toFixed(2)} 5V7`).join('')}"
+    ></path>
+    <path class="solid" d="M${x} 5.5L${x - 1.4} 2H${x + 1.4}Z"></path>
+    <text class="t" x="2" y="12" text-anchor="start">${least} least possible</text>
+    <text class="t" x="98" y="12" text-anchor="end">${rows} quick rows</text>
+  </svg>`;
+}
+
+function sheets(count: number): string {
+  return count === 1 ? 'one sheet' : `${count} sheets`;
+}

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { withLayout } from '../../src/tables/layout-rows';
+import { readPlan } from '../../src/tables/plan-input';
+import { tableCells } from '../demo-cells';
+
+const cells = tableCells();
+const planOf = (layouts: unknown[][]) =>
+  readPlan({
+    pairage: cells['Pairage'] ?? [],
+    styles: cells['Styles'] ?? [],
+    lasts: cells['Lasts'] ?? [],
+    stock: cells['Bottom stock'] ?? [],
+    rates: cells['Costs and times'] ?? [],
+    outlines: cells['Outlines'],
+    layouts,
+  });
+const [headings = []] = cells['Layouts'] ?? [];
+const cuttingOf = (layouts: unknown[][], stock: string) => {
+  const { plan, problems } = planOf(layouts);
+  if (problems[0]) throw problems[0];
+  const found = plan.cutting.stocks.find((one) => one.stock.code === stock);
+  if (!found) throw new Error(`The demo cuts no ${stock}.`);
+  return found;
+};
+
+describe('a layout as rows of its table', () => {
+  it('is read back as the layout that the plan then uses', () => {
+    const before = cuttingOf([headings], 'Foam 8');
+    // The same sheets in another order: as good as the quick rows, and so the layout given is used.
+    const layout = [...before.layout].reverse();
+    const after = cuttingOf([headings, ...withLayout([headings], before, layout)], 'Foam 8');
+    expect(after.source).toBe('search');
+    expect(after.ignored).toBeUndefined();
+    expect(after.layout).toEqual(layout);
+  });
+
+  it('keeps the rows of other stocks and takes the place of its own', () => {
+    const [foam, rubber] = ['Foam 8', 'Rubber 4'].map((stock) => cuttingOf([headings], stock));
+    if (!foam || !rubber) throw new Error('The demo lacks a stock.');
+    const one = withLayout([headings], foam, foam.layout);
+    const both = withLayout([headings, ...one, ['', '', '', '', '', '']], rubber, rubber.layout);
+    const again = withLayout([headings, ...both], foam, foam.layout);
+    const count = (rows: unknown[][], stock: string) => rows.filter(([code]) => code === stock).length;
+    expect(count(again, 'Foam 8')).toBe(foam.count);
+    expect(count(again, 'Rubber 4')).toBe(rubber.count);
+    expect(again).toHaveLength(foam.count + rubber.count);
+  });
+
+  it('finds its columns by their headings, in any order', () => {
+    const foam = cuttingOf([headings], 'Foam 8');
+    const turned = [...headings].reverse();
+    const [row] = withLayout([turned], foam, foam.layout);
+    expect(row?.[turned.length - 1]).toBe('Foam 8');
+  });
+});
