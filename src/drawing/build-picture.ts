@@ -43,8 +43,8 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const { figures } = input;
   const room = (words: readonly string[]) => LETTER * Math.max(...words.map(({ length }) => length));
-  const heights = [bottom.seatStack - bottom.treadStack, bottom.treadStack].map(figures.height);
-  const before = LEFT + outerHeight(heights) + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
+  const before =
+    LEFT + outerHeight(bottom, figures) + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
   const behind = Math.max(NUMBERS, RIGHT + room([figures.length(longest.width)]));
   const scale = (width - before - behind) / (right - left);
   const x = (mm: number) => before + scale * (mm - left);

@@ -264,8 +264,18 @@ export function percent(share: number): string {
   return `${decimals(100 * share, 1)} %`;
 }
 
+/** A stack lower than this has its figure below the ground, mm; nothing is in its way there but that of another. */
+const LOW = 18;
+const SEAT_LOW = 27;
+
 /** How far behind the build the outer dimension stands, u: beyond the figures of the inner ones. */
-export function outerHeight(inner: readonly string[]): number {
+export function outerHeight(
+  { seatStack, treadStack }: Pick<Bottom, 'seatStack' | 'treadStack'>,
+  figures: Figures,
+): number {
+  const inner = [seatStack - treadStack, ...(treadStack < LOW && seatStack > SEAT_LOW ? [] : [treadStack])].map(
+    figures.height,
+  );
   return Math.max(10.5, ...inner.map(({ length }) => 6.7 + 1.95 * length));
 }
 
@@ -281,7 +291,7 @@ function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: S
   );
   const heel = seatStack - treadStack;
   const levels = heel > 0.05 ? [0, treadStack, seatStack] : [0, seatStack];
-  const outer = outerHeight(heel > 0.05 ? [figures.height(heel), figures.height(treadStack)] : []);
+  const outer = outerHeight({ seatStack, treadStack }, figures);
   return (
     levels
       .map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : outer + 1), y(z)))
