@@ -1,6 +1,6 @@
 import { area } from '../geometry/area';
 import type { Ring } from '../geometry/ring';
-import { densestRows } from './densest-rows';
+import { densestPattern } from './densest-pattern';
 import { groundOf } from './pattern';
 import type { Way } from './way';
 
@@ -10,5 +10,5 @@ import type { Way } from './way';
  * older books give the same loss as a share of the net area. Source of the term: A Manual of Shoemaking, 1912.
  */
 export function firstWaste(ring: Ring, knifeRoom: number, way: Way): number {
-  return 1 - area(ring) / groundOf(densestRows(ring, knifeRoom, way));
+  return 1 - area(ring) / groundOf(densestPattern(ring, knifeRoom, way));
 }

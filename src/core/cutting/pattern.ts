@@ -57,18 +57,11 @@ export function doubleRows(piece: Lay, reversed: Lay, fineness: Fineness): Patte
 
 /** Rows in which the piece stands end for end beside itself, at the height where a row comes out shortest. */
 export function alternateRows(piece: Lay, reversed: Lay, fineness: Fineness): Pattern | undefined {
-  const least = clearance(piece.sides.right, piece.sides.left, 0);
   const at = (height: number): Pattern | undefined => {
     const there = clearance(piece.sides.right, reversed.sides.left, height);
     const back = clearance(reversed.sides.right, piece.sides.left, -height);
     if (there === -Infinity || back === -Infinity) return undefined;
-    const pitch = Math.max(least, there + back);
-    const members = [
-      { lay: piece, x: 0, y: 0 },
-      { lay: reversed, x: there, y: height },
-    ];
-    const { shift } = lowestOf(members, pitch, fineness);
-    return stacked(members, pitch, shift);
+    return pairRows(piece, reversed, there, height, fineness);
   };
   // At its lowest and highest the reversed piece is flush with the other's ends; a quarter of the height either way is tried.
   const flush = piece.box.bottom - reversed.box.bottom;
@@ -82,6 +75,43 @@ export function alternateRows(piece: Lay, reversed: Lay, fineness: Fineness): Pa
     },
   );
   return at(best);
+}
+
+/** Part of the pitch within which the slant of rows is sought: about a middle, so much to either side. */
+export interface SlantRange {
+  readonly about: number;
+  readonly within: number;
+}
+
+/**
+ * The closest rows of a piece to which the piece turned end for end is held fast at (x, y), where they do not overlap.
+ * @param range without it every slant is tried
+ */
+export function pairRows(
+  piece: Lay,
+  reversed: Lay,
+  x: number,
+  y: number,
+  fineness: Fineness,
+  range?: SlantRange,
+): Pattern {
+  const pitch = Math.max(
+    clearance(piece.sides.right, piece.sides.left, 0),
+    clearance(piece.sides.right, reversed.sides.left, y) - x,
+    clearance(reversed.sides.right, piece.sides.left, -y) + x,
+  );
+  const members = [
+    { lay: piece, x: 0, y: 0 },
+    { lay: reversed, x, y },
+  ];
+  const { about, within } = range ?? { about: 0.5, within: 0.5 };
+  const { best } = minimise(
+    (slant) => stacked(members, pitch, slant).rise,
+    (about - within) * pitch,
+    (about + within) * pitch,
+    fineness,
+  );
+  return stacked(members, pitch, best);
 }
 
 function groundOrInfinity(pattern: Pattern | undefined): number {
@@ -123,11 +153,6 @@ function rowGap(top: Profile, bottom: Profile, pitch: number, shift: number): nu
 function lowest(top: Profile, bottom: Profile, pitch: number, fineness: Fineness): { shift: number; gap: number } {
   const { best, value } = minimise((shift) => rowGap(top, bottom, pitch, shift), 0, pitch, fineness);
   return { shift: best, gap: value };
-}
-
-function lowestOf(members: readonly Member[], pitch: number, fineness: Fineness): { shift: number } {
-  const { best } = minimise((shift) => stacked(members, pitch, shift).rise, 0, pitch, fineness);
-  return { shift: best };
 }
 
 /**

@@ -1,11 +1,14 @@
+import { convex } from '../geometry/convex';
 import { letOutArea } from '../geometry/let-out-area';
 import type { Ring } from '../geometry/ring';
+import { DoubleLattice } from './double-lattice';
 import { fillBlock, type PatternFill, placesIn, reachOf } from './fill-block';
 import { mustFit } from './fitting-turn';
 import { Lays } from './lay';
 import type { Placement } from './layout';
 import { alternateRows, COARSE, doubleRows, groundOf, type Pattern, singleRows } from './pattern';
 import { roomOn, type SheetFormat } from './sheet';
+import { soundPattern } from './sound-pattern';
 import { turnsToTry } from './turns';
 import { mustBeSound, verifyLayout } from './verify-layout';
 import { endsMaySwap, type Way, wholeTurn } from './way';
@@ -42,8 +45,9 @@ const CUTS = 48;
 const PATTERNS_IN_BLOCKS = 32;
 
 /**
- * The most of one piece that rows place on a sheet: rows of the piece one way round, end for end row by row or end for
- * end within a row, along or across the sheet, in one block or in two that a straight cut parts.
+ * The most of one piece that rows place on a sheet: rows of the piece one way round, end for end row by row, end for end
+ * within a row or hooked into each other in pairs, along or across the sheet, in one block or in two that a straight cut
+ * parts.
  * @throws Problem where the piece does not fit on the sheet.
  */
 export function piecesPerSheet(ring: Ring, format: SheetFormat, way: Way, argument = 'outline'): PerSheet {
@@ -69,7 +73,22 @@ function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): rea
     if (way.kind === 'any') return [...along, ...along.map(({ pattern }) => ({ pattern, along: false }))];
     return [...along, ...patternsAt(lays, turn + 90, way).map((pattern) => ({ pattern, along: false }))];
   });
-  return rows.sort((a, b) => groundOf(a.pattern) - groundOf(b.pattern));
+  const all = [...rows, ...latticesToTry(ring, halfRoom, way)];
+  return all.sort((a, b) => groundOf(a.pattern) - groundOf(b.pattern));
+}
+
+/** Double lattices of a piece that is not convex, in which it may hook into itself as no rows let it. */
+function latticesToTry(ring: Ring, halfRoom: number, way: Way): readonly Rows[] {
+  if (!endsMaySwap(way) || convex(ring)) return [];
+  const lattice = new DoubleLattice(ring, 2 * halfRoom);
+  const sound = (pattern: Pattern, along: boolean): Rows[] =>
+    soundPattern(pattern, ring, 2 * halfRoom) ? [{ pattern, along }] : [];
+  if (way.kind === 'any') return sound(lattice.densest(), true).flatMap((rows) => [rows, { ...rows, along: false }]);
+  const turns = way.kind === 'within' && way.degrees > 0 ? [-way.degrees, 0, way.degrees] : [0];
+  return turns.flatMap((turn) => [
+    ...sound(lattice.densestAt(turn), true),
+    ...sound(lattice.densestAt(turn + 90), false),
+  ]);
 }
 
 function patternsAt(lays: Lays, turn: number, way: Way): readonly Pattern[] {
