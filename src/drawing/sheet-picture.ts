@@ -1,12 +1,16 @@
 import { leftover } from '../core/cutting/leftover';
+import type { NaturalSheet } from '../core/cutting/natural/natural-sheet';
+import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';
 import { moved } from '../core/geometry/moved';
+import { grown, intersection } from '../core/geometry/regions';
 import type { Point, Ring } from '../core/geometry/ring';
 import { simplify } from '../core/geometry/simplify';
 import type { StockCutting } from '../core/plan/cutting';
 import type { PieceLine } from '../core/plan/pieces';
 import { type Figures, inSentence } from '../tables/figures';
+import { qualityInWords } from '../tables/quality';
 import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
 import { direction } from './plan-view';
@@ -72,26 +76,38 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   });
 
   const trim = format.edgeTrim;
+  const { natural } = format;
+  const edge = natural ? natural.outline.map(onPicture) : rectangle(0, 0, along, across);
+  const within = natural ? grown([edge], -trim) : [rectangle(trim, trim, along - trim, across - trim)];
   const body = [
-    trim > 0 ? path('hd', trace(rectangle(trim, trim, along - trim, across - trim), at)) : '',
+    ...(trim > 0 ? within.map((ring) => path('hd', trace(ring, at))) : []),
+    ...(natural
+      ? zonesOf(
+          natural,
+          drawn.map(({ ring }) => ring),
+          onPicture,
+          at,
+        )
+      : []),
     ...rest.map(({ ring, letter }) => path('hd', trace(ring, at)) + lettered(ring, letter, at, scale)),
     ...drawn.map(({ i, line, ring, spots, toe }) => {
       const id = String(i);
       const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
-      const edge = path(on ? 'w acc wash' : 'n', trace(ring, at), ` data-item="${id}"`);
+      const drawnEdge = path(on ? 'w acc wash' : 'n', trace(ring, at), ` data-item="${id}"`);
       const point = needsToePoint(ring, scale) ? toe : undefined;
       const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
       const free = point && !(label && covers(label, point, scale));
-      return edge + (free ? toePoint(point, at) : '') + (label ? written(label, at, on) : '');
+      return drawnEdge + (free ? toePoint(point, at) : '') + (label ? written(label, at, on) : '');
     }),
-    path('w', trace(rectangle(0, 0, along, across), at)),
+    path('w', trace(edge, at)),
+    ...(natural?.holes ?? []).map((hole) => path('w', trace(hole.map(onPicture), at))),
     level(at.y(0) + 5, at.x(0), at.x(along), figures.length(along)),
     `<path class="n" d="M${f(at.x(0))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}M${f(at.x(along))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}"/>`,
     `<path class="n" d="M${f(at.x(0) - 1)} ${f(at.y(0))}H${f(at.x(0) - 4)}M${f(at.x(0) - 1)} ${f(at.y(across))}H${f(at.x(0) - 4)}"/>`,
     upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
     stock.lies === 'any way' ? '' : lying ? direction(at.x(0) + 6, at.y(0) + 2.6, stock.lies, false) : '',
   ].join('');
-  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / (format.length * format.width);
+  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(cutting);
   return {
     width,
     height: scale * across + 0.5 + BELOW,
@@ -101,6 +117,53 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
     items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
     scale,
   };
+}
+
+/** Area of the sheet as it is laid, mm². */
+function areaOf({ format: { natural, length, width } }: StockCutting): number {
+  return natural ? area(natural.outline) : length * width;
+}
+
+/** Zones as far as they lie on the sheet, each lettered with its quality where pieces leave the most room. */
+function zonesOf(
+  { outline, zones }: NaturalSheet,
+  pieces: readonly Ring[],
+  onPicture: (point: Point) => Point,
+  at: Scale,
+): readonly string[] {
+  return zones.flatMap(({ ring, quality }) =>
+    intersection([ring], [outline]).map((part) => {
+      const shown = part.map(onPicture);
+      const spot = roomiest(shown, pieces);
+      const letter = spot && text(at.x(spot[0]), at.y(spot[1]) + 1.25, qualityInWords(quality), 'b');
+      return path('hd', trace(shown, at)) + (letter ?? '');
+    }),
+  );
+}
+
+/** Points of an edge, at most a centimetre apart. */
+function alongEdge([ax, ay]: Point, [bx, by]: Point): readonly Point[] {
+  const parts = Math.max(1, Math.ceil(Math.hypot(bx - ax, by - ay) / 10));
+  return Array.from({ length: parts }, (_, k): Point => [ax + ((bx - ax) * k) / parts, ay + ((by - ay) * k) / parts]);
+}
+
+/** The place in a ring, of a grid of places, that lies farthest from its edge and those of other rings, and in none. */
+function roomiest(ring: Ring, others: readonly Ring[]): Point | undefined {
+  const { left, right, bottom, top } = box(ring);
+  const edges = [ring, ...others].flatMap((one) =>
+    one.flatMap((p, i) => alongEdge(p, one[(i + 1) % one.length] as Point)),
+  );
+  let best: Point | undefined;
+  let most = 0;
+  for (let i = 1; i < 20; i++) {
+    for (let k = 1; k < 20; k++) {
+      const [x, y] = [left + ((right - left) * i) / 20, bottom + ((top - bottom) * k) / 20];
+      if (!inside(ring, x, y) || others.some((other) => inside(other, x, y))) continue;
+      const room = edges.reduce((least, [ex, ey]) => Math.min(least, Math.hypot(ex - x, ey - y)), Infinity);
+      if (room > most) [best, most] = [[x, y], room];
+    }
+  }
+  return best;
 }
 
 type Line = { readonly line: PieceLine; readonly foot: 'L' | 'R' } | undefined;

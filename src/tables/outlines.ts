@@ -1,5 +1,6 @@
 import type { Point } from '../core/geometry/ring';
 import { type Outline, OUTLINE_ROLES } from '../core/plan/inputs';
+import { quality } from './quality';
 import type { Reading } from './read';
 import { choice, defaulted, number, optional, table, text } from './schema';
 
@@ -15,22 +16,30 @@ export const outlinesTable = table({
         {
           heading: 'Role',
           meaning:
-            'A piece, a hole or a zone of a hide, the bottom of a last, or gaps between its bottom and the ground',
+            'A sheet such as a hide, a hole or a zone of it, a piece, the bottom of a last, or gaps between it and the ground',
           width: 150,
         },
         OUTLINE_ROLES,
       ),
       'piece' as const,
     ),
-    quality: optional(text({ heading: 'Quality', meaning: 'Quality of a zone', width: 84 })),
+    quality: optional(
+      quality({ heading: 'Quality', meaning: 'Quality of a sheet or of a zone of it, A the best', width: 84 }),
+    ),
     x: number({
       heading: 'x',
       unit: 'mm',
-      meaning: 'From the heel forward; of a gap, along the ground',
+      meaning: 'From the heel forward; of a hide, along the backbone; of a gap, along the ground',
       least: -1e5,
       most: 1e5,
     }),
-    y: number({ heading: 'y', unit: 'mm', meaning: 'To the outside; of a gap, its height', least: -1e5, most: 1e5 }),
+    y: number({
+      heading: 'y',
+      unit: 'mm',
+      meaning: 'To the outside; of a hide, from its backbone; of a gap, its height',
+      least: -1e5,
+      most: 1e5,
+    }),
   },
 });
 

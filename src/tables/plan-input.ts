@@ -70,9 +70,12 @@ function read(cells: PlanCells): PlanReading {
   const rates = rowsOf(ratesTable, cells.rates, false);
   const outlines = rowsOf(outlinesTable, cells.outlines, false);
   const layouts = rowsOf(layoutsTable, cells.layouts, false);
-  const sheets = stock.rows.flatMap((row) => {
+  // What could not be read would only lead to further complaints about the same cells.
+  const readable = stock.problems.length + outlines.problems.length === 0;
+  const traced = readable ? collectOutlines(outlines.rows) : [];
+  const sheets = (readable ? stock.rows : []).flatMap((row) => {
     try {
-      return [toStock(row)];
+      return [toStock(row, traced)];
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       problems.push(error);
@@ -88,7 +91,7 @@ function read(cells: PlanCells): PlanReading {
           lasts: lasts.rows.map(toLast),
           stock: sheets,
           rates: rates.rows,
-          outlines: collectOutlines(outlines.rows),
+          outlines: traced,
           layouts: layouts.rows,
         };
   return { plan: new Plan(input, unread), problems, money: stock.units.price ?? '' };

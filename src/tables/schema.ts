@@ -44,10 +44,15 @@ interface NumberAbout extends About, NumberRule {
   readonly shown?: string;
 }
 
-type Required<T> = Column<T> & { readonly required: true };
+export type Required<T> = Column<T> & { readonly required: true };
 type Optional<T> = Column<T | undefined>;
 
-function column<T>(kind: Column['kind'], about: About & { format?: string }, read: Column<T>['read']): Required<T> {
+/** A column whose cells are read by a rule of their own. */
+export function column<T>(
+  kind: Column['kind'],
+  about: About & { format?: string },
+  read: Column<T>['read'],
+): Required<T> {
   const { heading, meaning, width = kind === 'number' || kind === 'date' ? 74 : 118, format } = about;
   return { kind, heading, meaning, width, ...(format !== undefined && { format }), required: true, read };
 }

@@ -1,4 +1,8 @@
 import { LIES, MATERIALS, SOLD_BY, type Stock } from '../core/build/stock';
+import { PAIRS } from '../core/cutting/pairs';
+import { box } from '../core/geometry/box';
+import type { Outline } from '../core/plan/inputs';
+import { tracedSheet } from '../core/plan/traced-sheet';
 import { Problem } from '../core/problem';
 import type { Reading } from './read';
 import { choice, defaulted, number, optional, share, table, text } from './schema';
@@ -41,15 +45,29 @@ export const stockTable = table({
       }),
       0,
     ),
-    width: number({ heading: 'Width', unit: 'mm', meaning: 'Width of a sheet', least: 20, most: 20_000, format: '0' }),
-    length: number({
-      heading: 'Length',
-      unit: 'mm',
-      meaning: 'Length of a sheet; of a hide, along its backbone',
-      least: 20,
-      most: 100_000,
-      format: '0',
-    }),
+    width: optional(
+      number({
+        heading: 'Width',
+        unit: 'mm',
+        meaning: 'Width of a sheet; may be blank where it has an outline',
+        least: 20,
+        most: 20_000,
+        format: '0',
+      }),
+    ),
+    length: optional(
+      number({
+        heading: 'Length',
+        unit: 'mm',
+        meaning: 'Length of a sheet; of a hide, along its backbone',
+        least: 20,
+        most: 100_000,
+        format: '0',
+      }),
+    ),
+    outline: optional(
+      text({ heading: 'Outline', meaning: 'Code in Outlines of a traced hide; it goes before width and length' }),
+    ),
     price: optional(
       number({
         heading: 'Price',
@@ -106,6 +124,17 @@ export const stockTable = table({
       ),
       'any way' as const,
     ),
+    pairs: defaulted(
+      choice(
+        {
+          heading: 'Pairs',
+          meaning: 'Where left and right come from: anywhere, side by side, or mirrored across the backbone',
+          width: 130,
+        },
+        PAIRS,
+      ),
+      'anywhere' as const,
+    ),
     knifeRoom: defaulted(
       number({ heading: 'Knife room', unit: 'mm', meaning: 'Between pieces; usual 3 to 5', least: 0, most: 50 }),
       4,
@@ -122,21 +151,31 @@ export const stockTable = table({
       'no' as const,
     ),
     usableShare: defaulted(
-      share({ heading: 'Usable share', meaning: 'Of a sheet or hide; of a hide usual 75 to 85', least: 0.05 }),
+      share({
+        heading: 'Usable share',
+        meaning: 'Of a sheet or hide, unless it has an outline; of a hide usual 75 to 85',
+        least: 0.05,
+      }),
       1,
     ),
   },
 });
 
-/** A stock from its row: what its thickness is once it is built in. */
-export function toStock({
-  bySize: _none,
-  nominal,
-  measured,
-  faceLoss,
-  mouldedFace,
-  ...sheet
-}: Reading<(typeof stockTable)['columns']>['rows'][number]): Stock {
+/** A stock from its row: what its thickness is once it is built in, and its outline where one is traced. */
+export function toStock(
+  {
+    bySize: _none,
+    nominal,
+    measured,
+    faceLoss,
+    mouldedFace,
+    width,
+    length,
+    outline,
+    ...sheet
+  }: Reading<(typeof stockTable)['columns']>['rows'][number],
+  outlines: readonly Outline[] = [],
+): Stock {
   const thickness = (measured ?? nominal) - faceLoss;
   if (thickness < LEAST) {
     throw new Problem(
@@ -145,5 +184,19 @@ export function toStock({
       `${faceLoss} mm sanded off leave less than ${LEAST} mm of it; give less`,
     );
   }
-  return { ...sheet, thickness, mouldedFace: mouldedFace === 'yes' };
+  const made = { ...sheet, thickness, mouldedFace: mouldedFace === 'yes' };
+  if (outline !== undefined) {
+    const across = sheet.pairs === 'across the backbone';
+    const natural = tracedSheet({ row: sheet.row, outline, across }, outlines);
+    const { right, top } = box(natural.outline);
+    return { ...made, natural, width: top, length: right };
+  }
+  if (width === undefined || length === undefined) {
+    throw new Problem(
+      'invalid',
+      { argument: 'stock', table: 'Bottom stock', row: sheet.row, column: width === undefined ? 'Width' : 'Length' },
+      'it is blank; enter a number in mm, or name the outline of a traced hide under Outline',
+    );
+  }
+  return { ...made, width, length };
 }

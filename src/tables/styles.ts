@@ -1,5 +1,6 @@
 import { LAYINGS, RAISES, SOLE_RUNS, WELT_RUNS } from '../core/build/style';
 import type { Style } from '../core/build/style';
+import { qualities } from './quality';
 import type { Reading } from './read';
 import { choice, codes, defaulted, number, optional, table, text } from './schema';
 
@@ -31,6 +32,13 @@ export const stylesTable = table({
     welt: stock('Welt', 'the welt strip, sewn on round the lasted edge'),
     midsole: stock('Midsole', 'a through or mid sole against the last, over the sole'),
     sole: stock('Sole', 'a full sole against the last, over the lifts'),
+    quality: optional(
+      qualities({
+        heading: 'Quality',
+        meaning: 'Least quality to cut from, A the best: B for all, or insole B, lifts C; without it the best',
+        width: 130,
+      }),
+    ),
     soleRun: defaulted(
       choice(
         {
@@ -253,7 +261,8 @@ export const stylesTable = table({
 export function toStyle({
   bySize: _none,
   shank,
+  quality = {},
   ...style
 }: Reading<(typeof stylesTable)['columns']>['rows'][number]): Style {
-  return { ...style, shank: shank === 'yes' };
+  return { ...style, quality, shank: shank === 'yes' };
 }

@@ -106,6 +106,7 @@ const styles: Rows = [
     code: 'Tansy',
     last: 'Town 60',
     insole: 'Shoulder 3',
+    quality: 'insole B',
     sole: 'Bend 4',
     soleRun: 'down the breast',
     raise: 'heel',
@@ -126,6 +127,7 @@ const styles: Rows = [
     code: 'Mallow',
     last: 'Walk 25',
     insole: 'Shoulder 3',
+    quality: 'insole B',
     sole: 'Bend 4',
     raise: 'wedge',
     lifts: ['Lift 3'],
@@ -408,17 +410,16 @@ const stock: Rows = [
     code: 'Shoulder 3',
     material: 'leather',
     nominal: 3,
-    width: 800,
-    length: 1300,
+    outline: 'Side shoulder',
     price: 8.2,
     soldBy: 'ft²',
     onHand: 0,
     density: 950,
     smallestTube: 25,
     lies: 'end for end',
+    pairs: 'side by side',
     knifeRoom: 3,
     edgeTrim: 5,
-    usableShare: 0.8,
   },
   {
     code: 'Welt 3',
@@ -500,9 +501,93 @@ const COURT_GAPS: readonly (readonly [x: number, inside: number, outside: number
   [138, 0, 0],
 ];
 
-const outlines: Rows = (['inside', 'outside'] as const).flatMap((edge, i) =>
+const courtGaps: Rows = (['inside', 'outside'] as const).flatMap((edge, i) =>
   COURT_GAPS.map((gap) => ({ code: 'Court gaps', role: `gap ${edge}`, x: gap[0], y: gap[i + 1] as number })),
 );
+
+/** An invented side shoulder from its backbone: two holes, and loose leather towards the belly and in the neck. */
+const SHOULDER: readonly (readonly [role: string, quality: string, points: readonly (readonly [number, number])[]])[] =
+  [
+    [
+      'sheet',
+      'A',
+      [
+        [0, 0],
+        [620, -6],
+        [1180, 0],
+        [1290, 60],
+        [1300, 190],
+        [1240, 330],
+        [1160, 450],
+        [1080, 590],
+        [960, 720],
+        [820, 790],
+        [650, 800],
+        [480, 770],
+        [330, 780],
+        [160, 800],
+        [60, 720],
+        [20, 560],
+        [0, 380],
+        [-6, 180],
+      ],
+    ],
+    [
+      'hole',
+      '',
+      [
+        [880, 500],
+        [915, 495],
+        [925, 525],
+        [895, 545],
+        [875, 530],
+      ],
+    ],
+    [
+      'hole',
+      '',
+      [
+        [345, 300],
+        [362, 298],
+        [360, 318],
+        [344, 316],
+      ],
+    ],
+    [
+      'zone',
+      'B',
+      [
+        [-10, 640],
+        [700, 630],
+        [1050, 560],
+        [1050, 810],
+        [-10, 810],
+      ],
+    ],
+    [
+      'zone',
+      'B',
+      [
+        [1150, -10],
+        [1310, -10],
+        [1310, 480],
+        [1150, 480],
+      ],
+    ],
+  ];
+
+const shoulder: Rows = SHOULDER.flatMap(([role, quality, points], ring) =>
+  points.map(([x, y]) => ({
+    code: 'Side shoulder',
+    ring: ring + 1,
+    role,
+    ...(quality && { quality }),
+    x,
+    y,
+  })),
+);
+
+const outlines: Rows = [...courtGaps, ...shoulder];
 
 /** The run of a workshop that we made up: its styles, lasts, customers, stock and prices are invented. */
 export const demo: WorkbookPlan = planningWorkbook({

@@ -1,3 +1,7 @@
+import type { NaturalSheet } from '../cutting/natural/natural-sheet';
+import type { Pairs } from '../cutting/pairs';
+import { area } from '../geometry/area';
+
 export const MATERIALS = ['cork', 'foam', 'leather', 'rubber', 'board', 'fabric', 'steel'] as const;
 export type Material = (typeof MATERIALS)[number];
 
@@ -15,8 +19,11 @@ export interface Stock {
   readonly material: Material;
   /** As measured, else as sold, mm. */
   readonly thickness: number;
+  /** Of the sheet, or of the box about its outline, mm. */
   readonly width: number;
   readonly length: number;
+  /** Its outline, where it is no rectangle, in the box from the origin. */
+  readonly natural?: NaturalSheet | undefined;
   readonly price?: number | undefined;
   readonly soldBy: SoldBy;
   /** Sheets in a pack, and the fewest sheets that are sold. */
@@ -28,12 +35,19 @@ export interface Stock {
   /** Smallest tube, in diameter, that the sheet rounds uncracked, mm. */
   readonly smallestTube?: number | undefined;
   readonly lies: Lies;
+  /** How the left and the right piece of a pair are to match. */
+  readonly pairs: Pairs;
   readonly knifeRoom: number;
   readonly edgeTrim: number;
   /** Whether one face is moulded to be walked on. */
   readonly mouldedFace: boolean;
   /** Share of a sheet or hide that can be used. */
   readonly usableShare: number;
+}
+
+/** Area of a sheet, mm²: what it is sold by, holes and flaws and all. */
+export function sheetArea({ natural, length, width }: Pick<Stock, 'natural' | 'length' | 'width'>): number {
+  return natural ? area(natural.outline) : length * width;
 }
 
 /** How the stock that a style names is found; the heading says in which column it is named. */

@@ -1,3 +1,6 @@
+import type { Quality } from '../cutting/natural/natural-sheet';
+import type { Part } from './layer';
+
 /** What raises the heel: a wedge to the tread, a heel up to its breast, or nothing. */
 export const RAISES = ['wedge', 'heel', 'none'] as const;
 export type Raise = (typeof RAISES)[number];
@@ -27,6 +30,8 @@ export interface Style {
   readonly welt?: string | undefined;
   readonly midsole?: string | undefined;
   readonly sole?: string | undefined;
+  /** The least quality of stock for the pieces of a part; a part without one needs the best. */
+  readonly quality: Readonly<Partial<Record<Part, Quality>>>;
   readonly soleRun: SoleRun;
   readonly raise: Raise;
   /** Stock of the lifts, one or more thicknesses to mix. */

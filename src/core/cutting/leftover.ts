@@ -18,7 +18,8 @@ export const LEAST_SIDE = 50;
 
 /**
  * The rectangles that two straight cuts leave of a sheet, the first from edge to edge and as large as can be, the second
- * across what remains; each keeps the knife room from the pieces. Largest first, none where the pieces fill the sheet.
+ * across what remains; each keeps the knife room from the pieces. Largest first, none where the pieces fill the sheet or
+ * where it is no rectangle.
  */
 export function leftover(
   pieces: readonly Piece[],
@@ -26,6 +27,7 @@ export function leftover(
   sheet: readonly Placement[],
   leastSide = LEAST_SIDE,
 ): readonly Offcut[] {
+  if (format.natural) return [];
   const whole = { left: 0, bottom: 0, right: format.length, top: format.width };
   if (sheet.length === 0) return [offcut(whole)];
   const used = box(sheet.flatMap(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y)));

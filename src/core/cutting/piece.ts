@@ -1,4 +1,5 @@
 import type { Ring } from '../geometry/ring';
+import type { Quality } from './natural/natural-sheet';
 import type { Way } from './way';
 
 /** Pieces to cut that are alike. */
@@ -9,4 +10,8 @@ export interface Piece {
   readonly ring: Ring;
   readonly count: number;
   readonly way: Way;
+  /** The least quality that it may be cut from; without it the best. */
+  readonly quality?: Quality | undefined;
+  /** The same for both pieces of a pair that are to come from matching places. */
+  readonly pair?: string | undefined;
 }

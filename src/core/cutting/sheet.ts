@@ -1,4 +1,7 @@
-/** A rectangular sheet and what the knife needs of it, mm. Length along x, width along y, origin at the lower left. */
+import type { NaturalSheet } from './natural/natural-sheet';
+import type { Pairs } from './pairs';
+
+/** A sheet and what the knife needs of it, mm. Length along x, width along y, origin at the lower left. */
 export interface SheetFormat {
   readonly length: number;
   readonly width: number;
@@ -6,6 +9,10 @@ export interface SheetFormat {
   readonly knifeRoom: number;
   /** Least distance of a piece from every edge of the sheet. */
   readonly edgeTrim: number;
+  /** The sheet's own outline, within length × width, where it is not the rectangle. */
+  readonly natural?: NaturalSheet | undefined;
+  /** How left and right pieces are to match; without it, not at all. */
+  readonly pairs?: Pairs | undefined;
 }
 
 /** Distances that differ by less than this count as equal, mm: a thousandth, far below what a knife holds. */

@@ -1,9 +1,14 @@
+import { area } from '../geometry/area';
 import { box } from '../geometry/box';
-import { gap } from '../geometry/gap';
+import { edgeLength } from '../geometry/edge-length';
+import { edgesGap, gap } from '../geometry/gap';
+import { inside } from '../geometry/inside';
 import { moved } from '../geometry/moved';
 import { overlap } from '../geometry/overlap';
+import { difference } from '../geometry/regions';
 import type { Box, Ring } from '../geometry/ring';
-import type { Layout } from './layout';
+import type { Layout, Placement } from './layout';
+import { BEST, type NaturalSheet, type Quality } from './natural/natural-sheet';
 import type { Piece } from './piece';
 import { type SheetFormat, TOLERANCE } from './sheet';
 import { allows } from './way';
@@ -17,14 +22,17 @@ export type Fault =
       readonly gap: number;
     }
   | { readonly kind: 'edgeTrim'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'hole'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'quality'; readonly sheet: number; readonly keys: readonly [string] }
   | { readonly kind: 'way'; readonly sheet: number; readonly keys: readonly [string]; readonly turn: number }
+  | { readonly kind: 'pair'; readonly sheet: number; readonly keys: readonly [string] }
   | { readonly kind: 'count'; readonly keys: readonly [string]; readonly laid: number; readonly wanted: number }
   | { readonly kind: 'unknown'; readonly sheet: number; readonly keys: readonly []; readonly piece: number };
 
 /**
  * Checks a layout piece by piece against what was asked, by nothing but the outlines as they lie: the distance between
- * every two on a sheet (their shared area where they touch), the distance from the sheet's edges, the direction, and
- * how many there are. It uses nothing of what made the layout.
+ * every two on a sheet (their shared area where they touch), the distance from the sheet's edges and holes, the quality of
+ * the ground, the direction, and how many there are. It uses nothing of what made the layout.
  * @param counts 'exact': each piece as often as wanted; 'atMost': no more often
  * @returns no faults for a layout that can be cut
  */
@@ -37,7 +45,7 @@ export function verifyLayout(
   const faults: Fault[] = [];
   const laid = pieces.map(() => 0);
   layout.forEach((placements, sheet) => {
-    const placed: { key: string; ring: Ring; box: Box }[] = [];
+    const placed: Placed[] = [];
     for (const { piece, x, y, turn } of placements) {
       const wanted = pieces[piece];
       if (!wanted || ![x, y, turn].every(Number.isFinite)) {
@@ -47,13 +55,14 @@ export function verifyLayout(
       laid[piece]++;
       if (!allows(wanted.way, turn)) faults.push({ kind: 'way', sheet, keys: [wanted.key], turn });
       const ring = moved(wanted.ring, turn, x, y);
-      placed.push({ key: wanted.key, ring, box: box(ring) });
+      placed.push({ key: wanted.key, ring, box: box(ring), quality: wanted.quality ?? BEST });
     }
     for (const { key, box: b } of placed) {
       const edge = Math.min(b.left, b.bottom, format.length - b.right, format.width - b.top);
       if (edge < format.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
     }
-    faults.push(...tooClose(placed, format.knifeRoom, sheet));
+    if (format.natural) faults.push(...placed.flatMap((one) => offGround(one, format, format.natural!, sheet)));
+    faults.push(...tooClose(placed, format.knifeRoom, sheet), ...unmatched(pieces, format, placements, sheet));
   });
   pieces.forEach(({ key, count }, i) => {
     const wrong = counts === 'exact' ? laid[i] !== count : laid[i] > count;
@@ -62,8 +71,87 @@ export function verifyLayout(
   return faults;
 }
 
+interface Placed {
+  readonly key: string;
+  readonly ring: Ring;
+  readonly box: Box;
+  readonly quality: Quality;
+}
+
+/** Where a piece leaves a natural outline or comes too near its edge, a hole, or ground that is not good enough. */
+function offGround(
+  { key, ring, quality }: Placed,
+  { edgeTrim }: SheetFormat,
+  { outline, holes, zones, quality: base }: NaturalSheet,
+  sheet: number,
+): Fault[] {
+  const faults: Fault[] = [];
+  const enough = Math.max(edgeTrim, TOLERANCE);
+  const [[x, y]] = ring;
+  const edge = inside(outline, x, y) ? edgesGap(ring, outline, enough) : 0;
+  const flush = edgeTrim <= TOLERANCE && depth(difference([ring], [outline])) <= TOLERANCE;
+  if (edge < edgeTrim - TOLERANCE || (edge === 0 && !flush)) {
+    faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
+  }
+  for (const hole of holes) {
+    const between = gap(ring, hole, enough);
+    const beside = edgeTrim <= TOLERANCE && overlap(ring, hole) <= TOLERANCE;
+    if (between < edgeTrim - TOLERANCE || (between === 0 && !beside)) {
+      faults.push({ kind: 'hole', sheet, keys: [key], gap: between });
+    }
+  }
+  const good = zones.filter((zone) => zone.quality <= quality).map((zone) => zone.ring);
+  const poor = zones.filter((zone) => zone.quality > quality).map((zone) => zone.ring);
+  const spoiled = poor.some((zone) => overlap(ring, zone) > TOLERANCE);
+  const wanting = base > quality && depth(difference([ring], good)) > TOLERANCE;
+  if (spoiled || wanting) faults.push({ kind: 'quality', sheet, keys: [key] });
+  return faults;
+}
+
+/** How far matching places may be off, and pieces side by side apart beyond the knife room, mm. */
+const MATCHED = 0.05;
+const BESIDE = 1;
+
+/** Pieces of pairs that are to come from matching places of one sheet, and do not. */
+function unmatched(
+  pieces: readonly Piece[],
+  { pairs = 'anywhere', natural, width, knifeRoom }: SheetFormat,
+  placements: Layout[number],
+  sheet: number,
+): Fault[] {
+  if (pairs === 'anywhere') return [];
+  const backbone = natural?.backbone ?? width / 2;
+  const ringOf = ({ piece, turn, x, y }: Placement) => moved(pieces[piece].ring, turn, x, y);
+  const match = (a: Placement, b: Placement) => {
+    const same = (one: number, other: number, by: number) => Math.abs(one - other) <= by;
+    if (!same(a.x, b.x, MATCHED)) return false;
+    if (pairs === 'across the backbone') {
+      return same(a.y + b.y, 2 * backbone, MATCHED) && Math.cos(((a.turn + b.turn) * Math.PI) / 180) > 1 - 1e-9;
+    }
+    const alike = Math.cos(((a.turn - b.turn) * Math.PI) / 180) > 1 - 1e-9;
+    return alike && gap(ringOf(a), ringOf(b), knifeRoom + 2 * BESIDE) <= knifeRoom + BESIDE;
+  };
+  const single: Placement[] = [];
+  for (const placement of placements) {
+    const pair = pieces[placement.piece]?.pair;
+    if (pair === undefined) continue;
+    const other = single.findIndex(
+      (one) => one.piece !== placement.piece && pieces[one.piece].pair === pair && match(one, placement),
+    );
+    if (other < 0) single.push(placement);
+    else single.splice(other, 1);
+  }
+  return single.map(({ piece }) => ({ kind: 'pair', sheet, keys: [pieces[piece].key] }));
+}
+
+/** Width of thin regions, mm: twice their area over their edge length. */
+function depth(region: readonly Ring[]): number {
+  const size = region.reduce((sum, ring) => sum + area(ring), 0);
+  return size <= 0 ? 0 : (2 * size) / region.reduce((sum, ring) => sum + edgeLength(ring), 0);
+}
+
 /** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
-function tooClose(placed: readonly { key: string; ring: Ring; box: Box }[], room: number, sheet: number): Fault[] {
+function tooClose(placed: readonly Placed[], room: number, sheet: number): Fault[] {
   const faults: Fault[] = [];
   const sorted = [...placed].sort((a, b) => a.box.left - b.box.left);
   sorted.forEach((a, i) => {
@@ -88,6 +176,12 @@ export function describeFault(fault: Fault): string {
       return `sheet ${fault.sheet + 1}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
     case 'edgeTrim':
       return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
+    case 'hole':
+      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
+    case 'quality':
+      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
+    case 'pair':
+      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} has no other of its pair in the matching place`;
     case 'way':
       return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
     case 'count':

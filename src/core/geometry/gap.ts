@@ -7,6 +7,15 @@ import type { Box, Ring } from './ring';
  * @param enough distances above this are not told apart: the answer is then `enough` (Infinity measures exactly)
  */
 export function gap(a: Ring, b: Ring, enough = Infinity, boxA = box(a), boxB = box(b)): number {
+  const least = edgesGap(a, b, enough, boxA, boxB);
+  if (least === 0 || boxesApart(boxA, boxB) >= enough) return least;
+  const [[x, y]] = a;
+  const [[u, v]] = b;
+  return inside(b, x, y) || inside(a, u, v) ? 0 : least;
+}
+
+/** The least distance between the edges of two outlines, mm, even where one lies within the other. */
+export function edgesGap(a: Ring, b: Ring, enough = Infinity, boxA = box(a), boxB = box(b)): number {
   if (boxesApart(boxA, boxB) >= enough) return enough;
   const near = edgesNear(a, boxB, enough);
   const far = edgesNear(b, boxA, enough);
@@ -32,9 +41,7 @@ export function gap(a: Ring, b: Ring, enough = Infinity, boxA = box(a), boxB = b
       if (between < least) least = between;
     }
   }
-  const [[x, y]] = a;
-  const [[u, v]] = b;
-  return inside(b, x, y) || inside(a, u, v) ? 0 : least;
+  return least;
 }
 
 function boxesApart(a: Box, b: Box): number {

@@ -1,9 +1,13 @@
-import type { Stock } from '../build/stock';
+import { sheetArea, type Stock } from '../build/stock';
 import { area } from '../geometry/area';
 import { box } from '../geometry/box';
 import { mirror } from '../geometry/mirror';
 import { moved } from '../geometry/moved';
+import type { Point } from '../geometry/ring';
+import { intersection } from '../geometry/regions';
 import { leastSheets } from '../cutting/least-sheets';
+import { packNatural } from '../cutting/natural/pack-natural';
+import { rectangular } from '../cutting/natural/natural-sheet';
 import { packRows } from '../cutting/pack-rows';
 import type { Layout } from '../cutting/layout';
 import type { Piece } from '../cutting/piece';
@@ -95,6 +99,7 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
     count,
     run.style.code,
     sizeRun.size,
+    run.style.quality[layer.part],
   ]);
   const wanted = lines.reduce((sum, { count }) => sum + count, 0);
   if (wanted > MOST_PIECES) {
@@ -105,22 +110,22 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
     );
   }
   const laid = laidByContent.get(JSON.stringify([format, stock.lies, content]), () => {
-    const pieces = piecesOf(lines, wayOf(stock));
-    const layout = packRows(pieces, format);
+    const pieces = piecesOf(lines, stock);
+    const layout = format.natural || format.pairs ? packNatural(pieces, format) : packRows(pieces, format);
     return {
       pieces,
       layout,
       count: pieces.reduce((sum, { count }) => sum + count, 0),
       net: pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0),
-      ground: groundOf(layout, pieces),
+      ground: groundOf(layout, pieces, format),
       least: leastSheets(pieces, format),
     };
   });
   const { pieces, layout: rows, count, net, least } = laid;
   const searched = givenLayout(stock, given, pieces, format);
   const layout = searched?.layout && searched.layout.length <= rows.length ? searched.layout : rows;
-  const ground = layout === rows ? laid.ground : groundOf(layout, pieces);
-  const sheets = layout.length * stock.length * stock.width;
+  const ground = layout === rows ? laid.ground : groundOf(layout, pieces, format);
+  const sheets = layout.length * sheetArea(stock);
   return {
     stock,
     lines,
@@ -139,34 +144,42 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
   };
 }
 
-/** A sheet's format; of a hide, a sheet of its proportions and of its usable area. */
-function formatOf({ length, width, usableShare, knifeRoom, edgeTrim }: Stock): SheetFormat {
+/** A sheet's format; of a hide without an outline, a sheet of its proportions and of its usable area. */
+function formatOf({ length, width, natural, pairs, usableShare, knifeRoom, edgeTrim }: Stock): SheetFormat {
+  const matched = pairs === 'anywhere' ? {} : { pairs };
+  if (natural) return { length, width, natural, knifeRoom, edgeTrim, ...matched };
   const scale = Math.sqrt(usableShare);
-  return { length: length * scale, width: width * scale, knifeRoom, edgeTrim };
+  return { length: length * scale, width: width * scale, knifeRoom, edgeTrim, ...matched };
 }
 
 function wayOf({ lies }: Stock): Way {
   return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[lies] };
 }
 
-function piecesOf(lines: readonly PieceLine[], way: Way): readonly Piece[] {
+function piecesOf(lines: readonly PieceLine[], stock: Stock): readonly Piece[] {
+  const way = wayOf(stock);
   return lines.flatMap((line): Piece[] => {
-    const { ring } = line.layer;
-    const count = line.count / 2;
+    const { ring, part } = line.layer;
+    const quality = line.run.style.quality[part];
+    const [left, right] = [pieceKey(line, 'L'), pieceKey(line, 'R')];
+    const same = { count: line.count / 2, way, quality, pair: left };
     return [
-      { key: pieceKey(line, 'L'), ring, count, way },
-      { key: pieceKey(line, 'R'), ring: mirror(ring), count, way },
+      { key: left, ring, ...same },
+      { key: right, ring: mirror(ring), ...same },
     ];
   });
 }
 
-/** Area of the boxes about the pieces of each sheet, mm². */
-function groundOf(layout: Layout, pieces: readonly Piece[]): number {
+/** Area of the boxes about the pieces of each sheet, as far as they lie on it, mm². */
+function groundOf(layout: Layout, pieces: readonly Piece[], { natural }: SheetFormat): number {
   return layout.reduce((sum, sheet) => {
     const { left, right, bottom, top } = box(
       sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
     );
-    return sum + (right - left) * (top - bottom);
+    const size = { length: right - left, width: top - bottom };
+    if (!natural) return sum + size.length * size.width;
+    const about = rectangular(size).outline.map(([x, y]): Point => [x + left, y + bottom]);
+    return sum + intersection([natural.outline], [about]).reduce((all, ring) => all + area(ring), 0);
   }, 0);
 }
 

@@ -1,3 +1,4 @@
+import type { Quality } from '../cutting/natural/natural-sheet';
 import type { Ring } from '../geometry/ring';
 import type { Stock } from '../build/stock';
 import type { Style } from '../build/style';
@@ -59,6 +60,7 @@ export interface Rate {
 
 export const OUTLINE_ROLES = [
   'piece',
+  'sheet',
   'hole',
   'zone',
   'bottom',
@@ -71,14 +73,16 @@ export const OUTLINE_ROLES = [
 export type OutlineRole = (typeof OUTLINE_ROLES)[number];
 
 /**
- * Points under one code and ring: a traced outline; gaps between a last and the ground, measured along the ground (x)
+ * Points under one code and ring: a traced outline; a sheet's, its holes' and its zones', measured along its backbone (x)
+ * and from it (y); gaps between a last and the ground, measured along the ground (x)
  * and above it (y); half-widths of a last, measured along its bottom (x) and from its length line (y).
  */
 export interface Outline {
   readonly code: string;
   readonly ring: string;
   readonly role: OutlineRole;
-  readonly quality?: string | undefined;
+  /** Of a sheet or a zone. */
+  readonly quality?: Quality | undefined;
   readonly points: Ring;
   /** Row of the first point. */
   readonly row: number;

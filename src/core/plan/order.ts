@@ -1,5 +1,5 @@
 import type { Part } from '../build/layer';
-import type { Stock } from '../build/stock';
+import { sheetArea, type Stock } from '../build/stock';
 import { Problem } from '../problem';
 import { convertUnit } from '../units';
 import type { StockCutting } from './cutting';
@@ -46,9 +46,9 @@ export function order(cuttings: readonly StockCutting[]): readonly OrderLine[] {
  * @throws Problem where it is sold by weight and no density is given.
  */
 export function priceOfSheet(stock: Stock): number | undefined {
-  const { price, soldBy, length, width, thickness, density } = stock;
+  const { price, soldBy, thickness, density } = stock;
   if (price === undefined) return undefined;
-  const area = length * width;
+  const area = sheetArea(stock);
   if (soldBy === 'sheet') return price;
   if (soldBy === 'm²') return price * convertUnit(area, 'mm2', 'm2');
   if (soldBy === 'ft²') return price * convertUnit(area, 'mm2', 'ft2');

@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Layout } from '../../../src/core/cutting/layout';
 import type { Piece } from '../../../src/core/cutting/piece';
 import { describeFault, mustBeSound, verifyLayout } from '../../../src/core/cutting/verify-layout';
+import type { Pairs } from '../../../src/core/cutting/pairs';
+import type { SheetFormat } from '../../../src/core/cutting/sheet';
+import { mirror } from '../../../src/core/geometry/mirror';
 import { rectangle } from './outlines';
 
 const FORMAT = { length: 300, width: 200, knifeRoom: 4, edgeTrim: 10 };
@@ -94,5 +97,81 @@ describe('verifyLayout', () => {
       'top piece is laid 0 times and wanted 1 times',
     ]);
     expect(() => mustBeSound(faults)).toThrow(/lift and lift/);
+  });
+
+  describe('on a natural sheet', () => {
+    const zone = { ring: rectangle(60, 200), quality: 2 };
+    const natural = {
+      // A rectangle less its upper right corner.
+      outline: [
+        [0, 0],
+        [300, 0],
+        [300, 120],
+        [220, 200],
+        [0, 200],
+      ] as const,
+      holes: [
+        [
+          [150, 90],
+          [160, 90],
+          [160, 100],
+          [150, 100],
+        ],
+      ] as const,
+      zones: [zone],
+      quality: 1,
+      backbone: 100,
+    };
+    const format = { length: 300, width: 200, knifeRoom: 4, edgeTrim: 5, natural };
+    const lift: Piece = { key: 'lift', ring: rectangle(40, 30), count: 1, way: { kind: 'endForEnd' } };
+    const kinds = (x: number, y: number, of: Piece = lift, on: SheetFormat = format) =>
+      verifyLayout([of], on, [[{ piece: 0, x, y, turn: 0 }]]).map(({ kind }) => kind);
+
+    it('finds no fault with a piece that keeps clear of everything', () => {
+      expect(kinds(80, 20)).toEqual([]);
+    });
+
+    it('finds a piece that leaves the outline or comes too near its edge', () => {
+      expect(kinds(255, 160)).toEqual(['edgeTrim']);
+      expect(kinds(200, 145)).toEqual(['edgeTrim']);
+      expect(kinds(195, 145)).toEqual([]);
+    });
+
+    it('lets pieces lie on the edge where nothing is to be trimmed, and no further', () => {
+      const untrimmed = { ...format, edgeTrim: 0 };
+      expect(kinds(260, 0, lift, untrimmed)).toEqual([]);
+      expect(kinds(260.1, 0, lift, untrimmed)).toContain('edgeTrim');
+    });
+
+    it('finds a piece on a hole, too near it or about it', () => {
+      expect(kinds(140, 80)).toEqual(['hole']);
+      expect(kinds(164, 85)).toEqual(['hole']);
+      expect(kinds(165, 85)).toEqual([]);
+    });
+
+    it('finds a piece on a zone whose quality does not do, and on a sheet whose quality does not', () => {
+      expect(kinds(50, 20)).toEqual(['quality']);
+      expect(kinds(50, 20, { ...lift, quality: 2 })).toEqual([]);
+      const poor = { ...format, natural: { ...natural, quality: 3, zones: [zone] } };
+      expect(kinds(10, 20, { ...lift, quality: 2 }, poor)).toEqual([]);
+      expect(kinds(50, 20, { ...lift, quality: 2 }, poor)).toEqual(['quality']);
+    });
+
+    it('finds the piece of a pair that lacks its other in the matching place', () => {
+      const pair: Piece[] = [
+        { ...lift, key: 'L', pair: 'one' },
+        { ...lift, key: 'R', pair: 'one', ring: mirror(lift.ring) },
+      ];
+      const left = { piece: 0, x: 80, y: 110, turn: 0 };
+      const faults = (right: Partial<typeof left>, pairs: Pairs) =>
+        verifyLayout(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map(
+          describeFault,
+        );
+      expect(faults({}, 'across the backbone')).toEqual([]);
+      expect(faults({ x: 82 }, 'across the backbone')).toHaveLength(2);
+      expect(faults({ y: 105 }, 'side by side')).toEqual([]);
+      expect(faults({ y: 60 }, 'side by side')[0]).toMatch(/L has no other of its pair/);
+      expect(faults({ y: 60 }, 'anywhere')).toEqual([]);
+    });
   });
 });

@@ -1,0 +1,223 @@
+import type { NoFitRegion } from '../../geometry/no-fit-region';
+import type { Placement } from '../layout';
+import type { SheetFormat } from '../sheet';
+import { freeFrom } from './free-from';
+import type { Shape, Shapes } from './shapes';
+
+/** A piece of a unit: its origin lies at (x, y + dy), or seen across the backbone. */
+export interface Part {
+  readonly shape: Shape;
+  readonly dy: number;
+  readonly across: boolean;
+}
+
+/** One way to lay a unit. */
+export interface Posture {
+  readonly parts: readonly Part[];
+  /** Range of y that it may take; the sheet narrows it further. */
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Pieces that are laid together: one, or the two of a pair from matching places. */
+export interface Unit {
+  readonly key: string;
+  readonly postures: readonly Posture[];
+  readonly area: number;
+}
+
+/** In which order places are taken: along the sheet or across it first, from which end and which side. */
+export interface Sweep {
+  readonly step: 1 | -1;
+  readonly first: 'along' | 'across';
+  readonly side: 1 | -1;
+}
+
+export const SWEEPS: readonly Sweep[] = ([1, -1] as const).flatMap((step): Sweep[] => [
+  { first: 'along', step, side: 1 },
+  { first: 'across', step, side: 1 },
+  { first: 'across', step, side: -1 },
+]);
+
+/** A unit laid: which of its postures, where. */
+interface Laid {
+  readonly shape: Shape;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** Where it counts first how far along a place lies, how much a place further to the side counts. */
+const TO_THE_SIDE = 0.05;
+
+/** Halvings by which a piece closes up to those beside it. */
+const CLOSE_UP = 10;
+
+/**
+ * Lays units on an empty sheet one after another, each at the first place that is free when the sheet is swept line by
+ * line: bottom-left placement (Baker, Coffman and Rivest 1980) on the level lines of no-fit regions.
+ * @param counts how many of each unit are wanted
+ * @param spacing of the lines, mm
+ * @returns the placements and how many of each unit they hold
+ */
+export function layOut(
+  units: readonly Unit[],
+  counts: readonly number[],
+  shapes: Shapes,
+  format: SheetFormat,
+  backbone: number,
+  sweep: Sweep,
+  spacing: number,
+): { readonly placements: readonly Placement[]; readonly used: readonly number[]; readonly area: number } {
+  const laid: Laid[] = [];
+  let area = 0;
+  const used = units.map((unit, i) => {
+    if (counts[i] === 0) return 0;
+    const lines = unit.postures.map((posture) => new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
+    for (let count = 0; count < counts[i]; count++) {
+      let best: Place | undefined;
+      for (const one of lines) best = nearer(one.first(), best);
+      if (!best) return count;
+      laid.push(...best.lines.close(best));
+      area += unit.area;
+    }
+    return counts[i];
+  });
+  const placements = laid.map(({ shape, x, y }) => ({ piece: shape.kind, x, y, turn: shape.turn }));
+  return { placements, used, area };
+}
+
+interface Place {
+  readonly lines: Lines;
+  readonly x: number;
+  readonly y: number;
+  readonly cost: number;
+}
+
+function nearer(a: Place | undefined, b: Place | undefined): Place | undefined {
+  return !b || (a && a.cost < b.cost) ? a : b;
+}
+
+/** The first free place of a posture on each line across the sheet; places are only ever taken away. */
+class Lines {
+  private readonly x: Float64Array;
+  /** How many of the laid pieces a line's place has been held against. */
+  private readonly seen: Int32Array;
+  private readonly from: number;
+  private readonly spacing: number;
+  private readonly left: number;
+  private readonly right: number;
+  private readonly fixed: readonly (readonly NoFitRegion[])[];
+  private readonly moving: NoFitRegion[][];
+
+  constructor(
+    private readonly posture: Posture,
+    private readonly laid: readonly Laid[],
+    private readonly shapes: Shapes,
+    { length, width, edgeTrim }: SheetFormat,
+    private readonly backbone: number,
+    private readonly sweep: Sweep,
+    spacing: number,
+  ) {
+    let [from, to] = [posture.from, posture.to];
+    let [left, right] = [-Infinity, Infinity];
+    for (const { shape, dy, across } of posture.parts) {
+      const { box } = shape;
+      left = Math.max(left, edgeTrim - box.left);
+      right = Math.min(right, length - edgeTrim - box.right);
+      const [low, high] = [edgeTrim - box.bottom - dy, width - edgeTrim - box.top - dy];
+      from = Math.max(from, across ? 2 * backbone - high : low);
+      to = Math.min(to, across ? 2 * backbone - low : high);
+    }
+    this.left = left;
+    this.right = right;
+    this.from = from;
+    const count = right < left || to < from ? 0 : 1 + Math.ceil((to - from) / spacing);
+    this.spacing = count > 1 ? (to - from) / (count - 1) : 0;
+    this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
+    this.seen = new Int32Array(count).fill(-1);
+    this.fixed = posture.parts.map(({ shape }) => shapes.keptOff(shape));
+    this.moving = posture.parts.map(() => []);
+  }
+
+  /** The place that the sweep comes to first. */
+  first(): Place | undefined {
+    const { step, first, side } = this.sweep;
+    let best: Place | undefined;
+    for (let line = 0; line < this.x.length; line++) {
+      const y = this.from + line * this.spacing;
+      const x = this.advance(line, y);
+      if (!Number.isFinite(x)) continue;
+      const [along, across] = [step * x, side * y];
+      const cost = first === 'along' ? along + TO_THE_SIDE * across : across + 1e-6 * along;
+      if (!best || cost < best.cost) best = { lines: this, x, y, cost };
+    }
+    return best;
+  }
+
+  /** Moves from a place on a line towards the side and the end from which the sweep comes, as far as it is free. */
+  close({ x, y }: Place): readonly Laid[] {
+    const { step, side } = this.sweep;
+    let [bestX, bestY] = [x, y];
+    let reach = this.spacing;
+    for (let k = 0; k < CLOSE_UP; k++, reach /= 2) {
+      const nextY = bestY - side * reach;
+      if (nextY < this.from || nextY > this.from + (this.x.length - 1) * this.spacing) continue;
+      const from = bestX - step * this.spacing;
+      const start = step === 1 ? Math.max(this.left, from) : Math.min(this.right, from);
+      const nextX = this.free(start, nextY, 0);
+      if (step * (nextX - bestX) > 1e-9) continue;
+      [bestX, bestY] = [nextX, nextY];
+    }
+    return this.posture.parts.map(({ shape, dy, across }) => ({
+      shape,
+      x: bestX,
+      y: dy + (across ? 2 * this.backbone - bestY : bestY),
+    }));
+  }
+
+  private advance(line: number, y: number): number {
+    const x = this.x[line];
+    if (!Number.isFinite(x)) return x;
+    const seen = this.seen[line];
+    if (seen === this.laid.length) return x;
+    this.seen[line] = this.laid.length;
+    // What has been laid since may not lie in the way.
+    if (seen >= 0 && this.past(x, y, seen) === x) return x;
+    return (this.x[line] = this.free(x, y, 0));
+  }
+
+  /** The first place on a line, from one on, that nothing hinders; infinite where there is none. */
+  private free(x: number, y: number, since: number): number {
+    const { step } = this.sweep;
+    for (let at = x; ;) {
+      let next = at;
+      this.posture.parts.forEach(({ dy, across }, p) => {
+        const partY = dy + (across ? 2 * this.backbone - y : y);
+        for (const region of this.fixed[p]) next = freeFrom(region, next, partY, step);
+      });
+      next = this.past(next, y, since);
+      if (next > this.right || next < this.left) return step * Infinity;
+      if (next === at) return at;
+      at = next;
+    }
+  }
+
+  /** The same, of pieces laid alone. */
+  private past(x: number, y: number, since: number): number {
+    const { step } = this.sweep;
+    let next = x;
+    for (let p = 0; p < this.posture.parts.length; p++) {
+      const { shape, dy, across } = this.posture.parts[p];
+      const partY = dy + (across ? 2 * this.backbone - y : y);
+      const regions = this.moving[p];
+      for (let k = regions.length; k < this.laid.length; k++)
+        regions.push(this.shapes.between(this.laid[k].shape, shape));
+      for (let k = since; k < regions.length; k++) {
+        const { x: laidX, y: laidY } = this.laid[k];
+        const free = freeFrom(regions[k], next - laidX, partY - laidY, step);
+        if (free !== next - laidX) next = free + laidX;
+      }
+    }
+    return next;
+  }
+}

@@ -1,0 +1,75 @@
+import { area } from '../../geometry/area';
+import { box } from '../../geometry/box';
+import { difference, grown, intersection } from '../../geometry/regions';
+import type { Ring } from '../../geometry/ring';
+import { unionOutline } from '../../geometry/union-outline';
+
+/** Quality of leather or other stock: 1 is the best, and a piece may be cut from any that is as good as it needs. */
+export type Quality = number;
+
+export const BEST: Quality = 1;
+
+/** Part of a sheet that is of another quality than the rest. */
+export interface Zone {
+  readonly ring: Ring;
+  readonly quality: Quality;
+}
+
+/**
+ * A sheet of any outline, such as a hide: holes and flaws to keep clear of, and zones of other quality. Where zones lie
+ * over each other the worst counts. Left and right pieces match across y = `backbone`.
+ */
+export interface NaturalSheet {
+  readonly outline: Ring;
+  readonly holes: readonly Ring[];
+  readonly zones: readonly Zone[];
+  /** Quality outside of all zones. */
+  readonly quality: Quality;
+  readonly backbone: number;
+}
+
+/** A rectangle as a sheet of its own outline; its backbone runs along its middle. */
+export function rectangular({ length, width }: { readonly length: number; readonly width: number }): NaturalSheet {
+  const outline: Ring = [
+    [0, 0],
+    [length, 0],
+    [length, width],
+    [0, width],
+  ];
+  return { outline, holes: [], zones: [], quality: BEST, backbone: width / 2 };
+}
+
+/** Where pieces of one quality may lie: within one of the outlines, off the rings that are closed to them. */
+export interface Ground {
+  readonly outlines: readonly Ring[];
+  readonly closed: readonly Ring[];
+}
+
+/** The ground for pieces that need a quality, without regard to holes. */
+export function groundFor({ outline, zones, quality }: NaturalSheet, needed: Quality): Ground {
+  const closed = zones.filter((zone) => zone.quality > needed).map(({ ring }) => ring);
+  if (quality <= needed) return { outlines: [outline], closed };
+  const good = unionOutline(zones.filter((zone) => zone.quality <= needed).map(({ ring }) => ring));
+  return { outlines: intersection(good, [outline]).filter((ring) => area(ring) > 0), closed };
+}
+
+/** Area in which pieces of a quality may lie that keep the trim from edges and holes, mm². */
+export function usableArea(sheet: NaturalSheet, needed: Quality, trim: number): number {
+  const { outlines, closed } = groundFor(sheet, needed);
+  const room = grown(outlines, -trim);
+  const lost = [...grown(sheet.holes, trim), ...closed];
+  return difference(room, lost).reduce((sum, ring) => sum + area(ring), 0);
+}
+
+/** A sheet moved so that the box about it begins at the origin, as layouts are drawn. */
+export function fromOrigin(sheet: NaturalSheet): NaturalSheet {
+  const { left, bottom } = box(sheet.outline);
+  const shifted = (ring: Ring): Ring => ring.map(([x, y]) => [x - left, y - bottom]);
+  return {
+    ...sheet,
+    outline: shifted(sheet.outline),
+    holes: sheet.holes.map(shifted),
+    zones: sheet.zones.map(({ ring, quality }) => ({ ring: shifted(ring), quality })),
+    backbone: sheet.backbone - bottom,
+  };
+}

@@ -1,0 +1,163 @@
+import { area } from '../../geometry/area';
+import { Problem } from '../../problem';
+import { Lays } from '../lay';
+import type { Layout, Placement } from '../layout';
+import type { Piece } from '../piece';
+import { clearance } from '../profile';
+import type { SheetFormat } from '../sheet';
+import type { Pairs } from '../pairs';
+import { mustBeSound, verifyLayout } from '../verify-layout';
+import { type Way, wholeTurn } from '../way';
+import { layOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
+import { BEST, type NaturalSheet, rectangular } from './natural-sheet';
+import { Shapes } from './shapes';
+
+/** Lines of the sweep lie this far apart, mm; where a piece finds no place on an empty sheet, closer. */
+const SPACING = 4;
+const CLOSE_SPACING = 0.5;
+
+/** More lines than this on a sheet are spread further apart. */
+const MOST_LINES = 400;
+
+/** Pieces up to which every sweep is tried on every sheet; above that the two that did best on the first. */
+const SMALL_RUN = 150;
+
+/** Pieces that match lie this much further apart than the knife needs, mm, so that rounding does no harm. */
+const TO_SPARE = 1e-3;
+
+/**
+ * Lays pieces on sheets of a natural outline, or on rectangles where pairs are to match, clear of holes and of zones whose quality does not do, quickly: the pieces
+ * that need the best ground and the largest ones first, each at the first free place of a sweep over the sheet; of several
+ * sweeps the fullest sheet stays.
+ * @throws Problem that names a piece which fits nowhere on the sheet
+ */
+export function packNatural(pieces: readonly Piece[], format: SheetFormat): Layout {
+  const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
+  const shapes = new Shapes(pieces, format, sheet);
+  const units = unitsOf(pieces, format, sheet, pairs, shapes);
+  const left = units.map(({ count }) => count);
+  const most = left.reduce((sum, count) => sum + count, 0);
+  const spacing = Math.max(SPACING, format.width / MOST_LINES);
+  const layout: Placement[][] = [];
+  let sweeps: readonly Sweep[] = SWEEPS;
+  while (left.some((count) => count > 0)) {
+    const tried = sweeps.map((sweep) => ({
+      sweep,
+      ...layOut(units, left, shapes, format, sheet.backbone, sweep, spacing),
+    }));
+    tried.sort((a, b) => b.area - a.area);
+    let [best] = tried;
+    if (most > SMALL_RUN && layout.length === 0) sweeps = tried.slice(0, 2).map(({ sweep }) => sweep);
+    if (best.placements.length === 0) {
+      best = { ...best, ...layOut(units, left, shapes, format, sheet.backbone, SWEEPS[0], CLOSE_SPACING) };
+    }
+    if (best.placements.length === 0) throw fitsNowhere(units[left.findIndex((count) => count > 0)].key, sheet);
+    const again = Math.min(...best.used.map((count, i) => (count === 0 ? Infinity : Math.floor(left[i] / count))));
+    for (let k = 0; k < again; k++) {
+      layout.push([...best.placements]);
+      best.used.forEach((count, i) => (left[i] -= count));
+    }
+  }
+  mustBeSound(verifyLayout(pieces, format, layout));
+  return layout;
+}
+
+/** What is laid together, the pieces that need the best quality first, then the largest. */
+function unitsOf(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  sheet: NaturalSheet,
+  pairs: Pairs,
+  shapes: Shapes,
+): readonly (Unit & { readonly count: number; readonly quality: number })[] {
+  const mates = pairs === 'anywhere' ? new Map<number, number>() : matesOf(pieces);
+  const second = new Set(mates.values());
+  const units = pieces.flatMap((piece, kind) => {
+    const { key, ring, count, way, quality = BEST } = piece;
+    if (count <= 0 || second.has(kind)) return [];
+    const mate = mates.get(kind);
+    const postures = turnsOf(way).flatMap((turn) =>
+      mate === undefined
+        ? [alone({ shape: shapes.at(kind, turn), dy: 0, across: false })]
+        : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes),
+    );
+    const size = area(ring) + (mate === undefined ? 0 : area(pieces[mate].ring));
+    return [{ key, postures, area: size, count, quality }];
+  });
+  return units.sort((a, b) => a.quality - b.quality || b.area - a.area);
+}
+
+function turnsOf(way: Way): readonly number[] {
+  switch (way.kind) {
+    case 'any':
+      return [0, 180, 90, 270];
+    case 'endForEnd':
+      return [0, 180];
+    case 'oneWay':
+      return [0];
+    case 'within':
+      return [...new Set([0, 180, way.degrees, 180 + way.degrees, -way.degrees, 180 - way.degrees].map(wholeTurn))];
+  }
+}
+
+function alone(part: Part): Posture {
+  return { parts: [part], from: -Infinity, to: Infinity };
+}
+
+/** The ways to lay a pair: the first piece to either side of the second. */
+function matched(
+  pieces: readonly Piece[],
+  kind: number,
+  mate: number,
+  turn: number,
+  format: SheetFormat,
+  sheet: NaturalSheet,
+  pairs: Pairs,
+  shapes: Shapes,
+): readonly Posture[] {
+  const half = format.knifeRoom / 2 + TO_SPARE;
+  const first = new Lays(pieces[kind].ring, half).at(turn);
+  const shape = shapes.at(kind, turn);
+  const part = { shape, dy: 0, across: false };
+  if (pairs === 'across the backbone') {
+    const other = { shape: shapes.at(mate, wholeTurn(-turn)), dy: 0, across: true };
+    return [
+      { parts: [part, other], from: sheet.backbone - first.box.bottom, to: Infinity },
+      { parts: [part, other], from: -Infinity, to: sheet.backbone - first.box.top },
+    ];
+  }
+  const second = new Lays(pieces[mate].ring, half).at(turn);
+  const other = shapes.at(mate, turn);
+  const above = clearance(first.sides.top, second.sides.bottom, 0);
+  const below = -clearance(second.sides.top, first.sides.bottom, 0);
+  return [above, below].map((dy) => ({
+    parts: [part, { shape: other, dy, across: false }],
+    from: -Infinity,
+    to: Infinity,
+  }));
+}
+
+/** The other foot's piece of each first one of a pair. */
+function matesOf(pieces: readonly Piece[]): ReadonlyMap<number, number> {
+  const waiting = new Map<string, number>();
+  const mates = new Map<number, number>();
+  pieces.forEach(({ pair, count }, kind) => {
+    if (pair === undefined || count <= 0) return;
+    const first = waiting.get(pair);
+    if (first === undefined) waiting.set(pair, kind);
+    else if (pieces[first].count === count) mates.set(first, kind);
+  });
+  return mates;
+}
+
+function fitsNowhere(key: string, { holes, zones }: NaturalSheet): Problem {
+  const lies = [holes.length ? 'clear of its holes' : '', zones.length ? 'in the quality that it needs' : ''].filter(
+    Boolean,
+  );
+  const where = ['within the outline and its edge trim', ...lies].join(', ');
+  return new Problem(
+    'unavailable',
+    { argument: key },
+    `the piece finds no place ${where}; take a larger sheet, or let the piece lie another way or be of a lesser quality`,
+  );
+}

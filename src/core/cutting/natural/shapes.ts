@@ -1,0 +1,120 @@
+import { area } from '../../geometry/area';
+import { box } from '../../geometry/box';
+import { ARC_TOLERANCE } from '../../geometry/let-out';
+import { moved } from '../../geometry/moved';
+import { type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
+import { difference, grownMitred, intersection } from '../../geometry/regions';
+import type { Box, Ring } from '../../geometry/ring';
+import { simplify } from '../../geometry/simplify';
+import type { Piece } from '../piece';
+import type { SheetFormat } from '../sheet';
+import { BEST, groundFor, type NaturalSheet, type Quality } from './natural-sheet';
+
+/** Outlines are thinned by so much before they are laid, and let out by as much, mm: they keep clear all the same. */
+const THINNED = 0.1;
+
+/** A piece in one of its turns. */
+export interface Shape {
+  readonly kind: number;
+  readonly turn: number;
+  readonly quality: Quality;
+  /** Of the outline itself. */
+  readonly box: Box;
+  /** A ring about the outline with few corners, and the same let out by half the knife room. */
+  readonly bare: Ring;
+  readonly roomy: Ring;
+}
+
+/** Pieces in their turns, and where one of them keeps another away; each worked out when first asked for. */
+export class Shapes {
+  private readonly made = new Map<string, Shape>();
+  private readonly regions = new Map<string, NoFitRegion>();
+  private readonly grounds = new Map<Quality, readonly Ring[]>();
+  private readonly hindrances = new Map<string, readonly NoFitRegion[]>();
+
+  constructor(
+    private readonly pieces: readonly Piece[],
+    private readonly format: SheetFormat,
+    private readonly sheet: NaturalSheet,
+  ) {}
+
+  at(kind: number, turn: number): Shape {
+    const key = `${kind} ${turn}`;
+    let shape = this.made.get(key);
+    if (!shape) {
+      const { ring, quality = BEST } = this.pieces[kind];
+      const turned = moved(ring, turn);
+      const thinned = [simplify(turned, THINNED)];
+      shape = {
+        kind,
+        turn,
+        quality,
+        box: box(turned),
+        bare: outer(grownMitred(thinned, THINNED)),
+        roomy: outer(grownMitred(thinned, THINNED + this.format.knifeRoom / 2)),
+      };
+      this.made.set(key, shape);
+    }
+    return shape;
+  }
+
+  /** Where the second shape's origin may not lie, seen from the first's. */
+  between(first: Shape, second: Shape): NoFitRegion {
+    const key = `${first.kind} ${first.turn} ${second.kind} ${second.turn}`;
+    let region = this.regions.get(key);
+    if (!region) this.regions.set(key, (region = noFitRegion(first.roomy, second.roomy)));
+    return region;
+  }
+
+  /** Where a shape's origin may not lie on the empty sheet, beside what the box about the sheet forbids. */
+  keptOff(shape: Shape): readonly NoFitRegion[] {
+    const key = `${shape.kind} ${shape.turn}`;
+    let regions = this.hindrances.get(key);
+    if (!regions) {
+      regions = this.closedTo(shape.quality).map((ring) => noFitRegion(ring, shape.bare));
+      this.hindrances.set(key, regions);
+    }
+    return regions;
+  }
+
+  /** Everything that pieces of a quality must keep off, within the box about the sheet. */
+  private closedTo(quality: Quality): readonly Ring[] {
+    let rings = this.grounds.get(quality);
+    if (!rings) {
+      const { outlines, closed } = groundFor(this.sheet, quality);
+      const trim = this.format.edgeTrim;
+      const outside = beside(outlines, this.format).flatMap((ring) => grownMitred([ring], trim + ARC_TOLERANCE));
+      const holes = this.sheet.holes.flatMap((ring) => grownMitred([ring], trim + ARC_TOLERANCE));
+      rings = [...outside, ...holes, ...closed].filter((ring) => area(ring) > 0);
+      this.grounds.set(quality, rings);
+    }
+    return rings;
+  }
+}
+
+function outer(region: readonly Ring[]): Ring {
+  return region.reduce((largest, ring) => (area(ring) > area(largest) ? ring : largest));
+}
+
+/**
+ * What lies beside outlines in the box from the origin, cut apart by lines across the middle of each so that no part
+ * encloses another.
+ */
+function beside(outlines: readonly Ring[], { length, width }: SheetFormat): readonly Ring[] {
+  const middles = outlines.map((ring) => {
+    const { left, right } = box(ring);
+    return (left + right) / 2;
+  });
+  const cuts = [0, ...middles.filter((x) => x > 0 && x < length).sort((a, b) => a - b), length];
+  const rest = difference([rectangle(0, length, width)], outlines);
+  return cuts.slice(1).flatMap((right, i) => intersection(rest, [rectangle(cuts[i], right, width)]));
+}
+
+function rectangle(left: number, right: number, top: number): Ring {
+  return [
+    [left, 0],
+    [right, 0],
+    [right, top],
+    [left, top],
+  ];
+}
