@@ -18,7 +18,16 @@ describe('noFitRegion', () => {
   });
 
   it('leaves the place free in which one piece fits within another', () => {
-    const fork: Ring = [[0, 0], [60, 0], [60, 40], [40, 40], [40, 10], [20, 10], [20, 40], [0, 40]];
+    const fork: Ring = [
+      [0, 0],
+      [60, 0],
+      [60, 40],
+      [40, 40],
+      [40, 10],
+      [20, 10],
+      [20, 40],
+      [0, 40],
+    ];
     const region = noFitRegion(fork, rectangle(18, 30));
     expect(region.has(21, 10.5)).toBe(false);
     expect(region.has(19.9, 10.5)).toBe(true);
@@ -26,9 +35,30 @@ describe('noFitRegion', () => {
   });
 
   it('is right for outlines all of whose edges run along the axes', () => {
-    const cup: Ring = [[0, 0], [8, 0], [8, 8], [6, 8], [6, 2], [2, 2], [2, 8], [0, 8]];
-    const ell: Ring = [[0, 0], [6, 0], [6, 3], [3, 3], [3, 6], [0, 6]];
-    for (const [a, b] of [[cup, ell], [ell, cup], [tee, tee], [cup, tee]]) {
+    const cup: Ring = [
+      [0, 0],
+      [8, 0],
+      [8, 8],
+      [6, 8],
+      [6, 2],
+      [2, 2],
+      [2, 8],
+      [0, 8],
+    ];
+    const ell: Ring = [
+      [0, 0],
+      [6, 0],
+      [6, 3],
+      [3, 3],
+      [3, 6],
+      [0, 6],
+    ];
+    for (const [a, b] of [
+      [cup, ell],
+      [ell, cup],
+      [tee, tee],
+      [cup, tee],
+    ]) {
       const region = noFitRegion(a, b);
       for (let x = -20.25; x < 40; x += 1) {
         for (let y = -20.25; y < 40; y += 1) {
