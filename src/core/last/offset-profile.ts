@@ -12,22 +12,24 @@ export function offsetProfile(profile: Profile, thickness: number): Profile {
   const [x, z] = [new Float64Array(n), new Float64Array(n)];
   const tread = atLength(profile, profile.tread);
   const down = thickness * Math.cos((tread.slope * Math.PI) / 180);
+  let before = -Infinity;
   for (let i = 0; i < n; i++) {
     const angle = ((profile.slope[i] as number) * Math.PI) / 180;
-    x[i] = (profile.x[i] as number) - thickness * Math.sin(angle);
-    z[i] = (profile.z[i] as number) - thickness * Math.cos(angle) + down;
-    // At a hollow corner the moved curve steps back a little; only a fold of the curve itself is an error.
-    const before = i > 0 ? (x[i - 1] as number) : -Infinity;
-    if ((x[i] as number) < before) {
-      if ((profile.s[i] as number) > (profile.s[i - 1] as number)) {
-        throw new Problem(
-          'unavailable',
-          { argument: 'thickness' },
-          `layers of ${thickness} mm do not go into the last's hollow; take thinner ones`,
-        );
-      }
-      x[i] = before;
+    const moved = (profile.x[i] as number) - thickness * Math.sin(angle);
+    // At a hollow corner the moved curve steps back and crosses itself: there the under face has a corner too, and the
+    // loop is left out. Only a fold of the curve itself is an error.
+    if (moved < before && (profile.s[i] as number) > (profile.s[i - 1] as number)) {
+      throw new Problem(
+        'unavailable',
+        { argument: 'thickness' },
+        `layers of ${thickness} mm do not go into the last's hollow; take thinner ones`,
+      );
     }
+    before = moved;
+    const height = (profile.z[i] as number) - thickness * Math.cos(angle) + down;
+    const inLoop = i > 0 && moved < (x[i - 1] as number);
+    x[i] = inLoop ? (x[i - 1] as number) : moved;
+    z[i] = inLoop ? Math.min(height, z[i - 1] as number) : height;
   }
   return { ...profile, x, z };
 }

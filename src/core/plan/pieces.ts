@@ -30,7 +30,7 @@ export function pieces(runs: Runs): readonly PieceLine[] {
   );
 }
 
-/** The name of a piece in layouts and pictures: style, item, size and foot. */
-export function pieceKey({ run, sizeRun, layer }: PieceLine, foot: Foot): string {
-  return `${run.style.code} ${layer.item} ${sizeRun.size} ${foot}`;
+/** The name of a piece in layouts and pictures: style, item, size (with its system where that is not the last's) and foot. */
+export function pieceKey({ run, sizeRun: { size, system }, layer }: PieceLine, foot: Foot): string {
+  return `${run.style.code} ${layer.item} ${system === run.last.system ? '' : `${system} `}${size} ${foot}`;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { measuredProfile } from '../../../src/core/last/measured-profile';
 import { modelProfile } from '../../../src/core/last/model-profile';
 import { offsetProfile } from '../../../src/core/last/offset-profile';
 import { atGround, atLength } from '../../../src/core/last/profile';
@@ -49,5 +50,17 @@ describe('offsetProfile', () => {
     expect(radius).toBeGreaterThan(0);
     expect(() => offsetProfile(model, radius * 1.1)).toThrow("do not go into the last's hollow; take thinner ones");
     expect(offsetProfile(model, radius * 0.9).z[0]).toBeGreaterThan(45);
+  });
+
+  it('goes round a hollow corner in layers of any thickness, however close its samples lie', () => {
+    const gaps = [0, 20, 40, 60, 60, 80, 100, 120, 140, 160].map((x) => ({ x, z: x <= 60 ? 40 : 40 - 0.4 * (x - 60) }));
+    const corner = measuredProfile(gaps, 251.55);
+    for (const thickness of [3, 10, 20]) {
+      const under = offsetProfile(corner, thickness);
+      under.x.forEach((x, i) => expect(x).toBeGreaterThanOrEqual(under.x[i - 1] ?? -Infinity));
+      // Past the corner it lies square under the ramp.
+      const down = thickness * Math.cos((atLength(corner, corner.tread).slope * Math.PI) / 180);
+      expect(atGround(under, 120).z).toBeCloseTo(40 - 0.4 * 60 - thickness * Math.hypot(1, 0.4) + down, 1);
+    }
   });
 });

@@ -1,0 +1,212 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { verifyLayout } from '../../../src/core/cutting/verify-layout';
+import { Plan } from '../../../src/core/plan/plan';
+import { checksTable, costTable, orderTable, piecesTable, roundsTable, ticketTable } from '../../../src/tables/results';
+import { readPlan } from '../../../src/tables/plan-input';
+import { writeTable } from '../../../src/tables/result';
+import { cellsOf, inputOf, type Named, type NamedTables, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
+
+/** Everything that a plan says, in cells. */
+function said(plan: Plan): unknown {
+  const attempt = (work: () => unknown) => {
+    try {
+      return work();
+    } catch (error) {
+      return String(error);
+    }
+  };
+  return [
+    attempt(() => writeTable(piecesTable(), plan.pieces)),
+    attempt(() => writeTable(orderTable, plan.orders)),
+    attempt(() => writeTable(costTable, plan.costs)),
+    attempt(() => writeTable(roundsTable, plan.rounds)),
+    attempt(() => writeTable(checksTable, plan.checks)),
+    attempt(() => writeTable(ticketTable(), plan.ticket('Sorrel'))),
+  ];
+}
+
+/** A style built at random from the sample stocks. */
+const styleArbitrary = (code: string): fc.Arbitrary<Named> =>
+  fc.record({
+    Style: fc.constant(code),
+    Last: fc.constantFrom('Round', 'Low'),
+    Raise: fc.constantFrom('wedge', 'heel', 'none'),
+    Laying: fc.constantFrom('flat', 'bent', 'block'),
+    Lifts: fc.constantFrom('Cork 3', 'Cork 7, Cork 3'),
+    Sole: fc.constantFrom('', 'Bend 4'),
+    Platform: fc.constantFrom('', 'Foam 8'),
+    Outsole: fc.constantFrom('', 'Rubber 4'),
+    'Rough edge': fc.integer({ min: 0, max: 4 }),
+    Projection: fc.integer({ min: -1, max: 4 }),
+    Rasping: fc.constant(3),
+  });
+
+const pairsArbitrary = fc.array(fc.integer({ min: 0, max: 6 }), { minLength: 5, maxLength: 5 });
+
+const tablesArbitrary: fc.Arbitrary<NamedTables> = fc
+  .record({
+    styles: fc.tuple(styleArbitrary('Sorrel'), styleArbitrary('Teasel')),
+    pairs: fc.tuple(pairsArbitrary, pairsArbitrary),
+    lies: fc.constantFrom('any way', 'end for end', 'one way'),
+  })
+  .map(({ styles, pairs, lies }) => ({
+    styles,
+    lasts: [ROUND, { ...ROUND, Last: 'Low', 'Heel height': 12 }],
+    stock: STOCKS.map((one) => ({ ...one, Lies: lies, 'On hand': 1 })),
+    pairage: styles.map(({ Style }, i) => ({
+      Style,
+      ...Object.fromEntries((pairs[i] as number[]).map((n, k) => [36 + k, n])),
+    })),
+  }));
+
+describe('Plan', () => {
+  it('never loses a piece: of ten random plans what is asked for is laid, checked by another library’s polygons', () => {
+    fc.assert(
+      fc.property(tablesArbitrary, (tables) => {
+        const plan = new Plan(inputOf(tables));
+        const asked = (tables.pairage ?? []).map((row) =>
+          Object.entries(row).reduce((sum, [heading, n]) => (heading === 'Style' ? sum : sum + Number(n)), 0),
+        );
+        fc.pre(asked.some((n) => n > 0));
+        if (plan.runs.problems.length > 0) {
+          // Said, not swallowed.
+          expect(plan.checks.filter(({ kind }) => kind === 'problem').length).toBeGreaterThan(0);
+          return;
+        }
+        plan.runs.styles.forEach(({ style, pairs }) => {
+          expect(pairs).toBe(asked[tables.styles?.findIndex((one) => one.Style === style.code) ?? -1]);
+        });
+        const wanted = plan.runs.styles.reduce(
+          (sum, { sizes }) => sum + sizes.reduce((n, { pairs, bottom }) => n + 2 * pairs * bottom.layers.length, 0),
+          0,
+        );
+        expect(plan.pieces.reduce((sum, { count }) => sum + count, 0)).toBe(wanted);
+        const { stocks } = plan.cutting;
+        expect(stocks.reduce((sum, { layout }) => sum + layout.flat().length, 0)).toBe(wanted);
+        for (const { pieces, format, layout, least, areaUse, firstWaste, secondWaste } of stocks) {
+          expect(verifyLayout(pieces, format, layout)).toEqual([]);
+          expect(layout.length).toBeGreaterThanOrEqual(least);
+          // What is used and what is lost between and outside is the whole sheet.
+          expect((1 - firstWaste) * (1 - secondWaste)).toBeCloseTo(areaUse, 9);
+        }
+        for (const { need, onHand, buy } of plan.orders) expect(onHand + buy).toBeGreaterThanOrEqual(need);
+      }),
+      { seed: 12, numRuns: 10 },
+    );
+  });
+
+  it('says after any edit of any cell what a fresh plan of the edited cells says', () => {
+    const base = planCells();
+    const fresh = (cells: typeof base) => said(new Plan(readPlan(cells).plan.input));
+    said(readPlan(base).plan);
+    type Name = 'pairage' | 'styles' | 'lasts' | 'stock' | 'rates';
+    const spot = fc.constantFrom<Name>('pairage', 'styles', 'lasts', 'stock', 'rates').chain((name) =>
+      fc.record({
+        name: fc.constant(name),
+        row: fc.integer({ min: 1, max: base[name].length - 1 }),
+        column: fc.integer({ min: 0, max: (base[name][0] as unknown[]).length - 1 }),
+        by: fc.constantFrom(1, -1, 0.5, 2),
+      }),
+    );
+    let changed = 0;
+    fc.assert(
+      fc.property(spot, ({ name, row, column, by }) => {
+        const before = base[name][row]?.[column];
+        fc.pre(typeof before === 'number');
+        const edited = {
+          ...base,
+          [name]: base[name].map((line, i) =>
+            i === row ? line.map((cell, k) => (k === column ? Number(before) + by : cell)) : line,
+          ),
+        };
+        const after = said(readPlan(edited).plan);
+        // The same cells read through another memory: new arrays, new records, and one more blank row.
+        const again = fresh({ ...edited, [name]: [...edited[name], edited[name][0]?.map(() => '') ?? []] });
+        expect(after).toEqual(again);
+        if (JSON.stringify(after) !== JSON.stringify(said(readPlan(base).plan))) changed += 1;
+      }),
+      { seed: 21, numRuns: 40 },
+    );
+    expect(changed).toBeGreaterThan(15);
+  });
+
+  it('changes with an input everything that depends on it, and nothing else', () => {
+    const plan = (tables: NamedTables = {}) => readPlan(planCells(tables)).plan;
+    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Cork 7' ? { ...one, ...named } : one));
+    const usual = plan({ stock: stock({ Price: 10 }) });
+    const dearer = plan({ stock: stock({ Price: 20 }) });
+    // A price leaves shapes and layouts alone, to the very same objects, and moves cost and order.
+    expect(dearer.cutting.stocks[0]?.layout).toBe(usual.cutting.stocks[0]?.layout);
+    expect(dearer.pieces[0]?.layer).toBe(usual.pieces[0]?.layer);
+    expect(dearer.costs[0]?.stock).toBeCloseTo(2 * (usual.costs[0]?.stock ?? 0), 9);
+    // A thickness moves all of them.
+    const thicker = plan({ stock: stock({ Price: 10, Measured: 7.4 }) });
+    expect(thicker.pieces.map(({ layer }) => layer.thickness)).not.toEqual(
+      usual.pieces.map(({ layer }) => layer.thickness),
+    );
+    // A denser sheet weighs more and is cut alike.
+    const denser = plan({ stock: stock({ Price: 10, Density: 500 }) });
+    expect(denser.costs[0]?.weight).toBeGreaterThan(usual.costs[0]?.weight ?? 0);
+    expect(denser.cutting.stocks[0]?.layout).toBe(usual.cutting.stocks[0]?.layout);
+    // A point of a measured last moves the pieces.
+    const gaps = (z: number) => ({
+      lasts: [{ ...ROUND, Measured: 'G' }],
+      outlines: [
+        [0, 40],
+        [40, 36],
+        [80, z],
+        [120, 8],
+        [160, 0],
+      ].map(([x, y]) => ({ Code: 'G', Role: 'gap', x, y })),
+    });
+    const lengths = (z: number) => plan(gaps(z)).pieces.map(({ layer }) => layer.length);
+    expect(lengths(24)).not.toEqual(lengths(22));
+  });
+
+  it('tells pieces apart whose size has the same number in two systems', () => {
+    const pairage = [
+      { Style: 'Sorrel', System: 'UK', 5: 1 },
+      { Style: 'Sorrel', System: 'USMEN', 5: 1 },
+    ];
+    const { stocks } = new Plan(inputOf({ pairage })).cutting;
+    for (const { pieces } of stocks) expect(new Set(pieces.map(({ key }) => key)).size).toBe(pieces.length);
+  });
+
+  it('refuses what would leave an order short, and says it in the checks instead', () => {
+    const plan = new Plan(inputOf({ styles: [{ ...USUAL_TABLES.styles[0], Lifts: 'Cork 9' }] }));
+    expect(() => plan.pieces).toThrow('"Cork 9" is not in Bottom stock; enter it there or name another');
+    expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'mend' });
+    const large = new Plan(inputOf({ stock: STOCKS.map((one) => ({ ...one, Width: 60 })) }));
+    expect(() => large.orders).toThrow('Bottom stock, row');
+  });
+
+  it('holds the layers of a style within a group of sizes', () => {
+    for (const laying of ['flat', 'bent']) {
+      const styles = [{ ...USUAL_TABLES.styles[0], Laying: laying, Rasping: 3 }];
+      const pairage = [
+        { Style: 'Sorrel', ...Object.fromEntries([34, 35, 36, 37, 38, 39, 40, 41, 42].map((size) => [size, 1])) },
+      ];
+      const lasts = [{ ...ROUND, Measured: 'G' }];
+      const outlines = [
+        [0, 40],
+        [40, 33],
+        [80, 22],
+        [120, 8],
+        [160, 0],
+      ].map(([x, y]) => ({ Code: 'G', Role: 'gap', x, y }));
+      const { styles: runs } = new Plan(inputOf({ styles, pairage, lasts, outlines })).runs;
+      const counts = runs[0]?.sizes.map(({ bottom }) => JSON.stringify(bottom.lifts?.counts));
+      expect(new Set(counts).size, `${laying} ${counts?.join(' ')}`).toBe(1);
+    }
+  });
+});
+
+describe('the cells of a sample', () => {
+  it('are a table', () => {
+    expect(cellsOf([{ Style: 'Sorrel', 38: 2 }])).toEqual([
+      [38, 'Style'],
+      [2, 'Sorrel'],
+    ]);
+  });
+});
