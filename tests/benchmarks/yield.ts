@@ -1,12 +1,15 @@
 import { densestRows } from '../../src/core/cutting/densest-rows';
+import { DoubleLattice } from '../../src/core/cutting/double-lattice';
 import { firstWaste } from '../../src/core/cutting/first-waste';
 import { groundOf } from '../../src/core/cutting/pattern';
 import { piecesPerSheet } from '../../src/core/cutting/pieces-per-sheet';
 import type { Way } from '../../src/core/cutting/way';
 import { area } from '../../src/core/geometry/area';
+import { moved } from '../../src/core/geometry/moved';
+import { noFitRegion } from '../../src/core/geometry/no-fit-region';
 import type { Ring } from '../../src/core/geometry/ring';
 import { complaints } from '../core/cutting/oracle';
-import { regular, soleLike, tee } from '../core/cutting/outlines';
+import { longTee, regular, soleLike, tee } from '../core/cutting/outlines';
 import type { Findings } from './main';
 import { median, referenceLoop } from './reference-loop';
 
@@ -63,6 +66,13 @@ const ANCHORS: readonly { readonly what: string; readonly ring: Ring; readonly d
     density: 1,
   },
   { what: 'T of four squares, which tiles (derived)', ring: tee, density: 1 },
+  { what: 'T of five squares, which tiles (derived)', ring: longTee, density: 1 },
+];
+
+/** Tiles that only the general double lattice is asked for, without the rows. */
+const LATTICES: typeof ANCHORS = [
+  { what: 'T of four squares, general double lattice', ring: tee, density: 1 },
+  { what: 'T of five squares, general double lattice', ring: longTee, density: 1 },
 ];
 
 const SHEET = { length: 900, width: 600, knifeRoom: 0, edgeTrim: 0 };
@@ -94,11 +104,16 @@ export function yieldOfPieces(): Findings {
     ms: Math.round(ms * 100) / 100,
     'reference loops': Math.round((ms / loop) * 1000) / 1000,
   });
-  const anchors = ANCHORS.map(({ what, ring, density }) => {
-    const { ms, result } = timed(() => 1 - firstWaste(ring, 0, ANY));
+  const against = (known: (typeof ANCHORS)[number], densityOf: (ring: Ring) => number) => {
+    const { what, ring, density } = known;
+    const { ms, result } = timed(() => densityOf(ring));
     const holds = Math.abs(result - density) <= EXACTLY;
     return { what, found: Number(result.toFixed(6)), wanted: Number(density.toFixed(6)), holds, ...taken(ms) };
-  });
+  };
+  const anchors = [
+    ...ANCHORS.map((known) => against(known, (ring) => 1 - firstWaste(ring, 0, ANY))),
+    ...LATTICES.map((known) => against(known, (ring) => area(ring) / groundOf(new DoubleLattice(ring, 0).densest()))),
+  ];
   const counts = COUNTS.map(({ what, way, least }) => {
     const { ms, result } = timed(() => piecesPerSheet(sole, SHEET, way));
     const pieces = [{ key: 'sole', ring: sole, count: result.count, way }];
@@ -110,8 +125,18 @@ export function yieldOfPieces(): Findings {
     const what = way === ANY ? 'densest rows, 60 vertices, any way' : 'densest rows, 60 vertices, half turns';
     return { what, found: Number((area(sole) / groundOf(result)).toFixed(6)), ...taken(ms) };
   });
+  const lattice = timed(() => groundOf(new DoubleLattice(sole, 0).densest()));
+  const region = timed(() => noFitRegion(sole, moved(sole, 30)));
+  const others = [
+    {
+      what: 'general double lattice, 60 vertices',
+      found: Number((area(sole) / lattice.result).toFixed(6)),
+      ...taken(lattice.ms),
+    },
+    { what: 'one no-fit region, 60 vertices each', ...taken(region.ms) },
+  ];
   return {
-    lines: [...anchors, ...counts, ...rows, { what: 'reference loop', ...taken(loop) }],
+    lines: [...anchors, ...counts, ...rows, ...others, { what: 'reference loop', ...taken(loop) }],
     holds: [...anchors, ...counts].every(({ holds }) => holds),
   };
 }

@@ -9,21 +9,9 @@ import { crossesItself } from '../../../src/core/geometry/crosses-itself';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
 import { cornerGap, farApart, sharedArea } from './oracle';
-import { anyOutline, hook, regular, soleLike, tee } from './outlines';
+import { anyOutline, hook, longTee, regular, soleLike, tee } from './outlines';
 
 const density = (ring: Ring) => area(ring) / groundOf(new DoubleLattice(ring, 0).densest());
-
-/** The T of five squares. */
-const longTee: Ring = [
-  [10, 0],
-  [20, 0],
-  [20, 20],
-  [30, 20],
-  [30, 30],
-  [0, 30],
-  [0, 20],
-  [10, 20],
-];
 
 /** All pieces of a pattern about its middle cell, which comes first. */
 function patch({ members, pitch, slant, rise }: Pattern, ring: Ring): readonly Ring[] {

@@ -46,6 +46,18 @@ export const tee: Ring = [
   [10, 10],
 ];
 
+/** The T of five squares. */
+export const longTee: Ring = [
+  [10, 0],
+  [20, 0],
+  [20, 20],
+  [30, 20],
+  [30, 30],
+  [0, 30],
+  [0, 20],
+  [10, 20],
+];
+
 /** A hook, which holds another one that is turned end for end. */
 export const hook: Ring = [
   [0, 0],
