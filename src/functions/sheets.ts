@@ -1,5 +1,5 @@
 import { firstWaste as firstWasteOf } from '../core/cutting/first-waste';
-import { piecesPerSheet as perSheet, type PerSheet } from '../core/cutting/pieces-per-sheet';
+import { type Feet, piecesPerSheet as perSheet, type PerSheet } from '../core/cutting/pieces-per-sheet';
 import type { SheetFormat } from '../core/cutting/sheet';
 import type { Way } from '../core/cutting/way';
 import { area } from '../core/geometry/area';
@@ -63,13 +63,19 @@ function readWay(cell: Cell): Way {
   return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[word] };
 }
 
+function readFeet(cell: Cell): Feet {
+  if (isBlank(cell)) return 'one';
+  return readChoice(cell, ['one foot', 'both feet'] as const, { argument: 'feet' }) === 'both feet' ? 'both' : 'one';
+}
+
 /** A layout of one piece takes a while, and three functions ask for the same one. */
 let last: { readonly key: string; readonly result: PerSheet } | undefined;
 
-function layout(...[outline, width, length, knifeRoom, edgeTrim, lies]: readonly [Cells, ...Cell[]]) {
+function layout(...[outline, width, length, knifeRoom, edgeTrim, lies, feet]: readonly [Cells, ...Cell[]]) {
   const ring = readPiece(outline);
   const format = readFormat(width, length, knifeRoom, edgeTrim);
   const way = readWay(lies);
+  const both = readFeet(feet);
   const most = Math.floor((format.width * format.length) / area(ring));
   if (most > MOST_PIECES) {
     throw new Problem(
@@ -78,13 +84,13 @@ function layout(...[outline, width, length, knifeRoom, edgeTrim, lies]: readonly
       `some ${most} pieces are too many to lay out; check its mm, or give a smaller sheet`,
     );
   }
-  const key = JSON.stringify([ring, format, way]);
-  if (last?.key !== key) last = { key, result: perSheet(ring, format, way) };
+  const key = JSON.stringify([ring, format, way, both]);
+  if (last?.key !== key) last = { key, result: perSheet(ring, format, way, 'outline', both) };
   return { ring, format, ...last.result };
 }
 
 /**
- * How many of one piece a sheet takes, laid in rows, end for end or across.
+ * How many of one piece a sheet takes, laid in rows of any sequence, hooked into each other, in one block or two.
  * @customfunction PIECESPERSHEET
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} sheet_width Width of the sheet, mm.
@@ -92,6 +98,7 @@ function layout(...[outline, width, length, knifeRoom, edgeTrim, lies]: readonly
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
  * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {number} Pieces.
  */
 export function piecesPerSheet(
@@ -101,8 +108,9 @@ export function piecesPerSheet(
   knife_room?: any,
   edge_trim?: any,
   lies?: any,
+  feet?: any,
 ): number {
-  return answer(() => layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies).count);
+  return answer(() => layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).count);
 }
 
 /**
@@ -114,6 +122,7 @@ export function piecesPerSheet(
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
  * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {any} Share of the whole sheet, 0 to 1.
  */
 export function areaUse(
@@ -123,9 +132,10 @@ export function areaUse(
   knife_room?: any,
   edge_trim?: any,
   lies?: any,
+  feet?: any,
 ): any {
   return measured(() => {
-    const { ring, format, count } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies);
+    const { ring, format, count } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
     return (count * area(ring)) / (format.width * format.length);
   }, IN_PERCENT);
 }
@@ -154,7 +164,8 @@ export function firstWaste(outline: any[][], knife_room?: any, lies?: any): any 
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
  * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
- * @returns {any[][]} A table: number, place of the outline's origin along and across the sheet in mm, turn in degrees; then pieces, most possible, area use.
+ * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
+ * @returns {any[][]} A table: number, place of the outline's origin along and across the sheet in mm, turn in degrees, foot; then pieces, most possible, area use.
  */
 export function placements(
   outline: any[][],
@@ -163,6 +174,7 @@ export function placements(
   knife_room?: any,
   edge_trim?: any,
   lies?: any,
+  feet?: any,
 ): any[][] {
   return answer(() => {
     const {
@@ -171,13 +183,14 @@ export function placements(
       count,
       bound,
       placements: places,
-    } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies);
+    } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
     return [
-      ['No.', 'Along\nmm', 'Across\nmm', 'Turn\n°'],
-      ...places.map(({ x, y, turn }, i) => [i + 1, x, y, turn]),
-      ['Pieces', count, '', ''],
-      ['Most possible', bound, '', ''],
-      ['Area use %', (100 * count * area(ring)) / (format.width * format.length), '', ''],
+      ['No.', 'Along\nmm', 'Across\nmm', 'Turn\n°', 'Foot'],
+      // The outline is the left foot's, as all are, and the right foot's is its mirror image.
+      ...places.map(({ piece, x, y, turn }, i) => [i + 1, x, y, turn, piece === 0 ? 'L' : 'R']),
+      ['Pieces', count, '', '', ''],
+      ['Most possible', bound, '', '', ''],
+      ['Area use %', (100 * count * area(ring)) / (format.width * format.length), '', '', ''],
     ];
   });
 }

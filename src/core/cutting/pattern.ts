@@ -142,7 +142,7 @@ function gapOf(members: readonly Member[], pitch: number, shift: number): number
 }
 
 /** How far above a row of one piece every `pitch` a row of another must lie where it is shifted along. */
-function rowGap(top: Profile, bottom: Profile, pitch: number, shift: number): number {
+export function rowGap(top: Profile, bottom: Profile, pitch: number, shift: number): number {
   const first = Math.ceil((top.at[0] - bottom.at[bottom.stretches] - shift) / pitch);
   const last = Math.floor((top.at[top.stretches] - bottom.at[0] - shift) / pitch);
   let most = -Infinity;

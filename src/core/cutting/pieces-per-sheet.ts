@@ -1,5 +1,6 @@
 import { convex } from '../geometry/convex';
 import { letOutArea } from '../geometry/let-out-area';
+import { mirror } from '../geometry/mirror';
 import type { Ring } from '../geometry/ring';
 import { DoubleLattice } from './double-lattice';
 import { fillBlock, type PatternFill, placesIn, reachOf } from './fill-block';
@@ -7,6 +8,7 @@ import { mustFit } from './fitting-turn';
 import { Lays } from './lay';
 import type { Placement } from './layout';
 import { alternateRows, COARSE, doubleRows, groundOf, type Pattern, singleRows } from './pattern';
+import { rowSequence } from './row-sequence';
 import { roomOn, type SheetFormat } from './sheet';
 import { soundPattern } from './sound-pattern';
 import { turnsToTry } from './turns';
@@ -20,6 +22,9 @@ export interface PerSheet {
   /** No layout can hold more: the room on the sheet over the area of the piece let out by half the knife room (derived). */
   readonly bound: number;
 }
+
+/** Whether a sheet is cut for one foot, or for left and right. */
+export type Feet = 'one' | 'both';
 
 /** A pattern with its rows along the sheet's length or across it. */
 interface Rows {
@@ -47,20 +52,81 @@ const PATTERNS_IN_BLOCKS = 32;
 /**
  * The most of one piece that rows place on a sheet: rows of the piece one way round, end for end row by row, end for end
  * within a row or hooked into each other in pairs, along or across the sheet, in one block or in two that a straight cut
- * parts.
+ * parts, or rows of all kinds in whatever sequence holds the most.
+ * @param feet 'both' lays rows of the piece and rows of its mirror image, which is piece 1 of the placements
  * @throws Problem where the piece does not fit on the sheet.
  */
-export function piecesPerSheet(ring: Ring, format: SheetFormat, way: Way, argument = 'outline'): PerSheet {
+export function piecesPerSheet(
+  ring: Ring,
+  format: SheetFormat,
+  way: Way,
+  argument = 'outline',
+  feet: Feet = 'one',
+): PerSheet {
   const fitting = mustFit(ring, format, way, argument);
   const { length, width, offset } = roomOn(format);
   const sheet: Rectangle = { x: 0, y: 0, length, width };
+  const bound = Math.floor((length * width) / letOutArea(ring, format.knifeRoom / 2) + 1e-9);
   const choices = rowsToTry(ring, format.knifeRoom / 2, way, fitting);
   const blocks = twoBlocks(choices, sheet);
-  const placements = blocks.flatMap((block) => placed(block, offset));
-  const pieces = [{ key: argument, ring, count: placements.length, way }];
+  const count = blocks.reduce((sum, block) => sum + block.count, 0);
+  const sequenced = inSequence(ring, format.knifeRoom / 2, way, feet, choices, sheet, count, bound);
+  const placements = sequenced
+    ? sequenced.map((one) => ({ ...one, x: one.x + offset, y: one.y + offset }))
+    : blocks.flatMap((block) => placed(block, offset));
+  const rings = feet === 'both' ? [ring, mirror(ring)] : [ring];
+  const pieces = rings.map((own, i) => ({
+    key: argument,
+    ring: own,
+    count: placements.filter(({ piece }) => piece === i).length,
+    way,
+  }));
   mustBeSound(verifyLayout(pieces, format, [placements]));
-  const bound = Math.floor((length * width) / letOutArea(ring, format.knifeRoom / 2) + 1e-9);
   return { count: placements.length, placements, bound };
+}
+
+/** Directions of rows, the densest first, in which rows of all kinds are put in sequence. */
+const SEQUENCED = 6;
+
+/** Rows in sequence that hold more pieces than `least`, of the densest directions; undefined where none does. */
+function inSequence(
+  ring: Ring,
+  halfRoom: number,
+  way: Way,
+  feet: Feet,
+  choices: readonly Rows[],
+  { length, width }: Rectangle,
+  least: number,
+  most: number,
+): readonly Placement[] | undefined {
+  const lays = [new Lays(ring, halfRoom), ...(feet === 'both' ? [new Lays(mirror(ring), halfRoom)] : [])];
+  const tried = new Set<string>();
+  let best: readonly Placement[] | undefined;
+  for (const { pattern, along } of choices) {
+    const [first] = pattern.members;
+    const turn = first.lay.turn % 180;
+    if (tried.size === SEQUENCED) break;
+    if (tried.has(`${turn} ${along}`)) continue;
+    tried.add(`${turn} ${along}`);
+    const turns = endsMaySwap(way) ? [first.lay.turn, first.lay.turn + 180] : [first.lay.turn];
+    // Seen along rows that run across the sheet a piece is turned a quarter further than it lies.
+    const frame = along ? 0 : 90;
+    const kinds = lays.flatMap((of, piece) =>
+      turns.map((one) => wholeTurn(piece === 0 ? one : 2 * frame - one)).map((one) => ({ piece, lay: of.at(one) })),
+    );
+    const [reach, height] = along ? [length, width] : [width, length];
+    const found = rowSequence(kinds, reach, height, best?.length ?? least, most);
+    if (!found) continue;
+    best = found.rows.flatMap(({ kind: { piece, lay }, x, y, count }) =>
+      Array.from({ length: count }, (_, i): Placement => {
+        const u = x + i * found.pitch;
+        return along
+          ? { piece, x: u, y, turn: lay.turn }
+          : { piece, x: y, y: width - u, turn: wholeTurn(lay.turn - 90) };
+      }),
+    );
+  }
+  return best;
 }
 
 /** All rows that the piece may be laid in, the densest first. */
