@@ -242,7 +242,11 @@ function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideVi
   );
   const from: readonly [number, number] = [x(at.x) + 1, y(top) + 5.6];
   const bent = greatestStrain(bottom, tightest.radius);
-  const words = `R ${figures.length(tightest.radius)}${bent ? `, ${percent(bent.strain)}` : ''}`;
+  // Narrow blanks, so that the halo closes over what the lettering crosses.
+  const words = `R ${figures.length(tightest.radius)}${bent ? `, ${percent(bent.strain)}` : ''}`.replaceAll(
+    ' ',
+    '\u2009',
+  );
   return leader(from, [x(lift[0]), y(lift[1])], 'arrow') + text(from[0], from[1] - 0.9, words);
 }
 

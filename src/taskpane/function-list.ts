@@ -34,6 +34,7 @@ export function functionList({ functions, query, onQuery, onInsert }: FunctionLi
           ? `No function is about “${query}”. Try another word, such as skive, size or order.`
           : `${found.length} of ${functions.length} functions, each under SOLEBENCH.`
       }
+      <a href="help/index.html" target="_blank" rel="noopener">All help</a>
     </p>
     ${found.map(
       ({ name, description, parameters }) =>
@@ -47,7 +48,10 @@ export function functionList({ functions, query, onQuery, onInsert }: FunctionLi
                   <dd>${one.description}</dd>`,
             )}
           </dl>
-          ${button(`Insert ${name} into the selected cell`, () => onInsert(formulaOf(name, parameters)))}
+          <p class="acts">
+            ${button(`Insert ${name} into the selected cell`, () => onInsert(formulaOf(name, parameters)))}
+            <a href="help/${name.toLowerCase()}.html" target="_blank" rel="noopener">Worked example of ${name}</a>
+          </p>
         </details>`,
     )}
   </section>`;

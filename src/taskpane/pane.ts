@@ -98,6 +98,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         Arrow keys go from part to part, Enter goes to its cell, plus and minus draw the picture larger and smaller, 0
         as wide as the pane, Shift with arrow keys moves it, Escape leaves it.
       </p>
+      <p class="unseen" role="status">${shownInWords(watched)}</p>
       ${titleBlock(watched)} ${tabs()} ${notice(watched, lead, () => go('Checks'))}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${content()}</div>
       ${cautious ? cautions() : nothing}
@@ -237,4 +238,10 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
     watched.stop();
     render(nothing, element);
   };
+}
+
+/** What the pane shows, spoken whenever a selected cell brings in something else: "Sorrel, EU 38, left". */
+function shownInWords({ shown, sizeRun }: Watched): string {
+  if (!shown || !sizeRun) return '';
+  return `${shown.style}, ${sizeRun.system} ${shown.size}, ${shown.foot === 'L' ? 'left' : 'right'}`;
 }

@@ -36,7 +36,12 @@ export function searchSection(
 }
 
 function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
-  const { layout, least, stock } = cutting;
+  const { layout, least, stock, format } = cutting;
+  if (format.natural || format.pairs) {
+    return html`<p class="caption">
+      The search lays plain sheets. On ${stock.code}, pieces lie by its outline, its zones or in pairs, as they are.
+    </p>`;
+  }
   if (layout.length <= least) {
     return html`<p class="caption">
       ${stock.code} takes ${sheets(layout.length)}, the least possible: no search could save one.

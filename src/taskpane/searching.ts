@@ -1,4 +1,3 @@
-import { leastSheets } from '../core/cutting/least-sheets';
 import type { Layout } from '../core/cutting/layout';
 import type { Piece } from '../core/cutting/piece';
 import type { SheetFormat } from '../core/cutting/sheet';
@@ -79,7 +78,7 @@ export class Searching {
     const turn = ++this.turn;
     if (this.state.kind === 'running') this.state.stop();
     const { pieces, format } = cutting;
-    const first: SearchProgress = { sheets: from.length, least: leastSheets(pieces, format), share: 0 };
+    const first: SearchProgress = { sheets: from.length, least: cutting.least, share: 0 };
     this.of = cutting;
     let stopped = false;
     let latest = first;

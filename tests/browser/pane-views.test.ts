@@ -61,6 +61,9 @@ describe('the views of the pane', () => {
     expect((await widths())[0]).toBe((await widths())[1]);
     await page.keyboard.press('Escape');
     expect(await focused(page)).toBe('view');
+    await pane.getByRole('button', { name: 'Next sheet' }).focus();
+    await page.keyboard.press('Enter');
+    await pane.getByRole('img', { name: /^Cork 7, sheet 2 of/ }).waitFor();
     // Enter in a picture leads to the cell of what is picked.
     await picture.focus();
     await page.keyboard.press('ArrowRight');

@@ -58,6 +58,16 @@ describe('the pane', () => {
     await pane.getByText('TICKET', { exact: true }).click();
     await pane.getByRole('button', { name: 'Insert TICKET into the selected cell' }).click();
     await sheet.saying(/formula =SOLEBENCH\.TICKET\(,Run!\$A\$4:\$L\$16,Styles!/);
+    const [help] = await Promise.all([
+      context.waitForEvent('page'),
+      pane.getByRole('link', { name: 'Worked example of TICKET' }).click(),
+    ]);
+    expect(new URL(help.url()).pathname).toBe('/help/ticket.html');
+    expect((await help.request.head(help.url())).status()).toBe(200);
+    await help.close();
+    await sheet.select('P5');
+    await page.keyboard.press('Control+z');
+    await sheet.saying(/^P5\. blank/);
     await context.close();
   });
 

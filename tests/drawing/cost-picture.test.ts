@@ -6,7 +6,8 @@ import { css, demoPlan } from './demo-plan';
 const { plan, money } = demoPlan();
 const { orders } = plan;
 
-describe('the picture of cost by material', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('the picture of cost by material', { timeout: 60_000 }, () => {
   it('is as it was looked at', async () => {
     const drawn = costPicture({ orders, money, shown: 'cork' }, 92);
     await expect(standalone(drawn, 'Cost by material', css)).toMatchFileSnapshot('snapshots/cost.svg');

@@ -33,7 +33,8 @@ function inShelves(cutting: StockCutting, most: number): StockCutting {
   return { ...cutting, layout: [sheet] };
 }
 
-describe('the picture of a sheet', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('the picture of a sheet', { timeout: 60_000 }, () => {
   // Each was looked at before it was kept: `vitest -u` writes them anew, and then they are to be looked at again.
   it.each(['Cork 7', 'Rubber 6', 'Bend 4'])('of %s is as it was looked at', async (stock) => {
     const cutting = inShelves(cuttingOf(stock), 24);

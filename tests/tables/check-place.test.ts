@@ -8,7 +8,8 @@ import { demoPlan } from '../drawing/demo-plan';
 const { plan } = demoPlan();
 const lastOf = (style: string) => plan.runs.styles.find((run) => run.style.code === style)?.last.code;
 
-describe('the place of a check', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('the place of a check', { timeout: 60_000 }, () => {
   it('is a heading that its table has, for every check of the demo', () => {
     expect(plan.checks.length).toBeGreaterThan(20);
     for (const check of plan.checks) {

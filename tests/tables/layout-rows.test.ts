@@ -23,7 +23,8 @@ const cuttingOf = (layouts: unknown[][], stock: string) => {
   return found;
 };
 
-describe('a layout as rows of its table', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('is read back as the layout that the plan then uses', () => {
     const before = cuttingOf([headings], 'Foam 8');
     // The same sheets in another order: as good as the quick rows, and so the layout given is used.

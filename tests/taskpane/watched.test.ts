@@ -70,7 +70,8 @@ const until = async (holds: () => unknown) => {
   expect(holds()).toBeTruthy();
 };
 
-describe('what the pane watches', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('what the pane watches', { timeout: 60_000 }, () => {
   beforeAll(() => {
     vi.stubGlobal('requestAnimationFrame', (act: () => void) => setTimeout(act, 0));
   });

@@ -11,7 +11,8 @@ const style = (code: string) => {
   return found;
 };
 
-describe('ways to build a style', () => {
+// The first plan of the demo, hides and all, takes its time on a busy machine.
+describe('ways to build a style', { timeout: 60_000 }, () => {
   it('differ in what the style has: a slab has no lifts to lay otherwise', () => {
     expect(aspectsOf(style('Sorrel'))).toEqual(['laying', 'lifts', 'platform', 'outsole']);
     expect(aspectsOf(style('Clover'))).toEqual(['sole']);
