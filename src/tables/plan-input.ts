@@ -71,7 +71,7 @@ function read(cells: PlanCells): PlanReading {
   const outlines = rowsOf(outlinesTable, cells.outlines, false);
   const layouts = rowsOf(layoutsTable, cells.layouts, false);
   // What could not be read would only lead to further complaints about the same cells.
-  const readable = stock.problems.length + outlines.problems.length === 0;
+  const readable = problems.every(({ place }) => place.argument !== 'stock' && place.argument !== 'outlines');
   const traced = readable ? collectOutlines(outlines.rows) : [];
   const sheets = (readable ? stock.rows : []).flatMap((row) => {
     try {
