@@ -5,7 +5,15 @@ export default defineConfig({
   test: {
     root: '.',
     projects: [
-      { test: { name: 'unit', root: '.', include: ['tests/**/*.test.ts'], exclude: ['tests/browser/**'] } },
+      {
+        test: {
+          name: 'unit',
+          root: '.',
+          include: ['tests/**/*.test.ts'],
+          exclude: ['tests/browser/**'],
+          testTimeout: 30_000,
+        },
+      },
       {
         test: {
           name: 'browser',

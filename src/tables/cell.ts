@@ -83,7 +83,11 @@ function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
   if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);
   const match = typeof cell === 'string' ? NUMBER_IN_TEXT.exec(cell.trim()) : null;
   if (!match) {
-    throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; enter one${unit && ` in ${unit}`}`);
+    // Where the text holds just one number, it is most likely the one that is meant.
+    const numbers = typeof cell === 'string' ? (cell.match(/\d+(?:[.,]\d+)?/g) ?? []) : [];
+    const such = !unit && numbers.length === 1 ? ` alone, such as ${(numbers[0] as string).replace(',', '.')}` : '';
+    const enter = such ? `enter the number${such}` : `enter one${unit && ` in ${unit}`}`;
+    throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; ${enter}`);
   }
   const value = Number((match[1] as string).replace(',', '.'));
   if (!match[2] || match[2] === unit) return value;
@@ -112,8 +116,11 @@ export function readText(rich: Cell, place: Place): string {
 
 /** One of several words, found whatever its capitals. */
 export function readChoice<T extends string>(cell: Cell, choices: readonly T[], place: Place): T {
-  const given = readText(cell, place).toLowerCase().replace(/\s+/g, ' ');
-  const found = choices.find((choice) => choice.toLowerCase() === given);
+  const ticked = bare(cell);
+  // TRUE and FALSE, as a tick box gives them, are yes and no.
+  const said = typeof ticked === 'boolean' ? (ticked ? 'yes' : 'no') : readText(cell, place);
+  const fold = (word: string) => word.toLowerCase().replace(/\s+/g, ' ').replace('²', '2');
+  const found = choices.find((choice) => fold(choice) === fold(said));
   if (found === undefined) {
     throw new Problem('invalid', place, `${cellInWords(cell)} is not known; use ${alternatives(choices)}`);
   }

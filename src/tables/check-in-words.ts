@@ -28,7 +28,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         say:
           check.verdict === 'holds'
             ? `${mm(check.seat)} under the seat, ${mm(check.tread)} under the tread`
-            : 'the stacks differ by something other than the last’s heel: raise the heel, or take a lower last',
+            : `${mm(check.seat)} under the seat and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
       };
     case 'rasping':
       return {
@@ -69,7 +69,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
     case 'bareGround':
       return {
         check: 'Ground face',
-        say: `bare ${check.material} wears fast on the ground: add an outsole of rubber or leather, or take a sheet with a moulded face`,
+        say: `bare ${check.material} wears fast on the ground: add ${check.part === 'lift' ? 'a top piece' : 'an outsole'} of rubber or leather, or take a sheet with a moulded face`,
       };
     case 'skiveWide':
       return {
@@ -107,6 +107,43 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: 'Curve of the last, mm',
         found: check.found,
         say: 'the measured gaps are used; the plain curve would be off by up to so much',
+      };
+    case 'gapsAgainstHeel':
+      return {
+        check: 'Gap at the back, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'the first gap is not the heel height that Lasts gives: prop the last at its heel height and measure again, or correct the heel height',
+      };
+    case 'widths':
+      return {
+        check: 'Widths of the last, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: `the ${check.of} is wider than the tread: look whether the widths stand in each other’s columns`,
+      };
+    case 'farFromBase':
+      return {
+        check: 'Size and last, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: `size ${check.size} is graded far from the last as measured: look at the size, at the base size and its system, or measure a last nearer to it`,
+      };
+    case 'unusedPart':
+      return {
+        check: 'Construction',
+        say:
+          check.part === 'lift'
+            ? 'lifts are named and Raise is none, so they are not built: set Raise to wedge or heel, or leave Lifts blank'
+            : 'a top piece belongs under a heel, so it is not built: set Raise to heel, or name it as outsole',
+      };
+    case 'unreadRate':
+      return {
+        check: 'Costs and times',
+        say:
+          check.why === 'scope'
+            ? `row ${check.rate.row}: "${check.rate.scope ?? ''}" is no style, stock or material of this plan, so the row counts nothing: correct it under For`
+            : `row ${check.rate.row}: ${check.rate.unit} is given twice for the same; keep one row, or name under For what it holds for`,
       };
     case 'twist':
       return {

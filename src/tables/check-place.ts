@@ -51,7 +51,16 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'plainModel':
     case 'modelAgainstGaps':
     case 'twist':
+    case 'gapsAgainstHeel':
       return last('Measured');
+    case 'widths':
+      return last(check.of === 'waist' ? 'Waist' : 'Seat');
+    case 'farFromBase':
+      return last('Base size');
+    case 'unusedPart':
+      return style(check.part === 'lift' ? 'Raise' : HEADINGS[check.part]);
+    case 'unreadRate':
+      return { table: rates.name, row: check.rate.row, heading: check.why === 'scope' ? 'For' : 'Counts' };
     case 'misfit':
       return last('Waist height');
     case 'lasts':

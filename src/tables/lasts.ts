@@ -1,4 +1,6 @@
 import type { Last } from '../core/last/last';
+import { Problem } from '../core/problem';
+import { footLength } from '../core/sizes/foot-length';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
 import { choice, defaulted, number, optional, sizeGroups, table, text } from './schema';
 import type { Reading } from './read';
@@ -139,7 +141,17 @@ export const lastsTable = table({
   },
 });
 
-/** A last from its row. */
+/**
+ * A last from its row.
+ * @throws Problem for a base size that its system does not have.
+ */
 export function toLast({ bySize, ...last }: Reading<(typeof lastsTable)['columns']>['rows'][number]): Last {
+  try {
+    footLength(last.baseSize, last.system);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    const place = { argument: 'lasts', table: 'Lasts', row: last.row, column: 'Base size' };
+    throw new Problem('invalid', place, `${error.reason}; correct it, or the System`);
+  }
   return { ...last, pairsBySize: bySize };
 }

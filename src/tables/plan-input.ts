@@ -2,12 +2,12 @@ import type { PlanInput } from '../core/plan/inputs';
 import { Memo } from '../core/plan/memo';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
 import { Problem } from '../core/problem';
-import type { Cells } from './cell';
+import { type Cells, isBlank } from './cell';
 import { lastsTable, toLast } from './lasts';
 import { layoutsTable } from './layouts';
 import { collectOutlines, outlinesTable } from './outlines';
 import { pairageTable } from './pairage';
-import { ratesTable } from './rates';
+import { ratesTable, toRate } from './rates';
 import { empty, type Reading, readTable } from './read';
 import type { Columns, Table } from './schema';
 import { stockTable, toStock } from './stock';
@@ -57,7 +57,8 @@ function read(cells: PlanCells): PlanReading {
   const rowsOf = <C extends Columns>(table: Table<C>, given: Cells | undefined, needed = true): Reading<C> => {
     const reading = readTable(table, given ?? []);
     // An optional table that is left out or blank is no table.
-    const blank = !needed && reading.rows.length === 0;
+    const written = (given ?? []).slice(1).some((line) => line.some((cell) => !isBlank(cell)));
+    const blank = !needed && !written;
     if (!blank) problems.push(...reading.problems);
     if (needed && reading.rows.length === 0 && reading.problems.length === 0) problems.push(empty(table));
     unread.push(...reading.unknown.map((heading) => ({ table: table.name, heading })));
@@ -82,15 +83,29 @@ function read(cells: PlanCells): PlanReading {
       return [];
     }
   });
+  const collect = <T, U>(rows: readonly T[], make: (row: T) => U): readonly U[] =>
+    problems.length > 0
+      ? []
+      : rows.flatMap((row) => {
+          try {
+            return [make(row)];
+          } catch (error) {
+            if (!(error instanceof Problem)) throw error;
+            problems.push(error);
+            return [];
+          }
+        });
+  const builtLasts = collect(lasts.rows, toLast);
+  const soundRates = collect(rates.rows, toRate);
   const input: PlanInput =
     problems.length > 0
       ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [] }
       : {
           pairage: pairage.rows.map(({ bySize, ...row }) => ({ ...row, pairs: bySize })),
           styles: styles.rows.map(toStyle),
-          lasts: lasts.rows.map(toLast),
+          lasts: builtLasts,
           stock: sheets,
-          rates: rates.rows,
+          rates: soundRates,
           outlines: traced,
           layouts: layouts.rows,
         };

@@ -1,4 +1,6 @@
-import { RATE_UNITS } from '../core/plan/inputs';
+import { type Rate, RATE_UNITS, type RateUnit } from '../core/plan/inputs';
+import { Problem } from '../core/problem';
+import type { Reading } from './read';
 import { choice, number, optional, table, text } from './schema';
 
 export const ratesTable = table({
@@ -14,3 +16,25 @@ export const ratesTable = table({
     unit: choice({ heading: 'Counts', meaning: 'What the value counts', width: 150 }, RATE_UNITS),
   },
 });
+
+/** What a value may be that counts so; others may be anything from 0. */
+const BOUNDS: Readonly<
+  Partial<Record<RateUnit, { readonly sound: (value: number) => boolean; readonly say: string }>>
+> = {
+  'share spoiled': { sound: (value) => value < 1, say: 'give a share such as 0.05 for 5 %' },
+  'm² a litre': { sound: (value) => value > 0, say: 'give more than 0, or leave the row out' },
+  coats: { sound: (value) => value >= 1, say: 'give 1 or more' },
+};
+
+/**
+ * A rate from its row.
+ * @throws Problem for a value that cannot be what it counts.
+ */
+export function toRate({ bySize: _none, ...rate }: Reading<(typeof ratesTable)['columns']>['rows'][number]): Rate {
+  const bound = BOUNDS[rate.unit];
+  if (bound && !bound.sound(rate.value)) {
+    const place = { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Value' };
+    throw new Problem('invalid', place, `${rate.value} is not possible where it counts ${rate.unit}; ${bound.say}`);
+  }
+  return rate;
+}

@@ -150,13 +150,18 @@ function readHeadings<C extends Columns>(
       at.set(name, found);
     }
   });
+  for (const heading of table.bySize ? unknown : []) {
+    if (LIKE_A_SIZE.test(heading)) {
+      bad(`"${heading.trim()}" heads no size; write the number alone, such as 38 or 38.5`);
+    }
+  }
   const lacking = columns.filter(([name, { required }]) => required && !at.has(name)).map(([, { heading }]) => heading);
   if (lacking.length > 0) {
     problems.unshift(
       new Problem(
         'invalid',
         { argument: table.argument, table: table.name },
-        `no column is headed ${lacking.join(', nor ')}; the first row must hold the headings`,
+        `no column is headed ${lacking.join(', nor ')}; the first row must hold the headings${others(unknown)}`,
       ),
     );
   }
@@ -180,9 +185,23 @@ function twice(heading: string, one: string, other: string, sure: boolean): stri
     : `"${a}" and "${b}" both read as ${heading}; keep one, and word a note of yours otherwise`;
 }
 
+/** Headings that a maker means for a size: a number with a system, a word or a sign about it. */
+const LIKE_A_SIZE =
+  /^\s*(?:(?:eu|uk|us|jp|cn|kr|size|sizes|gr|nr|no)\.?\s*\d+\S*|\d+\S*\s*(?:eu|uk|us|jp|cn|kr|mm|cm)?)\s*$/i;
+
+/** What a missing heading may have been taken for. */
+function others(unknown: readonly string[]): string {
+  if (unknown.length === 0) return '';
+  const shown = unknown.slice(0, 3).map((heading) => `"${heading.replace(/\s+/g, ' ').trim()}"`);
+  return `; it has ${shown.join(', ')}${unknown.length > 3 ? ' …' : ''}, which no column is called`;
+}
+
 function asSize(cell: Cell): number | undefined {
   if (typeof cell === 'number') return Number.isFinite(cell) ? cell : undefined;
-  return typeof cell === 'string' && /^\d+([.,]\d+)?$/.test(cell.trim()) ? Number(cell.replace(',', '.')) : undefined;
+  if (typeof cell !== 'string') return undefined;
+  const half = /^\s*(\d+)\s*(?:½|1\/2)\s*$/.exec(cell);
+  if (half) return Number(half[1]) + 0.5;
+  return /^\d+([.,]\d+)?$/.test(cell.trim()) ? Number(cell.replace(',', '.')) : undefined;
 }
 
 function sizeCells(

@@ -2,7 +2,7 @@ import { outline } from '../geometry/outline';
 import type { Point, Ring } from '../geometry/ring';
 import { Problem } from '../problem';
 import { closedCurve } from './closed-curve';
-import type { Gap } from './measured-profile';
+import { assertGaps, type Gap } from './measured-profile';
 
 /** What was measured of a last in its base size. */
 export interface MeasuredLast {
@@ -34,6 +34,7 @@ export function measuredLast(points: LastPoints, length: number): MeasuredLast {
   const toGaps = (list: readonly Point[]) => list.map(([x, z]): Gap => ({ x, z }));
   const both = gapInside && gapOutside ? meanOf(toGaps(gapInside), toGaps(gapOutside)) : undefined;
   const single = gap ?? gapInside ?? gapOutside;
+  for (const list of gap ? [gap] : [gapInside, gapOutside]) if (list) assertGaps(toGaps(list));
   return {
     gaps: gap ? toGaps(gap) : (both?.gaps ?? (single && toGaps(single))),
     twist: both?.twist,

@@ -23,7 +23,7 @@ const DEGREE = 180 / Math.PI;
  * @throws Problem where gaps are too few, go back, start late or lie under the ground.
  */
 export function measuredProfile(gaps: readonly Gap[], length: number): Profile {
-  check(gaps);
+  assertGaps(gaps);
   const s: number[] = [];
   const x: number[] = [];
   const z: number[] = [];
@@ -52,7 +52,8 @@ export function measuredProfile(gaps: readonly Gap[], length: number): Profile {
   };
 }
 
-function check(gaps: readonly Gap[]): void {
+/** @throws Problem where gaps are too few, go back, start late or lie under the ground. */
+export function assertGaps(gaps: readonly Gap[]): void {
   const bad = (reason: string) => new Problem('invalid', { argument: 'measured gaps' }, reason);
   const [first] = gaps;
   if (!first || gaps.length < 2) throw bad('give at least two gaps, from the back to the tread');

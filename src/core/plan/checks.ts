@@ -11,13 +11,14 @@ import { byCode, fold } from './codes';
 import type { CostLine } from './cost';
 import type { Cutting } from './cutting';
 import { Finder } from './finder';
-import type { PlanInput } from './inputs';
+import type { PlanInput, Rate } from './inputs';
 import { type Limits, limitsOf, USUAL_LIMITS } from './limits';
 import { makeOrBuy } from './make-or-buy';
 import type { OrderLine } from './order';
 import { Rates } from './rates';
 import type { Round } from './rounds';
 import type { Runs, StyleRun } from './runs';
+import { unreadRates, unusedParts } from './unused';
 
 /** holds: as it should be. look: the maker decides. mend: the plan does not work as it stands. */
 export type Verdict = 'holds' | 'look' | 'mend';
@@ -43,6 +44,11 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'misfit' } & Measured)
   | ({ readonly kind: 'modelAgainstGaps' } & Measured)
   | ({ readonly kind: 'twist' } & Measured)
+  | ({ readonly kind: 'gapsAgainstHeel' } & Measured)
+  | ({ readonly kind: 'widths'; readonly of: 'waist' | 'seat' } & Measured)
+  | ({ readonly kind: 'farFromBase'; readonly size: number } & Measured)
+  | { readonly kind: 'unusedPart'; readonly part: Part }
+  | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
   | ({ readonly kind: 'highBuild' } & Measured)
   | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part }
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
@@ -88,6 +94,13 @@ export function checks(checked: Checked): readonly Check[] {
       ...lastChecks(run, limits, finder),
     ]),
     ...roundChecks(rounds),
+    ...unreadRates(input).map(({ rate, why }): Check => ({
+      kind: 'unreadRate',
+      subject: 'Costs and times',
+      verdict: 'look',
+      rate,
+      why,
+    })),
     ...layoutChecks(cutting),
     ...moneyChecks(checked.input, orders, costs),
     ...checked.unread.map(({ table, heading }): Check => ({
@@ -206,6 +219,9 @@ function groundChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, St
   return list;
 }
 
+/** A size whose last is so much longer or shorter than the base size's is most likely a slip: eight or nine sizes. */
+const FAR_FROM_BASE = 0.22;
+
 function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Finder): readonly Check[] {
   const subject = style.code;
   const profile = sizes[0]?.bottom.last.profile;
@@ -219,7 +235,24 @@ function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Fi
     const verdict = profile.misfit > limits.misfit ? 'look' : 'holds';
     list.push({ kind: 'misfit', subject, verdict, found: profile.misfit, wanted: limits.misfit });
   }
+  for (const part of unusedParts(style)) list.push({ kind: 'unusedPart', subject, verdict: 'look', part });
+  for (const { size, bottom } of sizes) {
+    const { length } = bottom.last;
+    if (Math.abs(length / last.length - 1) <= FAR_FROM_BASE) continue;
+    list.push({ kind: 'farFromBase', subject, verdict: 'look', found: length, wanted: last.length, size });
+  }
+  // The tread is the widest place of a bottom, the waist the narrowest.
+  if (last.waist > last.tread) {
+    list.push({ kind: 'widths', subject, verdict: 'look', found: last.waist, wanted: last.tread, of: 'waist' });
+  }
+  if (last.seat > last.tread) {
+    list.push({ kind: 'widths', subject, verdict: 'look', found: last.seat, wanted: last.tread, of: 'seat' });
+  }
   const measured = finder.measured(last);
+  const back = measured?.gaps?.[0]?.z;
+  if (back !== undefined && Math.abs(back - heelHeight) > limits.heelControl + 1e-9) {
+    list.push({ kind: 'gapsAgainstHeel', subject, verdict: 'mend', found: back, wanted: heelHeight });
+  }
   if (measured?.gaps && heelHeight > 0) {
     const model = plainModel(last);
     if (model) {

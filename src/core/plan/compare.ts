@@ -45,7 +45,9 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
       const [cost] = plan.costs;
       const bottom = plan.runs.styles[0]?.sizes[0]?.bottom;
       if (!cost || !bottom) throw new Problem('unavailable', { argument: 'style' }, `${code} has no pairs in this run`);
-      const count = (verdict: string) => plan.checks.filter((check) => check.verdict === verdict).length;
+      // Rates for other styles are none of this comparison's business.
+      const told = plan.checks.filter(({ kind }) => kind !== 'unreadRate');
+      const count = (verdict: string) => told.filter((check) => check.verdict === verdict).length;
       return {
         variant,
         result: {

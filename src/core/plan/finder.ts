@@ -12,6 +12,7 @@ import type { SizeSystem } from '../sizes/systems';
 import { byCode, fold } from './codes';
 import type { Outline, OutlineRole, PlanInput } from './inputs';
 import { identity, Memo } from './memo';
+import { nearestCode } from './nearest-code';
 
 const lastsInSize = new Memo<LastInSize>(2048);
 const mixes = new Memo<Mixes>(2048);
@@ -57,7 +58,7 @@ export class Finder {
   /** @throws Problem where the style's last is not among the lasts. */
   last(style: Style): Last {
     const last = this.lasts.get(fold(style.last));
-    if (!last) throw notFound(styleCell(style, 'Last'), style.last, 'Lasts');
+    if (!last) throw notFound(styleCell(style, 'Last'), style.last, 'Lasts', codesOf(this.lasts));
     return last;
   }
 
@@ -112,7 +113,7 @@ export class Finder {
   bottom(style: Style, last: LastInSize): Bottom {
     const find: FindStock = (code, heading) => {
       const stock = this.stock(code);
-      if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock');
+      if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock', codesOf(this.stocks));
       return stock;
     };
     const named = stocksOf(style).map((code) => this.stock(code));
@@ -126,6 +127,10 @@ export class Finder {
   }
 }
 
+function codesOf(records: ReadonlyMap<string, { readonly code: string }>): readonly string[] {
+  return [...records.values()].map(({ code }) => code);
+}
+
 /** Codes of all stock that a style names. */
 export function stocksOf(style: Style): readonly string[] {
   const { insole, welt, midsole, sole, lifts, platform, outsole, topPiece, cover } = style;
@@ -134,6 +139,9 @@ export function stocksOf(style: Style): readonly string[] {
   );
 }
 
-function notFound(place: Place, code: string, table: string): Problem {
-  return new Problem('invalid', place, `"${code}" is not in ${table}; enter it there or name another`);
+function notFound(place: Place, code: string, table: string, codes: readonly string[]): Problem {
+  const near = nearestCode(code, codes);
+  const several = /\/|&| and /i.test(code) ? '; part several by commas' : '';
+  const mend = near === undefined ? `enter it there or name another${several}` : `is "${near}" meant?`;
+  return new Problem('invalid', place, `"${code}" is not in ${table}; ${mend}`);
 }

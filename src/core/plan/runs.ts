@@ -1,10 +1,12 @@
 import type { Bottom } from '../build/bottom';
 import type { Style } from '../build/style';
+import { styleCell } from '../build/style-problem';
 import type { Last } from '../last/last';
 import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { fold } from './codes';
 import { Finder } from './finder';
+import { nearestCode } from './nearest-code';
 import type { PairageRow, PlanInput } from './inputs';
 
 /** One size of a style's run, with its bottom. */
@@ -36,11 +38,15 @@ export function runs(input: Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'st
   const codes = new Set(input.styles.map(({ code }) => fold(code)));
   for (const row of input.pairage) {
     if (codes.has(fold(row.style))) continue;
+    const near = nearestCode(
+      row.style,
+      input.styles.map(({ code }) => code),
+    );
     problems.add(
       new Problem(
         'invalid',
         pairageCell(row, 'Style'),
-        `"${row.style}" is not in Styles; enter it there or name another`,
+        `"${row.style}" is not in Styles; ${near === undefined ? 'enter it there or name another' : `is "${near}" meant?`}`,
       ),
     );
   }
@@ -55,11 +61,27 @@ export function runs(input: Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'st
       for (const { size, system, pairs, place } of wanted(rows, last)) {
         problems.collect(() => {
           const bottom = finder.bottom(style, finder.lastInSize(last, size, system, place));
+          if (bottom.layers.length === 0) {
+            throw new Problem(
+              'invalid',
+              styleCell(style, 'Style'),
+              'it names nothing to build its bottom from; name stock under Sole, Lifts or another part',
+            );
+          }
           sizes.push({ size, system, pairs, bottom });
         });
       }
       if (sizes.length > 0) styles.push({ style, last, sizes, pairs: sizes.reduce((n, { pairs }) => n + pairs, 0) });
     });
+  }
+  if (input.pairage.length > 0 && input.pairage.every(({ pairs }) => [...pairs.values()].every((n) => n === 0))) {
+    problems.add(
+      new Problem(
+        'invalid',
+        { argument: 'pairage', table: 'Pairage' },
+        'no size has any pairs; enter them under the sizes',
+      ),
+    );
   }
   return { styles, problems: problems.list };
 }

@@ -1,0 +1,41 @@
+import type { Part } from '../build/layer';
+import type { Style } from '../build/style';
+import { fold } from './codes';
+import type { PlanInput, Rate, RateUnit } from './inputs';
+
+/** Stock that a style names for a part that its construction does not have. */
+export function unusedParts({ raise, lifts, topPiece }: Style): readonly Part[] {
+  return [
+    ...(raise === 'none' && lifts.length > 0 ? (['lift'] as const) : []),
+    ...(raise !== 'heel' && topPiece !== undefined ? (['topPiece'] as const) : []),
+  ];
+}
+
+/** Counts of which several rows add up; of all others one row holds at a time. */
+const ADDED_UP: ReadonlySet<RateUnit> = new Set([
+  'minutes a piece',
+  'minutes a skive',
+  'minutes a joint',
+  'minutes a pair',
+  'money a pair',
+  'limit',
+]);
+
+/** Rows of Costs and times that nothing reads: what they hold for does not exist, or another row holds already. */
+export function unreadRates(
+  input: Pick<PlanInput, 'rates' | 'styles' | 'stock'>,
+): readonly { readonly rate: Rate; readonly why: 'scope' | 'twice' }[] {
+  const scopes = new Set<string>();
+  for (const { code } of input.styles) scopes.add(fold(code));
+  for (const { code, material } of input.stock) scopes.add(fold(code)).add(material);
+  const seen = new Set<string>();
+  return input.rates.flatMap((rate): readonly { readonly rate: Rate; readonly why: 'scope' | 'twice' }[] => {
+    if (rate.scope !== undefined && !scopes.has(fold(rate.scope))) return [{ rate, why: 'scope' }];
+    // Of one item added up twice for the same, the later row holds.
+    const of = ADDED_UP.has(rate.unit) ? fold(rate.item) : '';
+    const key = JSON.stringify([rate.unit, of, fold(rate.scope ?? '')]);
+    if (seen.has(key)) return [{ rate, why: 'twice' }];
+    seen.add(key);
+    return [];
+  });
+}

@@ -1,0 +1,38 @@
+import { describe, expect, it } from 'vitest';
+import { unreadRates, unusedParts } from '../../../src/core/plan/unused';
+import { inputOf, type Named, ratesOf, styleOf } from '../samples';
+
+describe('unusedParts', () => {
+  it('are lifts without a raise and a top piece without a heel', () => {
+    expect(unusedParts(styleOf({ Lifts: 'Cork 7' }))).toEqual(['lift']);
+    expect(unusedParts(styleOf({ Lifts: 'Cork 7', Raise: 'wedge', 'Top piece': 'Rubber 6' }))).toEqual(['topPiece']);
+    expect(unusedParts(styleOf({ Lifts: 'Cork 7', Raise: 'heel', 'Top piece': 'Rubber 6' }))).toEqual([]);
+  });
+});
+
+describe('unreadRates', () => {
+  const unread = (...rows: readonly Named[]) =>
+    unreadRates({ ...inputOf(), rates: ratesOf(...rows) }).map(({ rate, why }) => `${rate.row} ${why}`);
+
+  it('are rows for what is no style, stock or material, and rows that another holds for already', () => {
+    expect(
+      unread(
+        { Value: 30, Counts: 'money an hour' },
+        { Value: 40, Counts: 'money an hour', For: 'SORREL' },
+        { Value: 50, Counts: 'money an hour', For: 'Thistle' },
+        { Value: 60, Counts: 'money an hour' },
+      ),
+    ).toEqual(['3 scope', '4 twice']);
+  });
+
+  it('are not rows that add up, unless they are the same item for the same', () => {
+    expect(
+      unread(
+        { Item: 'Cutting', Value: 1, Counts: 'minutes a piece' },
+        { Item: 'Marking', Value: 1, Counts: 'minutes a piece' },
+        { Item: 'Cutting', Value: 2, Counts: 'minutes a piece', For: 'Cork' },
+        { Item: ' cutting', Value: 2, Counts: 'minutes a piece' },
+      ),
+    ).toEqual(['4 twice']);
+  });
+});
