@@ -2,6 +2,7 @@ import { type BendSide } from '../core/last/tightest-curve';
 import type { Point, Ring } from '../core/geometry/ring';
 import { outline } from '../core/geometry/outline';
 import { Problem } from '../core/problem';
+import { SIZE_SYSTEMS, type SizeSystem } from '../core/sizes/systems';
 import { type Cell, type Cells, isBlank, type NumberRule, readChoice, readNumber } from '../tables/cell';
 
 /** No bench measure in mm is beyond this. */
@@ -30,6 +31,15 @@ export function readAngle(cell: Cell, argument: string): number {
 /** On which side of a curve a layer lies; blank is outside. */
 export function readSide(cell: Cell, argument = 'side'): BendSide {
   return isBlank(cell) ? 'outside' : readChoice(cell, ['outside', 'hollow'] as const, { argument });
+}
+
+/** A size of any system. */
+export function readSize(cell: Cell, argument: string): number {
+  return readNumber(cell, { least: -10, most: 450 }, { argument });
+}
+
+export function readSystem(cell: Cell, argument: string): SizeSystem {
+  return readChoice(cell, SIZE_SYSTEMS, { argument });
 }
 
 /** Numbers of a range in reading order, blanks passed over. */

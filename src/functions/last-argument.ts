@@ -1,4 +1,5 @@
 import { Finder } from '../core/plan/finder';
+import type { Last } from '../core/last/last';
 import type { LastInSize } from '../core/last/last-in-size';
 import { Problem } from '../core/problem';
 import { type Cell, type Cells, isBlank, readNumber, readText } from '../tables/cell';
@@ -6,11 +7,21 @@ import { lastsTable, toLast } from '../tables/lasts';
 import { collectOutlines, outlinesTable } from '../tables/outlines';
 import { readTable } from '../tables/read';
 
+/** A last by its code in a table of lasts, in a size of its own system or in its base size: see readLast. */
+export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?: Cells | null): LastInSize {
+  return readLast(code, lasts, size, outlines).inSize;
+}
+
 /**
- * A last by its code in a table of lasts, in a size of its own system or in its base size.
+ * The same with the last as it stands in the table.
  * @throws Problem for an unknown code and for slips in the tables.
  */
-export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?: Cells | null): LastInSize {
+export function readLast(
+  code: Cell,
+  lasts: Cells,
+  size?: Cell,
+  outlines?: Cells | null,
+): { readonly last: Last; readonly size: number; readonly inSize: LastInSize } {
   const wanted = readText(code, { argument: 'last' });
   const { rows, problems } = readTable(lastsTable, lasts);
   if (problems[0]) throw problems[0];
@@ -29,5 +40,5 @@ export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?:
   const finder = new Finder({ lasts: [last], stock: [], outlines: collectOutlines(points.rows) });
   const place = { argument: 'size' };
   const own = isBlank(size) ? last.baseSize : readNumber(size, { least: -10, most: 450 }, place);
-  return finder.lastInSize(last, own, last.system, place);
+  return { last, size: own, inSize: finder.lastInSize(last, own, last.system, place) };
 }

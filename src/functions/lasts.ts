@@ -1,20 +1,15 @@
-import { bentLayers } from '../core/build/bent-layers';
-import { coverStrip as stripOf } from '../core/build/cover-strip';
-import { flatLifts, wedgeFront } from '../core/build/flat-lifts';
-import { layerMix } from '../core/build/layer-mix';
-import { wedgeEdge } from '../core/build/wedge-edge';
 import { weltStrip as weltOf } from '../core/build/welt-strip';
-import { cut } from '../core/geometry/cut';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
-import { groundOutline } from '../core/last/ground-outline';
-import { atGround, atLength, bottomLength } from '../core/last/profile';
+import { atLength, bottomLength } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
 import { isBlank, readChoice } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
-import { readLength, readLengthOr, readNumbers, readOutline, readSide, writeOutline } from './arguments';
+import { readLength, readLengthOr, readOutline, readSide, writeOutline } from './arguments';
+import { readCover } from './cover-arguments';
 import { readLastInSize } from './last-argument';
+import { readWedge } from './wedge-arguments';
 
 // The metadata tool wants double quotes, and each file its own enumerations.
 // prettier-ignore
@@ -152,27 +147,21 @@ export function wedge(
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const { profile: side, heelHeight } = readLastInSize(last, lasts, size, outlines);
-    if (heelHeight <= 0) {
-      throw new Problem('unavailable', { argument: 'last' }, 'its heel height is 0, so there is nothing to raise');
-    }
-    const given = readNumbers(thicknesses, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
-    const under = readLengthOr(platform, 'platform', 0, { most: 200 });
-    const bent = !isBlank(laying) && readChoice(laying, ['flat', 'bent'] as const, { argument: 'laying' }) === 'bent';
-    const edge = readLengthOr(edge_left, 'edge_left', 1, { most: 20 });
-    const pitch = bent ? ((side.slope[0] as number) * Math.PI) / 180 : 0;
-    const mix = layerMix(
-      heelHeight * Math.cos(pitch),
-      given.map((thickness) => ({ thickness })),
-      readLengthOr(rasping, 'rasping', undefined, { most: 30 }),
+    const { bent, flat, under } = readWedge(
+      last,
+      lasts,
+      thicknesses,
+      platform,
+      laying,
+      edge_left,
+      rasping,
+      size,
+      outlines,
     );
-    const courses = given
-      .flatMap((thickness, i) => new Array<number>(mix.counts[i] as number).fill(thickness))
-      .sort((a, b) => b - a);
     return bent
       ? [
           ['No.', 'Thick\nmm', 'Length along\nmm', 'Length flat\nmm', 'Skive\nmm', 'Angle\n°', 'Upright\nmm'],
-          ...bentLayers(side, courses.reverse(), edge).map((layer) => [
+          ...bent.map((layer) => [
             layer.number,
             layer.thickness,
             layer.front,
@@ -184,7 +173,7 @@ export function wedge(
         ]
       : [
           ['No.', 'Thick\nmm', 'From\nmm', 'To\nmm', 'Length\nmm', 'Skive\nmm', 'Angle\n°', 'Edge\nmm', 'Proud\nmm'],
-          ...flatLifts(side, courses, { keptEdge: edge }).map((lift) => [
+          ...flat.map((lift) => [
             lift.number,
             lift.thickness,
             under + lift.lower,
@@ -223,27 +212,7 @@ export function coverStrip(
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const one = readLastInSize(last, lasts, size, outlines);
-    const [over, under] = [
-      readLength(turn_over, 'turn_over', { most: 100 }),
-      readLength(turn_under, 'turn_under', { most: 100 }),
-    ];
-    const below = readLengthOr(platform, 'platform', 0, { most: 200 });
-    const ring = letOutSmooth(
-      groundOutline(one.outline, one.profile),
-      readLengthOr(let_out, 'let_out', 0, { least: -20, most: 100 }),
-    );
-    if (below === 0 && one.heelHeight === 0) {
-      throw new Problem('unavailable', { argument: 'last' }, 'its heel height is 0 and there is no platform to cover');
-    }
-    const front = one.heelHeight > 0 ? wedgeFront(one.profile, 1) : 0;
-    const base = below > 0 ? ring : cut(ring, ([x]) => front - x);
-    const { path, heightAt } = wedgeEdge(base, {
-      front,
-      wedgeHeight: (x) => atGround(one.profile, x).z,
-      platform: below,
-    });
-    const strip = stripOf(path, heightAt, over, under);
+    const { strip, over, under } = readCover(last, lasts, turn_over, turn_under, platform, let_out, size, outlines);
     return [
       ['At\nmm', 'Height\nmm', 'Width\nmm'],
       ...strip.stations.map(({ at, height }) => [at, height, height + over + under]),

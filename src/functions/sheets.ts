@@ -1,93 +1,8 @@
 import { firstWaste as firstWasteOf } from '../core/cutting/first-waste';
-import { type Feet, piecesPerSheet as perSheet, type PerSheet } from '../core/cutting/pieces-per-sheet';
-import type { SheetFormat } from '../core/cutting/sheet';
-import type { Way } from '../core/cutting/way';
 import { area } from '../core/geometry/area';
-import { box } from '../core/geometry/box';
-import { edgeLength } from '../core/geometry/edge-length';
-import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, readChoice, readNumber } from '../tables/cell';
 import { answer, IN_PERCENT, measured } from './answer';
-import { readLength, readLengthOr, readOutline } from './arguments';
-
-/** Knife room and edge trim where nothing else is said, mm: the same as in Bottom stock. */
-const USUAL = { knifeRoom: 4, edgeTrim: 10 } as const;
-
-/** A piece this many times as long as it is wide is a line rather than a piece. */
-const THINNEST = 500;
-
-/** More points than a knife follows; more would take a cell too long. */
-const MOST_POINTS = 500;
-
-function readPiece(cells: Cells) {
-  const ring = readOutline(cells);
-  if (ring.length > MOST_POINTS) {
-    throw new Problem(
-      'invalid',
-      { argument: 'outline' },
-      `it has ${ring.length} points; ${MOST_POINTS} is the most for laying it on a sheet, so leave some out`,
-    );
-  }
-  const { left, right, bottom, top } = box(ring);
-  const long = Math.max(right - left, top - bottom);
-  // Twice the area over the edge length is the width of a strip.
-  if (((2 * area(ring)) / edgeLength(ring)) * THINNEST < long) {
-    throw new Problem(
-      'invalid',
-      { argument: 'outline' },
-      'it is hardly wider than a line; check its points and their mm',
-    );
-  }
-  return ring;
-}
-
-function readFormat(width: Cell, length: Cell, knifeRoom: Cell, edgeTrim: Cell): SheetFormat {
-  return {
-    width: readLength(width, 'sheet_width', { above: 0, most: 20_000 }),
-    length: readLength(length, 'sheet_length', { above: 0, most: 20_000 }),
-    knifeRoom: readLengthOr(knifeRoom, 'knife_room', USUAL.knifeRoom, { most: 50 }),
-    edgeTrim: readLengthOr(edgeTrim, 'edge_trim', USUAL.edgeTrim, { most: 500 }),
-  };
-}
-
-/** More pieces on a sheet than this are a slip in the units. */
-const MOST_PIECES = 5000;
-
-/** How a piece may lie: in words, or so many degrees to either side of the sheet's length. */
-function readWay(cell: Cell): Way {
-  if (isBlank(cell)) return { kind: 'any' };
-  if (typeof cell === 'number') {
-    return { kind: 'within', degrees: readNumber(cell, { least: 0, most: 90 }, { argument: 'lies' }) };
-  }
-  const word = readChoice(cell, ['any way', 'end for end', 'one way'] as const, { argument: 'lies' });
-  return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[word] };
-}
-
-function readFeet(cell: Cell): Feet {
-  if (isBlank(cell)) return 'one';
-  return readChoice(cell, ['one foot', 'both feet'] as const, { argument: 'feet' }) === 'both feet' ? 'both' : 'one';
-}
-
-/** A layout of one piece takes a while, and three functions ask for the same one. */
-let last: { readonly key: string; readonly result: PerSheet } | undefined;
-
-function layout(...[outline, width, length, knifeRoom, edgeTrim, lies, feet]: readonly [Cells, ...Cell[]]) {
-  const ring = readPiece(outline);
-  const format = readFormat(width, length, knifeRoom, edgeTrim);
-  const way = readWay(lies);
-  const both = readFeet(feet);
-  const most = Math.floor((format.width * format.length) / area(ring));
-  if (most > MOST_PIECES) {
-    throw new Problem(
-      'unavailable',
-      { argument: 'outline' },
-      `some ${most} pieces are too many to lay out; check its mm, or give a smaller sheet`,
-    );
-  }
-  const key = JSON.stringify([ring, format, way, both]);
-  if (last?.key !== key) last = { key, result: perSheet(ring, format, way, 'outline', both) };
-  return { ring, format, ...last.result };
-}
+import { readLengthOr } from './arguments';
+import { readPiece, readWay, sheetOfOne } from './sheet-arguments';
 
 /**
  * How many of one piece a sheet takes, laid in rows of any sequence, hooked into each other, in one block or two.
@@ -110,7 +25,7 @@ export function piecesPerSheet(
   lies?: any,
   feet?: any,
 ): number {
-  return answer(() => layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).count);
+  return answer(() => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).count);
 }
 
 /**
@@ -135,7 +50,7 @@ export function areaUse(
   feet?: any,
 ): any {
   return measured(() => {
-    const { ring, format, count } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
+    const { ring, format, count } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
     return (count * area(ring)) / (format.width * format.length);
   }, IN_PERCENT);
 }
@@ -183,7 +98,7 @@ export function placements(
       count,
       bound,
       placements: places,
-    } = layout(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
+    } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
     return [
       ['No.', 'Along\nmm', 'Across\nmm', 'Turn\n°', 'Foot'],
       // The outline is the left foot's, as all are, and the right foot's is its mirror image.

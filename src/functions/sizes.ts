@@ -4,9 +4,9 @@ import { grade as gradeOf } from '../core/sizes/grade';
 import { lastLength as lastLengthOf } from '../core/sizes/last-length';
 import { pairs as split } from '../core/sizes/pairs';
 import { sizeRun as sizesOf } from '../core/sizes/size-run';
-import { SIZE_SYSTEMS } from '../core/sizes/systems';
-import { type Cell, isBlank, readChoice, readNumber } from '../tables/cell';
+import { isBlank, readNumber } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
+import { readSize, readSystem } from './arguments';
 
 // The metadata tool wants double quotes.
 // prettier-ignore
@@ -38,16 +38,6 @@ enum SizeSystem {
   CN = "CN",
   /** Korean sizes: length of the foot in mm. */
   KR = "KR",
-}
-
-const SIZE = { least: -10, most: 450 };
-
-function readSize(cell: Cell, argument: string): number {
-  return readNumber(cell, SIZE, { argument });
-}
-
-function readSystem(cell: Cell, argument: string) {
-  return readChoice(cell, SIZE_SYSTEMS, { argument });
 }
 
 /**

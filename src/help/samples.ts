@@ -1,0 +1,65 @@
+import { planArguments, tableCells } from '../workbook/table-cells';
+
+/** A function's name and arguments that it has an answer to; null is an omitted argument. */
+export interface SampleCall {
+  readonly name: string;
+  readonly args: readonly unknown[];
+}
+
+const square = [
+  [0, 0],
+  [200, 0],
+  [200, 80],
+  [0, 80],
+];
+const { Lasts: lasts, Outlines: outlines } = tableCells();
+const plan = planArguments();
+
+/** At least one call of every function, with all of its arguments. */
+export const sampleCalls: readonly SampleCall[] = [
+  { name: 'ADHESIVE', args: [40_000, 2, 3.5] },
+  { name: 'WEIGHT', args: [20_000, 7, 250] },
+  { name: 'BREAKEVEN', args: [180, 12, 9.5, 60] },
+  { name: 'UNIT', args: [12, 'iron', 'mm'] },
+  { name: 'BENDSTRAIN', args: [4, 60, 'hollow'] },
+  { name: 'MAXTHICKNESS', args: [60, 8, 'outside'] },
+  { name: 'LAYERS', args: [45, 7, 5] },
+  { name: 'LAYERMIX', args: [45, [[7, 4]], 1, [[10, 10]]] },
+  { name: 'HEELHEIGHT', args: [45, 8, 4] },
+  { name: 'PLATFORM', args: [57, 45, 4] },
+  { name: 'PROFILE', args: ['Court 85', lasts, 38, outlines] },
+  { name: 'OUTLINE', args: ['Round 45', lasts, 39, 'right', 3, outlines] },
+  { name: 'TIGHTESTRADIUS', args: ['Round 45', lasts, 'outside', 38, outlines] },
+  { name: 'WEDGE', args: ['Round 45', lasts, [[7, 4]], 8, 'flat', 1, 1, 38, outlines] },
+  { name: 'WEDGE', args: ['Walk 25', lasts, [[5]], 0, 'bent', 1, 3, 38, outlines] },
+  { name: 'COVERSTRIP', args: ['Round 45', lasts, 10, 15, 8, 3, 38, outlines] },
+  { name: 'WELTSTRIP', args: [square, 20, 12, 50] },
+  { name: 'OUTLINEAREA', args: [square] },
+  { name: 'EDGELENGTH', args: [square] },
+  { name: 'LETOUT', args: [square, 3] },
+  { name: 'SIZECONVERT', args: [42, 'EU', 'UK', 0.5] },
+  { name: 'FOOTLENGTH', args: [42, 'EU'] },
+  { name: 'LASTLENGTH', args: [42, 'EU', 15] },
+  { name: 'GRADE', args: [84, 38, 41, 1.67] },
+  { name: 'SIZERUN', args: [36, 43, 0.5] },
+  { name: 'PAIRS', args: [50, [[1, 2, 4, 4, 2, 1]]] },
+  { name: 'SKIVEWIDTH', args: [7, 1, 15] },
+  { name: 'SKIVEANGLE', args: [7, 1, 22] },
+  { name: 'LAPSKIVE', args: [3, 0.5, 6] },
+  { name: 'TURNEDEDGE', args: [1.2, 5] },
+  { name: 'PIECESPERSHEET', args: [square, 640, 950, 4, 10, 'end for end', 'one foot'] },
+  { name: 'AREAUSE', args: [square, 640, 950, 4, 10, 'any way', 'one foot'] },
+  { name: 'FIRSTWASTE', args: [square, 4, 'one way'] },
+  { name: 'PLACEMENTS', args: [square, 640, 950, 4, 10, 15, 'both feet'] },
+  { name: 'PIECESPERSHEET', args: [square, 1000, 1200, 3, 10, 'end for end', 'both feet'] },
+  { name: 'AREAUSE', args: [square, 1000, 1200, 3, 10, 'any way', 'both feet'] },
+  { name: 'FIRSTWASTE', args: [square, 3, 'one way'] },
+  { name: 'PLACEMENTS', args: [square, 600, 400, 3, 10, 5, 'one foot'] },
+  { name: 'PIECES', args: plan },
+  { name: 'CUTTING', args: plan },
+  { name: 'ORDER', args: plan },
+  { name: 'COST', args: plan },
+  { name: 'CHECKS', args: plan },
+  { name: 'ROUNDS', args: plan },
+  { name: 'TICKET', args: ['Sorrel', ...plan, 38] },
+];

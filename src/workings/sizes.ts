@@ -1,0 +1,141 @@
+import { convertSize } from '../core/sizes/convert';
+import { footLength } from '../core/sizes/foot-length';
+import { grade } from '../core/sizes/grade';
+import { lastLength } from '../core/sizes/last-length';
+import { pairs } from '../core/sizes/pairs';
+import { sizeRun } from '../core/sizes/size-run';
+import { SYSTEM_RULES, type SizeSystem } from '../core/sizes/systems';
+import { readSize, readSystem } from '../functions/arguments';
+import { isBlank, readNumber } from '../tables/cell';
+import { cells, givenOr, type WorkingOf } from './arguments';
+import { given, step } from './working';
+
+const RULES =
+  'EU = 1.5 · foot in cm + 2; UK = 3 · foot in inches − 23, and so on (Wikipedia, “Shoe size”); Mondopoint: ISO 9407:2019; Japan: JIS S 5037; China, Korea: common practice';
+
+/** A system as a straight line: foot = (size − zero) · step. */
+const rule = (system: SizeSystem, mark: string, argument: string) => {
+  const { step: length, zero } = SYSTEM_RULES[system];
+  return [
+    given(`a${mark}`, `${system}: length of one size`, length, 'mm', argument),
+    given(`z${mark}`, `${system}: the size at which a foot would have no length`, zero, undefined, argument),
+  ];
+};
+
+export const sizes: Readonly<Record<string, WorkingOf>> = {
+  SIZECONVERT: ([size, from, to, rounding]) => {
+    const s = readSize(size, 'size');
+    const [a, b] = [readSystem(from, 'from_system'), readSystem(to, 'to_system')];
+    const r = isBlank(rounding) ? 0 : readNumber(rounding, { least: 0, most: 50 }, { argument: 'rounding' });
+    const exact = step('x', `Size in ${b} for that foot`, 'f / a₂ + z₂', convertSize(s, a, b));
+    return {
+      given: [
+        given('s', 'Size to convert', s, undefined, 'size'),
+        ...rule(a, '₁', 'from_system'),
+        ...rule(b, '₂', 'to_system'),
+        ...(r > 0 ? [given('r', 'Step to round to', r, undefined, 'rounding')] : []),
+      ],
+      steps: [
+        step('f', 'Length of the foot that the size is for', '(s − z₁) · a₁', footLength(s, a), 'mm'),
+        exact,
+        ...(r > 0 ? [step('y', 'Rounded, halves up', '⌊x / r + 0.5⌋ · r', convertSize(s, a, b, r))] : []),
+      ],
+      source: RULES,
+    };
+  },
+  FOOTLENGTH: ([size, code]) => {
+    const [s, system] = [readSize(size, 'size'), readSystem(code, 'system')];
+    return {
+      given: [given('s', 'Size', s, undefined, 'size'), ...rule(system, '', 'system')],
+      steps: [step('f', 'Length of the foot', '(s − z) · a', footLength(s, system), 'mm')],
+      source: RULES,
+    };
+  },
+  LASTLENGTH: ([size, code, allowance]) => {
+    const [s, system] = [readSize(size, 'size'), readSystem(code, 'system')];
+    const own = isBlank(allowance)
+      ? undefined
+      : readNumber(allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' });
+    const v = own ?? SYSTEM_RULES[system].toeAllowance;
+    return {
+      given: [
+        given('s', 'Size', s, undefined, 'size'),
+        ...rule(system, '', 'system'),
+        givenOr('v', 'Last longer than foot by', v, 'mm', 'toe_allowance', allowance),
+      ],
+      steps: [
+        step('f', 'Length of the foot', '(s − z) · a', footLength(s, system), 'mm'),
+        step('L', 'Length of the last', 'f + v', lastLength(s, system, own), 'mm'),
+      ],
+      source: `${RULES}; usual allowance 10 to 20 mm, else what the system’s formulas by foot and by last imply`,
+    };
+  },
+  GRADE: ([value, from, to, perSize]) => {
+    const v = readNumber(value, {}, { argument: 'value' });
+    const [a, b] = [readSize(from, 'from_size'), readSize(to, 'to_size')];
+    const g = readNumber(perSize, { least: -1000, most: 1000 }, { argument: 'per_size' });
+    return {
+      given: [
+        given('v', 'Measure at the first size', v, undefined, 'value'),
+        given('a', 'Size that it is of', a, undefined, 'from_size'),
+        given('b', 'Size wanted', b, undefined, 'to_size'),
+        given('g', 'What one size adds', g, undefined, 'per_size'),
+      ],
+      steps: [step('w', 'Measure at the size wanted', 'v + (b − a) · g', grade(v, a, b, g))],
+      source:
+        'even grading, common practice; tread 1/12 in and seat 1/16 in per English size (The Manufacture of Boots and Shoes, 1902)',
+    };
+  },
+  SIZERUN: ([smallest, largest, every], { column }) => {
+    const [a, b] = [readSize(smallest, 'smallest'), readSize(largest, 'largest')];
+    const d = isBlank(every) ? 1 : readNumber(every, { above: 0, most: 100 }, { argument: 'step' });
+    const run = sizeRun(a, b, d);
+    return {
+      given: [
+        given('a', 'Smallest size', a, undefined, 'smallest'),
+        given(undefined, 'Largest size', b, undefined, 'largest'),
+        givenOr('d', 'From size to size', d, undefined, 'step', every),
+        given('k', 'Cells to the left of this one', column),
+      ],
+      steps: [step('s', `Size in this cell, of ${run.length}`, 'a + k · d', run[column] as number)],
+      source: 'derived',
+    };
+  },
+  PAIRS: ([total, curve], { row, column }) => {
+    const n = readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' });
+    const block = cells(curve).map((line) =>
+      line.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, { argument: 'size_curve' }))),
+    );
+    const weights = block.flat();
+    const at = block.slice(0, row).reduce((sum, line) => sum + line.length, 0) + column;
+    const split = pairs(n, weights);
+    const sum = weights.reduce((a, b) => a + b, 0);
+    const share = (n * (weights[at] as number)) / sum;
+    const whole = Math.floor(share + 1e-9);
+    const wholes = weights.reduce((all, one) => all + Math.floor((n * one) / sum + 1e-9), 0);
+    return {
+      given: [
+        given('N', 'Pairs in all', n, undefined, 'total'),
+        given('w', 'Weight of this size', weights[at] as number, undefined, {
+          argument: 'size_curve',
+          row: row + 1,
+          column: String(column + 1),
+        }),
+        given('W', 'Sum of all weights', sum, undefined, 'size_curve'),
+      ],
+      steps: [
+        step('x', 'Share of this size', 'N · w / W', share, 'pairs'),
+        step('l', 'Pairs left when each size has its whole share', undefined, n - wholes, 'pairs'),
+        step(
+          'u',
+          'One of them, if its remainder is among the largest; ties to the smaller size',
+          undefined,
+          (split[at] as number) - whole,
+          'pairs',
+        ),
+        step('p', 'Pairs of this size', '⌊x⌋ + u', split[at] as number, 'pairs'),
+      ],
+      source: 'method of the largest remainder',
+    };
+  },
+};

@@ -1,0 +1,47 @@
+import { lapSkive, skiveAngle, skiveWidth, turnedEdge } from '../core/build/skive';
+import { readAngle, readLength, readThickness } from '../functions/arguments';
+import { readNumber } from '../tables/cell';
+import type { WorkingOf } from './arguments';
+import { given, step } from './working';
+
+const TRIANGLE = 'derived: the bevel is a right triangle';
+
+const thicknessOf = (t: number) => given('t', 'Thickness of the piece', t, 'mm', 'thickness');
+const edgeOf = (e: number) => given('e', 'Thickness left at the edge', e, 'mm', 'edge_thickness');
+
+export const skives: Readonly<Record<string, WorkingOf>> = {
+  SKIVEWIDTH: ([thickness, edge, angle]) => {
+    const [t, e, a] = [readThickness(thickness), readLength(edge, 'edge_thickness'), readAngle(angle, 'angle')];
+    return {
+      given: [thicknessOf(t), edgeOf(e), given('α', 'Angle of the skive', a, '°', 'angle')],
+      steps: [step('w', 'Width of the skive', '(t − e) / tan(α)', skiveWidth(t, e, a), 'mm')],
+      source: TRIANGLE,
+    };
+  },
+  SKIVEANGLE: ([thickness, edge, width]) => {
+    const [t, e] = [readThickness(thickness), readLength(edge, 'edge_thickness')];
+    const w = readLength(width, 'width', { above: 0 });
+    return {
+      given: [thicknessOf(t), edgeOf(e), given('w', 'Width of the skive', w, 'mm', 'width')],
+      steps: [step('α', 'Angle of the skive', 'atan((t − e) / w)', skiveAngle(t, e, w), '°')],
+      source: TRIANGLE,
+    };
+  },
+  LAPSKIVE: ([thickness, edge, ratio]) => {
+    const [t, e] = [readThickness(thickness), readLength(edge, 'edge_thickness')];
+    const n = readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' });
+    return {
+      given: [thicknessOf(t), edgeOf(e), given('n', 'Width for each mm taken off', n, undefined, 'ratio')],
+      steps: [step('w', 'Width of the skive', 'n · (t − e)', lapSkive(t, e, n), 'mm')],
+      source: 'derived; laps of 1 : 4 to 1 : 8 are common practice',
+    };
+  },
+  TURNEDEDGE: ([thickness, fold]) => {
+    const [t, f] = [readThickness(thickness), readLength(fold, 'fold', { above: 0 })];
+    return {
+      given: [thicknessOf(t), given('f', 'Width of the fold', f, 'mm', 'fold')],
+      steps: [step('w', 'Width to skive', '2 · f + t', turnedEdge(t, f), 'mm')],
+      source: 'common practice: the fold lies double, and turns over the thickness',
+    };
+  },
+};
