@@ -252,6 +252,7 @@ function wedge(args: readonly Cell[], row: number, column: number) {
   ];
   const layer = bent?.[row - 1];
   if (layer) {
+    const slope = (Math.acos(Math.min(1, layer.thickness / layer.upright)) * 180) / Math.PI;
     const skive = step(
       'w',
       'Skive: from where its under face meets the ground to its end',
@@ -284,13 +285,7 @@ function wedge(args: readonly Cell[], row: number, column: number) {
       ],
       [
         t,
-        step(
-          'θ',
-          'Slope of the last where it begins to taper',
-          undefined,
-          atLength(inSize.profile, layer.skiveFrom).slope,
-          '°',
-        ),
+        step('θ', 'Slope of the last where it begins to taper', undefined, slope, '°'),
         step('u', 'Its substance measured upright', 't / cos(θ)', layer.upright, 'mm'),
       ],
     ][column];

@@ -5,6 +5,7 @@ import { bends } from './bends';
 import { heights } from './heights';
 import { lasts } from './lasts';
 import { outlines } from './outlines';
+import { plan } from './plan';
 import { sheets } from './sheets';
 import { sizes } from './sizes';
 import { skives } from './skives';
@@ -16,6 +17,7 @@ const all: Readonly<Record<string, WorkingOf>> = {
   ...heights,
   ...lasts,
   ...outlines,
+  ...plan,
   ...sheets,
   ...sizes,
   ...skives,

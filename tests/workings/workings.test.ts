@@ -34,7 +34,7 @@ function assertFormulasHold({ given, steps }: Working, name: string): void {
   }
 }
 
-describe('the workings', () => {
+describe('the workings', { timeout: 120_000 }, () => {
   it('are known for every function', () => {
     expect([...worked].sort()).toEqual(metadata.map(({ name }) => name).sort());
   });

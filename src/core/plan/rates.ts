@@ -10,10 +10,15 @@ export class Rates {
    * @param scopes codes and words that a row may hold for, the most particular first
    */
   one(unit: RateUnit, scopes: readonly string[]): number | undefined {
+    return this.row(unit, scopes)?.value;
+  }
+
+  /** The row that `one` takes its value from. */
+  row(unit: RateUnit, scopes: readonly string[]): Rate | undefined {
     const rows = this.rates.filter((rate) => rate.unit === unit);
     for (const scope of [...scopes, undefined]) {
       const found = rows.find((rate) => sameScope(rate.scope, scope));
-      if (found) return found.value;
+      if (found) return found;
     }
     return undefined;
   }

@@ -1,0 +1,56 @@
+import { isBlank, readNumber, readText } from '../tables/cell';
+import {
+  checksTable,
+  costTable,
+  cuttingTable,
+  orderTable,
+  piecesTable,
+  roundsTable,
+  ticketTable,
+} from '../tables/results';
+import { sizeWriter } from '../tables/sizes-in-words';
+import type { WorkingOf } from './arguments';
+import { checkColumns } from './plan/checks';
+import { cellWorking, contextOf } from './plan/context';
+import { costColumns } from './plan/cost';
+import { cuttingColumns } from './plan/cutting';
+import { orderColumns } from './plan/order';
+import { roundColumns } from './plan/rounds';
+import { pieceColumns, ticketColumns } from './plan/ticket';
+
+/** The functions that plan: each cell of their tables, with the inputs that its figure comes from. */
+export const plan: Readonly<Record<string, WorkingOf>> = {
+  PIECES: (args, at) => {
+    const context = contextOf(args);
+    const table = piecesTable(sizeWriter(context.plan.runs.styles));
+    return cellWorking(table, context.plan.pieces, pieceColumns, context, at);
+  },
+  CUTTING: (args, at) => {
+    const context = contextOf(args);
+    return cellWorking(cuttingTable, context.plan.cutting.stocks, cuttingColumns, context, at);
+  },
+  ORDER: (args, at) => {
+    const context = contextOf(args);
+    return cellWorking(orderTable, context.plan.orders, orderColumns, context, at);
+  },
+  COST: (args, at) => {
+    const context = contextOf(args);
+    return cellWorking(costTable, context.plan.costs, costColumns, context, at);
+  },
+  CHECKS: (args, at) => {
+    const context = contextOf(args);
+    return cellWorking(checksTable, context.plan.checks, checkColumns, context, at);
+  },
+  ROUNDS: (args, at) => {
+    const context = contextOf(args);
+    return cellWorking(roundsTable, context.plan.rounds, roundColumns, context, at);
+  },
+  TICKET: ([style, ...rest], at) => {
+    const context = contextOf(rest.slice(0, 7));
+    const size = rest[7];
+    const one =
+      isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
+    const steps = context.plan.ticket(readText(style, { argument: 'style' }), one);
+    return cellWorking(ticketTable(sizeWriter(context.plan.runs.styles)), steps, ticketColumns, context, at);
+  },
+};

@@ -1,0 +1,141 @@
+import type { PairageRow, Rate } from '../../core/plan/inputs';
+import type { Plan } from '../../core/plan/plan';
+import { soundPlan } from '../../functions/plan-arguments';
+import { type Cell, type Cells, isBlank } from '../../tables/cell';
+import { INPUT_TABLES } from '../../tables/plan-input';
+import { headingOf, MONEY, type ResultTable } from '../../tables/result';
+import type { Columns } from '../../tables/schema';
+import { cells } from '../arguments';
+import { type At, given, type Given, type Step, step, told, type Working } from '../working';
+
+/** The plan that a plan function answers from, with its tables as they were given. */
+export interface Context {
+  readonly plan: Plan;
+  readonly money: string;
+  readonly tables: Readonly<Record<keyof typeof INPUT_TABLES, Cells>>;
+}
+
+/** What a column's figure is worked out from; its value is the cell's own. */
+export interface ColumnWorking {
+  readonly given?: readonly Given[];
+  readonly steps?: readonly Step[];
+  readonly symbol?: string;
+  readonly what: string;
+  readonly formula?: string | undefined;
+  readonly source?: string;
+}
+
+/** How each column of a table of results is worked out, by its heading and unit in one line. */
+export type ColumnWorkings<T> = Readonly<Record<string, (line: T, context: Context) => ColumnWorking>>;
+
+export const DERIVED = 'derived: it follows from the tables';
+
+/** @param args of the plan functions, in their order */
+export function contextOf(args: readonly Cell[]): Context {
+  const [pairage, styles, lasts, stock, rates, outlines, layouts] = args;
+  const optional = (cell: Cell) => (isBlank(cell) ? null : cells(cell));
+  const { plan, money } = soundPlan([
+    cells(pairage),
+    cells(styles),
+    cells(lasts),
+    cells(stock),
+    cells(rates),
+    optional(outlines),
+    optional(layouts),
+  ]);
+  const tables = { pairage, styles, lasts, stock, rates, outlines, layouts };
+  return {
+    plan,
+    money,
+    tables: Object.fromEntries(Object.entries(tables).map(([name, cell]) => [name, cells(cell)])) as Context['tables'],
+  };
+}
+
+/** The working of one cell of a table of results. */
+export function cellWorking<T>(
+  table: ResultTable<T>,
+  lines: readonly T[],
+  workings: ColumnWorkings<T>,
+  context: Context,
+  { row, column: at }: At,
+): Working | undefined {
+  const column = table.columns[at];
+  if (!column || row === 0) return undefined;
+  const unit = column.unit?.replace(MONEY, context.money || 'money').trim();
+  const line = lines[row - 1];
+  if (line === undefined) {
+    const sum = row - 1 === lines.length ? column.total?.(lines) : undefined;
+    if (typeof sum !== 'number') return undefined;
+    return { given: [], steps: [told('Sum of the column above', sum, unit)], source: DERIVED };
+  }
+  const value = column.cell(line);
+  const found = workings[keyOf(column)]?.(line, context);
+  if (value === undefined || value === '' || !found) return undefined;
+  const { given: from = [], steps = [], symbol, what, formula, source = DERIVED } = found;
+  return { given: distinct(from), steps: [...steps, step(symbol, what, formula, value, unit)], source };
+}
+
+/** Heading and unit of a result's column in one line; the money's sign stands in for its name. */
+export function keyOf(column: { readonly heading: string; readonly unit?: string }): string {
+  return headingOf(column, MONEY).replace(/\s+/g, ' ');
+}
+
+function distinct(list: readonly Given[]): readonly Given[] {
+  const seen = new Set<string>();
+  return list.filter(({ from, symbol }) => {
+    if (!from || symbol) return true;
+    const key = JSON.stringify(from);
+    return !seen.has(key) && seen.add(key);
+  });
+}
+
+/** A cell of an input table, with what its heading means. */
+export function cell(
+  { tables }: Context,
+  table: keyof typeof INPUT_TABLES,
+  row: number,
+  name: string,
+  symbol?: string,
+  value?: number | string,
+): Given {
+  const column = (INPUT_TABLES[table].columns as Columns)[name];
+  if (!column) throw new Error(`${table} has no column ${name}.`);
+  const block = tables[table];
+  const at = (block[0] ?? []).findIndex(
+    (one) => String(one).split('\n')[0]?.trim().toLowerCase() === column.heading.toLowerCase(),
+  );
+  const raw = at < 0 ? undefined : block[row]?.[at];
+  const fallback = column.fallback;
+  const stands = value ?? (isBlank(raw) ? fallback : raw);
+  const shown = typeof stands === 'number' || typeof stands === 'string' ? stands : 'blank';
+  const words =
+    isBlank(raw) && value === undefined && fallback !== undefined ? `${column.heading}, blank: usual` : column.heading;
+  const unit = typeof shown === 'number' ? column.unit : undefined;
+  return given(symbol, words, shown, unit, { argument: table, row, column: column.heading });
+}
+
+/** A row of Costs and times. */
+export function rate(row: Rate | undefined, symbol?: string): readonly Given[] {
+  if (!row) return [];
+  const scope = row.scope === undefined ? '' : ` for ${row.scope}`;
+  return [
+    given(symbol, `${row.item}${scope}`, row.value, row.unit, { argument: 'rates', row: row.row, column: 'Value' }),
+  ];
+}
+
+/** The pairs of a size as the rows of Pairage have them. */
+export function pairsOf(context: Context, style: string, size?: number, symbol?: string): readonly Given[] {
+  const rows = context.plan.input.pairage.filter((row) => row.style.toLowerCase() === style.toLowerCase());
+  const all = rows.flatMap((row: PairageRow) =>
+    [...row.pairs]
+      .filter(([one, pairs]) => pairs > 0 && (size === undefined || one === size))
+      .map(([one, pairs]) =>
+        given(undefined, `Pairs of ${style} in ${one}`, pairs, undefined, {
+          argument: 'pairage',
+          row: row.row,
+          column: String(one),
+        }),
+      ),
+  );
+  return symbol !== undefined && all.length === 1 ? [{ ...(all[0] as Given), symbol }] : all;
+}

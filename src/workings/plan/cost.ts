@@ -1,0 +1,215 @@
+import { adhesive, scopesOf } from '../../core/plan/adhesive';
+import { fold } from '../../core/plan/codes';
+import type { CostLine } from '../../core/plan/cost';
+import { makeOrBuy } from '../../core/plan/make-or-buy';
+import { Rates } from '../../core/plan/rates';
+import type { RateUnit } from '../../core/plan/inputs';
+import type { SizeRun } from '../../core/plan/runs';
+import { work } from '../../core/plan/work';
+import { below } from '../heights';
+import { given, type Given, step, type Step } from '../working';
+import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
+import { stockRow } from './layer-columns';
+
+const ratesOf = ({ plan }: Context) => new Rates(plan.input.rates);
+
+/** Rows of Costs and times that hold for a style's layers. */
+function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]): readonly Given[] {
+  const rates = ratesOf(context);
+  const scopes = run.sizes.flatMap(({ bottom }) => bottom.layers.map((layer) => scopesOf(run.style.code, layer)));
+  const found = new Set(
+    [...scopes, [run.style.code]].flatMap((scope) => units.flatMap((unit) => rates.items(unit, scope))),
+  );
+  return [...found].flatMap((row) => rate(row));
+}
+
+/** A figure of each size, weighed by its pairs. */
+function averaged(
+  { run }: CostLine,
+  unit: string,
+  of: (size: SizeRun) => number,
+): { readonly given: readonly Given[]; readonly steps: readonly Step[]; readonly formula: string } {
+  const from = run.sizes.map(({ size, system, pairs }, i) =>
+    given(`p${below(i + 1)}`, `Pairs in ${system} ${size}`, pairs),
+  );
+  const steps = run.sizes.map((one, i) =>
+    step(`v${below(i + 1)}`, `A pair in ${one.system} ${one.size}`, undefined, of(one), unit),
+  );
+  const sum = run.sizes.map((_, i) => `p${below(i + 1)} · v${below(i + 1)}`).join(' + ');
+  return {
+    given: [...from, given('P', 'Pairs of the style', run.pairs)],
+    steps,
+    formula: `(${sum}) / P`,
+  };
+}
+
+const before = (symbol: string, what: string, value: number, unit?: string) =>
+  step(symbol, what, undefined, value, unit);
+
+export const costColumns: ColumnWorkings<CostLine> = {
+  Style: ({ run }, context) => ({
+    given: [cell(context, 'styles', run.style.row, 'code')],
+    what: 'The style, as in Styles',
+  }),
+  Last: ({ run }, context) => ({
+    given: [cell(context, 'styles', run.style.row, 'last')],
+    what: 'Its last, as in Styles',
+  }),
+  'Pairs number': ({ run }, context) => ({
+    given: pairsOf(context, run.style.code),
+    what: 'Sum of its pairs in Pairage',
+  }),
+  'Stock ¤ a pair': ({ run }, context) => {
+    const { pieces, orders } = context.plan;
+    const shares = orders.flatMap(({ cutting, sheetPrice, need }) => {
+      const own = pieces
+        .filter((line) => line.run === run && fold(line.layer.stock) === fold(cutting.stock.code))
+        .reduce((sum, line) => sum + line.area * line.count, 0);
+      return own === 0 || sheetPrice === undefined
+        ? []
+        : [{ cutting, money: (sheetPrice * need * own) / cutting.net, own }];
+    });
+    const steps = shares.map(({ cutting, money, own }, i) =>
+      step(
+        `m${below(i + 1)}`,
+        `${cutting.stock.code}: all its sheets’ price, of which the style has ${((100 * own) / cutting.net).toFixed(1)} % by net area`,
+        undefined,
+        money,
+      ),
+    );
+    return {
+      given: [
+        given('P', 'Pairs of the style', run.pairs),
+        ...shares.map(({ cutting }) => cell(context, 'stock', stockRow(context, cutting.stock.code), 'price')),
+      ],
+      steps,
+      symbol: 'S',
+      what: 'Stock of a pair',
+      formula: steps.length > 0 ? `(${steps.map(({ symbol }) => symbol).join(' + ')}) / P` : undefined,
+      source: 'sheets needed are shared by net area; sheets without a price count nothing',
+    };
+  },
+  'Glue ml a pair': (line, context) => {
+    const { given: from, ...rest } = averaged(
+      line,
+      'ml',
+      ({ bottom }) => adhesive(bottom, line.run.style.code, ratesOf(context)) ?? 0,
+    );
+    return {
+      given: [...from, ...rows(line, context, 'm² a litre', 'coats')],
+      ...rest,
+      symbol: 'V',
+      what: 'Adhesive of a pair, on the average of the sizes',
+      source: 'both faces of every joint × coats / coverage (common practice)',
+    };
+  },
+  'Glue ¤ a pair': (line, context) => {
+    const row = ratesOf(context).row('money a litre', [line.run.style.code]);
+    return {
+      given: rate(row, 'r'),
+      steps: [before('V', 'Adhesive of a pair', line.adhesive ?? 0, 'ml')],
+      symbol: 'g',
+      what: row ? 'Its price' : 'No price of adhesive is given',
+      formula: row && 'V / 1000 · r',
+    };
+  },
+  'Sundries ¤ a pair': (line, context) => {
+    const items = ratesOf(context).items('money a pair', [line.run.style.code]);
+    return {
+      given: items.flatMap((item, i) => rate(item, `u${below(i + 1)}`)),
+      symbol: 'U',
+      what: 'What is counted by the pair, added up',
+      formula: items.length > 0 ? items.map((_, i) => `u${below(i + 1)}`).join(' + ') : undefined,
+    };
+  },
+  'Work min a pair': (line, context) => {
+    const { given: from, ...rest } = averaged(line, 'min', ({ bottom }) =>
+      work(bottom, line.run.style.code, ratesOf(context)),
+    );
+    return {
+      given: [
+        ...from,
+        ...rows(line, context, 'minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'),
+      ],
+      ...rest,
+      symbol: 'T',
+      what: 'Minutes of a pair, on the average of the sizes: pieces, skives and joints of both feet, and what is counted by the pair',
+    };
+  },
+  'Work ¤ a pair': (line, context) => {
+    const row = ratesOf(context).row('money an hour', [line.run.style.code]);
+    return {
+      given: rate(row, 'r'),
+      steps: [before('T', 'Minutes of a pair', line.minutes, 'min')],
+      symbol: 'w',
+      what: row ? 'What they cost' : 'No rate of work is given',
+      formula: row && 'T / 60 · r',
+    };
+  },
+  'Spoilage ¤ a pair': (line, context) => {
+    const row = ratesOf(context).row('share spoiled', [line.run.style.code]);
+    return {
+      given: rate(row, 'f'),
+      steps: [before('S', 'Stock of a pair', line.stock), before('g', 'Adhesive of a pair', line.glue)],
+      symbol: 'q',
+      what: row ? 'Spoiled, of stock and adhesive' : 'No share spoiled is given',
+      formula: row && '(S + g) · f',
+    };
+  },
+  'Weight g a pair': (line, context) => {
+    const { run } = line;
+    const density = new Map(context.plan.input.stock.map((stock) => [fold(stock.code), stock]));
+    const codes = [...new Set(run.sizes.flatMap(({ bottom }) => bottom.layers.map(({ stock }) => fold(stock))))];
+    return {
+      given: [
+        given(undefined, 'Pairs of the style', run.pairs),
+        ...codes.flatMap((code) => {
+          const stock = density.get(code);
+          return stock
+            ? [{ ...cell(context, 'stock', stock.row, 'density'), meaning: `Density of ${stock.code}` }]
+            : [];
+        }),
+      ],
+      what: 'Volume of each piece × its density, two feet, on the average of the sizes',
+      source: 'derived: area × thickness, less the skived wedge',
+    };
+  },
+  'Cost ¤ a pair': ({ stock, glue, sundries, work: labour, spoilage }) => ({
+    steps: [
+      before('S', 'Stock', stock),
+      before('g', 'Adhesive', glue),
+      before('U', 'Sundries', sundries),
+      before('w', 'Work', labour),
+      before('q', 'Spoilage', spoilage),
+    ],
+    symbol: 'C',
+    what: 'Cost of a pair',
+    formula: 'S + g + U + w + q',
+  }),
+  'The run ¤': ({ pair, run }, context) => ({
+    given: pairsOf(context, run.style.code),
+    steps: [before('C', 'Cost of a pair', pair), before('P', 'Pairs of the style', run.pairs)],
+    symbol: 'R',
+    what: 'Cost of the run',
+    formula: 'C · P',
+  }),
+  'Bought ¤ a pair': (line, context) => {
+    const { style, sizes, pairs } = line.run;
+    const styles = (name: string, symbol: string, value: number) =>
+      cell(context, 'styles', style.row, name, symbol, value);
+    return {
+      given: [
+        styles('boughtPrice', 'b', style.boughtPrice ?? 0),
+        styles('boughtTooling', 't', style.boughtTooling),
+        styles('boughtMinimum', 'k', style.boughtMinimum),
+        given('n', 'Sizes', sizes.length),
+        given('P', 'Pairs of the style', pairs),
+      ],
+      steps: [step('c', 'Cost of a built pair, to compare', undefined, makeOrBuy(line)?.make ?? line.pair)],
+      symbol: 'B',
+      what: 'A bought pair, with its share of tooling and of pairs that are left over',
+      formula: '(t · n + b · max(P, k)) / P',
+      source: 'common practice: a bought unit fits one last in one size',
+    };
+  },
+};

@@ -1,0 +1,112 @@
+import { letOutArea } from '../../core/geometry/let-out-area';
+import { sheetArea } from '../../core/build/stock';
+import type { StockCutting } from '../../core/plan/cutting';
+import { below } from '../heights';
+import { type Given, step, type Step } from '../working';
+import { cell, type ColumnWorkings, type Context, pairsOf } from './context';
+
+const net = ({ net: area }: StockCutting) => step('N', 'Net area of all pieces', undefined, area, 'mm²');
+const sheet = ({ stock }: StockCutting) =>
+  step(
+    'A',
+    stock.natural ? 'Area of a sheet, by its traced outline' : 'Area of a sheet',
+    undefined,
+    sheetArea(stock),
+    'mm²',
+  );
+const sheets = ({ layout, source }: StockCutting) =>
+  step(
+    'n',
+    source === 'rows' ? 'Sheets, pieces laid in quick rows' : 'Sheets of the layout that the search wrote down',
+    undefined,
+    layout.length,
+  );
+const ground = (one: StockCutting) =>
+  step('G', 'Area of the boxes about the pieces of each sheet', undefined, one.net / (1 - one.firstWaste), 'mm²');
+
+function format(context: Context, { stock }: StockCutting): readonly Given[] {
+  const names = ['width', 'length', 'knifeRoom', 'edgeTrim', 'lies', 'usableShare'] as const;
+  return names.map((name) => cell(context, 'stock', stock.row, name));
+}
+
+/** Pieces of each style that are cut from a stock, one symbol a style. */
+function byStyle({ lines }: StockCutting): { readonly steps: readonly Step[]; readonly sum: string } {
+  const counts = new Map<string, number>();
+  for (const { run, count } of lines) counts.set(run.style.code, (counts.get(run.style.code) ?? 0) + count);
+  const steps = [...counts].map(([style, count], i) =>
+    step(`p${below(i + 1)}`, `Pieces of ${style}: two for each pair and piece`, undefined, count),
+  );
+  return { steps, sum: steps.map(({ symbol }) => symbol).join(' + ') };
+}
+
+export const cuttingColumns: ColumnWorkings<StockCutting> = {
+  Stock: ({ stock }, context) => ({
+    given: [cell(context, 'stock', stock.row, 'code')],
+    what: 'The sheet, as in Bottom stock',
+  }),
+  'Thick mm': ({ stock }, context) => ({
+    given: (['nominal', 'measured', 'faceLoss'] as const).map((name) => cell(context, 'stock', stock.row, name)),
+    what: 'As measured, else as sold, less what its faces lose',
+  }),
+  'Pieces number': (one, context) => {
+    const { steps, sum } = byStyle(one);
+    const styles = [...new Set(one.lines.map(({ run }) => run.style.code))];
+    return {
+      given: styles.flatMap((style) => pairsOf(context, style)),
+      steps,
+      what: 'All pieces from this sheet',
+      formula: sum,
+    };
+  },
+  Sheets: (one, context) => ({
+    given: format(context, one),
+    steps: [net(one), sheet(one), step('m', 'No fewer sheets could do', undefined, one.least)],
+    what:
+      one.source === 'rows'
+        ? 'Sheets that the quick rows take, each piece checked'
+        : 'Sheets of the layout in Layouts, each piece checked anew',
+    source: 'rows of pieces of all sizes (derived); the search’s layout where Layouts holds one',
+  }),
+  'Least possible': (one, context) => {
+    const { pieces, format: room, stock } = one;
+    const needed = pieces.reduce((sum, { ring, count }) => sum + letOutArea(ring, room.knifeRoom / 2) * count, 0);
+    return {
+      given: format(context, one),
+      steps: [
+        ...(stock.natural
+          ? []
+          : [step('P', 'Area of all pieces, let out by half the knife room', undefined, needed, 'mm²')]),
+      ],
+      what: 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',
+      source: 'derived: pieces cannot lie closer than without any gap',
+    };
+  },
+  'Area use %': (one, context) => ({
+    given: format(context, one),
+    steps: [net(one), sheet(one), sheets(one)],
+    symbol: 'u',
+    what: 'Net area of the pieces over the area of the sheets',
+    formula: '100 · N / (n · A)',
+  }),
+  'First waste %': (one, context) => ({
+    given: format(context, one),
+    steps: [net(one), ground(one)],
+    symbol: 'w',
+    what: 'Lost between the pieces',
+    formula: '100 · (1 − N / G)',
+  }),
+  'Second waste %': (one, context) => ({
+    given: format(context, one),
+    steps: [ground(one), sheet(one), sheets(one)],
+    symbol: 'v',
+    what: 'Lost outside of the ground that the pieces take up',
+    formula: '100 · (1 − G / (n · A))',
+  }),
+  'Laid by': ({ rows, layout }) => ({
+    steps: [
+      step('r', 'Sheets by quick rows', undefined, rows),
+      step('n', 'Sheets of the layout used', undefined, layout.length),
+    ],
+    what: 'The search’s layout where it is written in Layouts, holds and takes no more sheets',
+  }),
+};

@@ -1,0 +1,174 @@
+import { HEADINGS, type Layer } from '../../core/build/layer';
+import { fold } from '../../core/plan/codes';
+import type { SizeRun, StyleRun } from '../../core/plan/runs';
+import { PART_WORDS } from '../../tables/words';
+import { given, type Given, step } from '../working';
+import { cell, type ColumnWorkings, type Context, pairsOf } from './context';
+
+/** What pieces and steps of a ticket have in common. */
+export interface LayerLine {
+  readonly run: StyleRun;
+  readonly sizeRun: SizeRun;
+  readonly layer: Layer;
+}
+
+/** Name of the column of Styles that names the stock of a part. */
+const STYLE_COLUMNS = {
+  insole: 'insole',
+  welt: 'welt',
+  midsole: 'midsole',
+  sole: 'sole',
+  lift: 'lifts',
+  platform: 'platform',
+  outsole: 'outsole',
+  topPiece: 'topPiece',
+  cover: 'cover',
+} as const;
+
+const stockNamed = (context: Context, { run, layer }: LayerLine): Given =>
+  cell(context, 'styles', run.style.row, STYLE_COLUMNS[layer.part]);
+
+export function stockRow({ plan }: Context, code: string): number {
+  return plan.input.stock.find((one) => fold(one.code) === fold(code))?.row ?? 1;
+}
+
+/** The measures of a last that shape a piece, and what a style adds to its edge. */
+function shapeGiven(context: Context, { run, sizeRun }: LayerLine): readonly Given[] {
+  const { row } = run.last;
+  return [
+    given(undefined, 'Size', sizeRun.size),
+    ...(['length', 'heelHeight', 'tread', 'waist', 'seat'] as const).map((name) => cell(context, 'lasts', row, name)),
+    ...(['lastedSubstance', 'projection', 'roughEdge', 'edgeLeft'] as const).map((name) =>
+      cell(context, 'styles', run.style.row, name),
+    ),
+  ];
+}
+
+/** Columns that Pieces and Ticket share. */
+export const layerColumns: ColumnWorkings<LayerLine> = {
+  Size: ({ run, sizeRun }, context) => ({
+    given: pairsOf(context, run.style.code, sizeRun.size),
+    what: 'The size that the pairs stand under in Pairage',
+  }),
+  'No.': () => ({
+    what: 'Number of the piece on ticket and pictures, from the last downward, welt and cover at the end',
+  }),
+  Piece: (line, context) => ({
+    given: [stockNamed(context, line)],
+    what: 'What the piece is, by the column of Styles that names its stock',
+  }),
+  Stock: (line, context) => ({
+    given: [stockNamed(context, line)],
+    what: `Stock named under ${HEADINGS[line.layer.part]}`,
+  }),
+  'Thick mm': (line, context) => {
+    const { layer } = line;
+    const row = stockRow(context, layer.stock);
+    const stock = context.plan.input.stock.find((one) => one.row === row);
+    const own = stock?.thickness ?? layer.thickness;
+    const less = own - layer.thickness;
+    return {
+      given: [
+        ...(['nominal', 'measured', 'faceLoss'] as const).map((name) => cell(context, 'stock', row, name)),
+        stockNamed(context, line),
+      ],
+      steps: [
+        step('t', 'As measured, else as sold, less what its faces lose', undefined, own, 'mm'),
+        ...(Math.abs(less) > 1e-9
+          ? [step('r', 'Rasped off, so that the height comes out', undefined, less, 'mm')]
+          : []),
+      ],
+      what: 'Thickness that it is built in with',
+      formula: Math.abs(less) > 1e-9 ? 't − r' : 't',
+    };
+  },
+  'Length mm': (line, context) => ({
+    given: shapeGiven(context, line),
+    steps: line.layer.lift
+      ? [
+          step('a', 'Lower face over the ground face of the lifts', undefined, line.layer.lift.lower, 'mm'),
+          step(
+            'f',
+            'It ends there along the ground, where the bottom stands at its lower face and the edge that is left',
+            undefined,
+            line.layer.lift.front,
+            'mm',
+          ),
+        ]
+      : [],
+    what: line.layer.lift
+      ? 'Length of the box about its outline: to its end, with what is let out at the back and a slanting front'
+      : line.layer.follows
+        ? 'Length of the box about its outline, let out from the last, along the bottom'
+        : 'Length of the box about its outline, let out from the last, along the ground',
+    source: 'derived: last outline + lasted substance + projection − cover + rough edge',
+  }),
+  'Width mm': (line, context) => ({
+    given: shapeGiven(context, line),
+    what: 'Width of the box about its outline',
+    source: 'derived: last outline + lasted substance + projection − cover + rough edge',
+  }),
+  'Skive mm': (line, context) => skived(line, context, 'width'),
+  'Angle °': (line, context) => skived(line, context, 'angle'),
+  'Edge left mm': ({ run, layer }, context) => ({
+    given: [cell(context, 'styles', run.style.row, layer.skive?.at === 'edge' ? 'soleEdge' : 'edgeLeft')],
+    what:
+      layer.skive?.at === 'edge'
+        ? 'Left at the bevelled edge, as Styles has it'
+        : 'Left at the skived front: what Styles asks for, more where the front stops earlier',
+  }),
+};
+
+function skived({ run, layer }: LayerLine, context: Context, wanted: 'width' | 'angle') {
+  const { skive, thickness, lift } = layer;
+  const styles = run.style.row;
+  const own = lift ? lift.upper - lift.lower : thickness;
+  const rasped = Math.abs(own - thickness) > 1e-9;
+  const t = step(
+    't',
+    rasped ? 'Thickness that is left of it when the height is rasped' : 'Thickness of the piece',
+    undefined,
+    own,
+    'mm',
+  );
+  const e = step('e', 'Thickness left at its edge', undefined, skive?.edge ?? 0, 'mm');
+  if (skive?.at === 'edge') {
+    const α = cell(context, 'styles', styles, 'soleBevel', 'α');
+    return {
+      given: [{ ...α, unit: '°' }, cell(context, 'styles', styles, 'soleEdge')],
+      steps: wanted === 'width' ? [t, e] : [],
+      ...(wanted === 'width'
+        ? { symbol: 'w', what: 'Width of the bevel', formula: '(t − e) / tan(α)' }
+        : { what: 'Angle of the bevel, as Styles has it', formula: 'α' }),
+    };
+  }
+  const from = [cell(context, 'styles', styles, 'edgeLeft'), cell(context, 'lasts', run.last.row, 'heelHeight')];
+  const width = step('w', 'Width of the skive', lift ? 'f − b' : undefined, skive?.width ?? 0, 'mm');
+  const ends = lift
+    ? [
+        step(
+          'f',
+          'The lift ends there along the ground, where the bottom stands at its lower face and that edge',
+          undefined,
+          lift.front,
+          'mm',
+        ),
+        step('b', 'Its upper face meets the bottom there', undefined, lift.skiveFrom, 'mm'),
+      ]
+    : [];
+  if (wanted === 'width') {
+    return { given: from, steps: ends, symbol: 'w', what: width.what, formula: width.formula };
+  }
+  return {
+    given: from,
+    steps: [t, e, ...ends, width],
+    symbol: 'α',
+    what: 'Angle of the skive',
+    formula: 'atan((t − e) / w)',
+  };
+}
+
+/** A part's name and number, for steps that list several. */
+export function partName({ part, item }: Layer): string {
+  return `${PART_WORDS[part]} ${item}`;
+}

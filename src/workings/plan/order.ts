@@ -1,0 +1,89 @@
+import { sheetArea } from '../../core/build/stock';
+import type { OrderLine } from '../../core/plan/order';
+import { convertUnit } from '../../core/units';
+import { step } from '../working';
+import { cell, type ColumnWorkings, type Context } from './context';
+import { cuttingColumns } from './cutting';
+
+const ofCutting =
+  (key: string): ColumnWorkings<OrderLine>[string] =>
+  ({ cutting }, context) =>
+    cuttingColumns[key]!(cutting, context);
+
+const stock = (context: Context, { cutting }: OrderLine, name: string, symbol?: string, value?: number) =>
+  cell(context, 'stock', cutting.stock.row, name, symbol, value);
+
+export const orderColumns: ColumnWorkings<OrderLine> = {
+  Stock: ofCutting('Stock'),
+  For: ({ uses }, context) => ({
+    given: [...new Set(uses.map(({ style }) => style))].flatMap((style) => {
+      const row = context.plan.runs.styles.find((one) => one.style.code === style)?.style.row;
+      return row === undefined ? [] : [cell(context, 'styles', row, 'code')];
+    }),
+    what: 'Styles and parts whose stock this is, as in Styles',
+  }),
+  'Thick mm': ofCutting('Thick mm'),
+  'Pieces number': ofCutting('Pieces number'),
+  'Area use %': ofCutting('Area use %'),
+  'Least possible': ofCutting('Least possible'),
+  Need: ofCutting('Sheets'),
+  'On hand': (line, context) => ({
+    given: [stock(context, line, 'onHand')],
+    what: 'Sheets on the shelf, as in Bottom stock',
+  }),
+  Buy: (line, context) => {
+    const { onHand, minimum, pack } = line.cutting.stock;
+    const lack = Math.max(0, line.need - onHand);
+    return {
+      given: [
+        stock(context, line, 'onHand', 'h', onHand),
+        stock(context, line, 'minimum', 'm', minimum),
+        stock(context, line, 'pack', 'k', pack),
+      ],
+      steps: [step('n', 'Sheets needed', undefined, line.need), step('l', 'Sheets that lack', 'max(0, n − h)', lack)],
+      symbol: 'B',
+      what: lack === 0 ? 'Nothing to buy' : 'No fewer than are sold, in whole packs',
+      formula: lack === 0 ? 'l' : '⌈max(l, m) / k⌉ · k',
+    };
+  },
+  'Sold by': (line, context) => ({
+    given: [stock(context, line, 'soldBy')],
+    what: 'What the price is for, as in Bottom stock',
+  }),
+  'Price ¤ a sheet': (line, context) => {
+    const { soldBy, thickness, density = 0, price = 0 } = line.cutting.stock;
+    const area = sheetArea(line.cutting.stock);
+    const from = [stock(context, line, 'price', 'c', price), stock(context, line, 'soldBy')];
+    const size = [stock(context, line, 'width'), stock(context, line, 'length')];
+    const whole = step('A', 'Area of a sheet', undefined, area, 'mm²');
+    const symbol = 's';
+    if (soldBy === 'sheet') return { given: from, symbol, what: 'Price of a sheet, as in Bottom stock', formula: 'c' };
+    if (soldBy === 'kg') {
+      return {
+        given: [...from, ...size, stock(context, line, 'density', 'ρ', density)],
+        steps: [whole, step('t', 'Its thickness', undefined, thickness, 'mm')],
+        symbol,
+        what: 'Price of a sheet by its weight: a kg/m³ is a kg in 1,000,000,000 mm³',
+        formula: 'c · A · t · ρ / 1000000000',
+      };
+    }
+    const unit = soldBy === 'm²' ? 'm2' : 'ft2';
+    return {
+      given: [...from, ...size],
+      steps: [whole, step('a', `The same in ${soldBy}`, undefined, convertUnit(area, 'mm2', unit), soldBy)],
+      symbol,
+      what: 'Price of a sheet by its area',
+      formula: 'c · a',
+    };
+  },
+  'To pay ¤': (line, context) => ({
+    given: [stock(context, line, 'price')],
+    steps: [
+      step('s', 'Price of a sheet', undefined, line.sheetPrice ?? 0),
+      step('B', 'Sheets to buy', undefined, line.buy),
+    ],
+    symbol: 'z',
+    what: 'What they cost',
+    formula: 's · B',
+  }),
+};
