@@ -10,7 +10,7 @@ import { cells, givenOr, type WorkingOf } from './arguments';
 import { given, step, told } from './working';
 
 const ROWS =
-  'rows of the piece one way round and end for end, along and across, in one block or two (derived); checked piece by piece';
+  'rows of the piece one way round and end for end, hooked into each other, along and across, in one block, in two or in any sequence (derived); checked piece by piece';
 
 function inWords(way: Way): string {
   return {
@@ -23,8 +23,8 @@ function inWords(way: Way): string {
 
 /** What a sheet that is cut from one piece starts from, and the steps to the number of pieces. */
 function layout(args: readonly Cell[]) {
-  const [outline, width, length, knifeRoom, edgeTrim, lies] = args;
-  const laid = sheetOfOne(cells(outline), width, length, knifeRoom, edgeTrim, lies);
+  const [outline, width, length, knifeRoom, edgeTrim, lies, feet] = args;
+  const laid = sheetOfOne(cells(outline), width, length, knifeRoom, edgeTrim, lies, feet);
   const { ring, format, way, count, bound } = laid;
   const room = roomOn(format);
   return {
@@ -36,6 +36,14 @@ function layout(args: readonly Cell[]) {
       givenOr('k', 'Room between pieces', format.knifeRoom, 'mm', 'knife_room', knifeRoom),
       givenOr('e', 'Lost along each edge', format.edgeTrim, 'mm', 'edge_trim', edgeTrim),
       givenOr(undefined, 'The piece lies', inWords(way), undefined, 'lies', lies),
+      givenOr(
+        undefined,
+        'The sheet is cut for',
+        laid.feet === 'both' ? 'both feet' : 'one foot',
+        undefined,
+        'feet',
+        feet,
+      ),
     ],
     possible: [
       step(
@@ -102,16 +110,17 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
     const place = placements[row - 1];
     const start = { given: one.given, source: ROWS };
     if (place) {
-      const value = [row, place.x, place.y, place.turn][column] as number;
+      const value = [row, place.x, place.y, place.turn, place.piece === 0 ? 'L' : 'R'][column];
       const what = [
         'Number of the piece',
         'Its origin along the sheet',
         'Its origin across the sheet',
         'Turned counter-clockwise by',
+        'Left foot, or its mirror image for the right',
       ];
       return {
         ...start,
-        steps: [one.counted, told(what[column] as string, value, [undefined, 'mm', 'mm', '°'][column])],
+        steps: [one.counted, told(what[column] as string, value, [undefined, 'mm', 'mm', '°', undefined][column])],
       };
     }
     const label = ['Pieces', 'Most possible', 'Area use %'][row - 1 - placements.length];
