@@ -156,7 +156,10 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       return {
         check: 'Leather pairs, mm',
         wanted: check.wanted,
-        say: `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance`,
+        say:
+          check.pairs === 'anywhere'
+            ? `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance: choose it under Pairs in Bottom stock`
+            : `the ${PART_WORDS[check.part].toLowerCase()}s of a pair are laid ${check.pairs}; keep them within so much of one substance`,
       };
     case 'highBuild':
       return {

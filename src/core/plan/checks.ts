@@ -2,6 +2,7 @@ import { bendStrain, leastRadius } from '../build/bend';
 import type { Bottom } from '../build/bottom';
 import type { Layer, Part } from '../build/layer';
 import type { Material, Stock } from '../build/stock';
+import type { Pairs } from '../cutting/pairs';
 import type { Last } from '../last/last';
 import { atGround, type Profile } from '../last/profile';
 import { modelProfile } from '../last/model-profile';
@@ -50,7 +51,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'unusedPart'; readonly part: Part }
   | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
   | ({ readonly kind: 'highBuild' } & Measured)
-  | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part }
+  | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part; readonly pairs: Pairs }
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }
   | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
@@ -91,7 +92,7 @@ export function checks(checked: Checked): readonly Check[] {
       ...bendChecks(run, stocks),
       ...skiveChecks(run),
       ...groundChecks(run, stocks),
-      ...lastChecks(run, limits, finder),
+      ...lastChecks(run, limits, finder, stocks),
     ]),
     ...roundChecks(rounds),
     ...unreadRates(input).map(({ rate, why }): Check => ({
@@ -222,7 +223,12 @@ function groundChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, St
 /** A size whose last is so much longer or shorter than the base size's is most likely a slip: eight or nine sizes. */
 const FAR_FROM_BASE = 0.22;
 
-function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Finder): readonly Check[] {
+function lastChecks(
+  { style, last, sizes }: StyleRun,
+  limits: Limits,
+  finder: Finder,
+  stocks: ReadonlyMap<string, Stock>,
+): readonly Check[] {
   const subject = style.code;
   const profile = sizes[0]?.bottom.last.profile;
   if (!profile) return [];
@@ -267,7 +273,9 @@ function lastChecks({ style, last, sizes }: StyleRun, limits: Limits, finder: Fi
     ({ part, material }) => material === 'leather' && (part === 'sole' || part === 'outsole' || part === 'midsole'),
   );
   if (leather) {
-    list.push({ kind: 'leatherPairs', subject, verdict: 'look', wanted: limits.pairSubstance, part: leather.part });
+    const pairs = stocks.get(fold(leather.stock))?.pairs ?? 'anywhere';
+    const verdict = pairs === 'anywhere' ? 'look' : 'holds';
+    list.push({ kind: 'leatherPairs', subject, verdict, wanted: limits.pairSubstance, part: leather.part, pairs });
   }
   return list;
 }

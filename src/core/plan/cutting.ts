@@ -18,7 +18,7 @@ import { Problem } from '../problem';
 import { fold } from './codes';
 import type { LayoutRow } from './inputs';
 import { identity, Memo } from './memo';
-import { type PieceLine, pieceKey } from './pieces';
+import { FEET, type PieceLine, pieceKey } from './pieces';
 
 /** How the pieces of one stock lie on its sheets. */
 export interface StockCutting {
@@ -82,13 +82,18 @@ export function cutting(lines: readonly PieceLine[], stocks: readonly Stock[], g
         new Problem(
           error.code,
           { argument: 'stock', table: 'Bottom stock', row: stock.row, column: 'Stock' },
-          `${stock.code}: ${error.reason}`,
+          `${[stock.code, ...pieceNamed(error, own)].join(', ')}: ${error.reason}`,
         ),
       );
       return [];
     }
   });
   return { stocks: cut, problems };
+}
+
+/** The piece that a problem is about, if it is about one. */
+function pieceNamed({ place: { argument } }: Problem, lines: readonly PieceLine[]): readonly string[] {
+  return lines.some((line) => FEET.some((foot) => pieceKey(line, foot) === argument)) ? [argument] : [];
 }
 
 function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly LayoutRow[]): StockCutting {

@@ -2,7 +2,8 @@ import type { Layer } from '../build/layer';
 import { area } from '../geometry/area';
 import type { Runs, SizeRun, StyleRun } from './runs';
 
-export type Foot = 'L' | 'R';
+export const FEET = ['L', 'R'] as const;
+export type Foot = (typeof FEET)[number];
 
 /** One kind of piece of one style and size, both feet together. */
 export interface PieceLine {

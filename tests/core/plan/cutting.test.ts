@@ -1,0 +1,110 @@
+import { describe, expect, it } from 'vitest';
+import { order } from '../../../src/core/plan/order';
+import { Plan } from '../../../src/core/plan/plan';
+import { readPlan } from '../../../src/tables/plan-input';
+import { inputOf, type Named, planCells, RUBBER_4, USUAL_TABLES } from '../samples';
+
+const ring = (role: string, points: readonly (readonly [number, number])[], more: Named = {}): readonly Named[] =>
+  points.map(([x, y]) => ({ Code: 'Side 7', Role: role, x, y, ...more }));
+
+/** An invented side, 0.45 m² with its corner cut away, with a hole and a zone that is loose. */
+const SIDE: readonly Named[] = [
+  ...ring('sheet', [
+    [0, -100],
+    [1000, -100],
+    [1000, 200],
+    [800, 400],
+    [0, 400],
+  ]),
+  ...ring('hole', [
+    [450, 100],
+    [480, 100],
+    [480, 130],
+  ]),
+  ...ring(
+    'zone',
+    [
+      [0, 250],
+      [1000, 250],
+      [1000, 400],
+      [0, 400],
+    ],
+    { Ring: 2, Quality: 'B' },
+  ),
+];
+
+const withSide = (stock: Named = {}, style: Named = {}, outlines = SIDE) => ({
+  styles: [{ ...USUAL_TABLES.styles[0], ...style }],
+  stock: USUAL_TABLES.stock.map((one) =>
+    one.Stock === 'Rubber 4'
+      ? { ...RUBBER_4, Width: '', Length: '', Outline: 'side 7', Lies: 'end for end', ...stock }
+      : one,
+  ),
+  outlines,
+});
+
+const cut = (...args: Parameters<typeof withSide>) => {
+  const found = new Plan(inputOf(withSide(...args))).cutting.stocks.find(({ stock }) => stock.code === 'Rubber 4');
+  if (!found) throw new Error('Nothing is cut from it.');
+  return found;
+};
+
+const complaint = (...args: Parameters<typeof withSide>) => {
+  const { plan, problems } = readPlan(planCells(withSide(...args)));
+  if (problems[0]) return problems[0].message;
+  try {
+    return String(plan.cutting.stocks.length);
+  } catch (error) {
+    return (error as Error).message;
+  }
+};
+
+describe('cutting from a traced sheet', () => {
+  it('takes length, width and area from the outline, and prices it by its area', () => {
+    const cutting = cut({ Price: 10, 'Sold by': 'm²' });
+    expect([cutting.format.length, cutting.format.width]).toEqual([1000, 500]);
+    expect(cutting.areaUse).toBeCloseTo(cutting.net / (cutting.layout.length * 480_000), 9);
+    expect(order([cutting])[0].sheetPrice).toBeCloseTo(4.8, 9);
+    expect(cutting.least).toBeGreaterThanOrEqual(1);
+    expect(cutting.firstWaste).toBeLessThan(1);
+    expect(cutting.secondWaste).toBeGreaterThanOrEqual(0);
+  });
+
+  it('cuts from the loose zone what may come from it', () => {
+    const reach = (style: Named) => Math.max(...cut({}, style).layout.flatMap((sheet) => sheet.map(({ y }) => y)));
+    // The zone begins 350 mm above the lower edge.
+    expect(reach({})).toBeLessThan(350);
+    expect(reach({ Quality: 'outsole B' })).toBeGreaterThan(350);
+  });
+
+  it('lays pairs as the stock asks for', () => {
+    const { layout, pieces } = cut({ Pairs: 'side by side' });
+    for (const sheet of layout) {
+      const feet = sheet.map(({ piece }) => pieces[piece].key.slice(-1));
+      expect(feet.filter((foot) => foot === 'L')).toHaveLength(feet.length / 2);
+    }
+  });
+
+  it('works out a layout once for the same pieces and sheet', () => {
+    expect(cut().layout).toBe(cut({ Price: 3 }).layout);
+    expect(cut().layout).not.toBe(cut({ Pairs: 'side by side' }).layout);
+    expect(cut().layout).not.toBe(cut({}, { Quality: 'B' }).layout);
+  });
+
+  it('names the stock, the piece and the cell where something does not go', () => {
+    expect(complaint({ 'Edge trim': 200 })).toMatch(
+      /^Bottom stock, row 5, Stock: Rubber 4, Sorrel \d+ 39 L: .*no place/,
+    );
+    expect(complaint({ Outline: '' })).toMatch(/^Bottom stock, row 5, Width: it is blank.*under Outline/);
+    expect(complaint({ Outline: 'Side 8' })).toMatch(/^Bottom stock, row 5, Outline: "Side 8" has no outline/);
+    expect(complaint({}, { Quality: 'shank B' })).toMatch(/^Styles, row 1, Quality: "shank" is no part/);
+    expect(complaint({}, {}, [...SIDE, { ...SIDE[0], Role: 'zone', Ring: 3 }])).toMatch(
+      /^Outlines, row 13, Quality: a zone/,
+    );
+  });
+
+  it('names a piece that is larger than its rectangle', () => {
+    const small = { Outline: '', Width: 100, Length: 200 };
+    expect(complaint(small)).toMatch(/^Bottom stock, row 5, Stock: Rubber 4, Sorrel \d+ \d+ L: the piece measures/);
+  });
+});
