@@ -10,7 +10,7 @@ export function waiting(watched: Watched, none?: string): TemplateResult {
   const { working, stopped, before } = watched;
   if (working) {
     return html`<section class="section">
-      <p role="status">Working out: ${working.stage}, stage ${working.at} of ${working.of}.</p>
+      <p role="status">Working out: ${working.stage}, step ${working.at} of ${working.of}.</p>
       <fluent-progress-bar
         role="progressbar"
         aria-label="Working out"

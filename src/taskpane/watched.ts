@@ -2,8 +2,9 @@ import type { Bottom } from '../core/build/bottom';
 import { fold } from '../core/plan/codes';
 import type { Check, Verdict } from '../core/plan/checks';
 import type { CostLine } from '../core/plan/cost';
-import type { StockCutting } from '../core/plan/cutting';
+import { cutting, type StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
+import { pieces } from '../core/plan/pieces';
 import type { Plan } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
 import { Problem } from '../core/problem';
@@ -40,7 +41,7 @@ export interface Results {
 /** Counts of checks by verdict. */
 export type Counts = Readonly<Record<Verdict, number>>;
 
-/** The stage of a plan that is at work. */
+/** The step of a plan that is at work. */
 export interface Working {
   readonly stage: string;
   /** Counted from 1. */
@@ -48,15 +49,20 @@ export interface Working {
   readonly of: number;
 }
 
-/** Stages of a plan, in words, with what has the plan work them out. */
-const STAGES: readonly (readonly [stage: string, work: (plan: Plan) => unknown])[] = [
-  ['bottoms', (plan) => plan.runs],
-  ['pieces', (plan) => plan.pieces],
-  ['cutting', (plan) => plan.cutting],
-  ['order', (plan) => plan.orders],
-  ['cost', (plan) => plan.costs],
-  ['checks', (plan) => plan.checks],
-];
+/**
+ * A plan's work in steps, in words, with what works each out. Sheets are laid stock by stock: what was laid is kept by its
+ * content, so that the plan itself then finds it there.
+ */
+function stepsOf(plan: Plan): readonly (readonly [stage: string, work: () => unknown])[] {
+  const { stock, layouts } = plan.input;
+  return [
+    ['bottoms', () => plan.runs],
+    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(pieces(plan.runs), [one], layouts)] as const),
+    ['order', () => plan.orders],
+    ['cost', () => plan.costs],
+    ['checks', () => plan.checks],
+  ];
+}
 
 /** Longer than this, and the pane says what it is working out, ms. */
 const PATIENCE = 500;
@@ -198,17 +204,18 @@ export class Watched {
 
   private async workOut(plan: Plan, turn: number): Promise<void> {
     const begun = performance.now();
-    for (const [at, [stage, work]] of STAGES.entries()) {
+    const all = stepsOf(plan);
+    for (const [at, [stage, work]] of all.entries()) {
       await pause();
       if (turn !== this.turn) return;
       if (performance.now() - begun > PATIENCE) {
-        this.working = { stage, at: at + 1, of: STAGES.length };
+        this.working = { stage, at: at + 1, of: all.length };
         this.tell();
         await painted();
         if (turn !== this.turn) return;
       }
       // What a stage lacks is among the checks.
-      attempt(() => work(plan));
+      attempt(work);
     }
     this.results = {
       cuttings: plan.layouts.stocks,
