@@ -2,7 +2,7 @@ import type { NoFitRegion } from '../../geometry/no-fit-region';
 import type { Placement } from '../layout';
 import type { SheetFormat } from '../sheet';
 import { freeFrom } from './free-from';
-import type { Shape, Shapes } from './shapes';
+import type { Hindrance, Shape, Shapes } from './shapes';
 
 /** A piece of a unit: its origin lies at (x, y + dy), or seen across the backbone. */
 export interface Part {
@@ -107,7 +107,7 @@ class Lines {
   private readonly left: number;
   private readonly right: number;
   private readonly fixed: readonly (readonly NoFitRegion[])[];
-  private readonly moving: NoFitRegion[][];
+  private readonly moving: Hindrance[][];
 
   constructor(
     private readonly posture: Posture,
@@ -214,8 +214,10 @@ class Lines {
         regions.push(this.shapes.between(this.laid[k].shape, shape));
       for (let k = since; k < regions.length; k++) {
         const { x: laidX, y: laidY } = this.laid[k];
-        const free = freeFrom(regions[k], next - laidX, partY - laidY, step);
-        if (free !== next - laidX) next = free + laidX;
+        const { region, sign } = regions[k];
+        const from = sign * (next - laidX);
+        const free = freeFrom(region, from, sign * (partY - laidY), sign === step ? 1 : -1);
+        if (free !== from) next = sign * free + laidX;
       }
     }
     return next;

@@ -11,7 +11,7 @@ import type { SheetFormat } from '../sheet';
 import { BEST, groundFor, type NaturalSheet, type Quality } from './natural-sheet';
 
 /** Outlines are thinned by so much before they are laid, and let out by as much, mm: they keep clear all the same. */
-const THINNED = 0.1;
+const THINNED = 0.25;
 
 /** A piece in one of its turns. */
 export interface Shape {
@@ -23,6 +23,12 @@ export interface Shape {
   /** A ring about the outline with few corners, and the same let out by half the knife room. */
   readonly bare: Ring;
   readonly roomy: Ring;
+}
+
+/** Where a shape's origin may not lie, seen from another's; turned round where the sign is −1. */
+export interface Hindrance {
+  readonly region: NoFitRegion;
+  readonly sign: 1 | -1;
 }
 
 /** Pieces in their turns, and where one of them keeps another away; each worked out when first asked for. */
@@ -58,12 +64,23 @@ export class Shapes {
     return shape;
   }
 
-  /** Where the second shape's origin may not lie, seen from the first's. */
-  between(first: Shape, second: Shape): NoFitRegion {
-    const key = `${first.kind} ${first.turn} ${second.kind} ${second.turn}`;
+  /**
+   * Where the second shape's origin may not lie, seen from the first's. Seen from the second, and with both turned end for
+   * end, the region is the same turned round: it is worked out once.
+   */
+  between(first: Shape, second: Shape): Hindrance {
+    let [one, other, sign]: [Shape, Shape, 1 | -1] = [first, second, 1];
+    if (one.kind > other.kind || (one.kind === other.kind && one.turn > other.turn)) {
+      [one, other, sign] = [other, one, -1];
+    }
+    if (one.turn >= 180) {
+      [one, other] = [this.at(one.kind, one.turn - 180), this.at(other.kind, (other.turn + 180) % 360)];
+      sign = sign === 1 ? -1 : 1;
+    }
+    const key = `${one.kind} ${one.turn} ${other.kind} ${other.turn}`;
     let region = this.regions.get(key);
-    if (!region) this.regions.set(key, (region = noFitRegion(first.roomy, second.roomy)));
-    return region;
+    if (!region) this.regions.set(key, (region = noFitRegion(one.roomy, other.roomy)));
+    return { region, sign };
   }
 
   /** Where a shape's origin may not lie on the empty sheet, beside what the box about the sheet forbids. */
