@@ -15,6 +15,29 @@ export interface CoverStrip {
   readonly ring: Ring;
 }
 
+type Station = CoverStrip['stations'][number];
+
+/** The edge's height is looked at in steps no longer than this, mm: a straight side may have a curved upper edge. */
+const FINEST = 2;
+/** How far the strip's upper edge may lie off the height between two stations, mm. */
+const TOLERANCE = 0.02;
+
+/** As few of the stations as keep the line through them within the tolerance; both ends stay. */
+function thinned(fine: readonly Station[]): readonly Station[] {
+  const kept = fine.slice(0, 1);
+  let from = 0;
+  for (let to = 2; to < fine.length; to++) {
+    const [a, b] = [fine[from] as Station, fine[to] as Station];
+    const off = (one: Station) =>
+      Math.abs(one.height - a.height - ((one.at - a.at) / (b.at - a.at)) * (b.height - a.height));
+    if (fine.slice(from + 1, to).some((one) => off(one) > TOLERANCE)) {
+      from = to - 1;
+      kept.push(fine[from] as Station);
+    }
+  }
+  return [...kept, ...fine.slice(1).slice(-1)];
+}
+
 /**
  * The strip for an edge whose height is known all along the plan edge (derived). The baseline is the plan edge, not the
  * slope: a wall that falls toward the front is cut with a falling upper edge.
@@ -28,19 +51,29 @@ export function coverStrip(
   turnOver: number,
   turnUnder: number,
 ): CoverStrip {
-  const stations: { at: number; height: number }[] = [];
+  const stations: Station[] = [];
   let at = 0;
-  let wall = 0;
-  path.forEach(([x, y], i) => {
+  path.forEach((point, i) => {
     const before = path[i - 1];
-    const height = Math.max(0, heightAt(x, y));
+    const height = (x: number, y: number) => Math.max(0, heightAt(x, y));
     if (before) {
-      const step = Math.hypot(x - before[0], y - before[1]);
+      const step = Math.hypot(point[0] - before[0], point[1] - before[1]);
+      const pieces = Math.max(1, Math.ceil(step / FINEST));
+      const fine = Array.from({ length: pieces + 1 }, (_, k): Station => {
+        const t = k / pieces;
+        return {
+          at: at + t * step,
+          height: height(before[0] + t * (point[0] - before[0]), before[1] + t * (point[1] - before[1])),
+        };
+      });
+      stations.push(...thinned(fine).slice(1));
       at += step;
-      wall += (step * (height + (stations[i - 1]?.height ?? height))) / 2;
-    }
-    stations.push({ at, height });
+    } else stations.push({ at, height: height(point[0], point[1]) });
   });
+  const wall = stations.reduce((sum, { at: to, height }, i) => {
+    const before = stations[i - 1];
+    return before ? sum + ((to - before.at) * (height + before.height)) / 2 : 0;
+  }, 0);
   const upper = stations.map(({ at, height }): Point => [at, height + turnOver]).reverse();
   return {
     length: at,

@@ -37,6 +37,19 @@ describe('coverStrip of a ramp wedge worked by hand (derived)', () => {
   });
 });
 
+it('follows the height between the corners of a path: sides of one straight edge each cover as much', () => {
+  const corners: readonly Point[] = [
+    [160, 30],
+    [0, 30],
+    [0, -30],
+    [160, -30],
+  ];
+  const strip = coverStrip(corners, (x) => atGround(rampProfile, x).z, 12, 15);
+  expect(strip.wall).toBeCloseTo(11_200, 0);
+  // A station where the upper edge bends, on either side, and none where it runs straight.
+  expect(strip.stations).toHaveLength(6);
+});
+
 describe('coverStrip', () => {
   it('never goes below the ground', () => {
     expect(
