@@ -7,7 +7,7 @@ import { contentOf, keepMade, type Made, readMade } from './excel/own-sheets';
 import { supports } from './excel/requirements';
 import { codeOf, run } from './excel/run';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './excel/write-sheet';
-import type { CellPlace, Host, Selection, Stop, TablePlace } from './host';
+import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from './host';
 import { withReferences } from './formulas';
 import { problemOf } from './problems';
 import { tableNames } from './table-names';
@@ -68,7 +68,7 @@ export class ExcelHost implements Host {
       const cell = context.workbook.getActiveCell();
       cell.load('rowIndex, columnIndex, values, valueTypes, text, formulas, worksheet/name');
       const spills = supports('ExcelApi', '1.12') ? cell.getSpillParentOrNullObject() : undefined;
-      spills?.load('rowIndex, columnIndex, worksheet/name');
+      spills?.load('rowIndex, columnIndex, formulas, worksheet/name');
       await context.sync();
       const [value, text, formula, kind] = [cell.values, cell.text, cell.formulas, cell.valueTypes].map(
         (block: unknown[][]) => block[0]?.[0],
@@ -86,12 +86,33 @@ export class ExcelHost implements Host {
         value: value === '' ? null : (value as Selection['value']),
         text: String(text),
         formula: typeof formula === 'string' && formula.startsWith('=') && !spilled ? formula : undefined,
+        ...(spilled && {
+          spilledFrom: {
+            row: spills.rowIndex,
+            column: spills.columnIndex,
+            formula: String((spills.formulas as unknown[][])[0]?.[0]),
+          },
+        }),
         problem: kind === 'Error' ? whyItFailed(String(value)) : undefined,
       };
     }).catch((error: unknown) => {
       // A picture or a chart is selected, or no sheet is.
       if (/InvalidSelection|ItemNotFound|GeneralException/.test(codeOf(error))) return undefined;
       throw error;
+    });
+  }
+
+  async read(reference: Reference): Promise<Block | undefined> {
+    return run(async (context) => {
+      const range = (await rangeOf(context, reference))?.load('rowIndex, columnIndex, values, worksheet/name');
+      if (!range) return undefined;
+      await context.sync();
+      const values = range.values as Cells;
+      const [rows, columns] = [values.length, values[0]?.length ?? 0];
+      return {
+        place: { sheet: range.worksheet.name, row: range.rowIndex, column: range.columnIndex, rows, columns },
+        cells: values.map((line) => line.map((cell) => (cell === '' ? null : cell))),
+      };
     });
   }
 
@@ -353,4 +374,22 @@ function whyItFailed(code: string): string {
   return code === '#VALUE!' || code === '#N/A'
     ? `${general} Point to the sign beside the cell to read what a function says of it.`
     : general;
+}
+
+async function rangeOf(context: Excel.RequestContext, reference: Reference): Promise<Excel.Range | undefined> {
+  const { workbook } = context;
+  if (reference.kind === 'cells') {
+    const sheet = workbook.worksheets.getItemOrNullObject(reference.sheet).load('name');
+    await context.sync();
+    const { row, column, rows, columns } = reference;
+    return sheet.isNullObject ? undefined : sheet.getRangeByIndexes(row, column, rows, columns);
+  }
+  const table = workbook.tables.getItemOrNullObject(reference.table).load('name');
+  await context.sync();
+  if (table.isNullObject) return undefined;
+  if (reference.column === undefined) return reference.part === 'all' ? table.getRange() : table.getDataBodyRange();
+  const column = table.columns.getItemOrNullObject(reference.column).load('name');
+  await context.sync();
+  if (column.isNullObject) return undefined;
+  return reference.part === 'all' ? column.getRange() : column.getDataBodyRange();
 }

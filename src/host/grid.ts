@@ -37,7 +37,7 @@ import { problemOf } from './problems';
 import { replacement } from './grid/replacement';
 import { SheetCells } from './grid/sheet-cells';
 import { snapshotOf, tableId } from './grid/snapshot';
-import type { CellPlace, Host, Selection, Stop, TablePlace } from './host';
+import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from './host';
 
 /** Why a cell shows an error, where its formula's function said it. Rows and columns count from 0. */
 export type MessageAt = (
@@ -89,13 +89,7 @@ export class GridHost implements Host {
       const place = comment === undefined ? undefined : this.placeOf(comment);
       const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
       if (!comment || !place || !sheet) continue;
-      const cells = new SheetCells(sheet, this.formulas);
-      tables.set(
-        comment,
-        Array.from({ length: place.rows }, (_, row) =>
-          Array.from({ length: place.columns }, (_, column) => cells.value(place.row + row, place.column + column)),
-        ),
-      );
+      tables.set(comment, this.block(sheet, place));
     }
     return tables;
   }
@@ -106,6 +100,14 @@ export class GridHost implements Host {
 
   async selection(): Promise<Selection | undefined> {
     return this.selected();
+  }
+
+  async read(reference: Reference): Promise<Block | undefined> {
+    // The grid's workbook has no tables by name in its formulas.
+    if (reference.kind !== 'cells') return undefined;
+    const { kind: _cells, ...place } = reference;
+    const sheet = this.workbook().getSheetBySheetName(place.sheet);
+    return sheet ? { place, cells: this.block(sheet, place) } : undefined;
   }
 
   async select({ sheet: name, row, column }: CellPlace): Promise<void> {
@@ -220,8 +222,16 @@ export class GridHost implements Host {
       value: cells.value(row, column),
       text: cells.text(row, column),
       formula: cells.formula(row, column),
+      spilledFrom: cells.spilledFrom(row, column),
       problem: this.problemAt(sheet, row, column),
     };
+  }
+
+  private block(sheet: Worksheet, { row, column, rows, columns }: TablePlace): Cells {
+    const cells = new SheetCells(sheet, this.formulas);
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (_, c) => cells.value(row + r, column + c)),
+    );
   }
 
   private content(): Observable<unknown> {

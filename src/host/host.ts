@@ -20,6 +20,8 @@ export interface Selection extends CellPlace {
   readonly text: string;
   /** With its leading "="; undefined where the cell holds none or takes its value from a table that spills over it. */
   readonly formula: string | undefined;
+  /** Where a table spills over the cell from another: that cell on the same sheet, and its formula. */
+  readonly spilledFrom?: { readonly row: number; readonly column: number; readonly formula: string } | undefined;
   /** Where the cell shows an error: what is wrong and what would do. */
   readonly problem: string | undefined;
 }
@@ -52,6 +54,9 @@ export interface Host {
   /** What is selected, or undefined where nothing is. */
   selection(): Promise<Selection | undefined>;
 
+  /** What a reference in a formula means: where it is and what stands there. undefined where there is no such place. */
+  read(reference: Reference): Promise<Block | undefined>;
+
   /** Selects a cell and brings it into view. @throws Error where the workbook has no such sheet. */
   select(place: CellPlace): Promise<void>;
 
@@ -81,4 +86,21 @@ export interface Host {
 export interface TablePlace extends CellPlace {
   readonly rows: number;
   readonly columns: number;
+}
+
+/** A reference as formulas have it: cells of a sheet, or a table or one of its columns by name. */
+export type Reference =
+  | ({ readonly kind: 'cells' } & TablePlace)
+  | {
+      readonly kind: 'table';
+      readonly table: string;
+      /** all: with its headings. */
+      readonly part: 'all' | 'data';
+      readonly column?: string | undefined;
+    };
+
+/** Cells and where they stand. */
+export interface Block {
+  readonly place: TablePlace;
+  readonly cells: Cells;
 }

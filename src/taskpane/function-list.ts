@@ -5,7 +5,12 @@ import { button } from './button';
 export interface DescribedFunction {
   readonly name: string;
   readonly description: string;
-  readonly parameters: readonly { readonly name: string; readonly description?: string; readonly optional?: boolean }[];
+  readonly parameters: readonly {
+    readonly name: string;
+    readonly description?: string;
+    readonly optional?: boolean;
+    readonly dimensionality?: string;
+  }[];
 }
 
 export interface FunctionListState {

@@ -29,9 +29,10 @@ import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
 import { Watched } from './watched';
+import './workings-view';
 
 /** Views of the pane, in their order. */
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Reckoning', 'Help'] as const;
 type View = (typeof VIEWS)[number];
 
 /** Narrowest and widest drawing, px. */
@@ -158,7 +159,8 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
   const content = (): TemplateResult | typeof nothing => {
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(units);
-    if (watched.standing.kind === 'empty' && view !== 'Help') return startSection(watched, lead, load);
+    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Reckoning')
+      return startSection(watched, lead, load);
     switch (view) {
       case 'Build':
         return html`${begins(watched) ? startSection(watched, lead, load) : nothing}
@@ -173,6 +175,8 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         return compareSection(watched, lead, comparing, figures);
       case 'Checks':
         return checksSection(watched, lead, figures);
+      case 'Reckoning':
+        return html`<solebench-workings .host=${host} .functions=${functions}></solebench-workings>`;
       case 'Help':
         return help();
     }

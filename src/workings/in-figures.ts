@@ -15,9 +15,8 @@ export interface StepInFigures {
   readonly what: string;
   readonly symbols: string | undefined;
   readonly numbers: string | undefined;
-  /** The figure or word that comes out, without its unit; undefined for a table. */
+  /** What comes out, with its unit, after an equals sign or its symbol. */
   readonly result: string | undefined;
-  readonly unit: string | undefined;
 }
 
 /** All steps of a working as they are shown. */
@@ -27,21 +26,26 @@ export function inFigures({ given, steps }: Working): readonly StepInFigures[] {
   return steps.map((one): StepInFigures => {
     const { what, symbol, formula, unit, value } = one;
     const named = symbol ? `${symbol} = ` : '';
+    const plainUnit = unit === undefined || unit === '' || unit === 'number' ? undefined : unit;
     const shown = {
       what,
       symbols: formula === undefined ? undefined : `${named}${formula}`,
       numbers: formula === undefined ? undefined : `${named}${withNumbers(formula, known)}`,
-      result: typeof value === 'number' ? figure(value) : typeof value === 'string' ? value : undefined,
-      unit: unit === '' ? undefined : unit,
+      result: resultOf(value, formula === undefined ? named : '= ', plainUnit),
     };
     if (symbol) known.set(symbol, one);
     return shown;
   });
 }
 
-/** The symbols of a formula, in their order. */
-export function symbolsIn(formula: string): readonly string[] {
-  return [...formula.matchAll(SYMBOL)].map(([symbol]) => symbol).filter((symbol) => symbol !== 'π');
+/** A figure with its unit, as people write it. */
+export function measure(value: number | string, unit: string | undefined): string {
+  const text = typeof value === 'number' ? figure(value) : value;
+  return unit === undefined ? text : `${text}${unit === '°' || unit === '%' ? '' : ' '}${unit}`;
+}
+
+function resultOf(value: unknown, named: string, unit: string | undefined): string | undefined {
+  return typeof value === 'number' || typeof value === 'string' ? `${named || '= '}${measure(value, unit)}` : undefined;
 }
 
 function withNumbers(formula: string, known: ReadonlyMap<string, Given | Step>): string {

@@ -116,11 +116,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     return {
       given: [
         given('N', 'Pairs in all', n, undefined, 'total'),
-        given('w', 'Weight of this size', weights[at] as number, undefined, {
-          argument: 'size_curve',
-          row: row + 1,
-          column: String(column + 1),
-        }),
+        given('w', 'Weight of this size', weights[at] as number, undefined, 'size_curve'),
         given('W', 'Sum of all weights', sum, undefined, 'size_curve'),
       ],
       steps: [

@@ -47,6 +47,31 @@ describe('the pane', () => {
     await context.close();
   });
 
+  it('tells how the selected cell was worked out, and leads to the cells behind it', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await pane.getByRole('tab', { name: 'Reckoning' }).click();
+    await sheet.enter('P3', '7');
+    await sheet.enter('P4', '=SOLEBENCH.SKIVEWIDTH(P3,1,10+5)');
+    await sheet.select('P4');
+    await pane.getByText('w = (t − e) / tan(α)', { exact: true }).waitFor();
+    await pane.getByText('w = (7 − 1) / tan(15°)', { exact: true }).waitFor();
+    await pane.getByText('= 22.3923 mm').waitFor();
+    await pane.getByRole('button', { name: 'Go to P3: Thickness of the piece' }).click();
+    await sheet.saying(/^P3\. 7/);
+    // A figure of a table that spills: sheets to buy of the first stock.
+    const run = demo.sheets[0]!;
+    const anchor = run.cells.find(({ formula }) => formula?.startsWith('=SOLEBENCH.ORDER('))!;
+    await sheet.select(cellAddress(anchor.row + 1, anchor.column + 8));
+    await pane.getByText('B = ⌈max(l, m) / k⌉ · k').waitFor();
+    await pane.getByRole('button', { name: /^Go to Bottom stock [A-Z]+\d+: On hand/ }).click();
+    await page.waitForFunction(() => !document.getElementById('said')?.textContent?.includes('ORDER'));
+    await sheet.select('A1');
+    await pane.getByText('Select a cell with one of the functions').waitFor();
+    await context.close();
+  });
+
   it('finds a function by a word and puts it into the selected cell', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);

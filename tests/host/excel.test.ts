@@ -354,6 +354,24 @@ describe('the office suite as a host', () => {
       expect(await host.selection()).toMatchObject({ formula: '=X' });
     });
 
+    it('knows from where a table spills over it, and with which formula', async () => {
+      suite.set('Sheet1', 0, 0, { value: 'Sheets', formula: '=SOLEBENCH.ORDER(A9)' });
+      suite.set('Sheet1', 1, 0, { value: 3, spilledFrom: { row: 0, column: 0 } });
+      suite.active = { sheet: suite.sheet('Sheet1'), area: { row: 1, column: 0, rows: 1, columns: 1 } };
+      expect((await host.selection())?.spilledFrom).toEqual({ row: 0, column: 0, formula: '=SOLEBENCH.ORDER(A9)' });
+    });
+
+    it('reads what a formula refers to, by cells and by the name of a table', async () => {
+      suite.set('Sheet1', 1, 1, { value: 7 });
+      const area = { sheet: 'Sheet1', row: 1, column: 1, rows: 1, columns: 2 };
+      expect(await host.read({ kind: 'cells', ...area })).toEqual({ place: area, cells: [[7, null]] });
+      await host.load(small);
+      const name = suite.tables[0]!.name;
+      const table = await host.read({ kind: 'table', table: name, part: 'all' });
+      expect(table?.cells).toEqual([...(await host.tables()).values()][0]);
+      expect(await host.read({ kind: 'table', table: 'Nothing', part: 'all' })).toBeUndefined();
+    });
+
     it('says what an error means and where the suite tells more', async () => {
       suite.active = { sheet: suite.sheet('Run'), area: { row: 7, column: 0, rows: 1, columns: 1 } };
       for (const [value, problem] of [

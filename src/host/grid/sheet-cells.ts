@@ -1,4 +1,4 @@
-import { CellValueType, type ICellData, type Nullable, type Worksheet } from '@univerjs/core';
+import { CellValueType, type ICellData, type IRange, type Nullable, type Worksheet } from '@univerjs/core';
 import type { FormulaDataModel } from '@univerjs/engine-formula';
 
 export type CellValue = string | number | boolean | null;
@@ -29,6 +29,21 @@ export class SheetCells {
   formula(row: number, column: number): string | undefined {
     const sheet = this.sheet;
     return this.formulas.getFormulaStringByCell(row, column, sheet.getSheetId(), sheet.getUnitId()) ?? undefined;
+  }
+
+  /** Where a table begins that spills over a cell from another, with its formula. */
+  spilledFrom(row: number, column: number): { row: number; column: number; formula: string } | undefined {
+    const ranges = this.formulas.getArrayFormulaRange()[this.sheet.getUnitId()]?.[this.sheet.getSheetId()];
+    for (const [startRow, columns] of Object.entries(ranges ?? {})) {
+      for (const [startColumn, range] of Object.entries(columns as Record<string, Nullable<IRange>>)) {
+        const anchor = { row: Number(startRow), column: Number(startColumn) };
+        if (!range || (anchor.row === row && anchor.column === column)) continue;
+        if (row < anchor.row || row > range.endRow || column < anchor.column || column > range.endColumn) continue;
+        const formula = this.formula(anchor.row, anchor.column);
+        if (formula !== undefined) return { ...anchor, formula };
+      }
+    }
+    return undefined;
   }
 
   private spilled(row: number, column: number): Nullable<ICellData> {

@@ -284,7 +284,11 @@ export class Suite {
             const parent = () => cellsOf()[0]?.[0]?.spilledFrom;
             return front({
               exists: () => parent() !== undefined,
-              read: (path) => (path === 'rowIndex' ? parent()?.row : parent()?.column),
+              read: (path) => {
+                const { row = 0, column = 0 } = parent() ?? {};
+                if (path === 'formulas') return [[sheet().cells.get(`${row},${column}`)?.formula ?? '']];
+                return path === 'rowIndex' ? row : column;
+              },
               children: { worksheet: front({ read: () => sheet().name }) },
             });
           },
