@@ -1,0 +1,227 @@
+import { Columns } from './columns';
+import type { Effort } from './effort';
+import { Pairs } from './pairs';
+import type { Shape } from './shape';
+import type { Space } from './space';
+
+/** A piece's place: its shape (kind and turn) and where the middle of its box lies. */
+export interface Place {
+  readonly shape: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** An arrangement to which the search may return. */
+export interface Snapshot {
+  readonly shapes: Int32Array;
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
+  readonly lengths: readonly number[];
+  readonly losses: Float64Array;
+  readonly outs: Float64Array;
+  readonly loss: number;
+}
+
+/**
+ * Pieces lying in a space, perhaps over each other, with what every two of them and every one that sticks out lose by it,
+ * and with the weight that each such loss has come to have.
+ */
+export class Arrangement {
+  /** Shape of each piece and the middle of its box. */
+  readonly shapes: Int32Array;
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
+  /** left, bottom, right and top of each piece; Infinity for pieces that do not lie anywhere yet. */
+  readonly boxes: Float64Array;
+  /** Loss of every two pieces, both ways round, and of each piece that sticks out. */
+  private readonly losses: Float64Array;
+  private readonly outs: Float64Array;
+  /** Weights of these losses; those between pieces are kept multiplied by `worth`. */
+  private readonly weights: Float64Array;
+  private readonly outWeights: Float64Array;
+  /** How much a loss between two pieces is worth by their size: the fourth root of the product of their hulls' areas. */
+  private readonly worth: Float64Array;
+  private readonly shapeBoxes: Float64Array;
+  private readonly columns: Columns;
+  readonly count: number;
+
+  constructor(
+    readonly pairs: Pairs,
+    readonly space: Space,
+    /** For each piece the shapes, by index, that it may have: one for each turn. */
+    readonly choices: readonly (readonly number[])[],
+    private readonly effort: Effort,
+  ) {
+    const n = (this.count = choices.length);
+    this.shapes = Int32Array.from(choices, ([first]) => first);
+    this.xs = new Float64Array(n);
+    this.ys = new Float64Array(n);
+    this.boxes = new Float64Array(4 * n).fill(Infinity);
+    this.losses = new Float64Array(n * n);
+    this.outs = new Float64Array(n);
+    this.outWeights = new Float64Array(n);
+    this.weights = new Float64Array(n * n);
+    this.worth = new Float64Array(n * n);
+    for (let i = 0; i < n; i++) {
+      for (let j = 0; j < n; j++) this.worth[i * n + j] = (this.shapeOf(i).hullArea * this.shapeOf(j).hullArea) ** 0.25;
+    }
+    this.shapeBoxes = Float64Array.from(
+      pairs.shapes.flatMap(({ box: { left, bottom, right, top } }) => [left, bottom, right, top]),
+    );
+    const typical = pairs.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / pairs.shapes.length;
+    this.columns = new Columns(n, space.end, typical);
+    this.forgetWeights();
+  }
+
+  shapeOf(piece: number): Shape {
+    return this.pairs.shapes[this.shapes[piece]];
+  }
+
+  /** Lays a piece without weighing what it loses there. */
+  put(piece: number, { shape, x, y }: Place): void {
+    this.shapes[piece] = shape;
+    this.xs[piece] = x;
+    this.ys[piece] = y;
+    for (let side = 0; side < 4; side++) {
+      this.boxes[4 * piece + side] = this.shapeBoxes[4 * shape + side] + (side % 2 === 0 ? x : y);
+    }
+    this.columns.put(piece, this.boxes[4 * piece], this.boxes[4 * piece + 2]);
+  }
+
+  placeOf(piece: number): Place {
+    return { shape: this.shapes[piece], x: this.xs[piece], y: this.ys[piece] };
+  }
+
+  /**
+   * What a piece would lose, weighed, if it lay at a place: by every piece that it overlaps there and by sticking out.
+   * @param bound above this the answer is Infinity: the place is of no use
+   */
+  weighed(piece: number, shape: number, x: number, y: number, bound: number): number {
+    this.effort.spent++;
+    const { boxes, shapeBoxes, pairs, shapes, xs, ys, count, columns, weights } = this;
+    const left = shapeBoxes[4 * shape] + x;
+    const bottom = shapeBoxes[4 * shape + 1] + y;
+    const right = shapeBoxes[4 * shape + 2] + x;
+    const top = shapeBoxes[4 * shape + 3] + y;
+    const row = piece * count;
+    let loss = this.space.stickingOut(left, bottom, right, top) * this.outWeights[piece];
+    if (loss > bound) return Infinity;
+    const { members, sizes, firsts } = columns;
+    const firstColumn = columns.at(left);
+    const lastColumn = columns.at(right);
+    for (let column = firstColumn; column <= lastColumn; column++) {
+      for (let at = column * count, end = at + sizes[column]; at < end; at++) {
+        const other = members[at];
+        const b = 4 * other;
+        if (boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom) continue;
+        // A piece that lies in several columns is looked at in the first of those that the place lies in.
+        if (other === piece || (firsts[other] < column && column > firstColumn)) continue;
+        const between = pairs.loss(pairs.of(shapes[other], shape), x - xs[other], y - ys[other]);
+        if (between === 0) continue;
+        loss += between * weights[row + other];
+        if (loss > bound) return Infinity;
+      }
+    }
+    return loss;
+  }
+
+  /** Whether a piece would lie free of all others and within the space. */
+  free(piece: number, shape: number, x: number, y: number): boolean {
+    return this.weighed(piece, shape, x, y, 0) === 0;
+  }
+
+  /** Weighs what a piece loses where it lies, after it has been moved. */
+  reweigh(piece: number): void {
+    const { boxes, pairs, shapes, xs, ys, count, losses, worth } = this;
+    const row = piece * count;
+    const [left, bottom, right, top] = boxes.subarray(4 * piece, 4 * piece + 4);
+    this.outs[piece] = this.space.stickingOut(left, bottom, right, top) * worth[row + piece];
+    for (let other = 0, b = 0; other < count; other++, b += 4) {
+      let loss = 0;
+      const apart = boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom;
+      if (!apart && other !== piece) {
+        const pair = pairs.of(shapes[other], shapes[piece]);
+        loss = pairs.loss(pair, xs[piece] - xs[other], ys[piece] - ys[other]) * worth[row + other];
+      }
+      losses[row + other] = loss;
+      losses[other * count + piece] = loss;
+    }
+  }
+
+  reweighAll(): void {
+    for (let piece = 0; piece < this.count; piece++) this.reweigh(piece);
+  }
+
+  /** What a piece loses, unweighed. */
+  lossOf(piece: number): number {
+    let sum = this.outs[piece];
+    for (let at = piece * this.count, end = at + this.count; at < end; at++) sum += this.losses[at];
+    return sum;
+  }
+
+  /** What all pieces lose, unweighed: 0 for an arrangement that can be cut. */
+  get loss(): number {
+    let sum = 0;
+    for (let i = 0; i < this.count; i++) {
+      sum += this.outs[i];
+      for (let j = 0; j < i; j++) sum += this.losses[i * this.count + j];
+    }
+    return sum;
+  }
+
+  /** Gives every loss the weight that it had at first. */
+  forgetWeights(): void {
+    this.weights.set(this.worth);
+    for (let i = 0; i < this.count; i++) this.outWeights[i] = this.worth[i * this.count + i];
+  }
+
+  /**
+   * Makes losses that persist weigh more, the more so the larger they are, and lets the weights of those that are gone
+   * fade, never below what they were at first (guided local search, Voudouris and Tsang 1999).
+   */
+  updateWeights(): void {
+    const { count, losses, outs, weights, worth, outWeights } = this;
+    let most = 0;
+    for (let i = 0; i < count; i++) {
+      if (outs[i] > most) most = outs[i];
+      for (let j = 0; j < i; j++) if (losses[i * count + j] > most) most = losses[i * count + j];
+    }
+    const factor = (loss: number) => (loss > 0 ? RISE + (MOST_RISE - RISE) * (loss / most) : FADE);
+    for (let i = 0; i < count; i++) {
+      const own = i * count + i;
+      outWeights[i] = Math.max(worth[own], outWeights[i] * factor(outs[i]));
+      for (let j = 0; j < i; j++) {
+        const at = i * count + j;
+        const weight = Math.max(worth[at], weights[at] * factor(losses[at]));
+        weights[at] = weight;
+        weights[j * count + i] = weight;
+      }
+    }
+  }
+
+  save(): Snapshot {
+    return {
+      shapes: this.shapes.slice(),
+      xs: this.xs.slice(),
+      ys: this.ys.slice(),
+      lengths: [...this.space.lengths],
+      losses: this.losses.slice(),
+      outs: this.outs.slice(),
+      loss: this.loss,
+    };
+  }
+
+  /** Goes back to an arrangement; the weights stay as they are. */
+  restore({ shapes, xs, ys, lengths, losses, outs }: Snapshot): void {
+    lengths.forEach((length, i) => (this.space.lengths[i] = length));
+    for (let piece = 0; piece < this.count; piece++) {
+      this.put(piece, { shape: shapes[piece], x: xs[piece], y: ys[piece] });
+    }
+    this.losses.set(losses);
+    this.outs.set(outs);
+  }
+}
+
+const RISE = 1.2;
+const MOST_RISE = 2;
+const FADE = 0.95;

@@ -1,0 +1,42 @@
+/** Lets the one who started a search stop it. */
+export interface Token {
+  readonly stopped: boolean;
+}
+
+/** How often the token is looked at, in evaluations. */
+const LOOK_AFTER = 1000;
+
+/** Counts evaluations: a search ends by their number, never by the clock, or when it is told to stop. */
+export class Effort {
+  spent = 0;
+  private limit: number;
+  private look = 0;
+  private stopped = false;
+
+  /** @param total evaluations in all */
+  constructor(
+    readonly total: number,
+    private readonly token: Token,
+  ) {
+    this.limit = total;
+  }
+
+  /** Lets the search go on until so many evaluations have been spent in all. */
+  until(evaluations: number): void {
+    this.limit = Math.min(evaluations, this.total);
+  }
+
+  /** Whether to go on. */
+  get left(): boolean {
+    if (this.spent >= this.look) {
+      this.look = this.spent + LOOK_AFTER;
+      this.stopped ||= this.token.stopped;
+    }
+    return !this.stopped && this.spent < this.limit;
+  }
+
+  /** Whether the search was told to stop. */
+  get told(): boolean {
+    return this.stopped;
+  }
+}

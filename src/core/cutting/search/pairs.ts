@@ -1,0 +1,209 @@
+import { EDGE, noFitRegion } from '../../geometry/no-fit-region';
+import type { Shape } from './shape';
+
+/** Memory for tables of losses, numbers in all: few shapes get fine tables, many get coarse ones. */
+const TABLE_NUMBERS = 8e6;
+const FINEST = 40;
+const COARSEST = 12;
+
+/** Numbers kept of a pair's frame: left, bottom, right, top, bands per height, bands, and grid steps per length and height. */
+const FRAME = 8;
+
+/** What is known of a cell of the grid. */
+const UNKNOWN = 0;
+const FREE = 1;
+const WITHIN = 2;
+const MIXED = 3;
+
+/**
+ * What every two shapes do to each other: whether they overlap at a displacement, by their no-fit region, and how badly,
+ * by their poles. A pair is prepared when it first meets; its losses are worked out on a grid as they are asked for and
+ * read off between its points. All of it is kept flat in a few arrays, because it is read millions of times a second.
+ */
+export class Pairs {
+  private readonly index: Int32Array;
+  private readonly grid: number;
+  private readonly gridPoints: number;
+  private readonly firsts: Shape[] = [];
+  private readonly seconds: Shape[] = [];
+  private readonly levels: Float64Array[] = [];
+  private frames = new Float64Array(64 * FRAME);
+  /** Where the bands of a pair begin among all bands, and where the edges of each band begin among all edges. */
+  private bandsOf = new Int32Array(64);
+  private bands = new Int32Array(1024);
+  private edges = new Float64Array(8192);
+  private bandCount = 0;
+  private edgeCount = 0;
+  private losses: Float64Array;
+  private cells: Uint8Array;
+
+  constructor(readonly shapes: readonly Shape[]) {
+    const n = shapes.length;
+    this.index = new Int32Array(n * n).fill(-1);
+    this.grid = Math.max(COARSEST, Math.min(FINEST, Math.floor(Math.sqrt(TABLE_NUMBERS / (n * n))) - 1));
+    this.gridPoints = (this.grid + 1) ** 2;
+    this.losses = new Float64Array(64 * this.gridPoints).fill(-1);
+    this.cells = new Uint8Array(64 * this.grid * this.grid);
+  }
+
+  /** The pair of two shapes by their indices; displacements are those of the second from the first. */
+  of(first: number, second: number): number {
+    const at = first * this.shapes.length + second;
+    const known = this.index[at];
+    return known < 0 ? (this.index[at] = this.prepare(first, second)) : known;
+  }
+
+  /** How badly two shapes overlap at a displacement: 0 where they do not, or only touch. */
+  loss(pair: number, x: number, y: number): number {
+    const { frames, grid } = this;
+    const f = pair * FRAME;
+    const left = frames[f];
+    const bottom = frames[f + 1];
+    if (x <= left || y <= bottom || x >= frames[f + 2] || y >= frames[f + 3]) return 0;
+    const u = (x - left) * frames[f + 6];
+    const v = (y - bottom) * frames[f + 7];
+    let i = u | 0;
+    let j = v | 0;
+    if (i >= grid) i = grid - 1;
+    if (j >= grid) j = grid - 1;
+    const cell = (pair * grid + j) * grid + i;
+    let state = this.cells[cell];
+    if (state === UNKNOWN) state = this.cells[cell] = this.explore(pair, i, j);
+    if (state === FREE || (state === MIXED && !this.inRegion(pair, x, y))) return 0;
+    return this.lossBetween(pair, i, j, u - i, v - j);
+  }
+
+  /** Whether a displacement lies in a pair's no-fit region. */
+  private inRegion(pair: number, x: number, y: number): boolean {
+    const { frames, bands, edges } = this;
+    const f = pair * FRAME;
+    let band = ((y - frames[f + 1]) * frames[f + 4]) | 0;
+    if (band >= frames[f + 5]) band--;
+    const from = this.bandsOf[pair] + band;
+    let winding = 0;
+    for (let e = bands[from], end = bands[from + 1]; e < end; e += EDGE) {
+      const low = edges[e + 1];
+      if (y >= low && y < edges[e + 2] && x < edges[e] + (y - low) * edges[e + 3]) winding += edges[e + 4];
+    }
+    return winding !== 0;
+  }
+
+  /** Whether a cell of the grid lies wholly within the region, wholly outside, or an edge runs through it. */
+  private explore(pair: number, i: number, j: number): number {
+    const { frames, bands, edges } = this;
+    const f = pair * FRAME;
+    const [length, height] = [1 / frames[f + 6], 1 / frames[f + 7]];
+    const left = frames[f] + i * length;
+    const bottom = frames[f + 1] + j * height;
+    const [right, top] = [left + length, bottom + height];
+    const last = frames[f + 5] - 1;
+    const bandAt = (y: number) => Math.max(0, Math.min(last, Math.floor((y - frames[f + 1]) * frames[f + 4])));
+    const from = this.bandsOf[pair];
+    const fuzz = 1e-6 * (length + height);
+    for (let e = bands[from + bandAt(bottom)], end = bands[from + bandAt(top) + 1]; e < end; e += EDGE) {
+      // The part of the edge at the height of the cell.
+      const low = Math.max(edges[e + 1], bottom - fuzz);
+      const high = Math.min(edges[e + 2], top + fuzz);
+      if (low > high) continue;
+      const atLow = edges[e] + (low - edges[e + 1]) * edges[e + 3];
+      const atHigh = edges[e] + (high - edges[e + 1]) * edges[e + 3];
+      if (Math.max(atLow, atHigh) >= left - fuzz && Math.min(atLow, atHigh) <= right + fuzz) return MIXED;
+    }
+    const levels = this.levels[pair];
+    for (let e = 0; e < levels.length; e += 3) {
+      const y = levels[e + 2];
+      if (y >= bottom - fuzz && y <= top + fuzz && levels[e] <= right + fuzz && levels[e + 1] >= left - fuzz) return MIXED;
+    }
+    return this.inRegion(pair, left + length / 2, bottom + height / 2) ? WITHIN : FREE;
+  }
+
+  /** Reads a loss off between the four points about it. */
+  private lossBetween(pair: number, i: number, j: number, p: number, q: number): number {
+    const { losses, grid } = this;
+    const at = pair * this.gridPoints + j * (grid + 1) + i;
+    let a = losses[at];
+    let b = losses[at + 1];
+    let c = losses[at + grid + 1];
+    let d = losses[at + grid + 2];
+    if (a < 0) a = this.lossOnGrid(pair, i, j);
+    if (b < 0) b = this.lossOnGrid(pair, i + 1, j);
+    if (c < 0) c = this.lossOnGrid(pair, i, j + 1);
+    if (d < 0) d = this.lossOnGrid(pair, i + 1, j + 1);
+    return (a + (b - a) * p) * (1 - q) + (c + (d - c) * p) * q;
+  }
+
+  private lossOnGrid(pair: number, i: number, j: number): number {
+    const f = pair * FRAME;
+    const x = this.frames[f] + i / this.frames[f + 6];
+    const y = this.frames[f + 1] + j / this.frames[f + 7];
+    const loss = poleLoss(this.firsts[pair], this.seconds[pair], x, y);
+    this.losses[pair * this.gridPoints + j * (this.grid + 1) + i] = loss;
+    return loss;
+  }
+
+  private prepare(first: number, second: number): number {
+    const pair = this.firsts.length;
+    const a = this.shapes[first];
+    const b = this.shapes[second];
+    this.firsts.push(a);
+    this.seconds.push(b);
+    const region = noFitRegion(a.ring, b.ring);
+    this.levels.push(region.levels);
+    const { left, bottom, right, top } = region.box;
+    this.frames = roomFor(this.frames, (pair + 1) * FRAME);
+    this.frames.set(
+      [
+        left,
+        bottom,
+        right,
+        top,
+        region.bands / (top - bottom),
+        region.bands,
+        this.grid / (right - left),
+        this.grid / (top - bottom),
+      ],
+      pair * FRAME,
+    );
+    this.bandsOf = roomFor(this.bandsOf, pair + 1);
+    this.bandsOf[pair] = this.bandCount;
+    this.bands = roomFor(this.bands, this.bandCount + region.bands + 1);
+    region.starts.forEach((start, band) => (this.bands[this.bandCount + band] = this.edgeCount + start));
+    this.bandCount += region.bands + 1;
+    this.edges = roomFor(this.edges, this.edgeCount + region.edges.length);
+    this.edges.set(region.edges, this.edgeCount);
+    this.edgeCount += region.edges.length;
+    const used = this.losses.length;
+    this.losses = roomFor(this.losses, (pair + 1) * this.gridPoints);
+    if (this.losses.length > used) this.losses.fill(-1, used);
+    this.cells = roomFor(this.cells, (pair + 1) * this.grid * this.grid);
+    return pair;
+  }
+}
+
+/** Circles deeper in each other than this share of the larger diameter count by their depth, others by a tail. */
+const DEPTH_SHARE = 0.01;
+
+/**
+ * How badly two pieces overlap: the sum over every two of their poles of how deep these lie in each other times the
+ * smaller radius, as a length. Poles apart still count a little, the less the farther, so that there is always a way
+ * downhill (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, section on quantification).
+ */
+export function poleLoss(first: Shape, second: Shape, x: number, y: number): number {
+  const least = DEPTH_SHARE * Math.max(first.diameter, second.diameter);
+  let sum = 0;
+  for (const a of first.poles) {
+    for (const b of second.poles) {
+      const depth = a.radius + b.radius - Math.sqrt((a.x - b.x - x) ** 2 + (a.y - b.y - y) ** 2);
+      sum += (depth >= least ? depth : least ** 2 / (2 * least - depth)) * Math.min(a.radius, b.radius);
+    }
+  }
+  return Math.sqrt(Math.PI * sum + least ** 2);
+}
+
+/** The array, or a copy with at least as much room, twice as large. */
+function roomFor<T extends Float64Array | Int32Array | Uint8Array>(array: T, length: number): T {
+  if (length <= array.length) return array;
+  const larger = new (array.constructor as new (length: number) => T)(Math.max(length, 2 * array.length));
+  larger.set(array);
+  return larger;
+}

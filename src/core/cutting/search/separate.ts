@@ -1,0 +1,67 @@
+import type { Arrangement, Snapshot } from './arrangement';
+import type { Effort } from './effort';
+import { findPlace, type Samples } from './find-place';
+import type { Random } from './random';
+
+/** How long to keep at it. */
+export interface Patience {
+  /** Rounds in a row that bring nothing before a strike. */
+  readonly idle: number;
+  /** Strikes in a row that bring nothing before giving up. */
+  readonly strikes: number;
+}
+
+const SAMPLES: Samples = { near: 25, anywhere: 50 };
+
+/** A loss below this share of the least so far counts as progress. */
+const PROGRESS = 0.98;
+
+/**
+ * Moves pieces that overlap until none does or patience is at an end, and leaves the arrangement with the least loss met.
+ * Rounds of moves, each followed by new weights; after so many idle rounds a strike, back to the best arrangement with
+ * the weights kept (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, separation).
+ * @returns the arrangement reached, whose loss is 0 where the pieces have been separated, and how many rounds it took
+ */
+export function separate(
+  arrangement: Arrangement,
+  random: Random,
+  effort: Effort,
+  patience: Patience,
+): { readonly reached: Snapshot; readonly rounds: number } {
+  let best = arrangement.save();
+  let rounds = 0;
+  let strikes = 0;
+  if (best.loss === 0) return { reached: best, rounds };
+  while (strikes < patience.strikes && effort.left) {
+    const before = best.loss;
+    let idle = 0;
+    while (idle < patience.idle && effort.left) {
+      moveOverlapping(arrangement, random, effort);
+      rounds++;
+      const { loss } = arrangement;
+      if (loss >= best.loss) idle++;
+      else {
+        if (loss < PROGRESS * best.loss) idle = 0;
+        best = arrangement.save();
+        if (loss === 0) return { reached: best, rounds };
+      }
+      arrangement.updateWeights();
+    }
+    strikes = best.loss < PROGRESS * before ? 0 : strikes + 1;
+    arrangement.restore(best);
+  }
+  return { reached: best, rounds };
+}
+
+/** One round: every piece that overlaps another or sticks out, in random order, is laid where it loses least. */
+function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effort): void {
+  const pieces: number[] = [];
+  for (let piece = 0; piece < arrangement.count; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
+  random.shuffle(pieces);
+  for (const piece of pieces) {
+    if (arrangement.lossOf(piece) === 0) continue;
+    arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
+    arrangement.reweigh(piece);
+    if (!effort.left) return;
+  }
+}

@@ -1,0 +1,57 @@
+import { area } from '../../geometry/area';
+import { box } from '../../geometry/box';
+import { convexHull } from '../../geometry/convex-hull';
+import { moved } from '../../geometry/moved';
+import type { Box, Ring } from '../../geometry/ring';
+import { type Pole, polesOf } from './poles';
+
+/** A kind of piece in one of the turns in which it may lie, about the middle of its box. */
+export interface Shape {
+  readonly kind: number;
+  readonly turn: number;
+  readonly ring: Ring;
+  readonly box: Box;
+  readonly poles: readonly Pole[];
+  readonly area: number;
+  readonly hullArea: number;
+  /** Greatest distance between two corners. */
+  readonly diameter: number;
+  /** Where the middle lies in the turned ring as given: what was taken off its coordinates. */
+  readonly middleX: number;
+  readonly middleY: number;
+}
+
+/** Poles kept at most. */
+const MOST_POLES = 24;
+
+/** A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample. */
+export function shapesOf(ring: Ring, kind: number, turns: readonly number[]): readonly Shape[] {
+  const poles = polesOf(ring, MOST_POLES);
+  const hull = convexHull(ring);
+  const diameter = Math.max(...hull.flatMap(([ax, ay]) => hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by))));
+  return turns.map((turn) => {
+    const turned = moved(ring, turn);
+    const { left, bottom, right, top } = box(turned);
+    const middleX = (left + right) / 2;
+    const middleY = (bottom + top) / 2;
+    const centred = moved(turned, 0, -middleX, -middleY);
+    const places = moved(
+      poles.map(({ x, y }) => [x, y] as const),
+      turn,
+      -middleX,
+      -middleY,
+    );
+    return {
+      kind,
+      turn,
+      ring: centred,
+      box: box(centred),
+      poles: poles.map(({ radius }, i) => ({ x: places[i][0], y: places[i][1], radius })),
+      area: Math.abs(area(ring)),
+      hullArea: Math.abs(area(hull)),
+      diameter,
+      middleX,
+      middleY,
+    };
+  });
+}
