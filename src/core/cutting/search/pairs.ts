@@ -18,7 +18,8 @@ const MIXED = 3;
 /**
  * What every two shapes do to each other: whether they overlap at a displacement, by their no-fit region, and how badly,
  * by their poles. A pair is prepared when it first meets; its losses are worked out on a grid as they are asked for and
- * read off between its points. All of it is kept flat in a few arrays, because it is read millions of times a second.
+ * read off between its points. Pairs that are the same but for a quarter turn of the whole, or for which of the two comes
+ * first, are prepared once. All of it is kept flat in a few arrays, because it is read millions of times a second.
  */
 export class Pairs {
   private readonly index: Int32Array;
@@ -37,24 +38,59 @@ export class Pairs {
   private losses: Float64Array;
   private cells: Uint8Array;
 
+  private readonly byTurn: readonly ReadonlyMap<number, number>[];
+
   constructor(readonly shapes: readonly Shape[]) {
     const n = shapes.length;
     this.index = new Int32Array(n * n).fill(-1);
-    this.grid = Math.max(COARSEST, Math.min(FINEST, Math.floor(Math.sqrt(TABLE_NUMBERS / (n * n))) - 1));
+    const byTurn: Map<number, number>[] = [];
+    shapes.forEach(({ kind, turn }, i) => (byTurn[kind] ??= new Map<number, number>()).set(turn, i));
+    this.byTurn = byTurn;
+    // Most pairs are prepared for two or four of their kind.
+    this.grid = Math.max(COARSEST, Math.min(FINEST, Math.floor(Math.sqrt((4 * TABLE_NUMBERS) / (n * n))) - 1));
     this.gridPoints = (this.grid + 1) ** 2;
     this.losses = new Float64Array(64 * this.gridPoints).fill(-1);
     this.cells = new Uint8Array(64 * this.grid * this.grid);
   }
 
-  /** The pair of two shapes by their indices; displacements are those of the second from the first. */
+  /**
+   * The pair of two shapes by their indices; displacements are those of the second from the first.
+   * @returns four times the number of the pair as it was prepared, with the quarter turns that bring this one onto it
+   */
   of(first: number, second: number): number {
     const at = first * this.shapes.length + second;
     const known = this.index[at];
-    return known < 0 ? (this.index[at] = this.prepare(first, second)) : known;
+    return known < 0 ? (this.index[at] = this.find(first, second)) : known;
+  }
+
+  /** Finds the pair that stands for two shapes and for all that are the same but for quarter turns. */
+  private find(first: number, second: number): number {
+    const n = this.shapes.length;
+    let least = first * n + second;
+    let quarters = 0;
+    for (let turned = 0; turned < 4; turned++) {
+      const [a, b] = [this.quarterOn(first, turned), this.quarterOn(second, turned)];
+      if (a === undefined || b === undefined) continue;
+      if (a * n + b < least) [least, quarters] = [a * n + b, turned];
+      // The first seen from the second lies the other way.
+      if (b * n + a < least) [least, quarters] = [b * n + a, (turned + 2) % 4];
+    }
+    if (least === first * n + second) return 4 * this.prepare(first, second);
+    return this.of(Math.floor(least / n), least % n) + quarters;
+  }
+
+  /** The same kind of piece so many quarters further on, if it may lie so. */
+  private quarterOn(shape: number, quarters: number): number | undefined {
+    const { kind, turn } = this.shapes[shape];
+    return this.byTurn[kind].get((turn + 90 * quarters) % 360);
   }
 
   /** How badly two shapes overlap at a displacement: 0 where they do not, or only touch. */
-  loss(pair: number, x: number, y: number): number {
+  loss(code: number, dx: number, dy: number): number {
+    const pair = code >> 2;
+    const quarters = code & 3;
+    const x = quarters === 0 ? dx : quarters === 1 ? -dy : quarters === 2 ? -dx : dy;
+    const y = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? -dy : -dx;
     const { frames, grid } = this;
     const f = pair * FRAME;
     const left = frames[f];
