@@ -1,5 +1,6 @@
 import { area } from '../../geometry/area';
 import type { Ring } from '../../geometry/ring';
+import type { Placement } from '../layout';
 import { Arrangement, type Snapshot } from './arrangement';
 import { Effort, type Token } from './effort';
 import { Pairs } from './pairs';
@@ -15,26 +16,29 @@ export interface StripPiece {
   readonly turns: readonly number[];
 }
 
-/** Pieces in a strip. Each is turned about its ring's origin, then moved. */
+/** A strip to be made as short as so many evaluations make it, from one that was found before or from nothing. */
+export interface StripTask {
+  readonly kind: 'strip';
+  readonly pieces: readonly StripPiece[];
+  readonly width: number;
+  readonly evaluations: number;
+  readonly seed: number;
+  readonly from?: Strip | undefined;
+}
+
 export interface Strip {
   readonly length: number;
+  readonly placements: readonly Placement[];
   /** Evaluations that it took. */
   readonly spent: number;
-  readonly placements: readonly { readonly piece: number; readonly x: number; readonly y: number; readonly turn: number }[];
 }
 
 /**
- * Lays all pieces in a strip of a width, as short as so many evaluations make it.
+ * Lays all pieces in a strip.
  * @param found told of every shorter strip on the way
  */
-export function packStrip(
-  pieces: readonly StripPiece[],
-  width: number,
-  evaluations: number,
-  seed: number,
-  token: Token,
-  found: (strip: Strip) => void = () => {},
-): Strip {
+export function packStrip(task: StripTask, token: Token, found: (strip: Strip) => void = () => {}): Strip {
+  const { pieces, width, evaluations, seed, from } = task;
   const shapes: Shape[] = [];
   const choices: number[][] = [];
   pieces.forEach(({ ring, count, turns }, kind) => {
@@ -44,16 +48,24 @@ export function packStrip(
     for (let i = 0; i < count; i++) choices.push(indices);
   });
   const total = pieces.reduce((sum, { ring, count }) => sum + Math.abs(area(ring)) * count, 0);
-  const space = new Space([Math.max(total / width / 0.6, ...shapes.map(({ box }) => 2 * box.right))], [width]);
+  const longest = Math.max(total / width / 0.6, ...shapes.map(({ box }) => 2 * box.right));
+  const space = new Space([from?.length ?? longest], [width]);
   const effort = new Effort(evaluations, token);
   const arrangement = new Arrangement(new Pairs(shapes), space, choices, effort);
   const strip = ({ shapes: laid, xs, ys, lengths }: Snapshot): Strip => ({
     length: lengths[0],
     spent: effort.spent,
-    placements: Array.from(laid, (index, i) => {
+    placements: Array.from(laid.subarray(0, arrangement.movable), (index, i) => {
       const { kind, turn, middleX, middleY } = shapes[index];
       return { piece: kind, turn, x: xs[i] - middleX, y: ys[i] - middleY };
     }),
   });
-  return strip(shortestStrip(arrangement, new Random(seed), effort, (shorter) => found(strip(shorter))));
+  from?.placements.forEach(({ piece, turn, x, y }, i) => {
+    const shape = choices[i].find((index) => shapes[index].turn === turn);
+    if (shape === undefined || shapes[shape].kind !== piece) throw new Error('A strip of other pieces was handed on.');
+    arrangement.put(i, { shape, x: x + shapes[shape].middleX, y: y + shapes[shape].middleY });
+  });
+  if (from) arrangement.reweighAll();
+  const start = from && arrangement.loss === 0 ? arrangement.save() : undefined;
+  return strip(shortestStrip(arrangement, new Random(seed), effort, (shorter) => found(strip(shorter)), start));
 }

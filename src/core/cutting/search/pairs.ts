@@ -35,7 +35,7 @@ export class Pairs {
   private edges = new Float64Array(8192);
   private bandCount = 0;
   private edgeCount = 0;
-  private losses: Float64Array;
+  private losses: Float32Array;
   private cells: Uint8Array;
 
   private readonly byTurn: readonly ReadonlyMap<number, number>[];
@@ -49,7 +49,7 @@ export class Pairs {
     // Most pairs are prepared for two or four of their kind.
     this.grid = Math.max(COARSEST, Math.min(FINEST, Math.floor(Math.sqrt((4 * TABLE_NUMBERS) / (n * n))) - 1));
     this.gridPoints = (this.grid + 1) ** 2;
-    this.losses = new Float64Array(64 * this.gridPoints).fill(-1);
+    this.losses = new Float32Array(64 * this.gridPoints).fill(-1);
     this.cells = new Uint8Array(64 * this.grid * this.grid);
   }
 
@@ -237,7 +237,7 @@ export function poleLoss(first: Shape, second: Shape, x: number, y: number): num
 }
 
 /** The array, or a copy with at least as much room, twice as large. */
-function roomFor<T extends Float64Array | Int32Array | Uint8Array>(array: T, length: number): T {
+function roomFor<T extends Float64Array | Float32Array | Int32Array | Uint8Array>(array: T, length: number): T {
   if (length <= array.length) return array;
   const larger = new (array.constructor as new (length: number) => T)(Math.max(length, 2 * array.length));
   larger.set(array);

@@ -20,51 +20,72 @@ const CHOICE_SPREAD = 0.25;
 const SQUEEZE = { first: 0.0005, last: 0.00001 };
 const SQUEEZING: Patience = { idle: 100, strikes: 5 };
 
+/** What a search tells of every shorter arrangement without overlap. */
+export type Found = (shorter: Snapshot) => void;
+
 /**
  * Finds a short strip: explores, then compresses (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329).
- * @param found told of every shorter arrangement without overlap
+ * @param from an arrangement to start from; without it one is constructed
  */
 export function shortestStrip(
   arrangement: Arrangement,
   random: Random,
   effort: Effort,
-  found: (shorter: Snapshot) => void,
+  found: Found,
+  from?: Snapshot,
 ): Snapshot {
-  construct(arrangement, random);
-  let best = arrangement.save();
-  found(best);
-  effort.until(EXPLORING * effort.total);
-  best = explore(arrangement, best, random, effort, found);
-  effort.until(effort.total);
-  return compress(arrangement, best, random, effort, found);
+  if (!from) construct(arrangement, random);
+  return shorten(arrangement, from ?? arrangement.save(), random, effort, found);
 }
 
 /**
- * Shortens the strip and separates the pieces again; where that fails, takes up one of the arrangements that failed at
- * this length, shakes it up and tries again.
+ * Makes the last of an arrangement's rectangles as short as it can, by exploring and then compressing: of a strip its
+ * only one, of sheets the one that is to be emptied. Ends at once when that one is empty.
+ * @param start without overlap
+ */
+export function shorten(
+  arrangement: Arrangement,
+  start: Snapshot,
+  random: Random,
+  effort: Effort,
+  found: Found,
+): Snapshot {
+  found(start);
+  effort.until(effort.spent + EXPLORING * (effort.total - effort.spent));
+  const explored = explore(arrangement, start, random, effort, found);
+  effort.until(effort.total);
+  const best = compress(arrangement, explored, random, effort, found);
+  arrangement.restore(best);
+  return best;
+}
+
+/**
+ * Shortens the last rectangle and separates the pieces again; where that fails, takes up one of the arrangements that
+ * failed at this length, shakes it up and tries again.
  */
 function explore(
   arrangement: Arrangement,
   start: Snapshot,
   random: Random,
   effort: Effort,
-  found: (shorter: Snapshot) => void,
+  found: Found,
 ): Snapshot {
   let best = start;
   let step = STEP.first;
   let failed: Snapshot[] = [];
-  shorten(arrangement, best, step, 0.5);
+  take(arrangement, best, step, 0.5);
   while (effort.left) {
     const { reached, rounds } = separate(arrangement, random, effort, step > STEP.quick ? QUICK : THOROUGH);
     if (reached.loss === 0) {
       best = reached;
       found(best);
+      if (emptied(best)) return best;
       if (rounds > STEP.manyRounds) step = Math.max(STEP.least, step * STEP.smaller);
       failed = [];
-      shorten(arrangement, best, step, 0.5);
+      take(arrangement, best, step, 0.5);
     } else if (step > STEP.least) {
       step = Math.max(STEP.least, step * STEP.afterFailure);
-      shorten(arrangement, best, step, 0.5);
+      take(arrangement, best, step, 0.5);
     } else {
       failed.push(reached);
       failed.sort((a, b) => a.loss - b.loss);
@@ -77,41 +98,51 @@ function explore(
   return best;
 }
 
-/** Shortens the best strip by ever smaller steps, wherever a separation succeeds. */
+/** Shortens the best arrangement by ever smaller steps, wherever a separation succeeds. */
 function compress(
   arrangement: Arrangement,
   start: Snapshot,
   random: Random,
   effort: Effort,
-  found: (shorter: Snapshot) => void,
+  found: Found,
 ): Snapshot {
   let best = start;
   const begun = effort.spent;
-  while (effort.left) {
+  while (effort.left && !emptied(best)) {
     const done = (effort.spent - begun) / Math.max(1, effort.total - begun);
     const step = SQUEEZE.first + done * (SQUEEZE.last - SQUEEZE.first);
-    shorten(arrangement, best, step, random.share());
+    take(arrangement, best, step, random.share());
     const { reached } = separate(arrangement, random, effort, SQUEEZING);
     if (reached.loss > 0) continue;
     best = reached;
     found(best);
   }
-  arrangement.restore(best);
   return best;
 }
 
-/** Takes a share of its length out of an arrangement, at a place along it: what lies beyond moves in. */
-function shorten(arrangement: Arrangement, from: Snapshot, share: number, at: number): void {
+function emptied({ lengths }: Snapshot): boolean {
+  return lengths[lengths.length - 1] === 0;
+}
+
+/**
+ * Takes a share of the whole length out of the last rectangle, at a place along it: what lies beyond moves in. One that
+ * would become too short for any piece becomes empty.
+ */
+function take(arrangement: Arrangement, from: Snapshot, share: number, at: number): void {
   arrangement.restore(from);
   arrangement.forgetWeights();
-  const { space, count, boxes } = arrangement;
-  const length = space.lengths[0];
-  const taken = share * length;
-  for (let piece = 0; piece < count; piece++) {
-    if ((boxes[4 * piece] + boxes[4 * piece + 2]) / 2 <= at * length) continue;
+  const { space, movable, boxes } = arrangement;
+  const last = space.lengths.length - 1;
+  const length = space.lengths[last];
+  const taken = share * space.lengths.reduce((sum, one) => sum + one, 0);
+  const start = space.start(last);
+  const left = length - taken;
+  space.lengths[last] = left < arrangement.shortest ? 0 : left;
+  for (let piece = 0; piece < movable; piece++) {
+    const middle = (boxes[4 * piece] + boxes[4 * piece + 2]) / 2;
+    if (space.at(middle) !== last || middle - start <= at * length) continue;
     const place = arrangement.placeOf(piece);
     arrangement.put(piece, { ...place, x: place.x - taken });
   }
-  space.lengths[0] = length - taken;
   arrangement.reweighAll();
 }

@@ -1,0 +1,123 @@
+import { area } from '../../geometry/area';
+import type { Layout } from '../layout';
+import { leastSheets } from '../least-sheets';
+import { packRows } from '../pack-rows';
+import type { Piece } from '../piece';
+import type { SheetFormat } from '../sheet';
+import { verifyLayout } from '../verify-layout';
+import type { Emptied, SheetsTask } from './empty-sheet';
+import { Random } from './random';
+
+/** Pieces to be cut from as few sheets of a format as a search finds. */
+export interface SheetsJob {
+  readonly pieces: readonly Piece[];
+  readonly format: SheetFormat;
+  /** Millions of evaluations, of all searches together. */
+  readonly effort: number;
+  readonly seed: number;
+}
+
+/** The best so far. */
+export interface Progress {
+  readonly layout: Layout;
+  /** Sheets that the quick rows take, and no fewer than that could do. */
+  readonly rows: number;
+  readonly least: number;
+  /** Share of the effort that has been spent, 0 to 1. */
+  readonly done: number;
+}
+
+/** Searches that go on side by side, and how often they compare what they found. */
+const SEARCHES = 2;
+const ROUNDS = 6;
+
+/** Sheets that are laid anew together hold about so many pieces at most. */
+const MOST_PIECES = 140;
+
+/**
+ * Fewest sheets, step by step: from the quick rows, never worse than these, groups of sheets are laid anew so that the
+ * emptiest of a group gives its pieces to the others, until it is empty. Searches of one round do not depend on each
+ * other; whoever runs this hands their answers back in order.
+ */
+export function* fewestSheets({ pieces, format, effort, seed }: SheetsJob): Generator<
+  { readonly tasks: readonly SheetsTask[]; readonly progress: Progress },
+  Progress,
+  readonly Emptied[]
+> {
+  const random = new Random(seed);
+  // Sheets that are cut alike become sheets of their own.
+  const rows: Layout = packRows(pieces, format).map((sheet) => [...sheet]);
+  const least = leastSheets(pieces, format);
+  const total = effort * 1e6;
+  let layout: Layout = rows;
+  let spent = 0;
+  let lengths = new Map<Layout[number], number>();
+  const progress = (): Progress => ({ layout, rows: rows.length, least, done: Math.min(1, spent / total) });
+  const filled = (sheet: Layout[number]) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0);
+  while (spent < total && layout.length > 0) {
+    const groups = groupsOf(layout, filled, random);
+    const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
+    const tasks = Array.from({ length: SEARCHES }, (_, i): SheetsTask => {
+      const sheets = (groups[i % groups.length] as readonly number[]).map((sheet) => layout[sheet]);
+      return { kind: 'sheets', pieces, format, layout: sheets, evaluations, seed: random.below(2 ** 31) };
+    });
+    const answers = yield { tasks, progress: progress() };
+    for (const answer of answers) spent += Math.max(answer.spent, evaluations / 8);
+    const next = combined(layout, groups, answers, lengths);
+    if (verifyLayout(pieces, format, next.layout).length > 0) continue;
+    layout = next.layout;
+    lengths = next.lengths;
+  }
+  return progress();
+}
+
+/** Groups of sheets, no sheet in two of them, each with its emptiest sheet last; the emptiest of all is in the first. */
+function groupsOf(
+  layout: Layout,
+  filled: (sheet: Layout[number]) => number,
+  random: Random,
+): readonly (readonly number[])[] {
+  const order = layout.map((_, sheet) => sheet);
+  random.shuffle(order);
+  const fill = layout.map(filled);
+  const emptiest = order.reduce((a, b) => (fill[b] < fill[a] ? b : a));
+  const groups: number[][] = [];
+  let group: number[] = [];
+  let count = 0;
+  for (const sheet of [emptiest, ...order.filter((one) => one !== emptiest)]) {
+    if (groups.length === SEARCHES) break;
+    if (group.length > 1 && count + layout[sheet].length > MOST_PIECES) {
+      groups.push(group);
+      [group, count] = [[], 0];
+    }
+    group.push(sheet);
+    count += layout[sheet].length;
+  }
+  if (groups.length < SEARCHES && (group.length > 1 || groups.length === 0)) groups.push(group);
+  for (const one of groups) one.sort((a, b) => fill[b] - fill[a] || a - b);
+  return groups;
+}
+
+/** The layout with the better answer for each group in place of its sheets. */
+function combined(
+  layout: Layout,
+  groups: readonly (readonly number[])[],
+  answers: readonly Emptied[],
+  lengths: ReadonlyMap<Layout[number], number>,
+): { readonly layout: Layout; readonly lengths: Map<Layout[number], number> } {
+  const kept = new Map(lengths);
+  let sheets = [...layout];
+  groups.forEach((group, g) => {
+    const [first, ...others] = answers.filter((_, i) => i % groups.length === g);
+    if (!first) return;
+    const better = (a: Emptied, b: Emptied) => a.layout.length - b.layout.length || a.length - b.length;
+    const best = others.reduce((a, b) => (better(b, a) < 0 ? b : a), first);
+    const last = layout[group[group.length - 1]];
+    const before = kept.get(last) ?? Infinity;
+    if (best.layout.length === group.length && best.length >= before) return;
+    const members = new Set(group.map((sheet) => layout[sheet]));
+    sheets = [...sheets.filter((sheet) => !members.has(sheet)), ...best.layout];
+    if (best.layout.length === group.length) kept.set(best.layout[best.layout.length - 1], best.length);
+  });
+  return { layout: sheets, lengths: kept };
+}
