@@ -11,9 +11,18 @@ import { thirdPartyNotices } from './.ci/third-party-notices.js';
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
 /** The files that define custom functions; functions.json is made from their docstrings. */
-const functionFiles = ['bench', 'bends', 'heights', 'lasts', 'outlines', 'plan', 'sheets', 'sizes', 'skives'].map(
-  (name) => `./src/functions/${name}.ts`,
-);
+const functionFiles = [
+  'bench',
+  'bends',
+  'heights',
+  'lasts',
+  'mixed-cutting',
+  'outlines',
+  'plan',
+  'sheets',
+  'sizes',
+  'skives',
+].map((name) => `./src/functions/${name}.ts`);
 
 /** The address that the manifest has before the build: of `npm run serve:office`. */
 const localAddress = 'https://localhost:3443/';
@@ -151,6 +160,13 @@ const renderer = {
   ],
 };
 
+/** The long cutting search in a worker, beside functions.js. */
+const search = {
+  ...common('search'),
+  target: ['webworker', 'es2022'],
+  entry: { search: './src/search/worker.ts' },
+};
+
 /** The embedded default: the page, its stand-in for the office suite's runtime, and the grid. */
 const page = {
   ...common('page'),
@@ -201,4 +217,4 @@ const office = {
   ],
 };
 
-export default [functions, libraries, renderer, page, office];
+export default [functions, search, libraries, renderer, page, office];

@@ -3,6 +3,7 @@ import './bench';
 import './bends';
 import './heights';
 import './lasts';
+import './mixed-cutting';
 import './outlines';
 import './plan';
 import './sheets';

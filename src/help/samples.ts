@@ -55,6 +55,7 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'AREAUSE', args: [square, 1000, 1200, 3, 10, 'any way', 'both feet'] },
   { name: 'FIRSTWASTE', args: [square, 3, 'one way'] },
   { name: 'PLACEMENTS', args: [square, 600, 400, 3, 10, 5, 'one foot'] },
+  { name: 'MIXEDCUTTING', args: [...plan.slice(0, 4), plan[5], 1, 7] },
   { name: 'PIECES', args: plan },
   { name: 'CUTTING', args: plan },
   { name: 'ORDER', args: plan },

@@ -20,6 +20,7 @@ export interface Findings {
 /** Benchmarks by name; each loads only when it is asked for. */
 const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
   drawing: async () => (await import('./drawing')).drawing,
+  cutting: async () => (await import('./cutting')).cutting,
   fuzz: async () => (await import('./fuzz')).fuzz,
   plan: async () => (await import('./plan')).plan,
   yield: async () => (await import('./yield')).yieldOfPieces,

@@ -38,7 +38,8 @@ function pass(corners: readonly Corner[], tolerance: number): readonly Corner[] 
       changed.set(i, undefined);
       changed.set(around[0], { at: a, beyond });
     } else {
-      const corner = bend(b, c, d) > 0 ? meeting(a, b, d, c) : undefined;
+      const blunt = ahead(a, b, c) && ahead(b, c, d);
+      const corner = blunt && bend(b, c, d) > 0 ? meeting(a, b, d, c) : undefined;
       if (!corner) continue;
       const beyond = Math.max(first, second, third) + offLine(corner, b, c);
       if (beyond > tolerance || !clear(ring, [b, corner, c])) continue;
@@ -64,6 +65,11 @@ function clear(ring: Ring, triangle: Ring): boolean {
 /** Positive where the way from a by b to c bends left. */
 function bend([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): number {
   return (bx - ax) * (cy - by) - (by - ay) * (cx - bx);
+}
+
+/** Whether the way from a by b to c goes on rather than back. */
+function ahead([ax, ay]: Point, [bx, by]: Point, [cx, cy]: Point): boolean {
+  return (bx - ax) * (cx - bx) + (by - ay) * (cy - by) > 0;
 }
 
 function offLine(p: Point, a: Point, b: Point): number {

@@ -37,7 +37,8 @@ export class Columns {
     const first = this.at(left);
     const last = this.at(right);
     if (first === this.firsts[piece] && last === this.lasts[piece]) return;
-    for (let column = this.firsts[piece]; column >= 0 && column <= this.lasts[piece]; column++) this.drop(column, piece);
+    for (let column = this.firsts[piece]; column >= 0 && column <= this.lasts[piece]; column++)
+      this.drop(column, piece);
     for (let column = first; column <= last; column++) {
       this.members[column * this.pieces + this.sizes[column]++] = piece;
     }

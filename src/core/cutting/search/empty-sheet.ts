@@ -12,6 +12,7 @@ import { Effort, type Token } from './effort';
 import { Pairs } from './pairs';
 import { Random } from './random';
 import { separate } from './separate';
+import { Memo } from '../../plan/memo';
 import { type Shape, shapesOf } from './shape';
 import { Space } from './space';
 import { shorten } from './strip';
@@ -39,7 +40,7 @@ const MOST_SHAPES = 240;
 const TURNS = [12, 8, 4];
 
 /** How far the outline that the search lays may reach beyond the piece, mm: fewer corners, faster tests. */
-const COARSENESS = 0.05;
+const COARSENESS = 0.1;
 
 /**
  * Shortens the last of some sheets: pieces that no longer find room on it move to the others. Starts from a layout that
@@ -51,18 +52,12 @@ export function emptySheet(task: SheetsTask, token: Token, found: (better: Empti
   const room = roomOn(format);
   const laid = layout.flatMap((placements, sheet) => placements.map((placement) => ({ ...placement, sheet })));
   const kinds = [...new Set(laid.map(({ piece }) => piece))].sort((a, b) => a - b);
-  const shapes: Shape[] = [];
-  const choices = new Map<number, readonly number[]>();
-  for (const kind of kinds) {
-    const { ring, way } = pieces[kind];
+  const turns = kinds.map((kind) => {
     const lies = laid.filter(({ piece }) => piece === kind).map(({ turn }) => wholeTurn(turn));
-    const turns = turnsOf(way, lies, kinds.length);
-    choices.set(
-      kind,
-      turns.map((_, i) => shapes.length + i),
-    );
-    shapes.push(...shapesOf(reachOf(ring, format.knifeRoom / 2), kind, turns));
-  }
+    return turnsOf(pieces[kind].way, lies, kinds.length);
+  });
+  const { shapes, pairs } = prepare(pieces, kinds, turns, format.knifeRoom / 2);
+  const choices = new Map(kinds.map((kind, i) => [kind, shapesOfKind(shapes, i)]));
   // The layout's own sheets may use up the tolerance of the check; so may these.
   const slack = TOLERANCE / 4;
   const lengths = layout.map(() => room.length + 2 * slack);
@@ -72,14 +67,16 @@ export function emptySheet(task: SheetsTask, token: Token, found: (better: Empti
   );
   const effort = new Effort(evaluations, token);
   const arrangement = new Arrangement(
-    new Pairs(shapes),
+    pairs,
     space,
     laid.map(({ piece }) => choices.get(piece) as readonly number[]),
     effort,
   );
   const offset = room.offset - slack;
   laid.forEach(({ piece, turn, x, y, sheet }, i) => {
-    const shape = (choices.get(piece) as readonly number[]).find((one) => shapes[one].turn === wholeTurn(turn)) as number;
+    const shape = (choices.get(piece) as readonly number[]).find(
+      (one) => shapes[one].turn === wholeTurn(turn),
+    ) as number;
     const { middleX, middleY } = shapes[shape];
     arrangement.put(i, { shape, x: x - offset + middleX + space.start(sheet), y: y - offset + middleY });
   });
@@ -103,6 +100,32 @@ export function emptySheet(task: SheetsTask, token: Token, found: (better: Empti
   const whole = { layout, length: room.length, spent: effort.spent };
   if (start.loss > 0) return whole;
   return emptied(shorten(arrangement, start, random, effort, (better) => found(emptied(better))));
+}
+
+/** What is known of some kinds of pieces in some turns, whichever search asks. */
+interface Prepared {
+  readonly shapes: readonly Shape[];
+  readonly pairs: Pairs;
+}
+
+const prepared = new Memo<Prepared>(2);
+
+/** Prepares the shapes and pairs of some kinds of pieces; kept, because round after round asks for the same. */
+function prepare(
+  pieces: readonly Piece[],
+  kinds: readonly number[],
+  turns: readonly (readonly number[])[],
+  distance: number,
+): Prepared {
+  const content = JSON.stringify([distance, kinds.map((kind, i) => [pieces[kind].ring, turns[i]])]);
+  return prepared.get(content, () => {
+    const shapes = kinds.flatMap((kind, i) => shapesOf(reachOf(pieces[kind].ring, distance), i, turns[i]));
+    return { shapes, pairs: new Pairs(shapes) };
+  });
+}
+
+function shapesOfKind(shapes: readonly Shape[], kind: number): readonly number[] {
+  return shapes.flatMap((shape, i) => (shape.kind === kind ? [i] : []));
 }
 
 /** A piece let out by half the knife room, with few corners; never less than that. */

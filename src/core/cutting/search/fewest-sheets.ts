@@ -1,6 +1,7 @@
 import { area } from '../../geometry/area';
 import type { Layout } from '../layout';
 import { leastSheets } from '../least-sheets';
+import { packNatural } from '../natural/pack-natural';
 import { packRows } from '../pack-rows';
 import type { Piece } from '../piece';
 import type { SheetFormat } from '../sheet';
@@ -39,14 +40,20 @@ const MOST_PIECES = 140;
  * emptiest of a group gives its pieces to the others, until it is empty. Searches of one round do not depend on each
  * other; whoever runs this hands their answers back in order.
  */
-export function* fewestSheets({ pieces, format, effort, seed }: SheetsJob): Generator<
+export function* fewestSheets({
+  pieces,
+  format,
+  effort,
+  seed,
+}: SheetsJob): Generator<
   { readonly tasks: readonly SheetsTask[]; readonly progress: Progress },
   Progress,
   readonly Emptied[]
 > {
   const random = new Random(seed);
   // Sheets that are cut alike become sheets of their own.
-  const rows: Layout = packRows(pieces, format).map((sheet) => [...sheet]);
+  const natural = format.natural !== undefined || format.pairs !== undefined;
+  const rows: Layout = (natural ? packNatural(pieces, format) : packRows(pieces, format)).map((sheet) => [...sheet]);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
   let layout: Layout = rows;
@@ -54,7 +61,8 @@ export function* fewestSheets({ pieces, format, effort, seed }: SheetsJob): Gene
   let lengths = new Map<Layout[number], number>();
   const progress = (): Progress => ({ layout, rows: rows.length, least, done: Math.min(1, spent / total) });
   const filled = (sheet: Layout[number]) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0);
-  while (spent < total && layout.length > 0) {
+  // The search lays whole rectangles; hides with their holes stay as the quick rows lay them.
+  while (spent < total && layout.length > 0 && !natural) {
     const groups = groupsOf(layout, filled, random);
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const tasks = Array.from({ length: SEARCHES }, (_, i): SheetsTask => {

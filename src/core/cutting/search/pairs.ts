@@ -148,7 +148,8 @@ export class Pairs {
     const levels = this.levels[pair];
     for (let e = 0; e < levels.length; e += 3) {
       const y = levels[e + 2];
-      if (y >= bottom - fuzz && y <= top + fuzz && levels[e] <= right + fuzz && levels[e + 1] >= left - fuzz) return MIXED;
+      if (y >= bottom - fuzz && y <= top + fuzz && levels[e] <= right + fuzz && levels[e + 1] >= left - fuzz)
+        return MIXED;
     }
     return this.inRegion(pair, left + length / 2, bottom + height / 2) ? WITHIN : FREE;
   }

@@ -63,13 +63,7 @@ export function shorten(
  * Shortens the last rectangle and separates the pieces again; where that fails, takes up one of the arrangements that
  * failed at this length, shakes it up and tries again.
  */
-function explore(
-  arrangement: Arrangement,
-  start: Snapshot,
-  random: Random,
-  effort: Effort,
-  found: Found,
-): Snapshot {
+function explore(arrangement: Arrangement, start: Snapshot, random: Random, effort: Effort, found: Found): Snapshot {
   let best = start;
   let step = STEP.first;
   let failed: Snapshot[] = [];
@@ -99,13 +93,7 @@ function explore(
 }
 
 /** Shortens the best arrangement by ever smaller steps, wherever a separation succeeds. */
-function compress(
-  arrangement: Arrangement,
-  start: Snapshot,
-  random: Random,
-  effort: Effort,
-  found: Found,
-): Snapshot {
+function compress(arrangement: Arrangement, start: Snapshot, random: Random, effort: Effort, found: Found): Snapshot {
   let best = start;
   const begun = effort.spent;
   while (effort.left && !emptied(best)) {

@@ -1,0 +1,63 @@
+import type { StockCutting } from '../core/plan/cutting';
+import { type FoundRow, EFFORT, searchStock } from '../search/search-stock';
+import { isBlank, readNumber } from '../tables/cell';
+import { layoutsTable } from '../tables/layouts';
+import { headingOf } from '../tables/result';
+import { answer } from './answer';
+import { soundPlan } from './plan-arguments';
+
+/** Rates that a search needs none of. */
+const NO_RATES = [['']];
+
+/**
+ * Searches long for layouts of the run's pieces that take fewer sheets than the quick rows. Put its table where the plan finds its Layouts, as values.
+ * @customfunction MIXEDCUTTING
+ * @cancelable
+ * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
+ * @param {any[][]} styles Styles with its headings.
+ * @param {any[][]} lasts Lasts with its headings.
+ * @param {any[][]} stock Bottom stock with its headings.
+ * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any} [effort] How long to search each stock, in millions of places tried, 1 to 1000; without it 20.
+ * @param {any} [seed] A whole number; another one makes another attempt. Without it 1.
+ * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
+ * @returns {Promise<any[][]>} A table: stock, sheet, piece, place in mm, turn in degrees.
+ */
+export function mixedCutting(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  outlines: any[][],
+  effort: any,
+  seed: any,
+  invocation: CustomFunctions.CancelableInvocation,
+): Promise<any[][]> {
+  // Slips are told at once; only the search itself takes its time.
+  const { stocks, tried, from } = answer(() => ({
+    tried: isBlank(effort) ? EFFORT.usual : readNumber(effort, EFFORT, { argument: 'effort' }),
+    from: isBlank(seed) ? 1 : readNumber(seed, { least: 0, most: 2 ** 31 - 1, whole: true }, { argument: 'seed' }),
+    stocks: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined]).plan.cutting.stocks,
+  }));
+  const token = { stopped: false };
+  invocation.onCanceled = () => (token.stopped = true);
+  return search(stocks, tried, from, token);
+}
+
+async function search(
+  stocks: readonly StockCutting[],
+  effort: number,
+  seed: number,
+  token: { readonly stopped: boolean },
+): Promise<any[][]> {
+  const rows: FoundRow[] = [];
+  for (const stock of stocks) {
+    const { layouts } = await searchStock(stock, effort, seed, () => undefined, token);
+    rows.push(...layouts);
+  }
+  const columns = Object.entries(layoutsTable.columns);
+  return answer(() => [
+    columns.map(([, column]) => headingOf(column)),
+    ...rows.map((row) => columns.map(([name]) => row[name as keyof FoundRow])),
+  ]);
+}

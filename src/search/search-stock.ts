@@ -1,0 +1,69 @@
+import type { Token } from '../core/cutting/search/effort';
+import type { StockCutting } from '../core/plan/cutting';
+import type { LayoutRow } from '../core/plan/inputs';
+import type { Crew } from './crew';
+import { type Progress, run } from './run';
+import { crewHere } from './workers';
+
+/** A row of the Layouts table as it is written down. */
+export type FoundRow = Omit<LayoutRow, 'row'>;
+
+/** The best layout of a stock's pieces so far. */
+export interface StockProgress {
+  readonly stock: string;
+  readonly sheets: number;
+  /** Sheets that the quick rows take. */
+  readonly rows: number;
+  /** Sheets saved against the quick rows. */
+  readonly saved: number;
+  /** No fewer sheets could do. */
+  readonly least: number;
+  /** Share of the effort that has been spent, 0 to 1. */
+  readonly done: number;
+  /** Rows for the Layouts table. */
+  readonly layouts: readonly FoundRow[];
+}
+
+/** Least, usual and greatest effort of a search, in millions of places tried. */
+export const EFFORT = { least: 1, usual: 20, most: 1000 } as const;
+
+/**
+ * Searches for the fewest sheets of one stock of a plan.
+ * @param cutting of the plan, with the pieces and the format of the sheets
+ * @param effort millions of places tried
+ */
+export async function searchStock(
+  cutting: StockCutting,
+  effort: number,
+  seed: number,
+  listener: (progress: StockProgress) => void,
+  token: Token,
+  crew?: Crew,
+): Promise<StockProgress> {
+  const { pieces, format, stock } = cutting;
+  const told = (progress: Progress): StockProgress => ({
+    stock: stock.code,
+    sheets: progress.layout.length,
+    rows: progress.rows,
+    saved: progress.rows - progress.layout.length,
+    least: progress.least,
+    done: progress.done,
+    layouts: progress.layout.flatMap((sheet, i) =>
+      sheet.map(({ piece, x, y, turn }) => ({
+        stock: stock.code,
+        sheet: i + 1,
+        piece: pieces[piece].key,
+        x,
+        y,
+        turn,
+      })),
+    ),
+  });
+  const workers = crew ?? crewHere();
+  try {
+    const job = { pieces, format, effort, seed };
+    return told(await run(job, (progress) => listener(told(progress)), token, workers));
+  } finally {
+    if (!crew) workers.end();
+  }
+}

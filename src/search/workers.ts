@@ -1,0 +1,15 @@
+import { Crew, type WorkerLike } from './crew';
+
+/** Name of the bundle that works in a worker; it lies beside the bundle that asks for it. */
+const FILE = 'search.js';
+
+/** Where this bundle was loaded from: known only while it loads. */
+const own = typeof document === 'undefined' ? undefined : (document.currentScript as HTMLScriptElement | null)?.src;
+
+/** A crew of one worker a core; of none where the engine has no workers. */
+export function crewHere(): Crew {
+  if (typeof Worker === 'undefined' || !own) return new Crew(undefined, 0);
+  const address = new URL(FILE, own).href;
+  const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
+  return new Crew(() => new Worker(address) as unknown as WorkerLike, cores);
+}

@@ -1,0 +1,60 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { emptySheet } from '../../../../src/core/cutting/search/empty-sheet';
+import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/core/cutting/search/fewest-sheets';
+import type { Way } from '../../../../src/core/cutting/way';
+import { mirror } from '../../../../src/core/geometry/mirror';
+import { complaints } from '../oracle';
+import { anyOutline, soleLike } from '../outlines';
+
+function search(job: SheetsJob): Progress {
+  const steps = fewestSheets(job);
+  let step = steps.next();
+  while (!step.done) step = steps.next(step.value.tasks.map((task) => emptySheet(task, { stopped: false })));
+  return step.value;
+}
+
+const anyWay: fc.Arbitrary<Way> = fc.oneof(
+  fc.constantFrom<Way>({ kind: 'any' }, { kind: 'endForEnd' }, { kind: 'oneWay' }),
+  fc.record({ kind: fc.constant('within' as const), degrees: fc.integer({ min: 0, max: 40 }) }),
+);
+
+describe('fewestSheets', () => {
+  it(
+    'lays outlines of any shape, any way that they may lie, on no more sheets than rows take',
+    { timeout: 60_000 },
+    () => {
+      const kinds = fc.array(fc.record({ ring: anyOutline, count: fc.integer({ min: 1, max: 4 }), way: anyWay }), {
+        minLength: 1,
+        maxLength: 4,
+      });
+      const rooms = fc.record({ knifeRoom: fc.constantFrom(0, 2, 4), edgeTrim: fc.constantFrom(0, 10) });
+      fc.assert(
+        fc.property(kinds, rooms, (list, room) => {
+          const pieces = list.map((kind, i) => ({ key: `piece ${i}`, ...kind }));
+          const format = { length: 420, width: 380, ...room };
+          const { layout, rows, least } = search({ pieces, format, effort: 0.02, seed: 3 });
+          expect(complaints(pieces, format, layout)).toEqual([]);
+          expect(layout.length).toBeLessThanOrEqual(rows);
+          expect(layout.length).toBeGreaterThanOrEqual(least);
+        }),
+        { seed: 11, numRuns: 15 },
+      );
+    },
+  );
+
+  it('saves sheets where rows leave room: soles of mixed sizes that may lie any way', { timeout: 60_000 }, () => {
+    const pieces = [255, 265, 275].flatMap((length) => {
+      const ring = soleLike(length, 24);
+      const way: Way = { kind: 'any' };
+      return [
+        { key: `${length} left`, ring, count: 4, way },
+        { key: `${length} right`, ring: mirror(ring), count: 4, way },
+      ];
+    });
+    const format = { length: 800, width: 440, knifeRoom: 2, edgeTrim: 5 };
+    const { layout, rows } = search({ pieces, format, effort: 1, seed: 1 });
+    expect(complaints(pieces, format, layout)).toEqual([]);
+    expect(layout.length).toBeLessThanOrEqual(rows);
+  });
+});
