@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { worked, working } from '../../src/workings/workings';
 import type { Working } from '../../src/workings/working';
 import { loadBundle } from '../bundle';
-import { sampleCalls } from '../office/sample-calls';
+import { sampleCalls as allCalls } from '../office/sample-calls';
 import { evaluate } from './evaluate';
 
 const { metadata, call } = loadBundle();
@@ -34,9 +34,13 @@ function assertFormulasHold({ given, steps }: Working, name: string): void {
   }
 }
 
+/** A search has no formula to show: its answer is checked where the plan reads it. */
+const SEARCHED = 'MIXEDCUTTING';
+const sampleCalls = allCalls.filter(({ name }) => name !== SEARCHED);
+
 describe('the workings', { timeout: 120_000 }, () => {
   it('are known for every function', () => {
-    expect([...worked].sort()).toEqual(metadata.map(({ name }) => name).sort());
+    expect([...worked].sort()).toEqual(metadata.flatMap(({ name }) => (name === SEARCHED ? [] : name)).sort());
   });
 
   it.each(sampleCalls.map((one, at) => ({ ...one, at })))(
