@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { LIMIT_ITEMS, limitsOf, USUAL_LIMITS } from '../../../src/core/plan/limits';
+import { ratesOf } from '../samples';
+
+describe('limitsOf', () => {
+  it('are the usual ones where nothing is said: control 1 mm, plain curve to 50, shank from 30, pairs within 0.3 (common practice)', () => {
+    expect(limitsOf([])).toEqual(USUAL_LIMITS);
+    expect(USUAL_LIMITS).toMatchObject({ heelControl: 1, plainModel: 50, shank: 30, pairSubstance: 0.3 });
+  });
+
+  it('can each be set by its item', () => {
+    const rates = ratesOf(
+      ...Object.values(LIMIT_ITEMS).map((Item, i) => ({
+        Item: ` ${Item.toUpperCase()}`,
+        Value: 7 + i,
+        Counts: 'limit',
+      })),
+    );
+    expect(Object.values(limitsOf(rates))).toEqual(Object.values(LIMIT_ITEMS).map((_, i) => 7 + i));
+  });
+
+  it('refuses one that no check knows, and names those that there are', () => {
+    expect(() => limitsOf(ratesOf({ Item: 'Shank', Value: 1, Counts: 'limit' }))).toThrow('Heel without shank');
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { runs } from '../../../src/core/plan/runs';
+import { inputOf, USUAL_TABLES } from '../samples';
+
+describe('runs', () => {
+  it('puts the pairs of all customers of a style together, smallest size first', () => {
+    const { styles } = runs(
+      inputOf({
+        pairage: [
+          { Style: 'Sorrel', 39: 1, 37: 2 },
+          { Style: 'SORREL ', 38: 3, 37: 1 },
+        ],
+      }),
+    );
+    expect(styles[0]?.sizes.map(({ size, pairs }) => [size, pairs])).toEqual([
+      [37, 3],
+      [38, 3],
+      [39, 1],
+    ]);
+    expect(styles[0]?.pairs).toBe(7);
+  });
+
+  it('leaves out styles and sizes without pairs', () => {
+    const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel' }];
+    const found = runs(
+      inputOf({
+        styles,
+        pairage: [
+          { Style: 'Sorrel', 38: 1, 39: 0 },
+          { Style: 'Teasel', 38: 0 },
+        ],
+      }),
+    );
+    expect(found.styles.map(({ style, sizes }) => [style.code, sizes.length])).toEqual([['Sorrel', 1]]);
+    expect(found.problems).toEqual([]);
+  });
+
+  it('tells of a slip once, however many sizes it spoils, and builds the others', () => {
+    const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Lifts: 'Cork 9' }];
+    const pairage = [
+      { Style: 'Sorrel', 38: 1 },
+      { Style: 'Teasel', 37: 1, 38: 1, 39: 1 },
+    ];
+    const found = runs(inputOf({ styles, pairage }));
+    expect(found.problems.map(({ message }) => message)).toEqual([
+      expect.stringContaining('Styles, row 2, Lifts: "Cork 9"'),
+    ]);
+    expect(found.styles.map(({ style }) => style.code)).toEqual(['Sorrel']);
+  });
+});
