@@ -45,12 +45,14 @@ export const outlinesTable = table({
 
 /** Outlines from their points: those of one code, ring and role, in the order of their rows. */
 export function collectOutlines(rows: Reading<(typeof outlinesTable)['columns']>['rows']): readonly Outline[] {
-  const rings = new Map<string, Outline & { readonly points: Point[] }>();
+  const rings = new Map<string, Omit<Outline, 'quality'> & { quality: Outline['quality']; readonly points: Point[] }>();
   for (const { code, ring, role, quality, x, y, row } of rows) {
     const key = JSON.stringify([code.toLowerCase(), ring, role]);
     const known = rings.get(key);
-    if (known) known.points.push([x, y]);
-    else rings.set(key, { code, ring, role, quality, points: [[x, y]], row });
+    if (known) {
+      known.points.push([x, y]);
+      known.quality ??= quality;
+    } else rings.set(key, { code, ring, role, quality, points: [[x, y]], row });
   }
   return [...rings.values()];
 }

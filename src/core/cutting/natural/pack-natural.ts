@@ -22,8 +22,9 @@ const MOST_LINES = 400;
 /** Pieces up to which every sweep is tried on every sheet; above that the two that did best on the first. */
 const SMALL_RUN = 150;
 
-/** Pieces that match lie this much further apart than the knife needs, mm, so that rounding does no harm. */
+/** Pieces that match lie this much further apart than the knife needs, mm, so that rounding does no harm; or amply so. */
 const TO_SPARE = 1e-3;
+const AMPLE = 0.2;
 
 /**
  * Lays pieces on sheets of a natural outline, or on rectangles where pairs are to match, clear of holes and of zones whose quality does not do, quickly: the pieces
@@ -32,9 +33,18 @@ const TO_SPARE = 1e-3;
  * @throws Problem that names a piece which fits nowhere on the sheet
  */
 export function packNatural(pieces: readonly Piece[], format: SheetFormat): Layout {
+  const layout = swept(pieces, format, TO_SPARE);
+  if (verifyLayout(pieces, format, layout).length === 0) return layout;
+  // Should arithmetic ever fail on an odd outline, the pieces are laid anew with more room than they need.
+  const roomier = swept(pieces, format, AMPLE);
+  mustBeSound(verifyLayout(pieces, format, roomier));
+  return roomier;
+}
+
+function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): Layout {
   const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
-  const shapes = new Shapes(pieces, format, sheet);
-  const units = unitsOf(pieces, format, sheet, pairs, shapes);
+  const shapes = new Shapes(pieces, format, sheet, spare - TO_SPARE);
+  const units = unitsOf(pieces, format, sheet, pairs, shapes, spare);
   const left = units.map(({ count }) => count);
   const most = left.reduce((sum, count) => sum + count, 0);
   const spacing = Math.max(SPACING, format.width / MOST_LINES);
@@ -58,7 +68,6 @@ export function packNatural(pieces: readonly Piece[], format: SheetFormat): Layo
       best.used.forEach((count, i) => (left[i] -= count));
     }
   }
-  mustBeSound(verifyLayout(pieces, format, layout));
   return layout;
 }
 
@@ -69,6 +78,7 @@ function unitsOf(
   sheet: NaturalSheet,
   pairs: Pairs,
   shapes: Shapes,
+  spare: number,
 ): readonly (Unit & { readonly count: number; readonly quality: number })[] {
   const mates = pairs === 'anywhere' ? new Map<number, number>() : matesOf(pieces);
   const second = new Set(mates.values());
@@ -79,7 +89,7 @@ function unitsOf(
     const postures = turnsOf(way).flatMap((turn) =>
       mate === undefined
         ? [alone({ shape: shapes.at(kind, turn), dy: 0, across: false })]
-        : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes),
+        : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes, spare),
     );
     const size = area(ring) + (mate === undefined ? 0 : area(pieces[mate].ring));
     return [{ key, postures, area: size, count, quality }];
@@ -114,8 +124,9 @@ function matched(
   sheet: NaturalSheet,
   pairs: Pairs,
   shapes: Shapes,
+  spare: number,
 ): readonly Posture[] {
-  const half = format.knifeRoom / 2 + TO_SPARE;
+  const half = format.knifeRoom / 2 + spare;
   const first = new Lays(pieces[kind].ring, half).at(turn);
   const shape = shapes.at(kind, turn);
   const part = { shape, dy: 0, across: false };

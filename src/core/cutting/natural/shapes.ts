@@ -42,6 +42,8 @@ export class Shapes {
     private readonly pieces: readonly Piece[],
     private readonly format: SheetFormat,
     private readonly sheet: NaturalSheet,
+    /** Kept clear all round beyond what is asked for, mm. */
+    private readonly spare = 0,
   ) {}
 
   at(kind: number, turn: number): Shape {
@@ -56,8 +58,8 @@ export class Shapes {
         turn,
         quality,
         box: box(turned),
-        bare: outer(grownMitred(thinned, THINNED)),
-        roomy: outer(grownMitred(thinned, THINNED + this.format.knifeRoom / 2)),
+        bare: outer(grownMitred(thinned, THINNED + this.spare)),
+        roomy: outer(grownMitred(thinned, THINNED + this.format.knifeRoom / 2 + this.spare)),
       };
       this.made.set(key, shape);
     }
