@@ -7,7 +7,7 @@ import { fillBlock, type PatternFill, placesIn, reachOf } from './fill-block';
 import { mustFit } from './fitting-turn';
 import { Lays } from './lay';
 import type { Placement } from './layout';
-import { alternateRows, COARSE, doubleRows, groundOf, type Pattern, singleRows } from './pattern';
+import { alternateRows, COARSE, doubleRows, type Fineness, groundOf, type Pattern, singleRows } from './pattern';
 import { rowSequence } from './row-sequence';
 import { roomOn, type SheetFormat } from './sheet';
 import { soundPattern } from './sound-pattern';
@@ -133,12 +133,14 @@ function inSequence(
 function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): readonly Rows[] {
   const lays = new Lays(ring, halfRoom);
   const turns = [...new Set([...turnsToTry(way), wholeTurn(fitting)])];
-  const rows = turns.flatMap((turn) => {
-    // The patterns of rows along, and of the same rows across, in which the piece lies turned back by a quarter.
-    const along = patternsAt(lays, turn, way).map((pattern) => ({ pattern, along: true }));
-    if (way.kind === 'any') return [...along, ...along.map(({ pattern }) => ({ pattern, along: false }))];
-    return [...along, ...patternsAt(lays, turn + 90, way).map((pattern) => ({ pattern, along: false }))];
+  // Rows across are the same rows with the piece turned back by a quarter.
+  const seen = way.kind === 'any' ? turns : [...turns, ...turns.map((turn) => turn + 90)];
+  const rows = seen.flatMap((turn, i) => {
+    const patterns = patternsAt(lays, turn, way);
+    if (way.kind === 'any') return patterns.flatMap((pattern) => [true, false].map((along) => ({ pattern, along })));
+    return patterns.map((pattern) => ({ pattern, along: i < turns.length }));
   });
+  if (endsMaySwap(way)) rows.push(...alternatesToTry(lays, seen, way, turns.length));
   const all = [...rows, ...latticesToTry(ring, halfRoom, way)];
   return all.sort((a, b) => groundOf(a.pattern) - groundOf(b.pattern));
 }
@@ -160,10 +162,31 @@ function latticesToTry(ring: Ring, halfRoom: number, way: Way): readonly Rows[] 
 function patternsAt(lays: Lays, turn: number, way: Way): readonly Pattern[] {
   const piece = lays.at(wholeTurn(turn));
   const single = singleRows(piece, COARSE);
-  if (!endsMaySwap(way)) return [single];
-  const reversed = lays.at(wholeTurn(turn + 180));
-  const alternate = alternateRows(piece, reversed, COARSE);
-  return [doubleRows(piece, reversed, COARSE), single, ...(alternate ? [alternate] : [])];
+  return endsMaySwap(way) ? [doubleRows(piece, lays.at(wholeTurn(turn + 180)), COARSE), single] : [single];
+}
+
+/** A first look at rows end for end within, and how many directions are then looked at closely. */
+const GLANCE: Fineness = { places: 8, steps: 2 };
+const ALTERNATES = 12;
+
+/** Rows in which the piece stands end for end beside itself: they take by far the longest, so most get a glance only. */
+function alternatesToTry(lays: Lays, turns: readonly number[], way: Way, along: number): readonly Rows[] {
+  const at = (i: number, fineness: Fineness) =>
+    alternateRows(lays.at(wholeTurn(turns[i])), lays.at(wholeTurn(turns[i] + 180)), fineness);
+  let close = turns.map((_, i) => i);
+  if (turns.length > ALTERNATES) {
+    const ground = close.map((i) => {
+      const pattern = at(i, GLANCE);
+      return pattern ? groundOf(pattern) : Infinity;
+    });
+    close = close.sort((a, b) => ground[a] - ground[b] || a - b).slice(0, ALTERNATES);
+  }
+  return close.flatMap((i) => {
+    const pattern = at(i, COARSE);
+    if (!pattern) return [];
+    if (way.kind === 'any') return [true, false].map((one) => ({ pattern, along: one }));
+    return [{ pattern, along: i < along }];
+  });
 }
 
 /** One block, or two side by side or one beyond the other, that together hold the most. */
