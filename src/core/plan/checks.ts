@@ -211,8 +211,8 @@ function groundChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, St
   for (const layer of walked) {
     if (!layer) continue;
     const { part, material, stock } = layer;
-    // Foam and cork wear fast on the ground unless one face is moulded to be walked on.
-    const soft = material === 'foam' || material === 'cork';
+    // All but leather, rubber and a steel tip wear fast on the ground unless one face is moulded to be walked on.
+    const soft = material !== 'leather' && material !== 'rubber' && material !== 'steel';
     if (soft && !stocks.get(fold(stock))?.mouldedFace) {
       list.push({ kind: 'bareGround', subject, verdict: 'mend', part, material });
     }

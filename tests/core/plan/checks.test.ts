@@ -50,6 +50,8 @@ describe('checks', () => {
     expect(kinds(bare, 'bareGround')).toMatchObject([{ part: 'platform', material: 'foam' }]);
     expect(kinds({ ...bare, stock: stock('Foam 8', { 'Moulded face': 'yes' }) }, 'bareGround')).toEqual([]);
     expect(kinds({}, 'bareGround')).toEqual([]);
+    const board = { styles: [{ Style: 'Sorrel', Last: 'Round', Insole: 'Board 2' }] };
+    expect(kinds(board, 'bareGround')).toMatchObject([{ part: 'insole', material: 'board' }]);
   });
 
   it('find a skive wider than its piece has room for', () => {

@@ -1,0 +1,55 @@
+import { describe, expect, it } from 'vitest';
+import { lastOf, stockOf, styleOf } from '../core/samples';
+
+describe('a stock from its row', () => {
+  it('is as thick as measured, less what is sanded off', () => {
+    expect(stockOf({ Thick: 7 }).thickness).toBe(7);
+    expect(stockOf({ Thick: 7, Measured: 7.2 }).thickness).toBe(7.2);
+    expect(stockOf({ Thick: 7, Measured: 7.2, 'Face loss': 0.7 }).thickness).toBeCloseTo(6.5, 9);
+    expect(stockOf({ Thick: '12 iron' }).thickness).toBeCloseTo(6.35, 9);
+    expect(() => stockOf({ Thick: 4, 'Face loss': 4 })).toThrow('4 mm sanded off leave less than 0.1 mm');
+  });
+
+  it('is, where nothing is said, sold by the sheet, one at a time, laid any way, 4 mm apart', () => {
+    expect(stockOf({})).toMatchObject({
+      soldBy: 'sheet',
+      pack: 1,
+      minimum: 0,
+      onHand: 0,
+      lies: 'any way',
+      knifeRoom: 4,
+      edgeTrim: 10,
+      mouldedFace: false,
+      usableShare: 1,
+    });
+  });
+});
+
+describe('a style from its row', () => {
+  it('is, where nothing is said, flat, with 2.5 mm of lasted substance and 2 mm to rasp a side (common practice)', () => {
+    expect(styleOf()).toMatchObject({
+      raise: 'none',
+      laying: 'flat',
+      lastedSubstance: 2.5,
+      roughEdge: 2,
+      edgeLeft: 1,
+      shank: false,
+    });
+  });
+});
+
+describe('a last from its row', () => {
+  it('keeps the pairs on hand of single sizes beside those of all', () => {
+    const last = lastOf({ 'Pairs on hand': 2, 38: 4, '39,5': 1 });
+    expect(last.pairsOnHand).toBe(2);
+    expect([...last.pairsBySize]).toEqual([
+      [38, 4],
+      [39.5, 1],
+    ]);
+  });
+
+  it('refuses a base size that its system does not have', () => {
+    expect(() => lastOf({ 'Base size': 5 })).toThrow('Lasts, row 1, Base size: 5 is no size of EU');
+    expect(lastOf({ System: 'UK', 'Base size': 5 }).baseSize).toBe(5);
+  });
+});
