@@ -142,6 +142,19 @@ describe('the functions under the office suite’s own runtime', () => {
     expect((await runtime.page.evaluate(() => window.suite.messages)) - before).toBe(1);
   });
 
+  it('search in a worker from the file beside them, and answer with a table of layouts', async () => {
+    const { args } = allCalls.find(({ name }) => name === 'MIXEDCUTTING')!;
+    const [pairage, ...others] = args as [unknown[][], ...unknown[]];
+    const few = pairage.filter(([style], row) => row === 0 || style === 'Sorrel');
+    const call = { name: 'MIXEDCUTTING', args: [few, ...others], flags: flag.cancelable };
+    const [answer] = await runtime.callAll([call]);
+    const [headings, first] = (answer as { value: unknown[][] }).value;
+    expect(headings).toEqual(['Stock', 'Sheet', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°']);
+    expect(first?.slice(1, 2)).toEqual([1]);
+    const loaded = await runtime.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+    expect(loaded.filter((name) => name.endsWith('/search.js')).length).toBeGreaterThan(0);
+  });
+
   it('are told when nobody waits any longer, and then answer nothing', async () => {
     // A function of this test alone: how the suite cancels is the same for each that may be cancelled.
     await runtime.page.evaluate(() => {

@@ -32,13 +32,16 @@ export interface Progress {
 const SEARCHES = 2;
 const ROUNDS = 6;
 
+/** A sheet that is so many times as long as wide is a roll. */
+const ROLL = 4;
+
 /** Sheets that are laid anew together hold about so many pieces at most. */
 const MOST_PIECES = 140;
 
 /**
  * Fewest sheets, step by step: from the quick rows, never worse than these, groups of sheets are laid anew so that the
  * emptiest of a group gives its pieces to the others, until it is empty. Searches of one round do not depend on each
- * other; whoever runs this hands their answers back in order.
+ * other; whoever runs this hands their answers back in order. Ends early once no fewer sheets could do.
  */
 export function* fewestSheets({
   pieces,
@@ -61,8 +64,10 @@ export function* fewestSheets({
   let lengths = new Map<Layout[number], number>();
   const progress = (): Progress => ({ layout, rows: rows.length, least, done: Math.min(1, spent / total) });
   const filled = (sheet: Layout[number]) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0);
+  // Fewer sheets than the least cannot be; of a roll, all that counts is the length that is taken from it.
+  const open = () => layout.length > least || (layout.length > 0 && format.length >= ROLL * format.width);
   // The search lays whole rectangles; hides with their holes stay as the quick rows lay them.
-  while (spent < total && layout.length > 0 && !natural) {
+  while (spent < total && open() && !natural) {
     const groups = groupsOf(layout, filled, random);
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const tasks = Array.from({ length: SEARCHES }, (_, i): SheetsTask => {
@@ -76,7 +81,7 @@ export function* fewestSheets({
     layout = next.layout;
     lengths = next.lengths;
   }
-  return progress();
+  return { ...progress(), done: 1 };
 }
 
 /** Groups of sheets, no sheet in two of them, each with its emptiest sheet last; the emptiest of all is in the first. */
