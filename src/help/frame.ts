@@ -6,6 +6,7 @@ export function plain(text: string): string {
 /** Pages that every page links to, with the words of the link. */
 const SECTIONS = [
   ['index.html', 'Functions'],
+  ['worked-by-hand.html', 'A style worked by hand'],
   ['office.html', 'In the office suite'],
 ] as const;
 

@@ -1,3 +1,4 @@
+import { workedExample } from './example-in-html';
 import { type Page, plain } from './frame';
 import { type DescribedFunction, type Description, pageOf, signature } from './metadata';
 
@@ -16,6 +17,7 @@ export function functionPage(one: DescribedFunction, { enums = [] }: Description
 <p class="note">Where a comma is the decimal mark: <code>=SOLEBENCH.${plain(signature(one, '; '))}</code></p>
 <h2 id="arguments">Arguments</h2>
 <div class="wide"><table><thead><tr><th scope="col">Argument</th><th scope="col">What to give</th></tr></thead>
-<tbody>${rows.join('\n')}</tbody></table></div>`;
+<tbody>${rows.join('\n')}</tbody></table></div>
+${workedExample(one)}`;
   return { file: pageOf(one.name), title: one.name, body };
 }

@@ -3,6 +3,7 @@ import { functionPage } from './function-page';
 import { guide } from './guide';
 import { list } from './list';
 import type { Description } from './metadata';
+import { workedByHand } from './worked-by-hand';
 
 /**
  * All pages of the help by their file names.
@@ -13,6 +14,7 @@ export function helpSite(description: Description, office: string): ReadonlyMap<
   const pages = [
     list(description),
     guide(office),
+    workedByHand(),
     ...description.functions.map((one) => functionPage(one, description)),
   ];
   return new Map(pages.map((page) => [page.file, framed(page)]));

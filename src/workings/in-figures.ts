@@ -5,7 +5,8 @@ const SYMBOL = /[A-Za-zα-ωΑ-Ω][₀-₉ₐ-ₜ]*(?![A-Za-zα-ωΑ-Ω])/gu;
 
 /** A figure as people write it: six digits that count, a true minus. */
 export function figure(value: number): string {
-  const rounded = Number(value.toPrecision(6));
+  // What should be nothing is a hair beside it in binary.
+  const rounded = Math.abs(value) < 1e-9 ? 0 : Number(value.toPrecision(6));
   const text = Math.abs(rounded) < 1e15 ? String(rounded) : rounded.toExponential();
   return text.replace('-', '−');
 }

@@ -1,0 +1,41 @@
+import * as bench from '../functions/bench';
+import * as bends from '../functions/bends';
+import * as heights from '../functions/heights';
+import * as lasts from '../functions/lasts';
+import * as outlines from '../functions/outlines';
+import * as plan from '../functions/plan';
+import * as sheets from '../functions/sheets';
+import * as sizes from '../functions/sizes';
+import * as skives from '../functions/skives';
+import type { Cells } from '../tables/cell';
+import { rampShoe } from './ramp-shoe';
+import { type SampleCall, sampleCalls } from './samples';
+
+type Answering = (...args: readonly unknown[]) => unknown;
+
+const functions = new Map<string, Answering>(
+  [bench, bends, heights, lasts, outlines, plan, sheets, sizes, skives].flatMap((file) =>
+    Object.entries(file as Readonly<Record<string, unknown>>)
+      .filter((entry): entry is [string, Answering] => typeof entry[1] === 'function')
+      .map(([name, run]) => [name.toUpperCase(), run] as const),
+  ),
+);
+
+/** Functions that plan, with the style worked by hand: small enough to follow. */
+const planned: readonly SampleCall[] = [
+  ...['PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'ROUNDS'].map((name) => ({ name, args: rampShoe })),
+  { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
+];
+
+/** The call of a function that its page shows. */
+export function exampleOf(name: string): SampleCall | undefined {
+  return [...planned, ...sampleCalls].find((one) => one.name === name);
+}
+
+/** What a function answers, as a table where it is one. */
+export function answerOf({ name, args }: SampleCall): { readonly table: Cells; readonly spills: boolean } {
+  const run = functions.get(name);
+  if (!run) throw new Error(`There is no function ${name} for the help.`);
+  const answer = run(...args);
+  return Array.isArray(answer) ? { table: answer as Cells, spills: true } : { table: [[answer]], spills: false };
+}
