@@ -40,7 +40,10 @@ export class SheetChoice {
   }
 }
 
-/** How the pieces of a stock lie on its sheets, one sheet at a time, and all stocks in a table. */
+/**
+ * How the pieces of a stock lie on its sheets, one sheet at a time, and all stocks in a table.
+ * @param search stands below the sheet
+ */
 export function cuttingSection(
   watched: Watched,
   lead: Lead,
@@ -48,6 +51,7 @@ export function cuttingSection(
   choice: SheetChoice,
   figures: Figures,
   width: number,
+  search: (cutting: StockCutting) => TemplateResult,
 ): TemplateResult {
   const { cutting, shown } = watched;
   const results = watched.results ?? watched.before;
@@ -112,6 +116,7 @@ export function cuttingSection(
         caption,
       )}
     </section>
+    ${search(cutting)}
     <section class="section" aria-labelledby="stocks">
       <header><h2 id="stocks">All stock</h2></header>
       <div class="scrolls" tabindex="0" role="group" aria-label="All stock, table">

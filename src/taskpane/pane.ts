@@ -1,8 +1,6 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
-import type { Layout } from '../core/cutting/layout';
-import type { StockCutting } from '../core/plan/cutting';
 import type { Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
@@ -23,7 +21,9 @@ import { goTo } from './go-to';
 import { notice } from './notice';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
+import type { StockProgress } from '../search/search-stock';
 import { searchSection } from './search-section';
+import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';
 import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
@@ -44,7 +44,7 @@ const NARROW = 360;
 export interface Surroundings {
   /** Where functions.json lies. */
   readonly functionsAddress?: string;
-  /** Looks for layouts with fewer sheets; without it the pane offers none. */
+  /** Searches for layouts with fewer sheets. */
   readonly search?: CuttingSearch;
 }
 
@@ -53,7 +53,7 @@ export interface Surroundings {
  * @returns takes the pane away again
  */
 export function mountPane(element: HTMLElement, host: Host, surroundings: Surroundings = {}): () => void {
-  const { functionsAddress = 'functions.json', search } = surroundings;
+  const { functionsAddress = 'functions.json', search = searchBesidePage } = surroundings;
   const watched = new Watched(host);
   let view: View = 'Build';
   let query = '';
@@ -89,7 +89,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
   };
   const sheetChoice = new SheetChoice(draw);
   const comparing = new Comparing(draw);
-  const searching = search && new Searching(search, draw);
+  const searching = new Searching(search, draw);
 
   const page = (): TemplateResult =>
     html`<svg class="draw hatchings" aria-hidden="true">
@@ -167,8 +167,9 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         ${buildSection(watched, lead, frames.build, figures, width)}
         ${begins(watched) ? nothing : startSection(watched, lead, load)}`;
       case 'Cutting':
-        return html`${cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width)}
-        ${searching && watched.cutting ? searchSection(watched.cutting, searching, writeLayout, undoes) : nothing}`;
+        return cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width, (cutting) =>
+          searchSection(cutting, searching, writeLayout, undoes),
+        );
       case 'Run':
         return runSection(watched, lead, frames, width);
       case 'Compare':
@@ -198,14 +199,14 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
     });
 
   const undoes = host.name === 'grid';
-  const writeLayout = (cutting: StockCutting, layout: Layout) =>
+  const writeLayout = ({ stock, layouts }: StockProgress) =>
     attempt(async () => {
       const { name } = INPUT_TABLES.layouts;
       const table = (await host.tables()).get(name);
       if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
-      await host.writeTable(name, withLayout(table, cutting, layout));
-      searching?.wrote();
-    }, `The layout of ${cutting.stock.code} stands in Layouts.`);
+      await host.writeTable(name, withLayout(table, stock, layouts));
+      searching.wrote();
+    }, `The layout of ${stock} stands in Layouts.`);
 
   const load = (what: 'demo' | 'blank') =>
     attempt(

@@ -1,13 +1,14 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Layout } from '../core/cutting/layout';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
-import { type Effort, EFFORTS, type SearchProgress, type Searching } from './searching';
+import type { StockProgress } from '../search/search-stock';
+import { type Effort, EFFORTS, type SearchState, type Searching } from './searching';
 
 const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
   short: 'short',
-  medium: 'medium',
-  long: 'long, for costly sheets',
+  usual: 'usual',
+  long: 'long',
+  longest: 'longest, for costly sheets',
 };
 
 /**
@@ -17,15 +18,15 @@ const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
 export function searchSection(
   cutting: StockCutting,
   searching: Searching,
-  write: (cutting: StockCutting, layout: Layout) => unknown,
+  write: (found: StockProgress) => unknown,
   undoes: boolean,
 ): TemplateResult {
   const { state, of } = searching;
   const own = searching.isFor(cutting);
   return html`<section class="section" aria-labelledby="search">
     <header><h2 id="search">Search for fewer sheets</h2></header>
-    ${state.kind === 'running' && of ? running(of, own, state.progress, state.stop) : nothing}
-    ${state.kind === 'found' && own ? found(cutting, searching, state, write, undoes) : nothing}
+    ${state.kind === 'running' && of ? running(of, own, state.progress, () => searching.stop()) : nothing}
+    ${state.kind === 'found' && own ? found(searching, state, write, undoes) : nothing}
     ${
       state.kind === 'failed' && own
         ? html`<p><i class="sign bad" aria-hidden="true"></i> The search ended without an answer: ${state.why}.</p>`
@@ -54,7 +55,7 @@ function begin(cutting: StockCutting, searching: Searching, again: boolean): Tem
       <label class="field grow"
         >Effort
         <select @change=${(event: Event) => searching.choose((event.target as HTMLSelectElement).value as Effort)}>
-          ${EFFORTS.map(
+          ${(Object.keys(EFFORTS) as Effort[]).map(
             (one) => html`<option value=${one} .selected=${one === searching.effort}>${EFFORT_WORDS[one]}</option>`,
           )}
         </select>
@@ -65,59 +66,63 @@ function begin(cutting: StockCutting, searching: Searching, again: boolean): Tem
     </div>`;
 }
 
-function running(of: StockCutting, own: boolean, progress: SearchProgress, stop: () => void): TemplateResult {
+function running(
+  of: StockCutting,
+  own: boolean,
+  progress: StockProgress | undefined,
+  stop: () => void,
+): TemplateResult {
+  const done = Math.round(100 * (progress?.done ?? 0));
   return html`<p role="status">
-      <b>Best so far ${sheets(progress.sheets)}.</b>
+      <b>Best so far ${sheets(progress?.sheets ?? of.layout.length)}.</b>
       ${own ? nothing : html`Searching for ${of.stock.code}.`}
     </p>
-    ${scale(of, progress)}
+    ${progress ? scale(progress) : nothing}
     <fluent-progress-bar
       role="progressbar"
       aria-label="Search"
-      aria-valuenow=${Math.round(100 * progress.share)}
+      aria-valuenow=${done}
       aria-valuemax="100"
       max="100"
-      value=${Math.round(100 * progress.share)}
+      value=${done}
     ></fluent-progress-bar>
     <p class="acts">${button('Stop and keep best', stop, { kind: 'go' })}</p>`;
 }
 
 function found(
-  cutting: StockCutting,
   searching: Searching,
-  state: {
-    readonly layout: Layout;
-    readonly stopped: boolean;
-    readonly progress: SearchProgress;
-    readonly written: boolean;
-  },
-  write: (cutting: StockCutting, layout: Layout) => unknown,
+  state: SearchState & { readonly kind: 'found' },
+  write: (found: StockProgress) => unknown,
   undoes: boolean,
 ): TemplateResult {
-  const fewer = cutting.rows - state.layout.length;
-  const best = `${state.stopped ? 'Stopped. ' : ''}Best kept: ${sheets(state.layout.length)}`;
+  const { progress } = state;
+  const { saved } = progress;
+  const best = `${state.stopped ? 'Stopped. ' : ''}Best kept: ${sheets(progress.sheets)}`;
   if (state.written) {
     return html`<p role="status">
-      <i class="sign ok" aria-hidden="true"></i> ${sheets(state.layout.length)} stand in Layouts, and the plan uses
-      them. ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
+      <i class="sign ok" aria-hidden="true"></i> ${sheets(progress.sheets)} stand in Layouts, and the plan uses them.
+      ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
     </p>`;
   }
-  return html`<p role="status">
-      <b>${best}${fewer > 0 ? `, ${fewer} fewer than the quick rows` : ', no fewer than the quick rows'}.</b>
-    </p>
-    ${scale(cutting, state.progress)}
+  const again = html`
+    ${button('Go on', () => searching.goOn(), { kind: 'link', label: 'Go on searching' })}
+    ${button('Drop it', () => searching.drop(), { kind: 'link', label: 'Drop what was found' })}
+  `;
+  if (saved <= 0) {
+    return html`<p role="status"><b>${best}, no fewer than the quick rows.</b> The plan stays as it is.</p>
+      ${scale(progress)}
+      <p class="acts">${again}</p>`;
+  }
+  return html`<p role="status"><b>${best}, ${saved} fewer than the quick rows.</b></p>
+    ${scale(progress)}
     <p class="caption">
       Checked: no piece crosses another, every knife room and trim is kept. The sheet still shows the plan before.
     </p>
-    <p class="acts">
-      ${button('Write to Layouts', () => write(cutting, state.layout), { kind: fewer > 0 ? 'go' : 'plain' })}
-      ${button('Go on', () => searching.start(cutting, state.layout), { kind: 'link', label: 'Go on searching' })}
-      ${button('Drop it', () => searching.drop(), { kind: 'link', label: 'Drop what was found' })}
-    </p>`;
+    <p class="acts">${button('Write to Layouts', () => write(progress), { kind: 'go' })} ${again}</p>`;
 }
 
 /** From the least possible to the quick rows, with a point at the best so far. */
-function scale({ rows }: StockCutting, { sheets: best, least }: SearchProgress): TemplateResult {
+function scale({ rows, sheets: best, least }: StockProgress): TemplateResult {
   const at = rows > least ? (best - least) / (rows - least) : 0;
   const x = 2 + 96 * Math.min(1, Math.max(0, at));
   const ticks = Math.min(40, rows - least);

@@ -1,62 +1,43 @@
-import type { Layout } from '../core/cutting/layout';
-import type { Piece } from '../core/cutting/piece';
-import type { SheetFormat } from '../core/cutting/sheet';
-import { verifyLayout } from '../core/cutting/verify-layout';
 import type { StockCutting } from '../core/plan/cutting';
+import type { Token } from '../search/run';
+import type { StockProgress } from '../search/search-stock';
 
-/** How much work a search may take. */
-export const EFFORTS = ['short', 'medium', 'long'] as const;
-export type Effort = (typeof EFFORTS)[number];
+/** Searches for the fewest sheets of a stock, beside the page. Effort is in millions of places tried. */
+export type CuttingSearch = (
+  cutting: StockCutting,
+  effort: number,
+  seed: number,
+  listener: (progress: StockProgress) => void,
+  token: Token,
+) => Promise<StockProgress>;
 
-/** What a search is to do. */
-export interface SearchJob {
-  readonly pieces: readonly Piece[];
-  readonly format: SheetFormat;
-  /** The layout to better. */
-  readonly start: Layout;
-  readonly effort: Effort;
-}
-
-export interface SearchProgress {
-  /** Sheets of the best layout so far. */
-  readonly sheets: number;
-  /** No fewer could do. */
-  readonly least: number;
-  /** 0…1 of the effort. */
-  readonly share: number;
-}
-
-/** A search at work. */
-export interface RunningSearch {
-  /** Ends it; what it found so far is its answer. */
-  stop(): void;
-  readonly done: Promise<{ readonly layout: Layout }>;
-}
-
-/** What looks for layouts with fewer sheets, beside the page so that the sheet is never kept waiting. */
-export type CuttingSearch = (job: SearchJob, listener: (progress: SearchProgress) => void) => RunningSearch;
+/** How much work a search may take, in millions of places tried. */
+export const EFFORTS = { short: 2, usual: 20, long: 100, longest: 500 } as const;
+export type Effort = keyof typeof EFFORTS;
 
 /** Where a search stands. */
 export type SearchState =
   | { readonly kind: 'none' }
-  | { readonly kind: 'running'; readonly progress: SearchProgress; readonly stop: () => void }
+  /** Before it told anything of itself, `progress` is undefined. */
+  | { readonly kind: 'running'; readonly progress: StockProgress | undefined }
   | {
       readonly kind: 'found';
-      readonly layout: Layout;
+      readonly progress: StockProgress;
       readonly stopped: boolean;
-      readonly progress: SearchProgress;
       /** Whether it stands in the table now. */
       readonly written: boolean;
     }
   | { readonly kind: 'failed'; readonly why: string };
 
-/** One search at a time for a stock's sheets; it is dropped when the pieces change under it. */
+/** One search at a time for a stock's sheets. */
 export class Searching {
   state: SearchState = { kind: 'none' };
-  effort: Effort = 'short';
+  effort: Effort = 'usual';
   /** What the search is for. */
   of: StockCutting | undefined;
-  private turn = 0;
+  private token = { stopped: false };
+  /** Each search that goes on from another takes another way. */
+  private seed = 1;
 
   constructor(
     private readonly search: CuttingSearch,
@@ -73,40 +54,22 @@ export class Searching {
     this.changed();
   }
 
-  /** @param from a layout to go on from, such as the best of a search before */
-  start(cutting: StockCutting, from: Layout = cutting.layout): void {
-    const turn = ++this.turn;
-    if (this.state.kind === 'running') this.state.stop();
-    const { pieces, format } = cutting;
-    const first: SearchProgress = { sheets: from.length, least: cutting.least, share: 0 };
-    this.of = cutting;
-    let stopped = false;
-    let latest = first;
-    const running = this.search({ pieces, format, start: from, effort: this.effort }, (progress) => {
-      if (turn !== this.turn || this.state.kind !== 'running') return;
-      latest = progress;
-      this.become({ ...this.state, progress });
-    });
-    const stop = () => {
-      stopped = true;
-      running.stop();
-    };
-    this.become({ kind: 'running', progress: first, stop });
-    running.done.then(
-      ({ layout }) => {
-        if (turn !== this.turn) return;
-        const sound = verifyLayout(pieces, format, layout).length === 0;
-        if (!sound) this.become({ kind: 'failed', why: 'what it found does not stand the check' });
-        else {
-          const progress = { ...latest, sheets: layout.length };
-          this.become({ kind: 'found', layout, stopped, progress, written: false });
-        }
-      },
-      (error: unknown) => {
-        if (turn === this.turn)
-          this.become({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
-      },
-    );
+  /** Starts anew, from the quick rows. */
+  start(cutting: StockCutting): void {
+    this.seed = 1;
+    void this.run(cutting, undefined);
+  }
+
+  /** Searches on another way; the best of both is kept. */
+  goOn(): void {
+    if (this.state.kind !== 'found' || !this.of) return;
+    this.seed += 1;
+    void this.run(this.of, this.state.progress);
+  }
+
+  /** Ends the search that is running; the best that it had is its answer. */
+  stop(): void {
+    this.token.stopped = true;
   }
 
   wrote(): void {
@@ -114,10 +77,35 @@ export class Searching {
   }
 
   drop(): void {
-    this.turn++;
-    if (this.state.kind === 'running') this.state.stop();
+    this.stop();
+    this.token = { stopped: false };
     this.of = undefined;
     this.become({ kind: 'none' });
+  }
+
+  private async run(cutting: StockCutting, before: StockProgress | undefined): Promise<void> {
+    this.stop();
+    const token = (this.token = { stopped: false });
+    this.of = cutting;
+    this.become({ kind: 'running', progress: before });
+    const best = (now: StockProgress) => (before && before.sheets <= now.sheets ? { ...before, done: now.done } : now);
+    try {
+      const answer = await this.search(
+        cutting,
+        EFFORTS[this.effort],
+        this.seed,
+        (progress) => {
+          if (token === this.token) this.become({ kind: 'running', progress: best(progress) });
+        },
+        token,
+      );
+      if (token !== this.token) return;
+      this.become({ kind: 'found', progress: best(answer), stopped: token.stopped, written: false });
+    } catch (error) {
+      if (token === this.token) {
+        this.become({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
+      }
+    }
   }
 
   private become(state: SearchState): void {

@@ -147,6 +147,33 @@ describe('the views of the pane', () => {
     await context.close();
   });
 
+  it('search for fewer sheets while the sheet stays free, keep the best, write it down; undo takes it out', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    await pane.getByRole('tab', { name: 'Cutting' }).click();
+    await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Foam 8');
+    await pane.getByRole('combobox', { name: 'Effort' }).selectOption('longest');
+    await pane.getByRole('button', { name: 'Start the search' }).click();
+    await pane.getByRole('progressbar', { name: 'Search' }).waitFor();
+    await sheet.select('B2');
+    await pane.getByRole('button', { name: 'Stop and keep best' }).click();
+    await pane.getByText(/^Stopped\. Best kept: \d sheets/).waitFor();
+    await pane.getByRole('button', { name: 'Drop what was found' }).click();
+
+    await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Kid 1');
+    await pane.getByRole('combobox', { name: 'Effort' }).selectOption('short');
+    await pane.getByRole('button', { name: 'Start the search' }).click();
+    await pane.getByText('Best kept: 2 sheets, 1 fewer than the quick rows.').waitFor({ timeout: 90_000 });
+    await pane.getByRole('button', { name: 'Write to Layouts' }).click();
+    await pane.getByRole('img', { name: /^Kid 1, sheet 1 of 2/ }).waitFor();
+    await pane.getByText('laid by the search').waitFor();
+    await sheet.select('A1');
+    await page.keyboard.press('Control+z');
+    await pane.getByRole('img', { name: /^Kid 1, sheet 1 of 3/ }).waitFor();
+    await context.close();
+  });
+
   it('lead through blank tables step by step, with what is done told from the tables', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);

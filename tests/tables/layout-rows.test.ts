@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import type { Layout } from '../../src/core/cutting/layout';
+import type { StockCutting } from '../../src/core/plan/cutting';
 import { withLayout } from '../../src/tables/layout-rows';
 import { readPlan } from '../../src/tables/plan-input';
 import { tableCells } from '../demo-cells';
@@ -23,13 +25,25 @@ const cuttingOf = (layouts: unknown[][], stock: string) => {
   return found;
 };
 
+const rowsOf = ({ stock, pieces }: StockCutting, layout: Layout) =>
+  layout.flatMap((sheet, i) =>
+    sheet.map(({ piece, x, y, turn }) => ({
+      stock: stock.code,
+      sheet: i + 1,
+      piece: pieces[piece]?.key ?? '',
+      x,
+      y,
+      turn,
+    })),
+  );
+
 // The first plan of the demo, hides and all, takes its time on a busy machine.
 describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('is read back as the layout that the plan then uses', () => {
     const before = cuttingOf([headings], 'Foam 8');
     // The same sheets in another order: as good as the quick rows, and so the layout given is used.
     const layout = [...before.layout].reverse();
-    const after = cuttingOf([headings, ...withLayout([headings], before, layout)], 'Foam 8');
+    const after = cuttingOf([headings, ...withLayout([headings], before.stock.code, rowsOf(before, layout))], 'Foam 8');
     expect(after.source).toBe('search');
     expect(after.ignored).toBeUndefined();
     expect(after.layout).toEqual(layout);
@@ -38,9 +52,9 @@ describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('keeps the rows of other stocks and takes the place of its own', () => {
     const [foam, rubber] = ['Foam 8', 'Rubber 4'].map((stock) => cuttingOf([headings], stock));
     if (!foam || !rubber) throw new Error('The demo lacks a stock.');
-    const one = withLayout([headings], foam, foam.layout);
-    const both = withLayout([headings, ...one, ['', '', '', '', '', '']], rubber, rubber.layout);
-    const again = withLayout([headings, ...both], foam, foam.layout);
+    const one = withLayout([headings], foam.stock.code, rowsOf(foam, foam.layout));
+    const both = withLayout([headings, ...one, ['', '', '', '', '', '']], 'Rubber 4', rowsOf(rubber, rubber.layout));
+    const again = withLayout([headings, ...both], 'Foam 8', rowsOf(foam, foam.layout));
     const count = (rows: unknown[][], stock: string) => rows.filter(([code]) => code === stock).length;
     expect(count(again, 'Foam 8')).toBe(foam.count);
     expect(count(again, 'Rubber 4')).toBe(rubber.count);
@@ -50,7 +64,7 @@ describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('finds its columns by their headings, in any order', () => {
     const foam = cuttingOf([headings], 'Foam 8');
     const turned = [...headings].reverse();
-    const [row] = withLayout([turned], foam, foam.layout);
+    const [row] = withLayout([turned], foam.stock.code, rowsOf(foam, foam.layout));
     expect(row?.[turned.length - 1]).toBe('Foam 8');
   });
 });
