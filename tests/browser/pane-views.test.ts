@@ -13,7 +13,7 @@ interface Axe {
 }
 
 const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Reckoning', 'Help'] as const;
 
 /** What of the page has the focus: its id, else its words or its name. */
 const focused = (page: Page) =>
