@@ -2,7 +2,7 @@ import type { Cells } from '../tables/cell';
 import { figure, inFigures, measure } from '../workings/in-figures';
 import { working } from '../workings/workings';
 import type { At, Working } from '../workings/working';
-import { answerOf, exampleOf } from './examples';
+import { answerOf, exampleOf, SEARCHES } from './examples';
 import { plain } from './frame';
 import type { DescribedFunction } from './metadata';
 
@@ -36,6 +36,16 @@ export function workedExample({ name, parameters }: DescribedFunction): string {
     const parameter = parameters[i]?.name ?? '';
     return Array.isArray(arg) ? [table(arg as Cells, TABLES[parameter] ?? parameter)] : [];
   });
+  const start = `<h2 id="example">Worked example</h2>
+<p><code>${plain(call(', ', false))}</code></p>
+<p class="note">Where a comma is the decimal mark: <code>${plain(call('; ', true))}</code></p>
+${ranges.length > 0 ? `<details><summary>The tables that it is given</summary>${ranges.join('\n')}</details>` : ''}`;
+  if (SEARCHES.includes(name)) {
+    return `${start}
+<p>It searches for as long as its effort says, and can be stopped; the same tables, effort and seed have the same answer.
+Each row of the answer is one piece on one sheet: copy the table and paste it as values into Layouts, where the plan checks
+it anew at every use and takes it where it needs no more sheets than its own quick rows.</p>`;
+  }
   const { table: answer, spills } = answerOf(example);
   const at = spills ? told(name, example.args, answer) : { row: 0, column: 0 };
   const found = working(name, example.args, at);
@@ -45,10 +55,7 @@ export function workedExample({ name, parameters }: DescribedFunction): string {
     spills && typeof answer[0]?.[0] === 'string'
       ? `<p>How ${plain(heading)} in the row ${plain(first)} is come by:</p>`
       : '';
-  return `<h2 id="example">Worked example</h2>
-<p><code>${plain(call(', ', false))}</code></p>
-<p class="note">Where a comma is the decimal mark: <code>${plain(call('; ', true))}</code></p>
-${ranges.length > 0 ? `<details><summary>The tables that it is given</summary>${ranges.join('\n')}</details>` : ''}
+  return `${start}
 ${spills ? table(answer, 'Answer') : ''}
 ${which}
 ${found ? steps(found) : ''}`;

@@ -25,12 +25,16 @@ const functions = new Map<string, Answering>(
 const planned: readonly SampleCall[] = [
   ...['PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'ROUNDS'].map((name) => ({ name, args: rampShoe })),
   { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
+  { name: 'MIXEDCUTTING', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
 ];
 
 /** The call of a function that its page shows. */
 export function exampleOf(name: string): SampleCall | undefined {
   return [...planned, ...sampleCalls].find((one) => one.name === name);
 }
+
+/** Functions whose answer takes too long for a page to be made of. */
+export const SEARCHES: readonly string[] = ['MIXEDCUTTING'];
 
 /** What a function answers, as a table where it is one. */
 export function answerOf({ name, args }: SampleCall): { readonly table: Cells; readonly spills: boolean } {
