@@ -92,6 +92,14 @@ function usesInWords({ uses }: OrderLine): string {
     .join('; ');
 }
 
+/** Adhesive of a style's whole run, litres, and its bench time, hours: what to have at hand before beginning. */
+function litresOf({ adhesive, run }: CostLine): number | undefined {
+  return adhesive === undefined ? undefined : (adhesive * run.pairs) / 1000;
+}
+function hoursOf({ minutes, run }: CostLine): number {
+  return (minutes * run.pairs) / 60;
+}
+
 /** What a pair and the run cost, by style. */
 export const costTable: ResultTable<CostLine> = {
   name: 'Cost',
@@ -115,6 +123,8 @@ export const costTable: ResultTable<CostLine> = {
       width: 84,
       total: sumOf(({ whole }) => whole),
     }),
+    figure('Glue', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
+    figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
   ],
 };

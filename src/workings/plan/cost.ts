@@ -193,6 +193,20 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Cost of the run',
     formula: 'C · P',
   }),
+  'Glue l, the run': ({ adhesive: ml, run }, context) => ({
+    given: pairsOf(context, run.style.code),
+    steps: [before('V', 'Adhesive of a pair', ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
+    symbol: 'L',
+    what: 'Adhesive of the run, litres',
+    formula: 'V · P / 1000',
+  }),
+  'Work h, the run': ({ minutes, run }, context) => ({
+    given: pairsOf(context, run.style.code),
+    steps: [before('T', 'Minutes of a pair', minutes, 'min'), before('P', 'Pairs of the style', run.pairs)],
+    symbol: 'H',
+    what: 'Hours of the run',
+    formula: 'T · P / 60',
+  }),
   'Bought ¤ a pair': (line, context) => {
     const { style, sizes, pairs } = line.run;
     const styles = (name: string, symbol: string, value: number) =>
