@@ -110,7 +110,8 @@ export function cell(
   const shown = typeof stands === 'number' || typeof stands === 'string' ? stands : 'blank';
   const words =
     isBlank(raw) && value === undefined && fallback !== undefined ? `${column.heading}, blank: usual` : column.heading;
-  const unit = typeof shown === 'number' ? column.unit : undefined;
+  // A share is written as in formulas, 0.8; a heading of such columns says per cent of 80 %.
+  const unit = typeof shown === 'number' && column.unit !== '%' ? column.unit : undefined;
   return given(symbol, words, shown, unit, { argument: table, row, column: column.heading });
 }
 
