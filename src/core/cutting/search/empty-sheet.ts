@@ -40,7 +40,7 @@ const MOST_SHAPES = 240;
 const TURNS = [12, 8, 4];
 
 /** How far the outline that the search lays may reach beyond the piece, mm: fewer corners, faster tests. */
-const COARSENESS = 0.1;
+const COARSENESS = 0.3;
 
 /**
  * Shortens the last of some sheets: pieces that no longer find room on it move to the others. Starts from a layout that
