@@ -1,5 +1,8 @@
+import { Memo } from '../core/memo';
 import type { StockCutting } from '../core/plan/cutting';
-import { type FoundRow, EFFORT, searchStock } from '../search/search-stock';
+import type { FoundRow } from '../core/plan/inputs';
+import { EFFORT, searchStock } from '../search/search-stock';
+import { crewHere } from '../search/workers';
 import { isBlank, readNumber } from '../tables/cell';
 import { layoutsTable } from '../tables/layouts';
 import { headingOf } from '../tables/result';
@@ -44,6 +47,9 @@ export function mixedCutting(
   return search(stocks, tried, from, token);
 }
 
+/** Searches that ran to their end, by what they depend on: a price changes none of it. */
+const ended = new Memo<readonly FoundRow[]>(64);
+
 async function search(
   stocks: readonly StockCutting[],
   effort: number,
@@ -51,9 +57,17 @@ async function search(
   token: { readonly stopped: boolean },
 ): Promise<any[][]> {
   const rows: FoundRow[] = [];
-  for (const stock of stocks) {
-    const { layouts } = await searchStock(stock, effort, seed, () => undefined, token);
-    rows.push(...layouts);
+  const crew = crewHere();
+  try {
+    for (const cutting of stocks) {
+      const { pieces, format, stock } = cutting;
+      const key = JSON.stringify([stock.code, pieces, format, effort, seed]);
+      const found = ended.find(key) ?? (await searchStock(cutting, effort, seed, () => undefined, token, crew)).layouts;
+      if (token.stopped) break;
+      rows.push(...ended.keep(key, found));
+    }
+  } finally {
+    crew.end();
   }
   const columns = Object.entries(layoutsTable.columns);
   return answer(() => [

@@ -8,7 +8,7 @@ export type { Progress, SheetsJob, Token };
 /**
  * Searches for the fewest sheets. The same job gives the same answer, whatever the crew; stopped, it gives the best that
  * it had. No layout leaves that has not been verified.
- * @param listener told of the best so far, at first of the quick rows
+ * @param listener told of the best so far, at first of what it begins with
  * @throws Problem that names a piece which fits on no sheet
  */
 export async function run(

@@ -1,12 +1,8 @@
 import type { Token } from '../core/cutting/search/effort';
 import type { StockCutting } from '../core/plan/cutting';
-import type { LayoutRow } from '../core/plan/inputs';
+import type { FoundRow } from '../core/plan/inputs';
 import type { Crew } from './crew';
 import { type Progress, run } from './run';
-import { crewHere } from './workers';
-
-/** A row of the Layouts table as it is written down. */
-export type FoundRow = Omit<LayoutRow, 'row'>;
 
 /** The best layout of a stock's pieces so far. */
 export interface StockProgress {
@@ -28,7 +24,7 @@ export interface StockProgress {
 export const EFFORT = { least: 1, usual: 20, most: 1000 } as const;
 
 /**
- * Searches for the fewest sheets of one stock of a plan.
+ * Searches for the fewest sheets of one stock of a plan, from the layout that the plan uses.
  * @param cutting of the plan, with the pieces and the format of the sheets
  * @param effort millions of places tried
  */
@@ -38,15 +34,15 @@ export async function searchStock(
   seed: number,
   listener: (progress: StockProgress) => void,
   token: Token,
-  crew?: Crew,
+  crew: Crew,
 ): Promise<StockProgress> {
-  const { pieces, format, stock } = cutting;
+  const { pieces, format, stock, layout, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
     stock: stock.code,
     sheets: progress.layout.length,
-    rows: progress.rows,
-    saved: progress.rows - progress.layout.length,
-    least: progress.least,
+    rows,
+    saved: rows - progress.layout.length,
+    least,
     done: progress.done,
     layouts: progress.layout.flatMap((sheet, i) =>
       sheet.map(({ piece, x, y, turn }) => ({
@@ -59,11 +55,6 @@ export async function searchStock(
       })),
     ),
   });
-  const workers = crew ?? crewHere();
-  try {
-    const job = { pieces, format, effort, seed };
-    return told(await run(job, (progress) => listener(told(progress)), token, workers));
-  } finally {
-    if (!crew) workers.end();
-  }
+  const job = { pieces, format, effort, seed, start: layout };
+  return told(await run(job, (progress) => listener(told(progress)), token, crew));
 }

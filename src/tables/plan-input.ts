@@ -1,5 +1,5 @@
 import type { PlanInput } from '../core/plan/inputs';
-import { Memo } from '../core/plan/memo';
+import { Memo } from '../core/memo';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
 import { Problem } from '../core/problem';
 import { type Cells, isBlank } from './cell';

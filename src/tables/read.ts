@@ -84,6 +84,11 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   return { rows, problems, unknown: found.unknown, units: found.units };
 }
 
+/** Where each column of a table stands, by its name, as reading finds it. @param headings the table's first row */
+export function columnsIn(table: Table<Columns>, headings: readonly Cell[]): ReadonlyMap<string, number> {
+  return readHeadings(table, headings).at;
+}
+
 function missing({ kind, unit, choices }: Column): string {
   if (choices) return `it is blank; choose ${choices.join(', ')}`;
   return kind === 'number' ? `it is blank; enter a number${unit ? ` in ${unit}` : ''}` : 'it is blank; enter it';

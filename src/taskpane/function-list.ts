@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { INPUT_TABLES } from '../tables/plan-input';
 import { button } from './button';
 
 /** A function as functions.json describes it. */
@@ -71,15 +72,9 @@ function matches({ name, description, parameters }: DescribedFunction, query: st
 }
 
 /** Input tables by the argument that takes them; a formula names the table, the host puts its cells. */
-const TABLES: Readonly<Record<string, string>> = {
-  pairage: 'Pairage',
-  styles: 'Styles',
-  lasts: 'Lasts',
-  stock: 'Bottom stock',
-  rates: 'Costs and times',
-  outlines: 'Outlines',
-  layouts: 'Layouts',
-};
+const TABLES: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.values(INPUT_TABLES).map(({ argument, name }) => [argument, name]),
+);
 
 /** A formula with its tables in place and the other required arguments left for the maker to fill in. */
 function formulaOf(name: string, parameters: DescribedFunction['parameters']): string {

@@ -1,4 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { isNatural } from '../core/cutting/quick-layout';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
 import type { StockProgress } from '../search/search-stock';
@@ -38,7 +39,7 @@ export function searchSection(
 
 function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
   const { layout, least, stock, format } = cutting;
-  if (format.natural || format.pairs) {
+  if (isNatural(format)) {
     return html`<p class="caption">
       The search lays plain sheets. On ${stock.code}, pieces lie by its outline, its zones or in pairs, as they are.
     </p>`;

@@ -54,7 +54,7 @@ export class Searching {
     this.changed();
   }
 
-  /** Starts anew, from the quick rows. */
+  /** Starts anew, from the layout that the plan uses. */
   start(cutting: StockCutting): void {
     this.seed = 1;
     void this.run(cutting, undefined);

@@ -4,7 +4,6 @@ import type { Check, Verdict } from '../core/plan/checks';
 import type { CostLine } from '../core/plan/cost';
 import { cutting, type StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
-import { pieces } from '../core/plan/pieces';
 import type { Plan } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
 import { Problem } from '../core/problem';
@@ -12,6 +11,7 @@ import { shownPiece } from '../drawing/build-picture';
 import type { Host, Selection } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES, type PlanReading, readPlan } from '../tables/plan-input';
+import { codeColumn } from './go-to';
 
 /** What the pane shows: one style in one size and foot, and one stock. */
 export interface Shown {
@@ -57,7 +57,7 @@ function stepsOf(plan: Plan): readonly (readonly [stage: string, work: () => unk
   const { stock, layouts } = plan.input;
   return [
     ['bottoms', () => plan.runs],
-    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(pieces(plan.runs), [one], layouts)] as const),
+    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(plan.buildable, [one], layouts)] as const),
     ['order', () => plan.orders],
     ['cost', () => plan.costs],
     ['checks', () => plan.checks],
@@ -242,7 +242,7 @@ export class Watched {
       if (!place || !cells || place.sheet !== selection.sheet) continue;
       const [row, column] = [selection.row - place.row, selection.column - place.column];
       if (row < 1 || row >= place.rows || column < 0 || column >= place.columns) continue;
-      const code = String(cells[row]?.[0] ?? '');
+      const code = String(cells[row]?.[codeColumn(name, cells[0] ?? [])] ?? '');
       if (name === stock.name) return this.isCut(code) ? { stock: code } : undefined;
       const heading = cells[0]?.[column];
       const run =

@@ -6,9 +6,8 @@ import { moved } from '../geometry/moved';
 import type { Point } from '../geometry/ring';
 import { intersection } from '../geometry/regions';
 import { leastSheets } from '../cutting/least-sheets';
-import { packNatural } from '../cutting/natural/pack-natural';
 import { rectangular } from '../cutting/natural/natural-sheet';
-import { packRows } from '../cutting/pack-rows';
+import { quickLayout } from '../cutting/quick-layout';
 import type { Layout } from '../cutting/layout';
 import type { Piece } from '../cutting/piece';
 import type { SheetFormat } from '../cutting/sheet';
@@ -17,7 +16,7 @@ import { describeFault, verifyLayout } from '../cutting/verify-layout';
 import { Problem } from '../problem';
 import { fold } from './codes';
 import type { LayoutRow } from './inputs';
-import { identity, Memo } from './memo';
+import { identity, Memo } from '../memo';
 import { FEET, type PieceLine, pieceKey } from './pieces';
 
 /** How the pieces of one stock lie on its sheets. */
@@ -116,7 +115,7 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
   }
   const laid = laidByContent.get(JSON.stringify([format, stock.lies, content]), () => {
     const pieces = piecesOf(lines, stock);
-    const layout = format.natural || format.pairs ? packNatural(pieces, format) : packRows(pieces, format);
+    const layout = quickLayout(pieces, format);
     return {
       pieces,
       layout,

@@ -11,7 +11,7 @@ import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { byCode, fold } from './codes';
 import type { Outline, OutlineRole, PlanInput } from './inputs';
-import { identity, Memo } from './memo';
+import { identity, Memo } from '../memo';
 import { nearestCode } from './nearest-code';
 
 const lastsInSize = new Memo<LastInSize>(2048);

@@ -98,3 +98,6 @@ export interface LayoutRow {
   readonly y: number;
   readonly turn: number;
 }
+
+/** The same before it stands in a row. */
+export type FoundRow = Omit<LayoutRow, 'row'>;

@@ -37,9 +37,15 @@ export class Plan {
     return (this.stages.runs ??= runs(this.input));
   }
 
+  /** Pieces of what can be built. Never throws. */
+  get buildable(): readonly PieceLine[] {
+    return (this.stages.pieces ??= pieces(this.runs));
+  }
+
   /** @throws Problem where a style cannot be built: an order without it would be short. */
   get pieces(): readonly PieceLine[] {
-    return (this.stages.pieces ??= pieces(this.sound(this.runs)));
+    this.sound(this.runs);
+    return this.buildable;
   }
 
   /** @throws Problem as pieces, or where a piece fits no sheet. */
@@ -71,7 +77,7 @@ export class Plan {
 
   /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */
   get layouts(): Cutting {
-    return (this.stages.cutting ??= cutting(pieces(this.runs), this.input.stock, this.input.layouts));
+    return (this.stages.cutting ??= cutting(this.buildable, this.input.stock, this.input.layouts));
   }
 
   private check(): readonly Check[] {
@@ -87,7 +93,7 @@ export class Plan {
     };
     attempt(() => [limitsOf(this.input.rates)]);
     const orders = attempt(() => order(this.layouts.stocks));
-    const costs = attempt(() => cost(this.runs, pieces(this.runs), orders, this.input));
+    const costs = attempt(() => cost(this.runs, this.buildable, orders, this.input));
     return checks({
       input: this.input,
       runs: this.runs,

@@ -3,6 +3,7 @@ import type { Plan } from '../../core/plan/plan';
 import { soundPlan } from '../../functions/plan-arguments';
 import { type Cell, type Cells, isBlank } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/plan-input';
+import { columnsIn } from '../../tables/read';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
 import { cells } from '../arguments';
@@ -101,10 +102,8 @@ export function cell(
   const column = (INPUT_TABLES[table].columns as Columns)[name];
   if (!column) throw new Error(`${table} has no column ${name}.`);
   const block = tables[table];
-  const at = (block[0] ?? []).findIndex(
-    (one) => String(one).split('\n')[0]?.trim().toLowerCase() === column.heading.toLowerCase(),
-  );
-  const raw = at < 0 ? undefined : block[row]?.[at];
+  const at = columnsIn(INPUT_TABLES[table], block[0] ?? []).get(name);
+  const raw = at === undefined ? undefined : block[row]?.[at];
   const fallback = column.fallback;
   const stands = value ?? (isBlank(raw) ? fallback : raw);
   const shown = typeof stands === 'number' || typeof stands === 'string' ? stands : 'blank';

@@ -11,12 +11,6 @@ export interface Place {
   readonly y: number;
 }
 
-/** Ground that pieces may not cover: a hole, a blemish, what lies outside of a natural sheet. */
-export interface Hazard extends Place {
-  /** Whether a piece, by its number, may cover it all the same. */
-  spares(piece: number): boolean;
-}
-
 /** An arrangement to which the search may return. */
 export interface Snapshot {
   readonly shapes: Int32Array;
@@ -49,8 +43,6 @@ export class Arrangement {
   private readonly worth: Float64Array;
   private readonly shapeBoxes: Float64Array;
   private readonly columns: Columns;
-  /** Pieces, and with the hazards that come after them in every list. */
-  readonly movable: number;
   readonly count: number;
   /** No piece, however it lies, is shorter along x. */
   readonly shortest: number;
@@ -61,11 +53,9 @@ export class Arrangement {
     /** For each piece the shapes, by index, that it may have: one for each turn. */
     readonly choices: readonly (readonly number[])[],
     private readonly effort: Effort,
-    hazards: readonly Hazard[] = [],
   ) {
-    this.movable = choices.length;
-    const n = (this.count = choices.length + hazards.length);
-    this.shapes = Int32Array.from([...choices.map(([first]) => first), ...hazards.map(({ shape }) => shape)]);
+    const n = (this.count = choices.length);
+    this.shapes = Int32Array.from(choices, ([first]) => first);
     this.xs = new Float64Array(n);
     this.ys = new Float64Array(n);
     this.boxes = new Float64Array(4 * n).fill(Infinity);
@@ -76,8 +66,6 @@ export class Arrangement {
     this.worth = new Float64Array(n * n);
     for (let i = 0; i < n; i++) {
       for (let j = 0; j < n; j++) {
-        const [piece, hazard] = [Math.min(i, j), hazards[Math.max(i, j) - this.movable]];
-        if (hazard && (piece >= this.movable || hazard.spares(piece))) continue;
         this.worth[i * n + j] = (this.shapeOf(i).hullArea * this.shapeOf(j).hullArea) ** 0.25;
       }
     }
@@ -86,7 +74,6 @@ export class Arrangement {
     );
     const typical = pairs.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / pairs.shapes.length;
     this.columns = new Columns(n, space.end, typical);
-    hazards.forEach((hazard, i) => this.put(this.movable + i, hazard));
     this.shortest = Math.min(...choices.flat().map((shape) => 2 * pairs.shapes[shape].box.right));
     this.forgetWeights();
   }
@@ -167,7 +154,7 @@ export class Arrangement {
   }
 
   reweighAll(): void {
-    for (let piece = 0; piece < this.movable; piece++) this.reweigh(piece);
+    for (let piece = 0; piece < this.count; piece++) this.reweigh(piece);
   }
 
   /** What a piece loses, unweighed. */
@@ -232,7 +219,7 @@ export class Arrangement {
   /** Goes back to an arrangement; the weights stay as they are. */
   restore({ shapes, xs, ys, lengths, losses, outs }: Snapshot): void {
     lengths.forEach((length, i) => (this.space.lengths[i] = length));
-    for (let piece = 0; piece < this.movable; piece++) {
+    for (let piece = 0; piece < this.count; piece++) {
       this.put(piece, { shape: shapes[piece], x: xs[piece], y: ys[piece] });
     }
     this.losses.set(losses);

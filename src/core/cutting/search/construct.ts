@@ -9,7 +9,7 @@ const TRIED = 400;
  * strip; where there is none the strip grows. A first arrangement without overlap.
  */
 export function construct(arrangement: Arrangement, random: Random): void {
-  const { space, movable: count } = arrangement;
+  const { space, count } = arrangement;
   const size = (piece: number) => arrangement.shapeOf(piece).hullArea * arrangement.shapeOf(piece).diameter;
   const order = Array.from({ length: count }, (_, piece) => piece).sort((a, b) => size(b) - size(a) || a - b);
   for (const piece of order) {

@@ -10,7 +10,7 @@ const LARGE_SHARE = 0.75;
  * come to cover go the other way (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, disruption).
  */
 export function disrupt(arrangement: Arrangement, random: Random): void {
-  const { movable: count, choices, pairs } = arrangement;
+  const { count, choices, pairs } = arrangement;
   const hull = (piece: number) => arrangement.shapeOf(piece).hullArea;
   const sorted = Array.from({ length: count }, (_, piece) => piece).sort((a, b) => hull(b) - hull(a) || a - b);
   const total = sorted.reduce((sum, piece) => sum + hull(piece), 0);
@@ -38,7 +38,7 @@ export function disrupt(arrangement: Arrangement, random: Random): void {
 function carryAlong(arrangement: Arrangement, piece: number, other: number, dx: number, dy: number): void {
   const { ring } = arrangement.shapeOf(piece);
   const { x, y } = arrangement.placeOf(piece);
-  for (let covered = 0; covered < arrangement.movable; covered++) {
+  for (let covered = 0; covered < arrangement.count; covered++) {
     if (covered === piece || covered === other) continue;
     const place = arrangement.placeOf(covered);
     const [pole] = arrangement.shapeOf(covered).poles;

@@ -34,9 +34,4 @@ export class Effort {
     }
     return !this.stopped && this.spent < this.limit;
   }
-
-  /** Whether the search was told to stop. */
-  get told(): boolean {
-    return this.stopped;
-  }
 }

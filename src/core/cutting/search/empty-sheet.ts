@@ -12,7 +12,7 @@ import { Effort, type Token } from './effort';
 import { Pairs } from './pairs';
 import { Random } from './random';
 import { separate } from './separate';
-import { Memo } from '../../plan/memo';
+import { Memo } from '../../memo';
 import { type Shape, shapesOf } from './shape';
 import { Space } from './space';
 import { shorten } from './strip';

@@ -1,9 +1,8 @@
 import { area } from '../../geometry/area';
 import type { Layout } from '../layout';
 import { leastSheets } from '../least-sheets';
-import { packNatural } from '../natural/pack-natural';
-import { packRows } from '../pack-rows';
 import type { Piece } from '../piece';
+import { isNatural, quickLayout } from '../quick-layout';
 import type { SheetFormat } from '../sheet';
 import { verifyLayout } from '../verify-layout';
 import type { Emptied, SheetsTask } from './empty-sheet';
@@ -16,13 +15,15 @@ export interface SheetsJob {
   /** Millions of evaluations, of all searches together. */
   readonly effort: number;
   readonly seed: number;
+  /** A sound layout to better; without one, the quick one. */
+  readonly start?: Layout | undefined;
 }
 
 /** The best so far. */
 export interface Progress {
   readonly layout: Layout;
-  /** Sheets that the quick rows take, and no fewer than that could do. */
-  readonly rows: number;
+  /** Sheets that it began with, and no fewer than that could do. */
+  readonly began: number;
   readonly least: number;
   /** Share of the effort that has been spent, 0 to 1. */
   readonly done: number;
@@ -39,7 +40,7 @@ const ROLL = 4;
 const MOST_PIECES = 140;
 
 /**
- * Fewest sheets, step by step: from the quick rows, never worse than these, groups of sheets are laid anew so that the
+ * Fewest sheets, step by step: from a layout that is there, never worse than that, groups of sheets are laid anew so that the
  * emptiest of a group gives its pieces to the others, until it is empty. Searches of one round do not depend on each
  * other; whoever runs this hands their answers back in order. Ends early once no fewer sheets could do.
  */
@@ -48,6 +49,7 @@ export function* fewestSheets({
   format,
   effort,
   seed,
+  start = quickLayout(pieces, format),
 }: SheetsJob): Generator<
   { readonly tasks: readonly SheetsTask[]; readonly progress: Progress },
   Progress,
@@ -55,19 +57,17 @@ export function* fewestSheets({
 > {
   const random = new Random(seed);
   // Sheets that are cut alike become sheets of their own.
-  const natural = format.natural !== undefined || format.pairs !== undefined;
-  const rows: Layout = (natural ? packNatural(pieces, format) : packRows(pieces, format)).map((sheet) => [...sheet]);
+  let layout: Layout = start.map((sheet) => [...sheet]);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
-  let layout: Layout = rows;
   let spent = 0;
   let lengths = new Map<Layout[number], number>();
-  const progress = (): Progress => ({ layout, rows: rows.length, least, done: Math.min(1, spent / total) });
+  const progress = (): Progress => ({ layout, began: start.length, least, done: Math.min(1, spent / total) });
   const filled = (sheet: Layout[number]) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0);
   // Fewer sheets than the least cannot be; of a roll, all that counts is the length that is taken from it.
   const open = () => layout.length > least || (layout.length > 0 && format.length >= ROLL * format.width);
-  // The search lays whole rectangles; hides with their holes stay as the quick rows lay them.
-  while (spent < total && open() && !natural) {
+  // The search lays whole rectangles; hides with their holes stay as they are.
+  while (spent < total && open() && !isNatural(format)) {
     const groups = groupsOf(layout, filled, random);
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const tasks = Array.from({ length: SEARCHES }, (_, i): SheetsTask => {

@@ -55,7 +55,7 @@ export function packStrip(task: StripTask, token: Token, found: (strip: Strip) =
   const strip = ({ shapes: laid, xs, ys, lengths }: Snapshot): Strip => ({
     length: lengths[0],
     spent: effort.spent,
-    placements: Array.from(laid.subarray(0, arrangement.movable), (index, i) => {
+    placements: Array.from(laid, (index, i) => {
       const { kind, turn, middleX, middleY } = shapes[index];
       return { piece: kind, turn, x: xs[i] - middleX, y: ys[i] - middleY };
     }),

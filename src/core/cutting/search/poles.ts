@@ -1,6 +1,7 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { inside } from '../../geometry/inside';
+import { pointToEdge } from '../../geometry/point-to-edge';
 import type { Ring } from '../../geometry/ring';
 
 /** A circle inscribed in a piece. */
@@ -64,15 +65,8 @@ function toEdge(ring: Ring, x: number, y: number): number {
   let least = Infinity;
   let [ax, ay] = ring[ring.length - 1];
   for (const [bx, by] of ring) {
-    const ex = bx - ax;
-    const ey = by - ay;
-    const along = ((x - ax) * ex + (y - ay) * ey) / (ex * ex + ey * ey);
-    const t = along < 0 ? 0 : along > 1 ? 1 : along;
-    const dx = x - ax - t * ex;
-    const dy = y - ay - t * ey;
-    least = Math.min(least, dx * dx + dy * dy);
-    ax = bx;
-    ay = by;
+    least = Math.min(least, pointToEdge(x, y, ax, ay, bx, by));
+    [ax, ay] = [bx, by];
   }
   return Math.sqrt(least);
 }

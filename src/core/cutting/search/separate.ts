@@ -56,7 +56,7 @@ export function separate(
 /** One round: every piece that overlaps another or sticks out, in random order, is laid where it loses least. */
 function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effort): void {
   const pieces: number[] = [];
-  for (let piece = 0; piece < arrangement.movable; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
+  for (let piece = 0; piece < arrangement.count; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
   random.shuffle(pieces);
   for (const piece of pieces) {
     if (arrangement.lossOf(piece) === 0) continue;

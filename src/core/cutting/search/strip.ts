@@ -119,14 +119,14 @@ function emptied({ lengths }: Snapshot): boolean {
 function take(arrangement: Arrangement, from: Snapshot, share: number, at: number): void {
   arrangement.restore(from);
   arrangement.forgetWeights();
-  const { space, movable, boxes } = arrangement;
+  const { space, count, boxes } = arrangement;
   const last = space.lengths.length - 1;
   const length = space.lengths[last];
   const taken = share * space.lengths.reduce((sum, one) => sum + one, 0);
   const start = space.start(last);
   const left = length - taken;
   space.lengths[last] = left < arrangement.shortest ? 0 : left;
-  for (let piece = 0; piece < movable; piece++) {
+  for (let piece = 0; piece < count; piece++) {
     const middle = (boxes[4 * piece] + boxes[4 * piece + 2]) / 2;
     if (space.at(middle) !== last || middle - start <= at * length) continue;
     const place = arrangement.placeOf(piece);

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { identity, Memo } from '../../../src/core/plan/memo';
+import { identity, Memo } from '../../src/core/memo';
 
 describe('Memo', () => {
   it('makes once for a key, and again after others have pushed it out', () => {

@@ -8,13 +8,18 @@ export class Memo<T extends object> {
   constructor(private readonly most: number) {}
 
   get(key: string, make: () => T): T {
+    return this.find(key) ?? this.keep(key, make());
+  }
+
+  find(key: string): T | undefined {
     const found = this.kept.get(key);
-    if (found !== undefined) {
-      this.kept.delete(key);
-      this.kept.set(key, found);
-      return found;
-    }
-    const made = make();
+    if (found === undefined) return undefined;
+    this.kept.delete(key);
+    this.kept.set(key, found);
+    return found;
+  }
+
+  keep(key: string, made: T): T {
     this.kept.set(key, made);
     if (this.kept.size > this.most) this.kept.delete(this.kept.keys().next().value as string);
     return made;
