@@ -1,9 +1,16 @@
-import { type Emptied, emptySheet, type SheetsTask } from '../core/cutting/search/empty-sheet';
-import { packStrip, type Strip, type StripTask } from '../core/cutting/search/pack-strip';
 import type { Token } from '../core/cutting/search/effort';
+import { type Filled, fillIn, type FillTask } from '../core/cutting/search/fill-in';
+import { packStrip, type Strip, type StripTask } from '../core/cutting/search/pack-strip';
+import { type RollTask, type Shortened, shortenRoll } from '../core/cutting/search/shorten-roll';
 
-export type Task = SheetsTask | StripTask;
-export type Answer<T extends Task> = T extends SheetsTask ? Emptied : Strip;
+export type Task = FillTask | RollTask | StripTask;
+export type Answer<T extends Task> = T extends FillTask ? Filled : T extends RollTask ? Shortened : Strip;
+
+/** What a worker sends: the best so far, time and again, and at last the answer. */
+export interface Message<T extends Task = Task> {
+  readonly answer: Answer<T>;
+  readonly ended: boolean;
+}
 
 /** What a search needs of a worker: that of a page, or of another engine in the same clothes. */
 export interface WorkerLike {
@@ -13,9 +20,22 @@ export interface WorkerLike {
   onerror: ((event: unknown) => void) | null;
 }
 
-/** Works a task through, here and now. */
-export function perform<T extends Task>(task: T, token: Token): Answer<T> {
-  const answer = task.kind === 'sheets' ? emptySheet(task, token) : packStrip(task, token);
+/**
+ * Works a task through, here and now.
+ * @param found told of the best so far
+ */
+export function perform<T extends Task>(
+  task: T,
+  token: Token,
+  found: (answer: Answer<T>) => void = () => {},
+): Answer<T> {
+  const told = found as (answer: Filled | Shortened | Strip) => void;
+  const answer =
+    task.kind === 'fill'
+      ? fillIn(task, token, told)
+      : task.kind === 'roll'
+        ? shortenRoll(task, token, told)
+        : packStrip(task, token, told);
   return answer as Answer<T>;
 }
 
@@ -39,15 +59,25 @@ export class Crew {
 
   /**
    * Works tasks through; the answers do not depend on how many workers there are, nor on how many of them die.
+   * @param found told of the best so far of every task that has found something
    * @returns the answers in the order of the tasks; undefined where the token stopped the work
    */
-  async perform<T extends Task>(tasks: readonly T[], token: Token): Promise<readonly Answer<T>[] | undefined> {
+  async perform<T extends Task>(
+    tasks: readonly T[],
+    token: Token,
+    found: (answers: readonly (Answer<T> | undefined)[]) => void = () => {},
+  ): Promise<readonly Answer<T>[] | undefined> {
     const answers: Answer<T>[] = [];
+    const best: (Answer<T> | undefined)[] = tasks.map(() => undefined);
+    const tell = (at: number) => (answer: Answer<T>) => {
+      best[at] = answer;
+      found(best);
+    };
     if (this.workers.length === 0) {
-      for (const task of tasks) {
+      for (const [at, task] of tasks.entries()) {
         await breath();
         if (token.stopped) return undefined;
-        answers.push(perform(task, token));
+        answers.push(perform(task, token, tell(at)));
       }
       return token.stopped ? undefined : answers;
     }
@@ -59,7 +89,7 @@ export class Crew {
     const line = async (seat: number): Promise<void> => {
       while (next < tasks.length && !stop.aborted) {
         const at = next++;
-        const answer = await this.handOver(seat, tasks[at], token, stop);
+        const answer = await this.handOver(seat, tasks[at], token, stop, tell(at));
         if (answer) answers[at] = answer;
       }
     };
@@ -82,13 +112,18 @@ export class Crew {
     task: T,
     token: Token,
     stop: Stop,
+    found: (answer: Answer<T>) => void,
   ): Promise<Answer<T> | undefined> {
     for (let deaths = 0; deaths <= MOST_DEATHS && !stop.aborted; deaths++) {
       const worker = this.at(seat);
       if (!worker) break;
       const answer = await new Promise<Answer<T> | 'died' | undefined>((resolve) => {
         stop.onabort(() => resolve(undefined));
-        worker.onmessage = ({ data }) => resolve(data as Answer<T>);
+        worker.onmessage = ({ data }) => {
+          const { answer: best, ended } = data as Message<T>;
+          if (ended) resolve(best);
+          else found(best);
+        };
         worker.onerror = () => resolve('died');
         worker.postMessage(task);
       });
@@ -96,7 +131,7 @@ export class Crew {
       worker.terminate();
       this.workers[seat] = undefined;
     }
-    return stop.aborted ? undefined : perform(task, token);
+    return stop.aborted ? undefined : perform(task, token, found);
   }
 
   private at(seat: number): WorkerLike | undefined {

@@ -20,19 +20,18 @@ export async function run(
   const steps = fewestSheets(job);
   let step = steps.next();
   let best: Progress | undefined;
-  while (!step.done) {
-    best = sound(job, step.value.progress);
+  const tell = (progress: Progress) => {
+    if (progress.layout !== best?.layout) mustBeSound(verifyLayout(job.pieces, job.format, progress.layout));
+    best = progress;
     listener(best);
-    const answers = token.stopped ? undefined : await crew.perform(step.value.tasks, token);
-    if (!answers) return best;
+  };
+  while (!step.done) {
+    const { tasks, after } = step.value;
+    tell(after([]));
+    const answers = token.stopped ? undefined : await crew.perform(tasks, token, (some) => tell(after(some)));
+    if (!answers) return best as Progress;
     step = steps.next(answers);
   }
-  best = sound(job, step.value);
-  listener(best);
-  return best;
-}
-
-function sound({ pieces, format }: SheetsJob, progress: Progress): Progress {
-  mustBeSound(verifyLayout(pieces, format, progress.layout));
-  return progress;
+  tell(step.value);
+  return best as Progress;
 }

@@ -1,9 +1,12 @@
-import { perform, type Task } from './crew';
+import { type Message, perform, type Task } from './crew';
 
-/** Runs in a worker of its own: works a task through and hands back its answer. Stopped by being sent home. */
+/** Runs in a worker of its own: works a task through and tells the best so far and its answer. Stopped by being sent home. */
 const scope = self as unknown as {
   onmessage: (event: { readonly data: Task }) => void;
-  postMessage(answer: unknown): void;
+  postMessage(message: Message): void;
 };
 
-scope.onmessage = ({ data }) => scope.postMessage(perform(data, { stopped: false }));
+scope.onmessage = ({ data }) => {
+  const answer = perform(data, { stopped: false }, (best) => scope.postMessage({ answer: best, ended: false }));
+  scope.postMessage({ answer, ended: true });
+};

@@ -11,6 +11,14 @@ export interface Place {
   readonly y: number;
 }
 
+/** What lies fast in the space, such as what a sheet lacks of its box, and which pieces may not lie over it. */
+export interface Obstacle extends Place {
+  readonly stops: (piece: number) => boolean;
+}
+
+/** Where a piece lies that has not been laid. */
+const NOWHERE = Infinity;
+
 /** An arrangement to which the search may return. */
 export interface Snapshot {
   readonly shapes: Int32Array;
@@ -43,9 +51,9 @@ export class Arrangement {
   private readonly worth: Float64Array;
   private readonly shapeBoxes: Float64Array;
   private readonly columns: Columns;
+  /** Pieces that may be moved come first, then what lies fast. */
+  readonly movable: number;
   readonly count: number;
-  /** No piece, however it lies, is shorter along x. */
-  readonly shortest: number;
 
   constructor(
     readonly pairs: Pairs,
@@ -53,9 +61,11 @@ export class Arrangement {
     /** For each piece the shapes, by index, that it may have: one for each turn. */
     readonly choices: readonly (readonly number[])[],
     private readonly effort: Effort,
+    obstacles: readonly Obstacle[] = [],
   ) {
-    const n = (this.count = choices.length);
-    this.shapes = Int32Array.from(choices, ([first]) => first);
+    this.movable = choices.length;
+    const n = (this.count = choices.length + obstacles.length);
+    this.shapes = Int32Array.from([...choices.map(([first]) => first), ...obstacles.map(({ shape }) => shape)]);
     this.xs = new Float64Array(n);
     this.ys = new Float64Array(n);
     this.boxes = new Float64Array(4 * n).fill(Infinity);
@@ -66,7 +76,9 @@ export class Arrangement {
     this.worth = new Float64Array(n * n);
     for (let i = 0; i < n; i++) {
       for (let j = 0; j < n; j++) {
-        this.worth[i * n + j] = (this.shapeOf(i).hullArea * this.shapeOf(j).hullArea) ** 0.25;
+        const [first, second] = [Math.min(i, j), Math.max(i, j)];
+        const meet = second < this.movable || (first < this.movable && obstacles[second - this.movable].stops(first));
+        this.worth[i * n + j] = meet ? (this.shapeOf(i).hullArea * this.shapeOf(j).hullArea) ** 0.25 : 0;
       }
     }
     this.shapeBoxes = Float64Array.from(
@@ -74,8 +86,8 @@ export class Arrangement {
     );
     const typical = pairs.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / pairs.shapes.length;
     this.columns = new Columns(n, space.end, typical);
-    this.shortest = Math.min(...choices.flat().map((shape) => 2 * pairs.shapes[shape].box.right));
     this.forgetWeights();
+    obstacles.forEach((obstacle, i) => this.put(this.movable + i, obstacle));
   }
 
   shapeOf(piece: number): Shape {
@@ -91,6 +103,17 @@ export class Arrangement {
       this.boxes[4 * piece + side] = this.shapeBoxes[4 * shape + side] + (side % 2 === 0 ? x : y);
     }
     this.columns.put(piece, this.boxes[4 * piece], this.boxes[4 * piece + 2]);
+  }
+
+  /** Takes a piece out of the space. */
+  lift(piece: number): void {
+    this.put(piece, { shape: this.shapes[piece], x: NOWHERE, y: NOWHERE });
+    this.reweigh(piece);
+  }
+
+  /** Whether a piece lies in the space. */
+  lies(piece: number): boolean {
+    return this.xs[piece] !== NOWHERE;
   }
 
   placeOf(piece: number): Place {
@@ -121,9 +144,11 @@ export class Arrangement {
         if (boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom) continue;
         // A piece that lies in several columns is looked at in the first of those that the place lies in.
         if (other === piece || (firsts[other] < column && column > firstColumn)) continue;
+        const weight = weights[row + other];
+        if (weight === 0) continue;
         const between = pairs.loss(pairs.of(shapes[other], shape), x - xs[other], y - ys[other]);
         if (between === 0) continue;
-        loss += between * weights[row + other];
+        loss += between * weight;
         if (loss > bound) return Infinity;
       }
     }
@@ -140,11 +165,11 @@ export class Arrangement {
     const { boxes, pairs, shapes, xs, ys, count, losses, worth } = this;
     const row = piece * count;
     const [left, bottom, right, top] = boxes.subarray(4 * piece, 4 * piece + 4);
-    this.outs[piece] = this.space.stickingOut(left, bottom, right, top) * worth[row + piece];
+    this.outs[piece] = this.lies(piece) ? this.space.stickingOut(left, bottom, right, top) * worth[row + piece] : 0;
     for (let other = 0, b = 0; other < count; other++, b += 4) {
       let loss = 0;
       const apart = boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom;
-      if (!apart && other !== piece) {
+      if (!apart && other !== piece && worth[row + other] > 0) {
         const pair = pairs.of(shapes[other], shapes[piece]);
         loss = pairs.loss(pair, xs[piece] - xs[other], ys[piece] - ys[other]) * worth[row + other];
       }
@@ -154,7 +179,7 @@ export class Arrangement {
   }
 
   reweighAll(): void {
-    for (let piece = 0; piece < this.count; piece++) this.reweigh(piece);
+    for (let piece = 0; piece < this.movable; piece++) this.reweigh(piece);
   }
 
   /** What a piece loses, unweighed. */
@@ -219,7 +244,7 @@ export class Arrangement {
   /** Goes back to an arrangement; the weights stay as they are. */
   restore({ shapes, xs, ys, lengths, losses, outs }: Snapshot): void {
     lengths.forEach((length, i) => (this.space.lengths[i] = length));
-    for (let piece = 0; piece < this.count; piece++) {
+    for (let piece = 0; piece < this.movable; piece++) {
       this.put(piece, { shape: shapes[piece], x: xs[piece], y: ys[piece] });
     }
     this.losses.set(losses);

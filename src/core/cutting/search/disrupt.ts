@@ -10,12 +10,16 @@ const LARGE_SHARE = 0.75;
  * come to cover go the other way (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, disruption).
  */
 export function disrupt(arrangement: Arrangement, random: Random): void {
-  const { count, choices, pairs } = arrangement;
+  const { choices, pairs } = arrangement;
   const hull = (piece: number) => arrangement.shapeOf(piece).hullArea;
-  const sorted = Array.from({ length: count }, (_, piece) => piece).sort((a, b) => hull(b) - hull(a) || a - b);
+  const sorted = choices
+    .map((_, piece) => piece)
+    .filter((piece) => arrangement.lies(piece))
+    .sort((a, b) => hull(b) - hull(a) || a - b);
+  if (sorted.length < 2) return;
   const total = sorted.reduce((sum, piece) => sum + hull(piece), 0);
   let sum = 0;
-  const cut = sorted.find((piece) => (sum += hull(piece)) > LARGE_SHARE * total) ?? sorted[count - 1];
+  const cut = sorted.find((piece) => (sum += hull(piece)) > LARGE_SHARE * total) ?? sorted[sorted.length - 1];
   const large = sorted.filter((piece) => hull(piece) >= hull(cut));
   const kind = (piece: number) => arrangement.shapeOf(piece).kind;
   const a = large[random.below(large.length)];
@@ -38,8 +42,8 @@ export function disrupt(arrangement: Arrangement, random: Random): void {
 function carryAlong(arrangement: Arrangement, piece: number, other: number, dx: number, dy: number): void {
   const { ring } = arrangement.shapeOf(piece);
   const { x, y } = arrangement.placeOf(piece);
-  for (let covered = 0; covered < arrangement.count; covered++) {
-    if (covered === piece || covered === other) continue;
+  for (let covered = 0; covered < arrangement.movable; covered++) {
+    if (covered === piece || covered === other || !arrangement.lies(covered)) continue;
     const place = arrangement.placeOf(covered);
     const [pole] = arrangement.shapeOf(covered).poles;
     if (!pole || !inside(ring, place.x + pole.x - x, place.y + pole.y - y)) continue;

@@ -1,12 +1,16 @@
 import { area } from '../../geometry/area';
-import type { Layout } from '../layout';
+import { box } from '../../geometry/box';
+import { moved } from '../../geometry/moved';
+import type { Layout, Placement } from '../layout';
 import { leastSheets } from '../least-sheets';
 import type { Piece } from '../piece';
-import { isNatural, quickLayout } from '../quick-layout';
+import { quickLayout } from '../quick-layout';
 import type { SheetFormat } from '../sheet';
 import { verifyLayout } from '../verify-layout';
-import type { Emptied, SheetsTask } from './empty-sheet';
+import type { Filled, FillTask } from './fill-in';
 import { Random } from './random';
+import type { RollTask, Shortened } from './shorten-roll';
+import { turnsFor } from './sheets';
 
 /** Pieces to be cut from as few sheets of a format as a search finds. */
 export interface SheetsJob {
@@ -29,20 +33,33 @@ export interface Progress {
   readonly done: number;
 }
 
+export type Task = FillTask | RollTask;
+export type Answer = Filled | Shortened;
+
+/** Searches that may go on side by side, and what comes of the layout when some of them have answered, in part or at last. */
+export interface Round {
+  readonly tasks: readonly Task[];
+  readonly after: (answers: readonly (Answer | undefined)[]) => Progress;
+}
+
 /** Searches that go on side by side, and how often they compare what they found. */
 const SEARCHES = 2;
-const ROUNDS = 6;
+const ROUNDS = 8;
 
-/** A sheet that is so many times as long as wide is a roll. */
+/** A sheet that is so many times as long as wide is a roll: all that counts is the length that is taken from it. */
 const ROLL = 4;
 
-/** Sheets that are laid anew together hold about so many pieces at most. */
+/** Sheets that are filled together hold about so many pieces at most. */
 const MOST_PIECES = 140;
 
+/** So few pieces are tried by every search; more are dealt out among them. */
+const FEW = 4;
+
 /**
- * Fewest sheets, step by step: from a layout that is there, never worse than that, groups of sheets are laid anew so that the
- * emptiest of a group gives its pieces to the others, until it is empty. Searches of one round do not depend on each
- * other; whoever runs this hands their answers back in order. Ends early once no fewer sheets could do.
+ * Fewest sheets, step by step: from a layout that is there, never worse than that, the pieces of the emptiest sheet are
+ * laid into the others until it is empty, and so on with the next; on a roll they are drawn together. Searches of one
+ * round do not depend on each other; whoever runs this hands their answers back in order. Ends early once no fewer sheets
+ * could do.
  */
 export function* fewestSheets({
   pieces,
@@ -50,87 +67,160 @@ export function* fewestSheets({
   effort,
   seed,
   start = quickLayout(pieces, format),
-}: SheetsJob): Generator<
-  { readonly tasks: readonly SheetsTask[]; readonly progress: Progress },
-  Progress,
-  readonly Emptied[]
-> {
+}: SheetsJob): Generator<Round, Progress, readonly (Answer | undefined)[]> {
   const random = new Random(seed);
-  // Sheets that are cut alike become sheets of their own.
-  let layout: Layout = start.map((sheet) => [...sheet]);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
+  const turns = turnsFor(pieces, start);
+  const roll = format.length >= ROLL * format.width && !format.natural;
+  let layout: Layout = start;
   let spent = 0;
-  let lengths = new Map<Layout[number], number>();
-  const progress = (): Progress => ({ layout, began: start.length, least, done: Math.min(1, spent / total) });
-  const filled = (sheet: Layout[number]) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0);
-  // Fewer sheets than the least cannot be; of a roll, all that counts is the length that is taken from it.
-  const open = () => layout.length > least || (layout.length > 0 && format.length >= ROLL * format.width);
-  // The search lays whole rectangles; hides with their holes stay as they are.
-  while (spent < total && open() && !isNatural(format)) {
-    const groups = groupsOf(layout, filled, random);
+  // The search does not lay pairs in matching places.
+  while (spent < total && layout.length > 0 && format.pairs === undefined) {
+    const fewer = layout.length > Math.max(1, least) && (!roll || spent < total / 2);
+    if (!fewer && !roll) break;
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
-    const tasks = Array.from({ length: SEARCHES }, (_, i): SheetsTask => {
-      const sheets = (groups[i % groups.length] as readonly number[]).map((sheet) => layout[sheet]);
-      return { kind: 'sheets', pieces, format, layout: sheets, evaluations, seed: random.below(2 ** 31) };
-    });
-    const answers = yield { tasks, progress: progress() };
-    for (const answer of answers) spent += Math.max(answer.spent, evaluations / 8);
-    const next = combined(layout, groups, answers, lengths);
-    if (verifyLayout(pieces, format, next.layout).length > 0) continue;
-    layout = next.layout;
-    lengths = next.lengths;
+    const search = { pieces, format, turns, evaluations };
+    const { tasks, better } = fewer ? filling(search, layout, random) : shortening(search, layout, random);
+    let known = '';
+    let found: Layout | undefined;
+    const after = (answers: readonly (Answer | undefined)[]): Progress => {
+      const steps = answers.map((answer) => answer?.steps ?? 0).join();
+      if (steps !== known) [known, found] = [steps, better(answers)];
+      const used = answers.reduce((sum, answer) => sum + (answer?.spent ?? 0), 0);
+      const done = Math.min(1, (spent + used) / total);
+      return { layout: found ?? layout, began: start.length, least, done };
+    };
+    const answers = yield { tasks, after };
+    ({ layout } = after(answers));
+    // Searches that end early have done all that they can; without this they would be sent out for ever.
+    for (const answer of answers) spent += Math.max(answer?.spent ?? 0, evaluations / 8);
   }
-  return { ...progress(), done: 1 };
+  return { layout, began: start.length, least, done: 1 };
 }
 
-/** Groups of sheets, no sheet in two of them, each with its emptiest sheet last; the emptiest of all is in the first. */
-function groupsOf(
-  layout: Layout,
-  filled: (sheet: Layout[number]) => number,
-  random: Random,
-): readonly (readonly number[])[] {
-  const order = layout.map((_, sheet) => sheet);
-  random.shuffle(order);
-  const fill = layout.map(filled);
-  const emptiest = order.reduce((a, b) => (fill[b] < fill[a] ? b : a));
-  const groups: number[][] = [];
-  let group: number[] = [];
-  let count = 0;
-  for (const sheet of [emptiest, ...order.filter((one) => one !== emptiest)]) {
-    if (groups.length === SEARCHES) break;
-    if (group.length > 1 && count + layout[sheet].length > MOST_PIECES) {
-      groups.push(group);
-      [group, count] = [[], 0];
+/** What all searches of a round have in common. */
+interface Search extends Pick<FillTask, 'pieces' | 'turns' | 'evaluations'> {
+  readonly format: SheetFormat;
+}
+
+/** Searches, and the better layout that their answers make, if they make one. */
+interface Step {
+  readonly tasks: readonly Task[];
+  readonly better: (answers: readonly (Answer | undefined)[]) => Layout | undefined;
+}
+
+/** Lays the pieces of the emptiest sheet into the others. */
+function filling({ format, ...search }: Search, layout: Layout, random: Random): Step {
+  const { pieces } = search;
+  const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind].ring), 0);
+  const emptiest = emptiestOf(layout, pieces);
+  const more = layout[emptiest].map(({ piece }) => piece);
+  const others = layout.filter((_, sheet) => sheet !== emptiest);
+  const groups = groupsOf(others, random);
+  const dealt = groups.length > 1 && more.length > FEW;
+  random.shuffle(more);
+  const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
+    kind: 'fill',
+    ...search,
+    sheets: groups[i % groups.length].map((sheet) => ({ format, placements: others[sheet] })),
+    more: dealt ? more.filter((_, k) => k % groups.length === i % groups.length) : more,
+    seed: random.below(2 ** 31),
+  }));
+  const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
+    let best: { readonly layout: Layout; readonly left: readonly number[] } = { layout: others, left: more };
+    answers.forEach((answer, i) => {
+      if (!answer || !('sheets' in answer)) return;
+      const group = groups[i % groups.length];
+      const next = [...best.layout];
+      group.forEach((sheet, k) => (next[sheet] = answer.sheets[k]));
+      const whole = completed(next, group, pieces);
+      if (size(whole.left) < size(best.left) * (1 - 1e-9)) best = whole;
+    });
+    return best.layout === others ? undefined : withLast(best.layout, best.left, pieces, format);
+  };
+  return { tasks, better };
+}
+
+/** Draws the pieces of the emptiest roll together. */
+function shortening(search: Search, layout: Layout, random: Random): Step {
+  const { pieces, format } = search;
+  const last = emptiestOf(layout, pieces);
+  const reach = (sheet: Layout[number]) =>
+    Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece].ring, turn, x, y)).right));
+  const tasks = Array.from({ length: SEARCHES }, (): RollTask => ({
+    kind: 'roll',
+    ...search,
+    placements: layout[last],
+    seed: random.below(2 ** 31),
+  }));
+  const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
+    let best = layout[last];
+    for (const answer of answers) {
+      if (answer && 'placements' in answer && reach(answer.placements) < reach(best)) best = answer.placements;
     }
-    group.push(sheet);
-    count += layout[sheet].length;
+    if (best === layout[last]) return undefined;
+    const whole = layout.map((sheet, i) => (i === last ? best : sheet));
+    return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
+  };
+  return { tasks, better };
+}
+
+/** The sheet whose pieces take up the least area. */
+function emptiestOf(layout: Layout, pieces: readonly Piece[]): number {
+  const fill = layout.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0));
+  return fill.reduce((least, one, sheet) => (one < fill[least] ? sheet : least), 0);
+}
+
+/** Groups of sheets that can be filled side by side, no sheet in two of them; one group where all can be filled together. */
+function groupsOf(sheets: Layout, random: Random): readonly (readonly number[])[] {
+  const order = sheets.map((_, sheet) => sheet);
+  const total = sheets.reduce((sum, { length }) => sum + length, 0);
+  if (total <= MOST_PIECES) return [order];
+  random.shuffle(order);
+  const groups: number[][] = [[]];
+  let count = 0;
+  for (const sheet of order) {
+    const group = groups[groups.length - 1];
+    if (group.length > 0 && count + sheets[sheet].length > MOST_PIECES) {
+      if (groups.length === SEARCHES) break;
+      groups.push([sheet]);
+      count = sheets[sheet].length;
+    } else {
+      group.push(sheet);
+      count += sheets[sheet].length;
+    }
   }
-  if (groups.length < SEARCHES && (group.length > 1 || groups.length === 0)) groups.push(group);
-  for (const one of groups) one.sort((a, b) => fill[b] - fill[a] || a - b);
   return groups;
 }
 
-/** The layout with the better answer for each group in place of its sheets. */
-function combined(
+/** Takes pieces that lie once too often off the sheets of a group, and tells the kinds that lie nowhere, one entry each. */
+function completed(
   layout: Layout,
-  groups: readonly (readonly number[])[],
-  answers: readonly Emptied[],
-  lengths: ReadonlyMap<Layout[number], number>,
-): { readonly layout: Layout; readonly lengths: Map<Layout[number], number> } {
-  const kept = new Map(lengths);
-  let sheets = [...layout];
-  groups.forEach((group, g) => {
-    const [first, ...others] = answers.filter((_, i) => i % groups.length === g);
-    if (!first) return;
-    const better = (a: Emptied, b: Emptied) => a.layout.length - b.layout.length || a.length - b.length;
-    const best = others.reduce((a, b) => (better(b, a) < 0 ? b : a), first);
-    const last = layout[group[group.length - 1]];
-    const before = kept.get(last) ?? Infinity;
-    if (best.layout.length === group.length && best.length >= before) return;
-    const members = new Set(group.map((sheet) => layout[sheet]));
-    sheets = [...sheets.filter((sheet) => !members.has(sheet)), ...best.layout];
-    if (best.layout.length === group.length) kept.set(best.layout[best.layout.length - 1], best.length);
-  });
-  return { layout: sheets, lengths: kept };
+  group: readonly number[],
+  pieces: readonly Piece[],
+): { readonly layout: Layout; readonly left: readonly number[] } {
+  const missing = pieces.map(({ count }) => count);
+  for (const { piece } of layout.flat()) missing[piece]--;
+  const next: (readonly Placement[])[] = [...layout];
+  for (const sheet of group)
+    next[sheet] = next[sheet].filter(({ piece }) => missing[piece] >= 0 || ++missing[piece] > 0);
+  return {
+    layout: next,
+    left: missing.flatMap((count, kind) => Array.from({ length: Math.max(0, count) }, () => kind)),
+  };
+}
+
+/** The layout with what is left on one more sheet, if that can be cut. */
+function withLast(
+  layout: Layout,
+  left: readonly number[],
+  pieces: readonly Piece[],
+  format: SheetFormat,
+): Layout | undefined {
+  const rest = pieces.map((piece, kind) => ({ ...piece, count: left.filter((one) => one === kind).length }));
+  const last = left.length > 0 ? quickLayout(rest, format) : [];
+  if (last.length > 1) return undefined;
+  const whole = [...layout.filter((sheet) => sheet.length > 0), ...last];
+  return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
 }

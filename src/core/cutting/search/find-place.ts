@@ -61,7 +61,7 @@ function sample(
   const { choices, space, pairs } = arrangement;
   const shapes = choices[piece];
   const first = window.left === -Infinity ? 0 : space.at(window.left);
-  const last = Math.max(first, window.right === Infinity ? space.open - 1 : space.at(window.right));
+  const last = Math.max(first, window.right === Infinity ? space.lengths.length - 1 : space.at(window.right));
   for (let i = 0; i < count; i++) {
     const shape = shapes[random.below(shapes.length)];
     const rectangle = first === last ? first : first + random.below(last - first + 1);

@@ -227,11 +227,15 @@ const DEPTH_SHARE = 0.01;
  */
 export function poleLoss(first: Shape, second: Shape, x: number, y: number): number {
   const least = DEPTH_SHARE * Math.max(first.diameter, second.diameter);
+  const tail = least * least;
+  const [a, b] = [first.circles, second.circles];
   let sum = 0;
-  for (const a of first.poles) {
-    for (const b of second.poles) {
-      const depth = a.radius + b.radius - Math.sqrt((a.x - b.x - x) ** 2 + (a.y - b.y - y) ** 2);
-      sum += (depth >= least ? depth : least ** 2 / (2 * least - depth)) * Math.min(a.radius, b.radius);
+  for (let i = 0; i < a.length; i += 3) {
+    const [dx, dy, radius] = [a[i] - x, a[i + 1] - y, a[i + 2]];
+    for (let j = 0; j < b.length; j += 3) {
+      const [u, v, other] = [dx - b[j], dy - b[j + 1], b[j + 2]];
+      const depth = radius + other - Math.sqrt(u * u + v * v);
+      sum += (depth >= least ? depth : tail / (2 * least - depth)) * (radius < other ? radius : other);
     }
   }
   return Math.sqrt(Math.PI * sum + least ** 2);

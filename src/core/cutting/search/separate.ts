@@ -11,7 +11,7 @@ export interface Patience {
   readonly strikes: number;
 }
 
-const SAMPLES: Samples = { near: 25, anywhere: 50 };
+export const SAMPLES: Samples = { near: 25, anywhere: 50 };
 
 /** A loss below this share of the least so far counts as progress. */
 const PROGRESS = 0.98;
@@ -56,7 +56,7 @@ export function separate(
 /** One round: every piece that overlaps another or sticks out, in random order, is laid where it loses least. */
 function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effort): void {
   const pieces: number[] = [];
-  for (let piece = 0; piece < arrangement.count; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
+  for (let piece = 0; piece < arrangement.movable; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
   random.shuffle(pieces);
   for (const piece of pieces) {
     if (arrangement.lossOf(piece) === 0) continue;

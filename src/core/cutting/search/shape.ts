@@ -2,6 +2,7 @@ import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { convexHull } from '../../geometry/convex-hull';
 import { moved } from '../../geometry/moved';
+import { Memo } from '../../memo';
 import type { Box, Ring } from '../../geometry/ring';
 import { type Pole, polesOf } from './poles';
 
@@ -12,6 +13,8 @@ export interface Shape {
   readonly ring: Ring;
   readonly box: Box;
   readonly poles: readonly Pole[];
+  /** The same one after the other: x, y, radius. */
+  readonly circles: Float64Array;
   readonly area: number;
   readonly hullArea: number;
   /** Greatest distance between two corners. */
@@ -24,9 +27,12 @@ export interface Shape {
 /** Poles kept at most. */
 const MOST_POLES = 24;
 
+/** Poles of outlines that have been asked for, whichever search asked. */
+const known = new Memo<readonly Pole[]>(2000);
+
 /** A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample. */
 export function shapesOf(ring: Ring, kind: number, turns: readonly number[]): readonly Shape[] {
-  const poles = polesOf(ring, MOST_POLES);
+  const poles = known.get(JSON.stringify(ring), () => polesOf(ring, MOST_POLES));
   const hull = convexHull(ring);
   const diameter = Math.max(...hull.flatMap(([ax, ay]) => hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by))));
   return turns.map((turn) => {
@@ -47,6 +53,7 @@ export function shapesOf(ring: Ring, kind: number, turns: readonly number[]): re
       ring: centred,
       box: box(centred),
       poles: poles.map(({ radius }, i) => ({ x: places[i][0], y: places[i][1], radius })),
+      circles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i][0], places[i][1], radius])),
       area: Math.abs(area(ring)),
       hullArea: Math.abs(area(hull)),
       diameter,

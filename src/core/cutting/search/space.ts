@@ -22,12 +22,6 @@ export class Space {
     return rectangle === 0 ? 0 : rectangle * this.pitch;
   }
 
-  /** How many rectangles may hold pieces: the last may have been emptied. */
-  get open(): number {
-    const count = this.lengths.length;
-    return this.lengths[count - 1] > 0 ? count : count - 1;
-  }
-
   /** Where the last rectangle ends. */
   get end(): number {
     const last = this.lengths.length - 1;

@@ -39,8 +39,7 @@ export function shortestStrip(
 }
 
 /**
- * Makes the last of an arrangement's rectangles as short as it can, by exploring and then compressing: of a strip its
- * only one, of sheets the one that is to be emptied. Ends at once when that one is empty.
+ * Makes the only rectangle of an arrangement as short as it can, by exploring and then compressing.
  * @param start without overlap
  */
 export function shorten(
@@ -73,7 +72,6 @@ function explore(arrangement: Arrangement, start: Snapshot, random: Random, effo
     if (reached.loss === 0) {
       best = reached;
       found(best);
-      if (emptied(best)) return best;
       if (rounds > STEP.manyRounds) step = Math.max(STEP.least, step * STEP.smaller);
       failed = [];
       take(arrangement, best, step, 0.5);
@@ -96,7 +94,7 @@ function explore(arrangement: Arrangement, start: Snapshot, random: Random, effo
 function compress(arrangement: Arrangement, start: Snapshot, random: Random, effort: Effort, found: Found): Snapshot {
   let best = start;
   const begun = effort.spent;
-  while (effort.left && !emptied(best)) {
+  while (effort.left) {
     const done = (effort.spent - begun) / Math.max(1, effort.total - begun);
     const step = SQUEEZE.first + done * (SQUEEZE.last - SQUEEZE.first);
     take(arrangement, best, step, random.share());
@@ -108,27 +106,16 @@ function compress(arrangement: Arrangement, start: Snapshot, random: Random, eff
   return best;
 }
 
-function emptied({ lengths }: Snapshot): boolean {
-  return lengths[lengths.length - 1] === 0;
-}
-
-/**
- * Takes a share of the whole length out of the last rectangle, at a place along it: what lies beyond moves in. One that
- * would become too short for any piece becomes empty.
- */
+/** Takes a share out of the length at a place along it: what lies beyond moves in. */
 function take(arrangement: Arrangement, from: Snapshot, share: number, at: number): void {
   arrangement.restore(from);
   arrangement.forgetWeights();
   const { space, count, boxes } = arrangement;
-  const last = space.lengths.length - 1;
-  const length = space.lengths[last];
-  const taken = share * space.lengths.reduce((sum, one) => sum + one, 0);
-  const start = space.start(last);
-  const left = length - taken;
-  space.lengths[last] = left < arrangement.shortest ? 0 : left;
+  const [length] = space.lengths;
+  const taken = share * length;
+  space.lengths[0] = length - taken;
   for (let piece = 0; piece < count; piece++) {
-    const middle = (boxes[4 * piece] + boxes[4 * piece + 2]) / 2;
-    if (space.at(middle) !== last || middle - start <= at * length) continue;
+    if ((boxes[4 * piece] + boxes[4 * piece + 2]) / 2 <= at * length) continue;
     const place = arrangement.placeOf(piece);
     arrangement.put(piece, { ...place, x: place.x - taken });
   }

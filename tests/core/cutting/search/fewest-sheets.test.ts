@@ -1,16 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { emptySheet } from '../../../../src/core/cutting/search/empty-sheet';
 import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/core/cutting/search/fewest-sheets';
 import type { Way } from '../../../../src/core/cutting/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
+import { perform } from '../../../../src/search/crew';
 import { complaints } from '../oracle';
 import { anyOutline, soleLike } from '../outlines';
 
 function search(job: SheetsJob): Progress {
   const steps = fewestSheets(job);
   let step = steps.next();
-  while (!step.done) step = steps.next(step.value.tasks.map((task) => emptySheet(task, { stopped: false })));
+  while (!step.done) step = steps.next(step.value.tasks.map((task) => perform(task, { stopped: false })));
   return step.value;
 }
 
