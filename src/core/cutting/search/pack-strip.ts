@@ -42,7 +42,7 @@ export function packStrip(task: StripTask, token: Token, found: (strip: Strip) =
   const shapes: Shape[] = [];
   const choices: number[][] = [];
   pieces.forEach(({ ring, count, turns }, kind) => {
-    const own = shapesOf(ring, kind, turns);
+    const own = shapesOf(ring, kind, turns, pieces.length);
     const indices = own.map((_, i) => shapes.length + i);
     shapes.push(...own);
     for (let i = 0; i < count; i++) choices.push(indices);

@@ -24,15 +24,20 @@ export interface Shape {
   readonly middleY: number;
 }
 
-/** Poles kept at most. */
-const MOST_POLES = 24;
+/** Poles kept at most of an outline, of few and of many outlines: losses between poles are worked out for every two. */
+const MOST_POLES = { few: 24, many: 10 };
+const MANY = 60;
 
 /** Poles of outlines that have been asked for, whichever search asked. */
 const known = new Memo<readonly Pole[]>(2000);
 
-/** A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample. */
-export function shapesOf(ring: Ring, kind: number, turns: readonly number[]): readonly Shape[] {
-  const poles = known.get(JSON.stringify(ring), () => polesOf(ring, MOST_POLES));
+/**
+ * A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample.
+ * @param kinds how many there are in all
+ */
+export function shapesOf(ring: Ring, kind: number, turns: readonly number[], kinds: number): readonly Shape[] {
+  const most = kinds > MANY ? MOST_POLES.many : MOST_POLES.few;
+  const poles = known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
   const hull = convexHull(ring);
   const diameter = Math.max(...hull.flatMap(([ax, ay]) => hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by))));
   return turns.map((turn) => {

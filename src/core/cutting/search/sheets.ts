@@ -155,7 +155,9 @@ const prepared = new Memo<Prepared>(2);
 /** Prepares the shapes and pairs of some outlines; kept, because round after round asks for the same. */
 function prepare(outlines: readonly Outline[]): Prepared {
   return prepared.get(JSON.stringify(outlines), () => {
-    const shapes = outlines.flatMap(({ ring, distance, turns }, i) => shapesOf(reachOf(ring, distance), i, turns));
+    const shapes = outlines.flatMap(({ ring, distance, turns }, i) =>
+      shapesOf(reachOf(ring, distance), i, turns, outlines.length),
+    );
     return { shapes, pairs: new Pairs(shapes) };
   });
 }

@@ -4,6 +4,7 @@ import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/cor
 import type { Way } from '../../../../src/core/cutting/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { perform } from '../../../../src/search/crew';
+import { FORMAT, naturalComplaints } from '../natural/hide';
 import { complaints } from '../oracle';
 import { anyOutline, soleLike } from '../outlines';
 
@@ -59,5 +60,19 @@ describe('fewestSheets', () => {
     // What one search has found another begins with.
     const again = search({ pieces, format, effort: 0.1, seed: 2, start: layout });
     expect([again.began, again.layout.length]).toEqual([layout.length, layout.length]);
+  });
+
+  it('lays hides too, clear of holes and poor ground, and saves one', { timeout: 60_000 }, () => {
+    const pieces = [200, 230, 250].flatMap((length, i) => {
+      const ring = soleLike(length, 24);
+      const same = { count: 3, way: { kind: 'endForEnd' } as Way, quality: i === 0 ? 2 : 1 };
+      return [
+        { key: `${length} left`, ring, ...same },
+        { key: `${length} right`, ring: mirror(ring), ...same },
+      ];
+    });
+    const { layout, began } = search({ pieces, format: FORMAT, effort: 2, seed: 1 });
+    expect(naturalComplaints(pieces, FORMAT, layout)).toEqual([]);
+    expect(layout.length).toBeLessThan(began);
   });
 });

@@ -1,0 +1,42 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { usableArea } from '../../../../src/core/cutting/natural/natural-sheet';
+import { obstaclesOn } from '../../../../src/core/cutting/natural/obstacles';
+import { crossesItself } from '../../../../src/core/geometry/crosses-itself';
+import { inside } from '../../../../src/core/geometry/inside';
+import { toEdge } from '../oracle';
+import { FORMAT, SHEET } from './hide';
+
+const { length, width, edgeTrim } = FORMAT;
+const point = fc.tuple(fc.double({ min: 0, max: length, noNaN: true }), fc.double({ min: 0, max: width, noNaN: true }));
+
+describe('obstaclesOn', () => {
+  it('covers just what the edge trim, holes and poor zones take from the sheet', () => {
+    // Derived: a point is free where it lies within the outline, the trim away from every edge, and on good ground.
+    for (const quality of [1, 2]) {
+      const obstacles = obstaclesOn(SHEET, quality, edgeTrim, 0);
+      const closed = SHEET.zones.filter((zone) => zone.quality > quality).map(({ ring }) => ring);
+      fc.assert(
+        fc.property(point, ([x, y]) => {
+          const edges = [SHEET.outline, ...SHEET.holes].map((ring) => toEdge([x, y], ring) - edgeTrim);
+          const zones = closed.map((ring) => toEdge([x, y], ring));
+          // Within the coarseness of the obstacles either answer will do.
+          fc.pre([...edges, ...zones].every((distance) => Math.abs(distance) > 0.6));
+          const free =
+            inside(SHEET.outline, x, y) &&
+            edges.every((distance) => distance > 0) &&
+            ![...SHEET.holes, ...closed].some((ring) => inside(ring, x, y));
+          expect(obstacles.some((ring) => inside(ring, x, y))).toBe(!free);
+        }),
+        { seed: 5, numRuns: 500 },
+      );
+    }
+  });
+
+  it('is made of simple outlines, and a poor zone makes more of them', () => {
+    const [best, second] = [1, 2].map((quality) => obstaclesOn(SHEET, quality, edgeTrim, 0));
+    expect([...best, ...second].some(crossesItself)).toBe(false);
+    expect(best.length).toBeGreaterThan(second.length);
+    expect(usableArea(SHEET, 1, edgeTrim)).toBeLessThan(usableArea(SHEET, 2, edgeTrim));
+  });
+});
