@@ -1,5 +1,6 @@
 import { leftover } from '../core/cutting/leftover';
 import type { NaturalSheet } from '../core/cutting/natural/natural-sheet';
+import { formatAt, type SheetFormat } from '../core/cutting/sheet';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';
@@ -13,13 +14,14 @@ import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
 import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
+import { entryName } from './entries';
 import { direction } from './plan-view';
 import { percent } from './side-view';
 import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
 
 export interface SheetPictureInput {
   readonly cutting: StockCutting;
-  /** Counted from 0. */
+  /** Entry of the layout. */
   readonly sheet: number;
   /** Pieces of this style and size are picked out. */
   readonly shown?: { readonly style: string; readonly size: number } | undefined;
@@ -40,7 +42,8 @@ const LETTER = 1.95;
 /** Cutting of one sheet: its edge and trim, every piece with size and foot, what is left over. */
 export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const { cutting, sheet, figures } = input;
-  const { format, stock } = cutting;
+  const { stock } = cutting;
+  const format = formatAt(cutting.format, sheet);
   const placements = cutting.layout[sheet] ?? [];
   // A sheet always lies: a tall one is turned by a quarter.
   const lying = format.length >= format.width;
@@ -107,7 +110,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
     upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
     stock.lies === 'any way' ? '' : lying ? direction(at.x(0) + 6, at.y(0) + 2.6, stock.lies, false) : '',
   ].join('');
-  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(cutting);
+  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
   return {
     width,
     height: scale * across + 0.5 + BELOW,
@@ -120,7 +123,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
 }
 
 /** Area of the sheet as it is laid, mm². */
-function areaOf({ format: { natural, length, width } }: StockCutting): number {
+function areaOf({ natural, length, width }: SheetFormat): number {
   return natural ? area(natural.outline) : length * width;
 }
 
@@ -315,11 +318,12 @@ function lettered(ring: Ring, letter: string, at: Scale, scale: number): string 
 }
 
 function sentence({ cutting, sheet, figures }: SheetPictureInput, count: number, used: number, rest: Rest): string {
-  const { stock, layout, format } = cutting;
+  const { stock } = cutting;
+  const format = formatAt(cutting.format, sheet);
   const size = (a: number, b: number) => inSentence(figures, `${figures.length(a)} by ${figures.length(b)}`);
   const left = rest.map(({ letter, length, wide }) => `, left over ${letter} ${size(length, wide)}`);
   return (
-    `${stock.code}, sheet ${sheet + 1} of ${layout.length}, ${size(format.length, format.width)}: ` +
+    `${stock.code}, ${entryName(cutting, sheet)}, ${size(format.length, format.width)}: ` +
     `${count} pieces, area use ${percent(used)}${left.join('')}.`
   );
 }
@@ -330,13 +334,14 @@ function facts(
   used: number,
   rest: Rest,
 ): Picture['facts'] {
-  const { stock, format, layout } = cutting;
+  const { stock, layout } = cutting;
+  const format = formatAt(cutting.format, sheet);
   const { unit } = figures;
   return [
     ['Stock', stock.code],
     [
       'Sheet',
-      `${sheet + 1} of ${layout.length}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
+      `${entryName(cutting, sheet).replace(/^sheet /, '')}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
     ],
     ['Lies', stock.lies],
     ['Pieces', String(drawn.length)],

@@ -12,10 +12,20 @@ export type PlanArguments = readonly [
   rates: Cells,
   outlines: Cells | null | undefined,
   layouts: Cells | null | undefined,
+  offcuts?: Cells | null | undefined,
 ];
 
 /** Reads the plan's tables, sound or not. */
-export function reading([pairage, styles, lasts, stock, rates, outlines, layouts]: PlanArguments): PlanReading {
+export function reading([
+  pairage,
+  styles,
+  lasts,
+  stock,
+  rates,
+  outlines,
+  layouts,
+  offcuts,
+]: PlanArguments): PlanReading {
   const cells: PlanCells = {
     pairage,
     styles,
@@ -24,6 +34,7 @@ export function reading([pairage, styles, lasts, stock, rates, outlines, layouts
     rates,
     outlines: outlines ?? undefined,
     layouts: layouts ?? undefined,
+    offcuts: offcuts ?? undefined,
   };
   return readPlan(cells);
 }

@@ -24,6 +24,7 @@ import { reading, soundPlan } from './plan-arguments';
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
 export function pieces(
@@ -34,9 +35,10 @@ export function pieces(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(piecesTable(sizeWriter(plan.runs.styles)), plan.pieces, money);
   });
 }
@@ -51,6 +53,7 @@ export function pieces(
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: sheets, least possible number, area use, first and second waste.
  */
 export function cutting(
@@ -61,9 +64,10 @@ export function cutting(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(cuttingTable, plan.cutting.stocks, money);
   });
 }
@@ -78,6 +82,7 @@ export function cutting(
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a stock, and the sum.
  */
 export function order(
@@ -88,9 +93,10 @@ export function order(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(orderTable, plan.orders, money);
   });
 }
@@ -105,6 +111,7 @@ export function order(
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a style, and the sum.
  */
 export function cost(
@@ -115,9 +122,10 @@ export function cost(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(costTable, plan.costs, money);
   });
 }
@@ -132,6 +140,7 @@ export function cost(
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a check, what is to mend first.
  */
 export function checks(
@@ -142,9 +151,10 @@ export function checks(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, problems } = reading([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan, problems } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     const slips = problems.map((problem): Check => ({
       kind: 'problem',
       subject: problem.place.table ?? problem.place.argument,
@@ -165,6 +175,7 @@ export function checks(
  * @param {any[][]} rates Costs and times with its headings.
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a last and size.
  */
 export function rounds(
@@ -175,9 +186,10 @@ export function rounds(
   rates: any[][],
   outlines?: any[][],
   layouts?: any[][],
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(roundsTable, plan.rounds);
   });
 }
@@ -194,6 +206,7 @@ export function rounds(
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
  * @param {any} [size] One size of the run; without it, all.
+ * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a piece, with size, measures, skive, pieces to cut, height built, how to make its faces ready.
  */
 export function ticket(
@@ -206,13 +219,14 @@ export function ticket(
   outlines?: any[][],
   layouts?: any[][],
   size?: any,
+  offcuts?: any[][],
 ): any[][] {
   return answer(() => {
     const code = readText(style, { argument: 'style' });
     // Some hosts hand a blank cell over as 0, which is no size of a run.
     const one =
       isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
-    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts]);
+    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
     return writeTable(ticketTable(sizeWriter(plan.runs.styles)), plan.ticket(code, one));
   });
 }

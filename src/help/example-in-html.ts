@@ -17,6 +17,7 @@ const TABLES: Readonly<Record<string, string>> = {
   rates: 'Rates',
   outlines: 'Outlines',
   layouts: 'Layouts',
+  offcuts: 'Offcuts',
 };
 
 /** A worked example of a function: the call, what is put in, the steps, the answer. */

@@ -1,4 +1,6 @@
+import { wholeSheets } from '../core/cutting/layout';
 import type { Token } from '../core/cutting/search/effort';
+import type { SheetFormat } from '../core/cutting/sheet';
 import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
 import type { Crew } from './crew';
@@ -39,15 +41,15 @@ export async function searchStock(
   const { pieces, format, stock, layout, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
     stock: stock.code,
-    sheets: progress.layout.length,
+    sheets: wholeSheets(progress.layout, format),
     rows,
-    saved: rows - progress.layout.length,
+    saved: rows - wholeSheets(progress.layout, format),
     least,
     done: progress.done,
     layouts: progress.layout.flatMap((sheet, i) =>
       sheet.map(({ piece, x, y, turn }) => ({
         stock: stock.code,
-        sheet: i + 1,
+        ...placeOf(format, i),
         piece: pieces[piece].key,
         x,
         y,
@@ -57,4 +59,10 @@ export async function searchStock(
   });
   const job = { pieces, format, effort, seed, start: layout };
   return told(await run(job, (progress) => listener(told(progress)), token, crew));
+}
+
+/** Where an entry of a layout stands in the table: offcuts by their code, sheets by their number. */
+function placeOf({ offcuts = [] }: SheetFormat, entry: number): Pick<FoundRow, 'sheet' | 'offcut'> {
+  const offcut = offcuts[entry]?.code;
+  return offcut === undefined ? { sheet: entry - offcuts.length + 1 } : { sheet: entry + 1, offcut };
 }

@@ -217,6 +217,16 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say: 'the layout found by the search is used, checked anew',
       };
+    case 'strayOffcut':
+      return {
+        check: 'Offcut',
+        say: `no piece lies on it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
+      };
+    case 'offcutsUsed':
+      return {
+        check: 'Offcuts',
+        say: `cut from ${check.codes.join(', ')} first: it saves whole sheets; measure and look over what lies on the shelf`,
+      };
     case 'unreadHeading':
       return {
         check: 'Heading',

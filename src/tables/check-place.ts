@@ -12,7 +12,7 @@ export interface InputPlace {
   readonly heading?: string | undefined;
 }
 
-const { styles, lasts, pairage, stock, rates, layouts } = INPUT_TABLES;
+const { styles, lasts, pairage, stock, rates, layouts, offcuts } = INPUT_TABLES;
 
 /**
  * The input by which a check is mended or looked at.
@@ -76,6 +76,10 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'layoutIgnored':
     case 'layoutUsed':
       return { table: layouts.name, code: subject, heading: 'Stock' };
+    case 'strayOffcut':
+      return { table: offcuts.name, row: check.row, heading: 'Stock' };
+    case 'offcutsUsed':
+      return { table: offcuts.name, code: check.codes[0] as string, heading: 'Length' };
     case 'unreadHeading':
       return { table: subject, heading: check.heading };
   }

@@ -1,4 +1,4 @@
-import { number, table, text } from './schema';
+import { number, optional, table, text } from './schema';
 
 export const layoutsTable = table({
   name: 'Layouts',
@@ -7,6 +7,7 @@ export const layoutsTable = table({
   columns: {
     stock: text({ heading: 'Stock', meaning: 'Code of the sheet' }),
     sheet: number({ heading: 'Sheet', meaning: 'Number of the sheet', least: 1, most: 100_000, whole: true }),
+    offcut: optional(text({ heading: 'Offcut', meaning: 'Code of the offcut that it lies on, where it is no sheet' })),
     piece: text({ heading: 'Piece', meaning: 'Style, item, size and foot', width: 180 }),
     x: number({ heading: 'x', unit: 'mm', meaning: 'Where its back stands', least: -1e6, most: 1e6, format: '0.000' }),
     y: number({ heading: 'y', unit: 'mm', meaning: 'Where its back stands', least: -1e6, most: 1e6, format: '0.000' }),

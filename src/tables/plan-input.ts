@@ -5,6 +5,7 @@ import { Problem } from '../core/problem';
 import { type Cells, isBlank } from './cell';
 import { lastsTable, toLast } from './lasts';
 import { layoutsTable } from './layouts';
+import { offcutsTable } from './offcuts';
 import { collectOutlines, outlinesTable } from './outlines';
 import { pairageTable } from './pairage';
 import { ratesTable, toRate } from './rates';
@@ -22,6 +23,7 @@ export interface PlanCells {
   readonly rates: Cells;
   readonly outlines?: Cells | undefined;
   readonly layouts?: Cells | undefined;
+  readonly offcuts?: Cells | undefined;
 }
 
 /** All input tables by their argument. */
@@ -33,6 +35,7 @@ export const INPUT_TABLES = {
   rates: ratesTable,
   outlines: outlinesTable,
   layouts: layoutsTable,
+  offcuts: offcutsTable,
 } as const;
 
 /** A plan, or everything in the tables that keeps it from being made. */
@@ -71,6 +74,7 @@ function read(cells: PlanCells): PlanReading {
   const rates = rowsOf(ratesTable, cells.rates, false);
   const outlines = rowsOf(outlinesTable, cells.outlines, false);
   const layouts = rowsOf(layoutsTable, cells.layouts, false);
+  const offcuts = rowsOf(offcutsTable, cells.offcuts, false);
   // What could not be read would only lead to further complaints about the same cells.
   const readable = problems.every(({ place }) => place.argument !== 'stock' && place.argument !== 'outlines');
   const traced = readable ? collectOutlines(outlines.rows) : [];
@@ -99,7 +103,7 @@ function read(cells: PlanCells): PlanReading {
   const soundRates = collect(rates.rows, toRate);
   const input: PlanInput =
     problems.length > 0
-      ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [] }
+      ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [], offcuts: [] }
       : {
           pairage: pairage.rows.map(({ bySize, ...row }) => ({ ...row, pairs: bySize })),
           styles: styles.rows.map(toStyle),
@@ -108,6 +112,7 @@ function read(cells: PlanCells): PlanReading {
           rates: soundRates,
           outlines: traced,
           layouts: layouts.rows,
+          offcuts: offcuts.rows,
         };
   return { plan: new Plan(input, unread), problems, money: stock.units.price ?? '' };
 }

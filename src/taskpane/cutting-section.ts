@@ -1,5 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
+import { entriesCut, entryName } from '../drawing/entries';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
@@ -11,7 +12,7 @@ import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
-/** Which sheet of the stock shown is drawn, and which of its pieces is picked out. */
+/** Which sheet or offcut of the stock shown is drawn, and which of its pieces is picked out. */
 export class SheetChoice {
   private stock = '';
   private at = 0;
@@ -19,10 +20,10 @@ export class SheetChoice {
 
   constructor(private readonly changed: () => void) {}
 
-  /** Counted from 0; another stock begins with its first sheet. */
-  sheet({ stock, layout }: StockCutting): number {
+  /** Counted from 0 among those that are cut; another stock begins with its first. */
+  sheet({ stock }: StockCutting, count: number): number {
     if (stock.code !== this.stock) [this.stock, this.at, this.piece] = [stock.code, 0, undefined];
-    return Math.max(0, Math.min(this.at, layout.length - 1));
+    return Math.max(0, Math.min(this.at, count - 1));
   }
 
   get picked(): string | undefined {
@@ -57,7 +58,9 @@ export function cuttingSection(
   const results = watched.results ?? watched.before;
   if (!cutting || !results || !shown) return waiting(watched, 'No sheets to cut yet.');
   const { stock, layout, lines } = cutting;
-  const sheet = choice.sheet(cutting);
+  const entries = entriesCut(cutting);
+  const at = choice.sheet(cutting, entries.length);
+  const sheet = entries[at] ?? 0;
   const pairageCell = (id: string) => {
     const placement = layout[sheet]?.[Number(id)];
     const line = placement && lineOf(cutting, placement.piece)?.line;
@@ -77,9 +80,9 @@ export function cuttingSection(
     .reduce((sum, { count }) => sum + count, 0);
   const caption = html`${unitNote(figures)}
     <p class="caption">
-      ${percent(cutting.areaUse)} area use over ${layout.length === 1 ? 'one sheet' : `${layout.length} sheets`}; first
-      waste ${percent(cutting.firstWaste)}, second waste ${percent(cutting.secondWaste)}. Least possible
-      ${cutting.least}, laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
+      ${percent(cutting.areaUse)} area use over ${amount(cutting)}; first waste ${percent(cutting.firstWaste)}, second
+      waste ${percent(cutting.secondWaste)}. Least possible ${cutting.least}, laid by
+      ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
     </p>
     <p class="caption">
       ${
@@ -100,9 +103,9 @@ export function cuttingSection(
           </select>
         </label>
         <div class="pages" role="group" aria-label="Sheet">
-          ${button('Before', () => choice.go(sheet - 1), { label: 'Sheet before', disabled: sheet === 0 })}
-          <span>${sheet + 1} of ${layout.length}</span>
-          ${button('Next', () => choice.go(sheet + 1), { label: 'Next sheet', disabled: sheet + 1 >= layout.length })}
+          ${button('Before', () => choice.go(at - 1), { label: 'Sheet before', disabled: at === 0 })}
+          <span>${entryName(cutting, sheet).replace(/^sheet /, '')}</span>
+          ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= entries.length })}
         </div>
       </div>
       ${frame.view(
@@ -141,7 +144,7 @@ export function cuttingSection(
                     })}
                   </th>
                   <td class="num">${one.count}</td>
-                  <td class="num">${one.layout.length}</td>
+                  <td class="num">${one.sheets}</td>
                   <td class="num">${one.least}</td>
                   <td class="num">${(100 * one.areaUse).toFixed(1)}</td>
                 </tr>`,
@@ -150,6 +153,21 @@ export function cuttingSection(
         </table>
       </div>
     </section>`;
+}
+
+/** What the pieces are cut from: "2 sheets and the offcut Rack 3". */
+function amount({ sheets, offcuts }: StockCutting): string {
+  const parts = [
+    ...(sheets > 0 || offcuts.length === 0 ? [sheets === 1 ? 'one sheet' : `${sheets} sheets`] : []),
+    ...(offcuts.length > 0
+      ? [`the offcut${offcuts.length > 1 ? 's' : ''} ${listed(offcuts.map(({ code }) => code))}`]
+      : []),
+  ];
+  return listed(parts);
+}
+
+function listed(parts: readonly string[]): string {
+  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
 }
 
 function percent(share: number): string {

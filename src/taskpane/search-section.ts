@@ -1,5 +1,4 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { isNatural } from '../core/cutting/quick-layout';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
 import type { StockProgress } from '../search/search-stock';
@@ -38,19 +37,19 @@ export function searchSection(
 }
 
 function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
-  const { layout, least, stock, format } = cutting;
-  if (isNatural(format)) {
+  const { least, stock, format } = cutting;
+  if (format.pairs !== undefined) {
     return html`<p class="caption">
-      The search lays plain sheets. On ${stock.code}, pieces lie by its outline, its zones or in pairs, as they are.
+      The search does not lay pairs in matching places; on ${stock.code} they lie as they are.
     </p>`;
   }
-  if (layout.length <= least) {
+  if (cutting.sheets <= least) {
     return html`<p class="caption">
-      ${stock.code} takes ${sheets(layout.length)}, the least possible: no search could save one.
+      ${stock.code} takes ${sheets(cutting.sheets)}, the least possible: no search could save one.
     </p>`;
   }
   return html`<p class="caption">
-      ${stock.code} takes ${sheets(layout.length)}; no fewer than ${least} could do. The sheet stays free meanwhile.
+      ${stock.code} takes ${sheets(cutting.sheets)}; no fewer than ${least} could do. The sheet stays free meanwhile.
     </p>
     <div class="row">
       <label class="field grow"
@@ -75,7 +74,7 @@ function running(
 ): TemplateResult {
   const done = Math.round(100 * (progress?.done ?? 0));
   return html`<p role="status">
-      <b>Best so far ${sheets(progress?.sheets ?? of.layout.length)}.</b>
+      <b>Best so far ${sheets(progress?.sheets ?? of.sheets)}.</b>
       ${own ? nothing : html`Searching for ${of.stock.code}.`}
     </p>
     ${progress ? scale(progress) : nothing}

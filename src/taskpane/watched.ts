@@ -54,10 +54,10 @@ export interface Working {
  * content, so that the plan itself then finds it there.
  */
 function stepsOf(plan: Plan): readonly (readonly [stage: string, work: () => unknown])[] {
-  const { stock, layouts } = plan.input;
+  const { stock, layouts, offcuts } = plan.input;
   return [
     ['bottoms', () => plan.runs],
-    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(plan.buildable, [one], layouts)] as const),
+    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(plan.buildable, [one], layouts, offcuts)] as const),
     ['order', () => plan.orders],
     ['cost', () => plan.costs],
     ['checks', () => plan.checks],
@@ -269,7 +269,7 @@ export class Watched {
 
 function stand(tables: ReadonlyMap<string, Cells>): Standing {
   const cells = (name: string): Cells => tables.get(name) ?? [];
-  const { pairage, styles, lasts, stock, rates, outlines, layouts } = INPUT_TABLES;
+  const { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts } = INPUT_TABLES;
   if (cells(pairage.name).length === 0) return { kind: 'empty' };
   const reading: PlanReading = readPlan({
     pairage: cells(pairage.name),
@@ -279,6 +279,7 @@ function stand(tables: ReadonlyMap<string, Cells>): Standing {
     rates: cells(rates.name),
     outlines: cells(outlines.name),
     layouts: cells(layouts.name),
+    offcuts: cells(offcuts.name),
   });
   return reading.problems.length > 0
     ? { kind: 'slips', problems: reading.problems }

@@ -81,6 +81,7 @@ export const blank: WorkbookPlan = planningWorkbook({
     { item: 'Cutting', value: 1.2, unit: 'minutes a piece' },
   ],
   outlines: [],
+  offcuts: [{ code: 'Example', stock: 'Foam 8', length: 500, width: 400 }],
   ticket: { style: 'Example' },
   examples: true,
 });

@@ -589,6 +589,12 @@ const shoulder: Rows = SHOULDER.flatMap(([role, quality, points], ring) =>
 
 const outlines: Rows = [...courtGaps, ...shoulder];
 
+/** Left of earlier runs. */
+const offcuts: Rows = [
+  { code: 'Rack 3', stock: 'Foam 8', length: 760, width: 500 },
+  { code: 'Rack 4', stock: 'Kid 1', length: 340, width: 210 },
+];
+
 /** The run of a workshop that we made up: its styles, lasts, customers, stock and prices are invented. */
 export const demo: WorkbookPlan = planningWorkbook({
   name: 'Midsummer run',
@@ -602,5 +608,6 @@ export const demo: WorkbookPlan = planningWorkbook({
   stock,
   rates,
   outlines,
+  offcuts,
   ticket: { style: 'Sorrel', size: 38 },
 });

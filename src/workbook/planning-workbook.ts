@@ -9,6 +9,7 @@ import {
 } from '../tables/results';
 import { lastsTable } from '../tables/lasts';
 import { layoutsTable } from '../tables/layouts';
+import { offcutsTable } from '../tables/offcuts';
 import { outlinesTable } from '../tables/outlines';
 import { pairageTable } from '../tables/pairage';
 import { ratesTable } from '../tables/rates';
@@ -45,6 +46,7 @@ export interface Contents {
   readonly stock: Rows;
   readonly rates: Rows;
   readonly outlines: Rows;
+  readonly offcuts: Rows;
   /** The style whose ticket is shown. */
   readonly ticket: { readonly style: string; readonly size?: number };
   /** Rows are greyed examples. */
@@ -83,10 +85,11 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(stockTable, contents.stock),
       one(ratesTable, contents.rates),
       one(outlinesTable, contents.outlines, { spare: 20 }),
+      one(offcutsTable, contents.offcuts, { lists: { stock } }),
       one(layoutsTable, [], { spare: 20 }),
-      resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN})`, 3000),
-      resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN})`, 200),
-      resultSheet(roundsTable, `=SOLEBENCH.ROUNDS(${PLAN})`, 500),
+      resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts})`, 3000),
+      resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts})`, 200),
+      resultSheet(roundsTable, `=SOLEBENCH.ROUNDS(${PLAN},{Offcuts})`, 500),
       ticketSheet(contents, styles),
     ],
   };
@@ -132,14 +135,14 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
     return { ...block, cells: [...block.cells, ...all], rows: block.rows + 1 };
   });
   stack(orderTable.name, headingsOf(orderTable), (at) =>
-    resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN})`, at, Math.max(8, contents.stock.length + 4)),
+    resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts})`, at, Math.max(8, contents.stock.length + 4)),
   );
   stack(costTable.name, headingsOf(costTable), (at) =>
-    resultBlock(costTable, `=SOLEBENCH.COST(${PLAN})`, at, Math.max(6, contents.styles.length + 4)),
+    resultBlock(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts})`, at, Math.max(6, contents.styles.length + 4)),
   );
   // Last, since nobody knows how many checks there will be.
   stack(checksTable.name, headingsOf(checksTable), (at) =>
-    resultBlock(checksTable, `=SOLEBENCH.CHECKS(${PLAN})`, at, 300),
+    resultBlock(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts})`, at, 300),
   );
   return {
     name: 'Run',
@@ -199,7 +202,7 @@ function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
     name: table.name,
     kind: 'results',
     ...merged(
-      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},C4)`, 5, 500)],
+      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},C4,{Offcuts})`, 5, 500)],
       head(table.name, `${table.meaning}. Choose the style; leave the size blank for all sizes.`),
     ),
     ...headed(table, 5),

@@ -19,10 +19,10 @@ export function tableCells(plan: WorkbookPlan = demo): Readonly<Record<string, u
   return tables;
 }
 
-/** The demo's tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts. */
+/** The demo's tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts. */
 export function planArguments(plan: WorkbookPlan = demo): unknown[][][] {
   const tables = tableCells(plan);
-  return ['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times', 'Outlines', 'Layouts'].map(
+  return ['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times', 'Outlines', 'Layouts', 'Offcuts'].map(
     (name) => tables[name] ?? [['']],
   );
 }

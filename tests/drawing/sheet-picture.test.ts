@@ -30,7 +30,7 @@ function inShelves(cutting: StockCutting, most: number): StockCutting {
     sheet.push({ piece, turn, x: x - left, y: y - bottom });
     [x, high] = [x + right - left + 4, Math.max(high, top - bottom)];
   }
-  return { ...cutting, layout: [sheet] };
+  return { ...cutting, layout: [sheet], sheets: 1, format: { ...cutting.format, offcuts: undefined } };
 }
 
 // The first plan of the demo, hides and all, takes its time on a busy machine.

@@ -33,17 +33,20 @@ const HALVINGS = 5;
  * Lays pieces of mixed shapes and sizes on as few sheets of a format as rows allow, quickly: on each sheet rows along
  * and across, with the pieces lying or standing in them, and the rest of the sheet filled with rows again; the fullest
  * stays. The last sheet is drawn together, to leave the largest rectangle over at an end or a side.
+ * @param most sheets to lay at most; pieces that do not lie on these are left
  * @throws Problem that names a piece which fits on no such sheet.
  */
-export function packRows(pieces: readonly Piece[], format: SheetFormat): Layout {
-  const layout = rowsOf(pieces, format);
-  if (verifyLayout(pieces, format, layout).length === 0) return layout;
+export function packRows(pieces: readonly Piece[], format: SheetFormat, most = Infinity): Layout {
+  const counts = most === Infinity ? 'exact' : 'atMost';
+  const layout = rowsOf(pieces, format, most);
+  if (verifyLayout(pieces, format, layout, counts).length === 0) return layout;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
   const plain = rowsOf(
     pieces.map((piece) => ({ ...piece, ring: boxAbout(piece.ring) })),
     format,
+    most,
   );
-  mustBeSound(verifyLayout(pieces, format, plain));
+  mustBeSound(verifyLayout(pieces, format, plain, counts));
   return plain;
 }
 
@@ -57,7 +60,7 @@ function boxAbout(ring: Ring): Ring {
   ];
 }
 
-function rowsOf(pieces: readonly Piece[], format: SheetFormat): Layout {
+function rowsOf(pieces: readonly Piece[], format: SheetFormat, most: number): Layout {
   const kinds = pieces.flatMap((piece, index): Kind[] => {
     const { key, ring, count, way } = piece;
     if (count <= 0) return [];
@@ -72,7 +75,7 @@ function rowsOf(pieces: readonly Piece[], format: SheetFormat): Layout {
   const plans = new Plans(directions);
   const kept = supply.total <= SMALL_RUN ? KEPT.small : KEPT.large;
   const layout: Placement[][] = [];
-  while (supply.total > 0) {
+  while (supply.total > 0 && layout.length < most) {
     const laid = nextSheet(layout.length === 0, plans, kept, filler, room, supply.total);
     const sheet = laid.map(({ kind, x, y, turn }) => ({
       piece: kinds[kind].index,
@@ -80,7 +83,7 @@ function rowsOf(pieces: readonly Piece[], format: SheetFormat): Layout {
       y: y + offset,
       turn,
     }));
-    for (let again = repeats(laid, supply); again > 0; again--) {
+    for (let again = Math.min(repeats(laid, supply), most - layout.length); again > 0; again--) {
       layout.push(sheet);
       for (const { kind } of laid) supply.take(kind);
     }

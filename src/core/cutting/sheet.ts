@@ -1,6 +1,13 @@
 import type { NaturalSheet } from './natural/natural-sheet';
 import type { Pairs } from './pairs';
 
+/** A rectangle left of a sheet that is still on the shelf, mm. */
+export interface ShelfOffcut {
+  readonly code: string;
+  readonly length: number;
+  readonly width: number;
+}
+
 /** A sheet and what the knife needs of it, mm. Length along x, width along y, origin at the lower left. */
 export interface SheetFormat {
   readonly length: number;
@@ -13,6 +20,18 @@ export interface SheetFormat {
   readonly natural?: NaturalSheet | undefined;
   /** How left and right pieces are to match; without it, not at all. */
   readonly pairs?: Pairs | undefined;
+  /** Offcuts of such sheets that pieces may lie on first. */
+  readonly offcuts?: readonly ShelfOffcut[] | undefined;
+}
+
+/** The format of one entry of a layout: of an offcut, or of a whole sheet. */
+export function formatAt(format: SheetFormat, entry: number): SheetFormat {
+  const { offcuts, ...whole } = format;
+  const offcut = offcuts?.[entry];
+  if (!offcut) return offcuts ? whole : format;
+  const { length, width } = offcut;
+  const { knifeRoom, edgeTrim, pairs } = whole;
+  return { length, width, knifeRoom, edgeTrim, pairs };
 }
 
 /** Distances that differ by less than this count as equal, mm: a thousandth, far below what a knife holds. */

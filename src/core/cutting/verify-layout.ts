@@ -10,7 +10,7 @@ import type { Box, Ring } from '../geometry/ring';
 import type { Layout, Placement } from './layout';
 import { BEST, type NaturalSheet, type Quality } from './natural/natural-sheet';
 import type { Piece } from './piece';
-import { type SheetFormat, TOLERANCE } from './sheet';
+import { formatAt, type SheetFormat, TOLERANCE } from './sheet';
 import { allows } from './way';
 
 /** What is wrong with a layout. `sheet` counts from 0, `keys` name the pieces. */
@@ -33,18 +33,20 @@ export type Fault =
  * Checks a layout piece by piece against what was asked, by nothing but the outlines as they lie: the distance between
  * every two on a sheet (their shared area where they touch), the distance from the sheet's edges and holes, the quality of
  * the ground, the direction, and how many there are. It uses nothing of what made the layout.
+ * @param formats of the sheets and of the offcuts that the layout begins with
  * @param counts 'exact': each piece as often as wanted; 'atMost': no more often
  * @returns no faults for a layout that can be cut
  */
 export function verifyLayout(
   pieces: readonly Piece[],
-  format: SheetFormat,
+  formats: SheetFormat,
   layout: Layout,
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
   const faults: Fault[] = [];
   const laid = pieces.map(() => 0);
   layout.forEach((placements, sheet) => {
+    const format = formatAt(formats, sheet);
     const placed: Placed[] = [];
     for (const { piece, x, y, turn } of placements) {
       const wanted = pieces[piece];

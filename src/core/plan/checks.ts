@@ -19,7 +19,7 @@ import type { OrderLine } from './order';
 import { Rates } from './rates';
 import type { Round } from './rounds';
 import type { Runs, StyleRun } from './runs';
-import { unreadRates, unusedParts } from './unused';
+import { strayOffcuts, unreadRates, unusedParts } from './unused';
 
 /** holds: as it should be. look: the maker decides. mend: the plan does not work as it stands. */
 export type Verdict = 'holds' | 'look' | 'mend';
@@ -61,6 +61,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
   | ({ readonly kind: 'layoutUsed' } & Measured)
+  | { readonly kind: 'strayOffcut'; readonly row: number; readonly stock: string }
+  | { readonly kind: 'offcutsUsed'; readonly codes: readonly string[] }
   | { readonly kind: 'unreadHeading'; readonly heading: string }
 );
 
@@ -102,6 +104,14 @@ export function checks(checked: Checked): readonly Check[] {
       rate,
       why,
     })),
+    ...strayOffcuts(input).map(({ code, row, stock }): Check => ({
+      kind: 'strayOffcut',
+      subject: code,
+      verdict: 'look',
+      row,
+      stock,
+    })),
+    ...offcutChecks(cutting),
     ...layoutChecks(cutting),
     ...moneyChecks(checked.input, orders, costs),
     ...checked.unread.map(({ table, heading }): Check => ({
@@ -307,11 +317,22 @@ function roundChecks(rounds: readonly Round[]): readonly Check[] {
   });
 }
 
+function offcutChecks({ stocks }: Cutting): readonly Check[] {
+  return stocks
+    .filter(({ offcuts }) => offcuts.length > 0)
+    .map(({ stock: { code: subject }, offcuts }): Check => ({
+      kind: 'offcutsUsed',
+      subject,
+      verdict: 'holds',
+      codes: offcuts.map(({ code }) => code),
+    }));
+}
+
 function layoutChecks({ stocks }: Cutting): readonly Check[] {
-  return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, layout }): readonly Check[] => {
+  return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, sheets }): readonly Check[] => {
     if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'look', reason: ignored }];
     if (source === 'rows') return [];
-    return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: layout.length, wanted: rows }];
+    return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: sheets, wanted: rows }];
   });
 }
 

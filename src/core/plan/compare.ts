@@ -38,7 +38,12 @@ export interface Comparison {
 export function compare(input: PlanInput, code: string, variants: readonly Variant[]): readonly Comparison[] {
   const style = input.styles.find((one) => fold(one.code) === fold(code));
   if (!style) throw new Problem('invalid', { argument: 'style' }, `"${code}" is not in Styles`);
-  const own = { ...input, pairage: input.pairage.filter((row) => fold(row.style) === fold(code)), layouts: [] };
+  const own = {
+    ...input,
+    pairage: input.pairage.filter((row) => fold(row.style) === fold(code)),
+    layouts: [],
+    offcuts: [],
+  };
   return variants.map((variant): Comparison => {
     const plan = new Plan({ ...own, styles: [{ ...style, ...variant.changes }] });
     try {

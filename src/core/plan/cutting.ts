@@ -8,14 +8,14 @@ import { intersection } from '../geometry/regions';
 import { leastSheets } from '../cutting/least-sheets';
 import { rectangular } from '../cutting/natural/natural-sheet';
 import { quickLayout } from '../cutting/quick-layout';
-import type { Layout } from '../cutting/layout';
+import { type Layout, type Placement, wholeSheets } from '../cutting/layout';
 import type { Piece } from '../cutting/piece';
-import type { SheetFormat } from '../cutting/sheet';
+import { formatAt, type SheetFormat, type ShelfOffcut } from '../cutting/sheet';
 import type { Way } from '../cutting/way';
 import { describeFault, verifyLayout } from '../cutting/verify-layout';
 import { Problem } from '../problem';
 import { fold } from './codes';
-import type { LayoutRow } from './inputs';
+import type { LayoutRow, OffcutRow } from './inputs';
 import { identity, Memo } from '../memo';
 import { FEET, type PieceLine, pieceKey } from './pieces';
 
@@ -30,7 +30,7 @@ export interface StockCutting {
   readonly count: number;
   /** Net area of all pieces, mm². */
   readonly net: number;
-  /** Net area over the area of the sheets. */
+  /** Net area over the area of the sheets and offcuts. */
   readonly areaUse: number;
   /** Lost between the pieces, as a share of the ground that they take up on each sheet. */
   readonly firstWaste: number;
@@ -38,9 +38,12 @@ export interface StockCutting {
   readonly secondWaste: number;
   /** No fewer sheets could do. */
   readonly least: number;
+  /** Whole sheets that the layout takes, and offcuts that it uses. */
+  readonly sheets: number;
+  readonly offcuts: readonly ShelfOffcut[];
   /** Where the layout comes from: the quick rows, or a long search's table. */
   readonly source: 'rows' | 'search';
-  /** Sheets that the quick rows would take. */
+  /** Whole sheets that the quick rows would take. */
   readonly rows: number;
   /** Why a given layout is not used. */
   readonly ignored?: string | undefined;
@@ -68,13 +71,18 @@ const MOST_PIECES = 40_000;
 const laidByContent = new Memo<Laid>(512);
 
 /** Third stage: the pieces of all styles and sizes on shared sheets, stock by stock. */
-export function cutting(lines: readonly PieceLine[], stocks: readonly Stock[], given: readonly LayoutRow[]): Cutting {
+export function cutting(
+  lines: readonly PieceLine[],
+  stocks: readonly Stock[],
+  given: readonly LayoutRow[],
+  offcuts: readonly OffcutRow[],
+): Cutting {
   const problems: Problem[] = [];
   const cut = stocks.flatMap((stock): StockCutting[] => {
     const own = lines.filter(({ layer }) => fold(layer.stock) === fold(stock.code));
     if (own.length === 0) return [];
     try {
-      return [cutStock(stock, own, given)];
+      return [cutStock(stock, own, given, offcuts)];
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       problems.push(
@@ -95,8 +103,13 @@ function pieceNamed({ place: { argument } }: Problem, lines: readonly PieceLine[
   return lines.some((line) => FEET.some((foot) => pieceKey(line, foot) === argument)) ? [argument] : [];
 }
 
-function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly LayoutRow[]): StockCutting {
-  const format = formatOf(stock);
+function cutStock(
+  stock: Stock,
+  lines: readonly PieceLine[],
+  given: readonly LayoutRow[],
+  shelf: readonly OffcutRow[],
+): StockCutting {
+  const format = formatOf(stock, shelf);
   const content = lines.map(({ sizeRun, layer, count, run }) => [
     identity(sizeRun.bottom),
     layer.item,
@@ -127,9 +140,12 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
   });
   const { pieces, layout: rows, count, net, least } = laid;
   const searched = givenLayout(stock, given, pieces, format);
-  const layout = searched?.layout && searched.layout.length <= rows.length ? searched.layout : rows;
+  const taken = wholeSheets(rows, format);
+  const layout = searched?.layout && wholeSheets(searched.layout, format) <= taken ? searched.layout : rows;
   const ground = layout === rows ? laid.ground : groundOf(layout, pieces, format);
-  const sheets = layout.length * sheetArea(stock);
+  const sheets = wholeSheets(layout, format);
+  const offcuts = (format.offcuts ?? []).filter((_, entry) => (layout[entry] ?? []).length > 0);
+  const cutFrom = sheets * sheetArea(stock) + offcuts.reduce((sum, { length, width }) => sum + length * width, 0);
   return {
     stock,
     lines,
@@ -138,22 +154,34 @@ function cutStock(stock: Stock, lines: readonly PieceLine[], given: readonly Lay
     layout,
     count,
     net,
-    areaUse: net / sheets,
+    areaUse: net / cutFrom,
     firstWaste: 1 - net / ground,
-    secondWaste: 1 - ground / sheets,
+    secondWaste: 1 - ground / cutFrom,
     least,
+    sheets,
+    offcuts,
     source: layout === rows ? 'rows' : 'search',
-    rows: rows.length,
+    rows: taken,
     ignored: searched?.ignored,
   };
 }
 
-/** A sheet's format; of a hide without an outline, a sheet of its proportions and of its usable area. */
-function formatOf({ length, width, natural, pairs, usableShare, knifeRoom, edgeTrim }: Stock): SheetFormat {
-  const matched = pairs === 'anywhere' ? {} : { pairs };
-  if (natural) return { length, width, natural, knifeRoom, edgeTrim, ...matched };
+/**
+ * A sheet's format, with the offcuts of it; of a hide without an outline, a sheet of its proportions and of its usable
+ * area.
+ */
+function formatOf(
+  { code, length, width, natural, pairs, usableShare, knifeRoom, edgeTrim }: Stock,
+  shelf: readonly OffcutRow[],
+): SheetFormat {
+  const own = shelf.filter(({ stock }) => fold(stock) === fold(code));
+  const more = {
+    ...(pairs === 'anywhere' ? {} : { pairs }),
+    ...(own.length > 0 && { offcuts: own.map((one) => ({ code: one.code, length: one.length, width: one.width })) }),
+  };
+  if (natural) return { length, width, natural, knifeRoom, edgeTrim, ...more };
   const scale = Math.sqrt(usableShare);
-  return { length: length * scale, width: width * scale, knifeRoom, edgeTrim, ...matched };
+  return { length: length * scale, width: width * scale, knifeRoom, edgeTrim, ...more };
 }
 
 function wayOf({ lies }: Stock): Way {
@@ -175,8 +203,10 @@ function piecesOf(lines: readonly PieceLine[], stock: Stock): readonly Piece[] {
 }
 
 /** Area of the boxes about the pieces of each sheet, as far as they lie on it, mm². */
-function groundOf(layout: Layout, pieces: readonly Piece[], { natural }: SheetFormat): number {
-  return layout.reduce((sum, sheet) => {
+function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat): number {
+  return layout.reduce((sum, sheet, entry) => {
+    if (sheet.length === 0) return sum;
+    const { natural } = formatAt(format, entry);
     const { left, right, bottom, top } = box(
       sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
     );
@@ -197,13 +227,21 @@ function givenLayout(
   const rows = given.filter((row) => fold(row.stock) === fold(stock.code));
   if (rows.length === 0) return undefined;
   const index = new Map(pieces.map(({ key }, i) => [fold(key), i]));
-  const sheets = new Map<number, { piece: number; x: number; y: number; turn: number }[]>();
-  for (const { sheet, piece, x, y, turn } of rows) {
+  const offcuts = (format.offcuts ?? []).map(({ code }) => ({ code: fold(code), placements: [] as Placement[] }));
+  const sheets = new Map<number, Placement[]>();
+  for (const { sheet, offcut, piece, x, y, turn } of rows) {
     const found = index.get(fold(piece));
     if (found === undefined) return { ignored: `it holds ${piece}, which is not to be cut` };
-    sheets.set(sheet, [...(sheets.get(sheet) ?? []), { piece: found, x, y, turn }]);
+    const placement = { piece: found, x, y, turn };
+    if (offcut === undefined) sheets.set(sheet, [...(sheets.get(sheet) ?? []), placement]);
+    else {
+      const own = offcuts.find(({ code }) => code === fold(offcut));
+      if (!own) return { ignored: `it lays pieces on the offcut ${offcut}, which is not in Offcuts` };
+      own.placements.push(placement);
+    }
   }
-  const layout = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
+  const whole = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
+  const layout = [...offcuts.map(({ placements }) => placements), ...whole];
   const [fault] = verifyLayout(pieces, format, layout);
   return fault ? { ignored: describeFault(fault) } : { layout };
 }

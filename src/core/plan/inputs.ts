@@ -14,6 +14,7 @@ export interface PlanInput {
   readonly rates: readonly Rate[];
   readonly outlines: readonly Outline[];
   readonly layouts: readonly LayoutRow[];
+  readonly offcuts: readonly OffcutRow[];
 }
 
 /** Pairs of one style for one customer. */
@@ -88,11 +89,22 @@ export interface Outline {
   readonly row: number;
 }
 
+/** What is left of a sheet of a stock and is still on the shelf, mm. */
+export interface OffcutRow {
+  readonly row: number;
+  readonly code: string;
+  readonly stock: string;
+  readonly length: number;
+  readonly width: number;
+}
+
 /** One piece on one sheet, as a long search found it. */
 export interface LayoutRow {
   readonly row: number;
   readonly stock: string;
   readonly sheet: number;
+  /** Code of the offcut that it lies on instead of a whole sheet. */
+  readonly offcut?: string | undefined;
   readonly piece: string;
   readonly x: number;
   readonly y: number;

@@ -21,8 +21,7 @@ export interface OrderLine {
 /** Fourth stage: sheets to buy in packs and least quantities, and what they cost. */
 export function order(cuttings: readonly StockCutting[]): readonly OrderLine[] {
   return cuttings.map((cutting): OrderLine => {
-    const { stock, layout, lines } = cutting;
-    const need = layout.length;
+    const { stock, sheets: need, lines } = cutting;
     const lack = Math.max(0, need - stock.onHand);
     const buy = lack === 0 ? 0 : Math.ceil(Math.max(lack, stock.minimum) / stock.pack) * stock.pack;
     const sheetPrice = priceOfSheet(stock);

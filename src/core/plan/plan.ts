@@ -77,7 +77,7 @@ export class Plan {
 
   /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */
   get layouts(): Cutting {
-    return (this.stages.cutting ??= cutting(this.buildable, this.input.stock, this.input.layouts));
+    return (this.stages.cutting ??= cutting(this.buildable, this.input.stock, this.input.layouts, this.input.offcuts));
   }
 
   private check(): readonly Check[] {

@@ -1,7 +1,7 @@
 import type { Part } from '../build/layer';
 import type { Style } from '../build/style';
 import { fold } from './codes';
-import type { PlanInput, Rate, RateUnit } from './inputs';
+import type { OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
 
 /** Stock that a style names for a part that its construction does not have. */
 export function unusedParts({ raise, lifts, topPiece }: Style): readonly Part[] {
@@ -9,6 +9,12 @@ export function unusedParts({ raise, lifts, topPiece }: Style): readonly Part[] 
     ...(raise === 'none' && lifts.length > 0 ? (['lift'] as const) : []),
     ...(raise !== 'heel' && topPiece !== undefined ? (['topPiece'] as const) : []),
   ];
+}
+
+/** Offcuts of a stock that is not in Bottom stock. */
+export function strayOffcuts({ offcuts, stock }: Pick<PlanInput, 'offcuts' | 'stock'>): readonly OffcutRow[] {
+  const known = new Set(stock.map(({ code }) => fold(code)));
+  return offcuts.filter((offcut) => !known.has(fold(offcut.stock)));
 }
 
 /** Counts of which several rows add up; of all others one row holds at a time. */

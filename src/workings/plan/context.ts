@@ -33,7 +33,7 @@ export const DERIVED = 'derived: it follows from the tables';
 
 /** @param args of the plan functions, in their order */
 export function contextOf(args: readonly Cell[]): Context {
-  const [pairage, styles, lasts, stock, rates, outlines, layouts] = args;
+  const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts] = args;
   const optional = (cell: Cell) => (isBlank(cell) ? null : cells(cell));
   const { plan, money } = soundPlan([
     cells(pairage),
@@ -43,8 +43,9 @@ export function contextOf(args: readonly Cell[]): Context {
     cells(rates),
     optional(outlines),
     optional(layouts),
+    optional(offcuts),
   ]);
-  const tables = { pairage, styles, lasts, stock, rates, outlines, layouts };
+  const tables = { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts };
   return {
     plan,
     money,

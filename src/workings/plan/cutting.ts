@@ -14,13 +14,28 @@ const sheet = ({ stock }: StockCutting) =>
     sheetArea(stock),
     'mm²',
   );
-const sheets = ({ layout, source }: StockCutting) =>
+const sheets = ({ sheets: whole, source }: StockCutting) =>
   step(
     'n',
     source === 'rows' ? 'Sheets, pieces laid in quick rows' : 'Sheets of the layout that the search wrote down',
     undefined,
-    layout.length,
+    whole,
   );
+/** Area of the offcuts that pieces lie on, where there are any. */
+const offcuts = ({ offcuts: used }: StockCutting) =>
+  used.length > 0
+    ? [
+        step(
+          'O',
+          'Area of the offcuts used',
+          undefined,
+          used.reduce((sum, one) => sum + one.length * one.width, 0),
+          'mm²',
+        ),
+      ]
+    : [];
+/** Area of all sheets and offcuts, in symbols. */
+const whole = ({ offcuts: used }: StockCutting) => (used.length > 0 ? 'n · A + O' : 'n · A');
 const ground = (one: StockCutting) =>
   step('G', 'Area of the boxes about the pieces of each sheet', undefined, one.net / (1 - one.firstWaste), 'mm²');
 
@@ -83,10 +98,10 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   },
   'Area use %': (one, context) => ({
     given: format(context, one),
-    steps: [net(one), sheet(one), sheets(one)],
+    steps: [net(one), sheet(one), sheets(one), ...offcuts(one)],
     symbol: 'u',
     what: 'Net area of the pieces over the area of the sheets',
-    formula: '100 · N / (n · A)',
+    formula: `100 · N / (${whole(one)})`,
   }),
   'First waste %': (one, context) => ({
     given: format(context, one),
@@ -97,15 +112,21 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   }),
   'Second waste %': (one, context) => ({
     given: format(context, one),
-    steps: [ground(one), sheet(one), sheets(one)],
+    steps: [ground(one), sheet(one), sheets(one), ...offcuts(one)],
     symbol: 'v',
     what: 'Lost outside of the ground that the pieces take up',
-    formula: '100 · (1 − G / (n · A))',
+    formula: `100 · (1 − G / (${whole(one)}))`,
   }),
-  'Laid by': ({ rows, layout }) => ({
+  Offcuts: (one) => ({
+    what: 'Offcuts that pieces lie on before whole sheets are cut; one that saves no sheet stays on the shelf',
+    steps: one.offcuts.map(({ length, width }, i) =>
+      step(`O${below(i + 1)}`, 'Area of an offcut', undefined, length * width, 'mm²'),
+    ),
+  }),
+  'Laid by': ({ rows, sheets: used }) => ({
     steps: [
       step('r', 'Sheets by quick rows', undefined, rows),
-      step('n', 'Sheets of the layout used', undefined, layout.length),
+      step('n', 'Sheets of the layout used', undefined, used),
     ],
     what: 'The search’s layout where it is written in Layouts, holds and takes no more sheets',
   }),

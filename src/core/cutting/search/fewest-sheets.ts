@@ -1,11 +1,11 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
-import type { Layout, Placement } from '../layout';
+import { type Layout, type Placement, wholeSheets } from '../layout';
 import { leastSheets } from '../least-sheets';
 import type { Piece } from '../piece';
 import { quickLayout } from '../quick-layout';
-import type { SheetFormat } from '../sheet';
+import { formatAt, type SheetFormat } from '../sheet';
 import { verifyLayout } from '../verify-layout';
 import type { Filled, FillTask } from './fill-in';
 import { Random } from './random';
@@ -26,7 +26,7 @@ export interface SheetsJob {
 /** The best so far. */
 export interface Progress {
   readonly layout: Layout;
-  /** Sheets that it began with, and no fewer than that could do. */
+  /** Whole sheets that it began with, and no fewer than that could do. */
   readonly began: number;
   readonly least: number;
   /** Share of the effort that has been spent, 0 to 1. */
@@ -71,13 +71,14 @@ export function* fewestSheets({
   const random = new Random(seed);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
+  const began = wholeSheets(start, format);
   const turns = turnsFor(pieces, start);
-  const roll = format.length >= ROLL * format.width && !format.natural;
+  const roll = wholeSheets(start, format) > 0 && format.length >= ROLL * format.width && !format.natural;
   let layout: Layout = start;
   let spent = 0;
   // The search does not lay pairs in matching places.
   while (spent < total && layout.length > 0 && format.pairs === undefined) {
-    const fewer = layout.length > Math.max(1, least) && (!roll || spent < total / 2);
+    const fewer = wholeSheets(layout, format) > least && layout.length > 1 && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const search = { pieces, format, turns, evaluations };
@@ -89,14 +90,14 @@ export function* fewestSheets({
       if (steps !== known) [known, found] = [steps, better(answers)];
       const used = answers.reduce((sum, answer) => sum + (answer?.spent ?? 0), 0);
       const done = Math.min(1, (spent + used) / total);
-      return { layout: found ?? layout, began: start.length, least, done };
+      return { layout: found ?? layout, began, least, done };
     };
     const answers = yield { tasks, after };
     ({ layout } = after(answers));
     // Searches that end early have done all that they can; without this they would be sent out for ever.
     for (const answer of answers) spent += Math.max(answer?.spent ?? 0, evaluations / 8);
   }
-  return { layout, began: start.length, least, done: 1 };
+  return { layout, began, least, done: 1 };
 }
 
 /** What all searches of a round have in common. */
@@ -114,7 +115,7 @@ interface Step {
 function filling({ format, ...search }: Search, layout: Layout, random: Random): Step {
   const { pieces } = search;
   const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind].ring), 0);
-  const emptiest = emptiestOf(layout, pieces);
+  const emptiest = emptiestOf(layout, pieces, format);
   const more = layout[emptiest].map(({ piece }) => piece);
   const others = layout.filter((_, sheet) => sheet !== emptiest);
   const groups = groupsOf(others, random);
@@ -123,7 +124,7 @@ function filling({ format, ...search }: Search, layout: Layout, random: Random):
   const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
-    sheets: groups[i % groups.length].map((sheet) => ({ format, placements: others[sheet] })),
+    sheets: groups[i % groups.length].map((sheet) => ({ format: formatAt(format, sheet), placements: others[sheet] })),
     more: dealt ? more.filter((_, k) => k % groups.length === i % groups.length) : more,
     seed: random.below(2 ** 31),
   }));
@@ -145,7 +146,7 @@ function filling({ format, ...search }: Search, layout: Layout, random: Random):
 /** Draws the pieces of the emptiest roll together. */
 function shortening(search: Search, layout: Layout, random: Random): Step {
   const { pieces, format } = search;
-  const last = emptiestOf(layout, pieces);
+  const last = emptiestOf(layout, pieces, format);
   const reach = (sheet: Layout[number]) =>
     Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece].ring, turn, x, y)).right));
   const tasks = Array.from({ length: SEARCHES }, (): RollTask => ({
@@ -166,10 +167,11 @@ function shortening(search: Search, layout: Layout, random: Random): Step {
   return { tasks, better };
 }
 
-/** The sheet whose pieces take up the least area. */
-function emptiestOf(layout: Layout, pieces: readonly Piece[]): number {
+/** The whole sheet whose pieces take up the least area. */
+function emptiestOf(layout: Layout, pieces: readonly Piece[], { offcuts = [] }: SheetFormat): number {
   const fill = layout.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0));
-  return fill.reduce((least, one, sheet) => (one < fill[least] ? sheet : least), 0);
+  const first = offcuts.length;
+  return fill.reduce((least, one, sheet) => (sheet > first && one < fill[least] ? sheet : least), first);
 }
 
 /** Groups of sheets that can be filled side by side, no sheet in two of them; one group where all can be filled together. */
@@ -219,8 +221,9 @@ function withLast(
   format: SheetFormat,
 ): Layout | undefined {
   const rest = pieces.map((piece, kind) => ({ ...piece, count: left.filter((one) => one === kind).length }));
-  const last = left.length > 0 ? quickLayout(rest, format) : [];
+  const { offcuts = [], ...plain } = format;
+  const last = left.length > 0 ? quickLayout(rest, plain) : [];
   if (last.length > 1) return undefined;
-  const whole = [...layout.filter((sheet) => sheet.length > 0), ...last];
+  const whole = [...layout.filter((sheet, entry) => entry < offcuts.length || sheet.length > 0), ...last];
   return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
 }

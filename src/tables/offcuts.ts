@@ -1,0 +1,17 @@
+import { number, table, text } from './schema';
+
+/** A side of an offcut, mm. */
+const SIDE = { unit: 'mm', least: 20, most: 100_000, format: '0' };
+
+export const offcutsTable = table({
+  name: 'Offcuts',
+  argument: 'offcuts',
+  meaning: 'Enter one row a rectangle left of a sheet, sound all over, that you would cut from before a whole one',
+  key: 'code',
+  columns: {
+    code: text({ heading: 'Offcut', meaning: 'Code by which you find it on the shelf' }),
+    stock: text({ heading: 'Stock', meaning: 'Code of the sheet that it was cut from' }),
+    length: number({ heading: 'Length', meaning: 'Along the sheet that it was cut from', ...SIDE }),
+    width: number({ heading: 'Width', meaning: 'Across the sheet that it was cut from', ...SIDE }),
+  },
+});
