@@ -121,9 +121,9 @@ describe('the views of the pane', () => {
     const foam = inputCell(demo, 'Bottom stock', 'Foam 8', 'Price');
     await sheet.select(cellAddress(foam.row, foam.column));
     await pane.getByRole('tab', { name: 'Cutting' }).click();
-    await pane.getByRole('img', { name: /^Foam 8, sheet 1 of / }).waitFor();
+    await pane.getByRole('img', { name: /^Foam 8, offcut Rack 3, 760 by 500/ }).waitFor();
     await pane.getByRole('button', { name: 'Next sheet' }).click();
-    await pane.getByRole('img', { name: /^Foam 8, sheet 2 of / }).waitFor();
+    await pane.getByRole('img', { name: /^Foam 8, sheet 1 of 4, 1000 by 500/ }).waitFor();
 
     await pane.getByRole('tab', { name: 'Run' }).click();
     await pane.getByRole('img', { name: /^Pairs by size: 68 pairs; Sorrel 20/ }).waitFor();

@@ -107,7 +107,7 @@ describe('the pane’s page', () => {
     expect(tables).toContain('BottomStockTable');
     expect(order).toBe(
       '=SOLEBENCH.ORDER(PairageTable[#All],StylesTable[#All],LastsTable[#All],BottomStockTable[#All],' +
-        'CostsAndTimesTable[#All],OutlinesTable[#All],LayoutsTable[#All])',
+        'CostsAndTimesTable[#All],OutlinesTable[#All],LayoutsTable[#All],OffcutsTable[#All])',
     );
     // "Excel on the web has a payload size limit for requests and responses of 5MB": the suite's maker.
     expect(largest).toBeLessThan(1_000_000);
