@@ -82,7 +82,9 @@ export function* fewestSheets({
     if (!fewer && !roll) break;
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const search = { pieces, format, turns, evaluations };
-    const { tasks, better } = fewer ? filling(search, layout, random) : shortening(search, layout, random);
+    const { tasks, better } = fewer
+      ? filling(search, layout, spent >= total / 4, random)
+      : shortening(search, layout, random);
     let known = '';
     let found: Layout | undefined;
     const after = (answers: readonly (Answer | undefined)[]): Progress => {
@@ -111,14 +113,21 @@ interface Step {
   readonly better: (answers: readonly (Answer | undefined)[]) => Layout | undefined;
 }
 
-/** Lays the pieces of the emptiest sheet into the others. */
-function filling({ format, ...search }: Search, layout: Layout, random: Random): Step {
+/**
+ * Lays the pieces of the emptiest sheet into the others.
+ * @param shelf whether offcuts may be used that lie unused so far: whole sheets are tried without them first
+ */
+function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, random: Random): Step {
   const { pieces } = search;
   const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind].ring), 0);
   const emptiest = emptiestOf(layout, pieces, format);
   const more = layout[emptiest].map(({ piece }) => piece);
   const others = layout.filter((_, sheet) => sheet !== emptiest);
-  const groups = groupsOf(others, random);
+  const onShelf = (entry: number) => entry < (format.offcuts ?? []).length && others[entry].length === 0;
+  const all = [...others.keys()];
+  const laid = all.filter((entry) => !onShelf(entry));
+  const open = shelf || laid.length === 0 ? all : laid;
+  const groups = groupsOf(others, open, random);
   const dealt = groups.length > 1 && more.length > FEW;
   random.shuffle(more);
   const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
@@ -174,10 +183,10 @@ function emptiestOf(layout: Layout, pieces: readonly Piece[], { offcuts = [] }: 
   return fill.reduce((least, one, sheet) => (sheet > first && one < fill[least] ? sheet : least), first);
 }
 
-/** Groups of sheets that can be filled side by side, no sheet in two of them; one group where all can be filled together. */
-function groupsOf(sheets: Layout, random: Random): readonly (readonly number[])[] {
-  const order = sheets.map((_, sheet) => sheet);
-  const total = sheets.reduce((sum, { length }) => sum + length, 0);
+/** Groups of open sheets that can be filled side by side, none in two of them; one group where all can be filled together. */
+function groupsOf(sheets: Layout, open: readonly number[], random: Random): readonly (readonly number[])[] {
+  const order = [...open];
+  const total = open.reduce((sum, sheet) => sum + sheets[sheet].length, 0);
   if (total <= MOST_PIECES) return [order];
   random.shuffle(order);
   const groups: number[][] = [[]];
