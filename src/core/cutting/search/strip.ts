@@ -82,8 +82,8 @@ function explore(arrangement: Arrangement, start: Snapshot, random: Random, effo
       failed.push(reached);
       failed.sort((a, b) => a.loss - b.loss);
       const share = Math.min(0.999, Math.abs(CHOICE_SPREAD * random.normal()));
+      // The weights stay: what was hard to part remains so.
       arrangement.restore(failed[Math.floor(share * failed.length)]);
-      arrangement.forgetWeights();
       disrupt(arrangement, random);
     }
   }
