@@ -54,6 +54,39 @@ describe('run', { timeout: 60_000 }, () => {
     expect(sheets).toEqual([...sheets].sort((a, b) => b - a));
   });
 
+  it('tells how far it has come, and keeps what it found, within a round that is stopped', async () => {
+    // Derived: a square of 60 mm does not fit beside one of 90 mm, so three sheets are needed where the areas ask for two.
+    const square = (side: number, count: number): Piece => ({
+      key: `square ${side}`,
+      ring: [
+        [0, 0],
+        [side, 0],
+        [side, side],
+        [0, side],
+      ],
+      count,
+      way: { kind: 'oneWay' },
+    });
+    const squares = [square(60, 2), square(90, 2), square(30, 4)];
+    const small = { length: 125, width: 125, knifeRoom: 0, edgeTrim: 0 };
+    const token = { stopped: false };
+    const done: number[] = [];
+    const { layout } = await run(
+      { pieces: squares, format: small, effort: 1000, seed: 1 },
+      (progress) => {
+        done.push(progress.done);
+        if (done.length > 4) token.stopped = true;
+      },
+      token,
+      crew(() => nodeCrew(2)),
+    );
+    expect(complaints(squares, small, layout)).toEqual([]);
+    expect(done.length).toBeGreaterThan(4);
+    expect(done).toEqual([...done].sort((a, b) => a - b));
+    // A round is an eighth of the effort.
+    expect(done.filter((share) => share > 0 && share < 1 / 8).length).toBeGreaterThan(2);
+  });
+
   it('stops at once and keeps the best that it has', async () => {
     const token = { stopped: false };
     const begun = performance.now();
