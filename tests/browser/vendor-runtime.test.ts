@@ -149,7 +149,7 @@ describe('the functions under the office suite’s own runtime', () => {
     const call = { name: 'MIXEDCUTTING', args: [few, ...others], flags: flag.cancelable };
     const [answer] = await runtime.callAll([call]);
     const [headings, first] = (answer as { value: unknown[][] }).value;
-    expect(headings).toEqual(['Stock', 'Sheet', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°']);
+    expect(headings).toEqual(['Stock', 'Sheet', 'Offcut', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°']);
     expect(first?.slice(1, 2)).toEqual([1]);
     const loaded = await runtime.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
     expect(loaded.filter((name) => name.endsWith('/search.js')).length).toBeGreaterThan(0);

@@ -56,6 +56,7 @@ describe('functions.js and functions.json', { timeout: 60_000 }, () => {
     rates: 'Costs and times',
     outlines: 'Outlines',
     layouts: 'Layouts',
+    offcuts: 'Offcuts',
   };
   it.each(positions)('%s has its argument %d where it is described', (name, position, args) => {
     const parameter = metadata.find((one) => one.name === name)?.parameters[position - 1]?.name ?? '';
