@@ -23,11 +23,15 @@ export class NoFitRegion {
   /** Edges that run level, which bands leave out: left end, right end, y. */
   readonly levels: Float64Array;
 
-  constructor(readonly curves: readonly Ring[]) {
+  /** @param most bands: fewer take less memory, more are looked up faster */
+  constructor(
+    readonly curves: readonly Ring[],
+    most = MOST_BANDS,
+  ) {
     this.box = box(curves.flat());
     const { bottom, top } = this.box;
     const count = curves.reduce((sum, { length }) => sum + length, 0);
-    this.bands = Math.max(LEAST_BANDS, Math.min(MOST_BANDS, 2 * count));
+    this.bands = Math.max(LEAST_BANDS, Math.min(most, 2 * count));
     const lists: number[][] = Array.from({ length: this.bands }, () => []);
     const levels: number[] = [];
     const band = (y: number) => Math.max(0, Math.min(this.bands - 1, this.bandOf(y)));
@@ -72,11 +76,12 @@ export class NoFitRegion {
 }
 
 /** The no-fit region of two outlines that do not cross themselves. */
-export function noFitRegion(first: Ring, second: Ring): NoFitRegion {
+export function noFitRegion(first: Ring, second: Ring, mostBands?: number): NoFitRegion {
   return new NoFitRegion(
     convolution(
       first,
       second.map(([x, y]): Point => [-x, -y]),
     ),
+    mostBands,
   );
 }

@@ -77,7 +77,7 @@ export function* fewestSheets({
   let layout: Layout = start;
   let spent = 0;
   // The search does not lay pairs in matching places.
-  while (spent < total && layout.length > 0 && format.pairs === undefined) {
+  while (spent < total && wholeSheets(layout, format) > 0 && format.pairs === undefined) {
     const fewer = wholeSheets(layout, format) > least && layout.length > 1 && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);

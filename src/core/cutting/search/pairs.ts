@@ -6,6 +6,13 @@ const TABLE_NUMBERS = 8e6;
 const FINEST = 40;
 const COARSEST = 12;
 
+/** Above so many shapes regions are kept in fewer bands, because every two shapes may come to have one. */
+const MANY_SHAPES = 150;
+const FEW_BANDS = 16;
+
+/** Numbers that all regions together may take before they are forgotten and prepared anew as they are met. */
+const MOST_EDGE_NUMBERS = 3e7;
+
 /** Numbers kept of a pair's frame: left, bottom, right, top, bands per height, bands, and grid steps per length and height. */
 const FRAME = 8;
 
@@ -179,12 +186,13 @@ export class Pairs {
   }
 
   private prepare(first: number, second: number): number {
+    if (this.edgeCount > MOST_EDGE_NUMBERS) this.forget();
     const pair = this.firsts.length;
     const a = this.shapes[first];
     const b = this.shapes[second];
     this.firsts.push(a);
     this.seconds.push(b);
-    const region = noFitRegion(a.ring, b.ring);
+    const region = noFitRegion(a.ring, b.ring, this.shapes.length > MANY_SHAPES ? FEW_BANDS : undefined);
     this.levels.push(region.levels);
     const { left, bottom, right, top } = region.box;
     this.frames = roomFor(this.frames, (pair + 1) * FRAME);
@@ -214,6 +222,15 @@ export class Pairs {
     if (this.losses.length > used) this.losses.fill(-1, used);
     this.cells = roomFor(this.cells, (pair + 1) * this.grid * this.grid);
     return pair;
+  }
+
+  /** Forgets all pairs. */
+  private forget(): void {
+    this.index.fill(-1);
+    this.firsts.length = this.seconds.length = this.levels.length = 0;
+    this.bandCount = this.edgeCount = 0;
+    this.losses.fill(-1);
+    this.cells.fill(UNKNOWN);
   }
 }
 
