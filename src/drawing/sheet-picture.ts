@@ -14,7 +14,7 @@ import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
 import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
-import { entryName } from './entries';
+import { entryName, entryNumber } from './entries';
 import { direction } from './plan-view';
 import { percent } from './side-view';
 import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
@@ -341,7 +341,7 @@ function facts(
     ['Stock', stock.code],
     [
       'Sheet',
-      `${entryName(cutting, sheet).replace(/^sheet /, '')}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
+      `${entryNumber(cutting, sheet)}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
     ],
     ['Lies', stock.lies],
     ['Pieces', String(drawn.length)],

@@ -225,7 +225,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
     case 'offcutsUsed':
       return {
         check: 'Offcuts',
-        say: `cut from ${check.codes.join(', ')} first: it saves whole sheets; measure and look over what lies on the shelf`,
+        say: `pieces lie on ${check.codes.join(', ')}: take it before a whole sheet, measured and looked over`,
       };
     case 'unreadHeading':
       return {

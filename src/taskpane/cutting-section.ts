@@ -1,6 +1,6 @@
 import { html, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
-import { entriesCut, entryName } from '../drawing/entries';
+import { entriesCut, entryNumber } from '../drawing/entries';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
@@ -104,7 +104,7 @@ export function cuttingSection(
         </label>
         <div class="pages" role="group" aria-label="Sheet">
           ${button('Before', () => choice.go(at - 1), { label: 'Sheet before', disabled: at === 0 })}
-          <span>${entryName(cutting, sheet).replace(/^sheet /, '')}</span>
+          <span>${entryNumber(cutting, sheet)}</span>
           ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= entries.length })}
         </div>
       </div>

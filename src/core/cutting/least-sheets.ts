@@ -23,7 +23,7 @@ function sheetsFor(area: number, room: number, onOffcuts: number): number {
 }
 
 /** Room on all offcuts together, mm²; pieces that are to match lie on none. */
-function offcutsHold({ offcuts = [], pairs, knifeRoom, edgeTrim }: SheetFormat): number {
+export function offcutsHold({ offcuts = [], pairs, knifeRoom, edgeTrim }: SheetFormat): number {
   if (pairs !== undefined) return 0;
   return offcuts
     .map((offcut) => roomOn({ ...offcut, knifeRoom, edgeTrim }))

@@ -5,11 +5,6 @@ import { packRows } from './pack-rows';
 import type { Piece } from './piece';
 import { formatAt, type SheetFormat, type ShelfOffcut } from './sheet';
 
-/** Whether a sheet is one that rows cannot lay: traced, or with left and right pieces that match. */
-export function isNatural({ natural, pairs }: SheetFormat): boolean {
-  return natural !== undefined || pairs !== undefined;
-}
-
 /**
  * The layout that comes quickly: rows, or what natural sheets take. Pieces lie on offcuts first, and whole sheets take the
  * rest; an offcut that saves no whole sheet stays on the shelf, the largest before the others.
@@ -23,25 +18,23 @@ export function quickLayout(pieces: readonly Piece[], format: SheetFormat): Layo
   // Places that match across a sheet or beside each other are laid on whole sheets only.
   if (whole.pairs !== undefined || without.length === 0) return [...none, ...without];
   const largestFirst = [...offcuts.keys()].sort((a, b) => sizeOf(offcuts[b]) - sizeOf(offcuts[a]) || a - b);
-  let used: ReadonlySet<number> = new Set(largestFirst);
+  let used = largestFirst;
   let best = withOffcuts(pieces, format, largestFirst);
   if (wholeSheets(best, format) >= without.length) return [...none, ...without];
   for (const offcut of largestFirst) {
     if (best[offcut].length === 0) continue;
-    const fewer = new Set([...used].filter((one) => one !== offcut));
-    const layout = withOffcuts(
-      pieces,
-      format,
-      largestFirst.filter((one) => fewer.has(one)),
-    );
+    const fewer = used.filter((one) => one !== offcut);
+    const layout = withOffcuts(pieces, format, fewer);
     if (wholeSheets(layout, format) > wholeSheets(best, format)) continue;
     [used, best] = [fewer, layout];
   }
   return best;
 }
 
+/** Rows; where a sheet is traced or left and right pieces are to match, which rows cannot lay, what natural sheets take. */
 function onWholeSheets(pieces: readonly Piece[], format: SheetFormat): Layout {
-  return isNatural(format) ? packNatural(pieces, format) : packRows(pieces, format);
+  const { natural, pairs } = format;
+  return natural || pairs ? packNatural(pieces, format) : packRows(pieces, format);
 }
 
 /** Lays pieces on offcuts, one after the other, and the rest on whole sheets. */

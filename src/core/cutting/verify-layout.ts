@@ -171,30 +171,42 @@ function tooClose(placed: readonly Placed[], room: number, sheet: number): Fault
   return faults;
 }
 
-/** A fault in words, for a message. */
-export function describeFault(fault: Fault): string {
+/**
+ * A fault in words, for a message.
+ * @param format of the layout: entries that are offcuts go by their codes
+ */
+export function describeFault(fault: Fault, { offcuts = [] }: Pick<SheetFormat, 'offcuts'> = {}): string {
+  const here = (entry: number) => {
+    const offcut = offcuts[entry];
+    return offcut ? `offcut ${offcut.code}` : `sheet ${entry - offcuts.length + 1}`;
+  };
   switch (fault.kind) {
     case 'knifeRoom':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
     case 'edgeTrim':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
     case 'hole':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
     case 'quality':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
     case 'pair':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} has no other of its pair in the matching place`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} has no other of its pair in the matching place`;
     case 'way':
-      return `sheet ${fault.sheet + 1}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
     case 'count':
       return `${fault.keys[0]} is laid ${fault.laid} times and wanted ${fault.wanted} times`;
     case 'unknown':
-      return `sheet ${fault.sheet + 1}: piece ${fault.piece} is not in the list`;
+      return `${here(fault.sheet)}: piece ${fault.piece} is not in the list`;
   }
 }
 
 /** Stops a layout with faults from leaving the core: it would be a mistake of the tool, never of the maker. */
 export function mustBeSound(faults: readonly Fault[]): void {
   if (faults.length)
-    throw new Error(`The layout does not stand the check: ${faults.slice(0, 3).map(describeFault).join('; ')}`);
+    throw new Error(
+      `The layout does not stand the check: ${faults
+        .slice(0, 3)
+        .map((fault) => describeFault(fault))
+        .join('; ')}`,
+    );
 }

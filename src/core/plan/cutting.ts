@@ -243,5 +243,5 @@ function givenLayout(
   const whole = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
   const layout = [...offcuts.map(({ placements }) => placements), ...whole];
   const [fault] = verifyLayout(pieces, format, layout);
-  return fault ? { ignored: describeFault(fault) } : { layout };
+  return fault ? { ignored: describeFault(fault, format) } : { layout };
 }

@@ -1,4 +1,5 @@
 import type { Quality } from '../cutting/natural/natural-sheet';
+import type { ShelfOffcut } from '../cutting/sheet';
 import type { Ring } from '../geometry/ring';
 import type { Stock } from '../build/stock';
 import type { Style } from '../build/style';
@@ -90,12 +91,9 @@ export interface Outline {
 }
 
 /** What is left of a sheet of a stock and is still on the shelf, mm. */
-export interface OffcutRow {
+export interface OffcutRow extends ShelfOffcut {
   readonly row: number;
-  readonly code: string;
   readonly stock: string;
-  readonly length: number;
-  readonly width: number;
 }
 
 /** One piece on one sheet, as a long search found it. */

@@ -1,4 +1,5 @@
 import { letOutArea } from '../../core/geometry/let-out-area';
+import { offcutsHold } from '../../core/cutting/least-sheets';
 import { sheetArea } from '../../core/build/stock';
 import type { StockCutting } from '../../core/plan/cutting';
 import { below } from '../heights';
@@ -84,6 +85,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   }),
   'Least possible': (one, context) => {
     const { pieces, format: room, stock } = one;
+    const onOffcuts = offcutsHold(room);
     const needed = pieces.reduce((sum, { ring, count }) => sum + letOutArea(ring, room.knifeRoom / 2) * count, 0);
     return {
       given: format(context, one),
@@ -91,8 +93,12 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
         ...(stock.natural
           ? []
           : [step('P', 'Area of all pieces, let out by half the knife room', undefined, needed, 'mm²')]),
+        ...(onOffcuts > 0 ? [step('Q', 'Room on the offcuts', undefined, onOffcuts, 'mm²')] : []),
       ],
-      what: 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',
+      what:
+        onOffcuts > 0
+          ? 'No fewer sheets can hold them: that area, less what the offcuts hold, over the room on a sheet, rounded up'
+          : 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',
       source: 'derived: pieces cannot lie closer than without any gap',
     };
   },

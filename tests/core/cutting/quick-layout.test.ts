@@ -6,7 +6,7 @@ import type { Piece } from '../../../src/core/cutting/piece';
 import { quickLayout } from '../../../src/core/cutting/quick-layout';
 import { fewestSheets } from '../../../src/core/cutting/search/fewest-sheets';
 import { formatAt, type SheetFormat } from '../../../src/core/cutting/sheet';
-import { verifyLayout } from '../../../src/core/cutting/verify-layout';
+import { describeFault, type Fault, verifyLayout } from '../../../src/core/cutting/verify-layout';
 import { perform } from '../../../src/search/crew';
 import { complaints } from './oracle';
 import { anyOutline, rectangle } from './outlines';
@@ -58,6 +58,8 @@ describe('quickLayout with offcuts', () => {
     const format = { ...PLAIN, offcuts: [SMALL] };
     const [fault] = verifyLayout(squares(1), format, [[{ piece: 0, x: 50, y: 0, turn: 0 }]]);
     expect(fault).toMatchObject({ kind: 'edgeTrim', sheet: 0, gap: -50 });
+    expect(describeFault(fault!, format)).toMatch(/^offcut small: /);
+    expect(describeFault({ ...fault!, sheet: 1 } as Fault, format)).toMatch(/^sheet 1: /);
   });
 
   it('stands the check of another library with outlines and offcuts of any shape, before and after a search', () => {

@@ -88,7 +88,7 @@ describe('verifyLayout', () => {
       ]),
       ...verifyLayout(PIECES, FORMAT, []),
     ];
-    expect(faults.map(describeFault)).toEqual([
+    expect(faults.map((fault) => describeFault(fault))).toEqual([
       'sheet 1: lift and lift lie 3.50 mm apart',
       'sheet 1: lift lies turned by 10.0°, which it may not',
       'sheet 1: lift lies 0.32 mm from the edge',
@@ -164,8 +164,8 @@ describe('verifyLayout', () => {
       ];
       const left = { piece: 0, x: 80, y: 110, turn: 0 };
       const faults = (right: Partial<typeof left>, pairs: Pairs) =>
-        verifyLayout(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map(
-          describeFault,
+        verifyLayout(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map((fault) =>
+          describeFault(fault),
         );
       expect(faults({}, 'across the backbone')).toEqual([]);
       expect(faults({ x: 82 }, 'across the backbone')).toHaveLength(2);

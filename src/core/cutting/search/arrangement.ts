@@ -252,7 +252,7 @@ export class Arrangement {
   }
 }
 
-/** Weights of the smallest and the largest loss grow by this, gently: measured, the paper's 1.2 and 2 lay strips longer. */
+/** Weights of the smallest and the largest loss grow by this: gentler than the paper's 1.2 and 2, with which strips came out longer. */
 const RISE = 1;
 const MOST_RISE = 1.6;
 const FADE = 0.95;

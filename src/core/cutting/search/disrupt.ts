@@ -45,8 +45,8 @@ function carryAlong(arrangement: Arrangement, piece: number, other: number, dx: 
   for (let covered = 0; covered < arrangement.movable; covered++) {
     if (covered === piece || covered === other || !arrangement.lies(covered)) continue;
     const place = arrangement.placeOf(covered);
-    const [pole] = arrangement.shapeOf(covered).poles;
-    if (!pole || !inside(ring, place.x + pole.x - x, place.y + pole.y - y)) continue;
+    const [poleX, poleY] = arrangement.shapeOf(covered).poles;
+    if (!inside(ring, place.x + poleX - x, place.y + poleY - y)) continue;
     arrangement.put(covered, { shape: place.shape, x: place.x + dx, y: place.y + dy });
   }
 }

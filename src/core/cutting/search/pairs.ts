@@ -245,7 +245,7 @@ const DEPTH_SHARE = 0.01;
 export function poleLoss(first: Shape, second: Shape, x: number, y: number): number {
   const least = DEPTH_SHARE * Math.max(first.diameter, second.diameter);
   const tail = least * least;
-  const [a, b] = [first.circles, second.circles];
+  const [a, b] = [first.poles, second.poles];
   let sum = 0;
   for (let i = 0; i < a.length; i += 3) {
     const [dx, dy, radius] = [a[i] - x, a[i + 1] - y, a[i + 2]];

@@ -12,9 +12,8 @@ export interface Shape {
   readonly turn: number;
   readonly ring: Ring;
   readonly box: Box;
-  readonly poles: readonly Pole[];
-  /** The same one after the other: x, y, radius. */
-  readonly circles: Float64Array;
+  /** Poles one after the other, the largest first: x, y, radius. */
+  readonly poles: Float64Array;
   readonly area: number;
   readonly hullArea: number;
   /** Greatest distance between two corners. */
@@ -57,8 +56,7 @@ export function shapesOf(ring: Ring, kind: number, turns: readonly number[], kin
       turn,
       ring: centred,
       box: box(centred),
-      poles: poles.map(({ radius }, i) => ({ x: places[i][0], y: places[i][1], radius })),
-      circles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i][0], places[i][1], radius])),
+      poles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i][0], places[i][1], radius])),
       area: Math.abs(area(ring)),
       hullArea: Math.abs(area(hull)),
       diameter,

@@ -36,7 +36,7 @@ const COARSENESS = 0.3;
 export class Sheets {
   readonly arrangement: Arrangement;
   /** Kind of each piece of the arrangement, as the caller counts them. */
-  readonly kinds: readonly number[];
+  private readonly kinds: readonly number[];
   private readonly shapes: readonly Shape[];
   private readonly offsets: readonly number[];
 
