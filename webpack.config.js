@@ -6,7 +6,7 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
 import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
-import { thirdPartyNotices } from './.ci/third-party-notices.js';
+import { thirdPartyNotices } from '.ci/third-party-notices.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -164,7 +164,7 @@ const renderer = {
 const search = {
   ...common('search'),
   target: ['webworker', 'es2022'],
-  entry: { search: './src/search/worker.ts' },
+  entry: { search: './src/workers/worker.ts' },
 };
 
 /** The embedded default: the page, its stand-in for the office suite's runtime, and the grid. */

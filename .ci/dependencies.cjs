@@ -3,17 +3,34 @@ const layers = {
   core: [],
   tables: ['core'],
   workbook: ['tables', 'core'],
-  functions: ['search', 'tables', 'core'],
+  functions: ['workers', 'tables', 'core'],
   workings: ['functions', 'tables', 'core'],
-  search: ['core'],
+  workers: ['core'],
   drawing: ['tables', 'core'],
   exchange: ['drawing', 'workbook', 'tables', 'core'],
   host: ['workbook', 'tables', 'core'],
-  taskpane: ['workings', 'functions', 'host', 'drawing', 'exchange', 'workbook', 'search', 'tables', 'core'],
-  embedded: ['taskpane', 'host', 'exchange', 'workbook', 'search', 'tables', 'core'],
-  office: ['taskpane', 'host', 'exchange', 'workbook', 'search', 'tables', 'core'],
+  taskpane: ['workings', 'functions', 'host', 'drawing', 'exchange', 'workbook', 'workers', 'tables', 'core'],
+  embedded: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
+  office: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   help: ['cli', 'workings', 'functions', 'workbook', 'tables', 'core'],
   cli: ['embedded', 'exchange', 'workbook', 'functions', 'tables', 'core'],
+};
+
+// Within core: what each room may look into besides itself; a room not named here may look into none.
+const rooms = {
+  numerics: [],
+  geometry: ['numerics'],
+  sizes: [],
+  last: ['sizes', 'geometry', 'numerics'],
+  'cutting/sheet': ['geometry'],
+  'cutting/rows': ['cutting/sheet', 'geometry'],
+  'cutting/pattern': ['cutting/rows', 'cutting/sheet', 'geometry', 'numerics'],
+  'cutting/natural': ['cutting/rows', 'cutting/sheet', 'geometry'],
+  'cutting/search': ['cutting/quick-layout.ts', 'cutting/natural', 'cutting/rows', 'cutting/sheet', 'geometry'],
+  stock: ['cutting/sheet', 'geometry'],
+  bottom: ['stock', 'last', 'cutting/sheet', 'geometry', 'numerics'],
+  'plan/cost': ['bottom', 'stock', 'geometry', 'plan/[^/]+.ts'],
+  'plan/checks': ['bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/[^/]+.ts'],
 };
 
 module.exports = {
@@ -37,6 +54,16 @@ module.exports = {
       severity: 'error',
       from: { path: `^src/${layer}/` },
       to: { path: '^src/', pathNot: [layer, ...inner].map((name) => `^src/${name}/`) },
+    })),
+    ...Object.entries(rooms).map(([room, inner]) => ({
+      name: `inwards-in-core-from-${room.replace('/', '-')}`,
+      severity: 'error',
+      from: { path: `^src/core/${room}/` },
+      // Files that stand in core itself, such as units, are for every room.
+      to: {
+        path: '^src/core/.+/',
+        pathNot: [room, ...inner].map((name) => `^src/core/${name}${name.endsWith('.ts') ? '$' : '/'}`),
+      },
     })),
     {
       name: 'core-is-pure',

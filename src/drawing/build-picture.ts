@@ -1,7 +1,7 @@
-import type { Bottom } from '../core/build/bottom';
-import type { Layer } from '../core/build/layer';
-import type { Lies } from '../core/build/stock';
-import type { Style } from '../core/build/style';
+import type { Bottom } from '../core/bottom/bottom';
+import type { Layer } from '../core/bottom/layer';
+import type { Lies } from '../core/stock/stock';
+import type { Style } from '../core/bottom/style';
 import { box } from '../core/geometry/box';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { type Figures, inSentence } from '../tables/figures';

@@ -1,8 +1,8 @@
 import { box } from '../core/geometry/box';
 import type { Point, Ring } from '../core/geometry/ring';
-import type { Bottom } from '../core/build/bottom';
-import type { Layer } from '../core/build/layer';
-import { breastLine } from '../core/build/raise';
+import type { Bottom } from '../core/bottom/bottom';
+import type { Layer } from '../core/bottom/layer';
+import { breastLine } from '../core/bottom/raise';
 import { atGround, atLength, bottomLength, type Profile } from '../core/last/profile';
 
 /** A bottom cut through along its length: [x along the ground, z over the ground], mm. */

@@ -1,4 +1,4 @@
-import { MATERIALS, type Material } from '../core/build/stock';
+import { MATERIALS, type Material } from '../core/stock/stock';
 import type { OrderLine } from '../core/plan/order';
 import { hatch } from './hatching';
 import { line, type Picture, type PictureItem, f, text } from './svg';

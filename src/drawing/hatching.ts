@@ -1,4 +1,4 @@
-import type { Material } from '../core/build/stock';
+import type { Material } from '../core/stock/stock';
 import { f } from './svg';
 
 /** Reference to a material's hatching, defined once by `hatchings`. */

@@ -1,6 +1,6 @@
-import type { Bottom } from '../core/build/bottom';
-import type { Layer } from '../core/build/layer';
-import type { Lies } from '../core/build/stock';
+import type { Bottom } from '../core/bottom/bottom';
+import type { Layer } from '../core/bottom/layer';
+import type { Lies } from '../core/stock/stock';
 import { box } from '../core/geometry/box';
 import { cut } from '../core/geometry/cut';
 import type { Point, Ring } from '../core/geometry/ring';

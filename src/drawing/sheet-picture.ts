@@ -1,6 +1,6 @@
-import { leftover } from '../core/cutting/leftover';
-import type { NaturalSheet } from '../core/cutting/natural/natural-sheet';
-import { formatAt, type SheetFormat } from '../core/cutting/sheet';
+import { leftover } from '../core/cutting/sheet/leftover';
+import type { NaturalSheet } from '../core/cutting/sheet/natural-sheet';
+import { formatAt, type SheetFormat } from '../core/cutting/sheet/sheet';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';

@@ -1,6 +1,6 @@
-import { bendStrain } from '../core/build/bend';
-import type { Bottom } from '../core/build/bottom';
-import type { Layer } from '../core/build/layer';
+import { bendStrain } from '../core/bottom/bend';
+import type { Bottom } from '../core/bottom/bottom';
+import type { Layer } from '../core/bottom/layer';
 import { unionOutline } from '../core/geometry/union-outline';
 import type { Point } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';

@@ -3,7 +3,7 @@ import type { ISheetLocationBase } from '@univerjs/sheets';
 import { CellAlertManagerService, CellAlertType, HoverManagerService } from '@univerjs/sheets-ui';
 import { createElement } from 'react';
 import { debounceTime } from 'rxjs';
-import type { GridHost } from '../host/grid';
+import type { GridHost } from '../host/grid/grid-host';
 
 /** The grid shows its own, general sentence under this key after a tenth of a second; ours takes its place. */
 const key = 'SHEET_FORMULA_ALERT';

@@ -1,5 +1,5 @@
 import { ILayoutService } from '@univerjs/ui';
-import { GridHost } from '../host/grid';
+import { GridHost } from '../host/grid/grid-host';
 import { snapshotOf } from '../host/grid/snapshot';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';

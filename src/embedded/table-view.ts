@@ -7,7 +7,7 @@ import {
 } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { columnLetters } from '../host/address';
-import type { GridHost } from '../host/grid';
+import type { GridHost } from '../host/grid/grid-host';
 import { SheetCells } from '../host/grid/sheet-cells';
 
 /** A sheet larger than this is shown up to here, and the view says so. */

@@ -1,4 +1,4 @@
-import { breakEven as breakEvenOf } from '../core/plan/break-even';
+import { breakEven as breakEvenOf } from '../core/plan/cost/break-even';
 import { convertUnit } from '../core/units';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { answer, IN_G, IN_ML, measured } from './answer';

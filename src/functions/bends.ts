@@ -1,4 +1,4 @@
-import { bendStrain as strainOf, maxThickness as thickestOf } from '../core/build/bend';
+import { bendStrain as strainOf, maxThickness as thickestOf } from '../core/bottom/bend';
 import { readNumber } from '../tables/cell';
 import { IN_MM, IN_PERCENT, measured } from './answer';
 import { readLength, readSide, readThickness } from './arguments';

@@ -1,6 +1,6 @@
-import { type CoverStrip, coverStrip } from '../core/build/cover-strip';
-import { wedgeFront } from '../core/build/flat-lifts';
-import { wedgeEdge } from '../core/build/wedge-edge';
+import { type CoverStrip, coverStrip } from '../core/bottom/cover-strip';
+import { wedgeFront } from '../core/bottom/flat-lifts';
+import { wedgeEdge } from '../core/bottom/wedge-edge';
 import { cut } from '../core/geometry/cut';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { groundOutline } from '../core/last/ground-outline';

@@ -1,6 +1,6 @@
-import { heelHeight as heelHeightOf, platform as platformOf } from '../core/build/heel-height';
-import { layerMix as mixOf } from '../core/build/layer-mix';
-import { layers as layersOf } from '../core/build/layers';
+import { heelHeight as heelHeightOf, platform as platformOf } from '../core/bottom/heel-height';
+import { layerMix as mixOf } from '../core/bottom/layer-mix';
+import { layers as layersOf } from '../core/bottom/layers';
 import { Problem } from '../core/problem';
 import { isBlank } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';

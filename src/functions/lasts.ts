@@ -1,4 +1,4 @@
-import { weltStrip as weltOf } from '../core/build/welt-strip';
+import { weltStrip as weltOf } from '../core/bottom/welt-strip';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
 import { atLength, bottomLength } from '../core/last/profile';

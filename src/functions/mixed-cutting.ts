@@ -1,8 +1,8 @@
 import { Memo } from '../core/memo';
 import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
-import { EFFORT, searchStock } from '../search/search-stock';
-import { crewHere } from '../search/workers';
+import { EFFORT, searchStock } from '../workers/search-stock';
+import { crewHere } from '../workers/workers';
 import { isBlank, readNumber } from '../tables/cell';
 import { layoutsTable } from '../tables/layouts';
 import { headingOf } from '../tables/result';

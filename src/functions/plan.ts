@@ -1,4 +1,4 @@
-import type { Check } from '../core/plan/checks';
+import type { Check } from '../core/plan/checks/check';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
 import {

@@ -1,6 +1,6 @@
-import { type Feet, piecesPerSheet as perSheet, type PerSheet } from '../core/cutting/pieces-per-sheet';
-import type { SheetFormat } from '../core/cutting/sheet';
-import type { Way } from '../core/cutting/way';
+import { type Feet, piecesPerSheet as perSheet, type PerSheet } from '../core/cutting/pattern/pieces-per-sheet';
+import type { SheetFormat } from '../core/cutting/sheet/sheet';
+import type { Way } from '../core/cutting/sheet/way';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { edgeLength } from '../core/geometry/edge-length';

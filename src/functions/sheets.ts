@@ -1,4 +1,4 @@
-import { firstWaste as firstWasteOf } from '../core/cutting/first-waste';
+import { firstWaste as firstWasteOf } from '../core/cutting/pattern/first-waste';
 import { area } from '../core/geometry/area';
 import { answer, IN_PERCENT, measured } from './answer';
 import { readLengthOr } from './arguments';

@@ -3,7 +3,7 @@ import {
   skiveAngle as angleOf,
   skiveWidth as widthOf,
   turnedEdge as turnedOf,
-} from '../core/build/skive';
+} from '../core/bottom/skive';
 import { readNumber } from '../tables/cell';
 import { IN_DEGREES, IN_MM, measured } from './answer';
 import { readAngle, readLength, readThickness } from './arguments';

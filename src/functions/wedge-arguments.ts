@@ -1,6 +1,6 @@
-import { type BentLayer, bentLayers } from '../core/build/bent-layers';
-import { type FlatLift, flatLifts } from '../core/build/flat-lifts';
-import { DEFAULT_RASPING, type LayerMix, layerMix } from '../core/build/layer-mix';
+import { type BentLayer, bentLayers } from '../core/bottom/bent-layers';
+import { type FlatLift, flatLifts } from '../core/bottom/flat-lifts';
+import { DEFAULT_RASPING, type LayerMix, layerMix } from '../core/bottom/layer-mix';
 import type { Last } from '../core/last/last';
 import type { LastInSize } from '../core/last/last-in-size';
 import { Problem } from '../core/problem';

@@ -1,4 +1,4 @@
-import { ExcelHost } from '../host/excel';
+import { ExcelHost } from '../host/excel/excel-host';
 import { canRun, shortfalls } from '../host/excel/requirements';
 import { mountPane } from '../taskpane/pane';
 import { ask } from './ask';

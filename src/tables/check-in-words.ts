@@ -1,4 +1,4 @@
-import type { Check } from '../core/plan/checks';
+import type { Check } from '../core/plan/checks/check';
 import { PART_WORDS } from './words';
 
 export interface CheckWords {

@@ -1,5 +1,5 @@
-import { HEADINGS } from '../core/build/layer';
-import type { Check } from '../core/plan/checks';
+import { HEADINGS } from '../core/bottom/layer';
+import type { Check } from '../core/plan/checks/check';
 import { INPUT_TABLES } from './plan-input';
 
 /** Where the maker changes something: in a table, the row that a code heads or of a number, under a heading. */

@@ -1,5 +1,5 @@
-import { HEADINGS, type Part, PARTS } from '../core/build/layer';
-import type { Quality } from '../core/cutting/natural/natural-sheet';
+import { HEADINGS, type Part, PARTS } from '../core/bottom/layer';
+import type { Quality } from '../core/cutting/sheet/natural-sheet';
 import { type Place, Problem } from '../core/problem';
 import { alternatives, type Cell, cellInWords, readText } from './cell';
 import { column, type Required } from './schema';

@@ -1,7 +1,7 @@
-import type { Check } from '../core/plan/checks';
-import type { CostLine } from '../core/plan/cost';
+import type { Check } from '../core/plan/checks/check';
+import type { CostLine } from '../core/plan/cost/cost';
 import type { StockCutting } from '../core/plan/cutting';
-import { makeOrBuy } from '../core/plan/make-or-buy';
+import { makeOrBuy } from '../core/plan/cost/make-or-buy';
 import type { OrderLine } from '../core/plan/order';
 import type { PieceLine } from '../core/plan/pieces';
 import type { Round } from '../core/plan/rounds';

@@ -1,5 +1,5 @@
-import { LIES, MATERIALS, SOLD_BY, type Stock } from '../core/build/stock';
-import { PAIRS } from '../core/cutting/pairs';
+import { LIES, MATERIALS, SOLD_BY, type Stock } from '../core/stock/stock';
+import { PAIRS } from '../core/cutting/sheet/matching-pairs';
 import { box } from '../core/geometry/box';
 import type { Outline } from '../core/plan/inputs';
 import { tracedSheet } from '../core/plan/traced-sheet';

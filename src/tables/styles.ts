@@ -1,5 +1,5 @@
-import { LAYINGS, RAISES, SOLE_RUNS, WELT_RUNS } from '../core/build/style';
-import type { Style } from '../core/build/style';
+import { LAYINGS, RAISES, SOLE_RUNS, WELT_RUNS } from '../core/bottom/style';
+import type { Style } from '../core/bottom/style';
 import { qualities } from './quality';
 import type { Reading } from './read';
 import { choice, codes, defaulted, number, optional, table, text } from './schema';

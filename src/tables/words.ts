@@ -1,6 +1,6 @@
-import type { Material } from '../core/build/stock';
-import type { Part } from '../core/build/layer';
-import type { Verdict } from '../core/plan/checks';
+import type { Material } from '../core/stock/stock';
+import type { Part } from '../core/bottom/layer';
+import type { Verdict } from '../core/plan/checks/check';
 
 /** Names of parts as people read them. */
 export const PART_WORDS: Readonly<Record<Part, string>> = {

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
-import { HEADINGS, type Layer } from '../core/build/layer';
-import type { Material } from '../core/build/stock';
+import { HEADINGS, type Layer } from '../core/bottom/layer';
+import type { Material } from '../core/stock/stock';
 import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
 import { INPUT_TABLES } from '../tables/plan-input';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { type Check, problemCheck, type Verdict } from '../core/plan/checks';
+import { type Check, problemCheck, type Verdict } from '../core/plan/checks/check';
 import { checkInWords } from '../tables/check-in-words';
 import { placeOfCheck } from '../tables/check-place';
 import { decimals, type Figures } from '../tables/figures';

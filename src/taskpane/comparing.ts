@@ -1,7 +1,7 @@
 import { compare, type Comparison } from '../core/plan/compare';
 import type { PlanInput } from '../core/plan/inputs';
 import { type Aspect, aspectsOf, variantsOf } from '../core/plan/variants';
-import type { Style } from '../core/build/style';
+import type { Style } from '../core/bottom/style';
 
 /**
  * Compares ways to build the style shown, one after the other with pauses between, so that the page goes on answering.

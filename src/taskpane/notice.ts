@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { problemCheck } from '../core/plan/checks';
+import { problemCheck } from '../core/plan/checks/check';
 import { placeOfCheck } from '../tables/check-place';
 import { button } from './button';
 import type { Lead } from './go-to';

@@ -21,7 +21,7 @@ import { goTo } from './go-to';
 import { notice } from './notice';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
-import type { StockProgress } from '../search/search-stock';
+import type { StockProgress } from '../workers/search-stock';
 import { searchSection } from './search-section';
 import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';

@@ -1,5 +1,5 @@
-import { Crew, type WorkerLike } from '../search/crew';
-import { searchStock } from '../search/search-stock';
+import { Crew, type WorkerLike } from '../workers/crew';
+import { searchStock } from '../workers/search-stock';
 import type { CuttingSearch } from './searching';
 
 /** A core is left to the page and its sheet. */

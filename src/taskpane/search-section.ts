@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
-import type { StockProgress } from '../search/search-stock';
+import type { StockProgress } from '../workers/search-stock';
 import { type Effort, EFFORTS, type SearchState, type Searching } from './searching';
 
 const EFFORT_WORDS: Readonly<Record<Effort, string>> = {

@@ -1,6 +1,6 @@
 import type { StockCutting } from '../core/plan/cutting';
-import type { Token } from '../search/run';
-import type { StockProgress } from '../search/search-stock';
+import type { Token } from '../workers/run';
+import type { StockProgress } from '../workers/search-stock';
 
 /** Searches for the fewest sheets of a stock, beside the page. Effort is in millions of places tried. */
 export type CuttingSearch = (

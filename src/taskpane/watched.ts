@@ -1,7 +1,7 @@
-import type { Bottom } from '../core/build/bottom';
+import type { Bottom } from '../core/bottom/bottom';
 import { fold } from '../core/plan/codes';
-import type { Check, Verdict } from '../core/plan/checks';
-import type { CostLine } from '../core/plan/cost';
+import type { Check, Verdict } from '../core/plan/checks/check';
+import type { CostLine } from '../core/plan/cost/cost';
 import { cutting, type StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
 import type { Plan } from '../core/plan/plan';

@@ -1,4 +1,4 @@
-import { breakEven } from '../core/plan/break-even';
+import { breakEven } from '../core/plan/cost/break-even';
 import { convertUnit } from '../core/units';
 import { readThickness } from '../functions/arguments';
 import { isBlank, readNumber, readText } from '../tables/cell';

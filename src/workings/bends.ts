@@ -1,4 +1,4 @@
-import { bendStrain, maxThickness } from '../core/build/bend';
+import { bendStrain, maxThickness } from '../core/bottom/bend';
 import { readLength, readSide, readThickness } from '../functions/arguments';
 import { readNumber } from '../tables/cell';
 import { givenOr, type WorkingOf } from './arguments';

@@ -1,6 +1,6 @@
-import { heelHeight, platform } from '../core/build/heel-height';
-import { DEFAULT_RASPING, layerMix, type LayerMix } from '../core/build/layer-mix';
-import { layers } from '../core/build/layers';
+import { heelHeight, platform } from '../core/bottom/heel-height';
+import { DEFAULT_RASPING, layerMix, type LayerMix } from '../core/bottom/layer-mix';
+import { layers } from '../core/bottom/layers';
 import { readLength, readLengthOr, readNumbers, readThickness } from '../functions/arguments';
 import { isBlank } from '../tables/cell';
 import { cells, givenOr, type WorkingOf } from './arguments';

@@ -4,7 +4,7 @@ import { atLength, bottomLength, type ProfilePoint, whereStands } from '../core/
 import { tightestCurve } from '../core/last/tightest-curve';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
-import { weltStrip } from '../core/build/welt-strip';
+import { weltStrip } from '../core/bottom/welt-strip';
 import { readLength, readLengthOr, readOutline, readSide } from '../functions/arguments';
 import { readCover } from '../functions/cover-arguments';
 import { readLast } from '../functions/last-argument';

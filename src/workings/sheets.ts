@@ -1,6 +1,6 @@
-import { firstWaste } from '../core/cutting/first-waste';
-import { roomOn } from '../core/cutting/sheet';
-import type { Way } from '../core/cutting/way';
+import { firstWaste } from '../core/cutting/pattern/first-waste';
+import { roomOn } from '../core/cutting/sheet/sheet';
+import type { Way } from '../core/cutting/sheet/way';
 import { area } from '../core/geometry/area';
 import { letOutArea } from '../core/geometry/let-out-area';
 import { readLengthOr } from '../functions/arguments';

@@ -1,4 +1,4 @@
-import { lapSkive, skiveAngle, skiveWidth, turnedEdge } from '../core/build/skive';
+import { lapSkive, skiveAngle, skiveWidth, turnedEdge } from '../core/bottom/skive';
 import { readAngle, readLength, readThickness } from '../functions/arguments';
 import { readNumber } from '../tables/cell';
 import type { WorkingOf } from './arguments';

@@ -5,7 +5,7 @@ import { area } from '../../src/core/geometry/area';
 import { moved } from '../../src/core/geometry/moved';
 import type { Point } from '../../src/core/geometry/ring';
 import { sharedArea } from '../core/cutting/oracle';
-import { nodeCrew } from '../search/node-crew';
+import { nodeCrew } from '../workers/node-crew';
 import type { Findings, Options } from './main';
 import { median } from './reference-loop';
 

@@ -1,10 +1,10 @@
-import { densestRows } from '../../src/core/cutting/densest-rows';
-import { DoubleLattice } from '../../src/core/cutting/double-lattice';
-import { firstWaste } from '../../src/core/cutting/first-waste';
-import { groundOf } from '../../src/core/cutting/pattern';
-import { piecesPerSheet } from '../../src/core/cutting/pieces-per-sheet';
+import { densestRows } from '../../src/core/cutting/pattern/densest-rows';
+import { DoubleLattice } from '../../src/core/cutting/pattern/double-lattice';
+import { firstWaste } from '../../src/core/cutting/pattern/first-waste';
+import { groundOf } from '../../src/core/cutting/pattern/pattern';
+import { piecesPerSheet } from '../../src/core/cutting/pattern/pieces-per-sheet';
 import { packStrip } from '../../src/core/cutting/search/pack-strip';
-import type { Way } from '../../src/core/cutting/way';
+import type { Way } from '../../src/core/cutting/sheet/way';
 import { area } from '../../src/core/geometry/area';
 import { moved } from '../../src/core/geometry/moved';
 import { noFitRegion } from '../../src/core/geometry/no-fit-region';

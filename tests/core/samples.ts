@@ -1,5 +1,5 @@
-import type { Stock } from '../../src/core/build/stock';
-import type { Style } from '../../src/core/build/style';
+import type { Stock } from '../../src/core/stock/stock';
+import type { Style } from '../../src/core/bottom/style';
 import type { Last } from '../../src/core/last/last';
 import type { PlanInput, Rate } from '../../src/core/plan/inputs';
 import { lastsTable, toLast } from '../../src/tables/lasts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Placement } from '../../src/core/cutting/layout';
+import type { Placement } from '../../src/core/cutting/sheet/layout';
 import { box } from '../../src/core/geometry/box';
 import { inside } from '../../src/core/geometry/inside';
 import { moved } from '../../src/core/geometry/moved';

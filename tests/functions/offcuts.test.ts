@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { searchStock } from '../../src/search/search-stock';
-import { Crew } from '../../src/search/crew';
+import { searchStock } from '../../src/workers/search-stock';
+import { Crew } from '../../src/workers/crew';
 import { reading } from '../../src/functions/plan-arguments';
 import { withLayout } from '../../src/tables/layout-rows';
 import { loadBundle } from '../bundle';

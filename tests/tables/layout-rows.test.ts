@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Layout } from '../../src/core/cutting/layout';
+import type { Layout } from '../../src/core/cutting/sheet/layout';
 import type { StockCutting } from '../../src/core/plan/cutting';
 import { withLayout } from '../../src/tables/layout-rows';
 import { readPlan } from '../../src/tables/plan-input';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { PARTS } from '../../src/core/build/layer';
+import { PARTS } from '../../src/core/bottom/layer';
 import { qualities, quality, qualityInWords } from '../../src/tables/quality';
 
 const about = { heading: 'Quality', meaning: 'Quality' };

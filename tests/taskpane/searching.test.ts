@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Token } from '../../src/search/run';
-import type { StockProgress } from '../../src/search/search-stock';
+import type { Token } from '../../src/workers/run';
+import type { StockProgress } from '../../src/workers/search-stock';
 import { type CuttingSearch, EFFORTS, Searching } from '../../src/taskpane/searching';
 import { demoPlan } from '../drawing/demo-plan';
 

@@ -1,9 +1,9 @@
-import { fittingTurn } from './fitting-turn';
-import { type Layout, type Placement, wholeSheets } from './layout';
+import { fittingTurn } from './sheet/fitting-turn';
+import { type Layout, type Placement, wholeSheets } from './sheet/layout';
 import { packNatural } from './natural/pack-natural';
-import { packRows } from './pack-rows';
-import type { Piece } from './piece';
-import { formatAt, type SheetFormat, type ShelfOffcut } from './sheet';
+import { packRows } from './rows/pack-rows';
+import type { Piece } from './sheet/piece';
+import { formatAt, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
 
 /**
  * The layout that comes quickly: rows, or what natural sheets take. Pieces lie on offcuts first, and whole sheets take the

@@ -1,6 +1,8 @@
+import { integrate } from '../numerics/integrate';
+import { rootOfRising } from '../numerics/root-of-rising';
 import { Problem } from '../problem';
 import { atLength, type Profile, seatLine, treadLine } from './profile';
-import { integrate, rootOfRising, smoothStep } from './slope-curve';
+import { smoothStep } from './smooth-step';
 
 /** What the model makes the last's bottom from, mm. */
 export interface ProfileMeasures {

@@ -1,4 +1,4 @@
-import type { Style } from '../build/style';
+import type { Style } from '../bottom/style';
 import { Problem } from '../problem';
 import { fold } from './codes';
 import type { PlanInput } from './inputs';

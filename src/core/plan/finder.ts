@@ -1,8 +1,8 @@
-import { type Bottom, buildBottom } from '../build/bottom';
-import { chooseMixes, type Mixes } from '../build/courses';
-import type { FindStock, Stock } from '../build/stock';
-import type { Style } from '../build/style';
-import { styleCell } from '../build/style-problem';
+import { type Bottom, buildBottom } from '../bottom/bottom';
+import { chooseMixes, type Mixes } from '../bottom/courses';
+import type { FindStock, Stock } from '../stock/stock';
+import type { Style } from '../bottom/style';
+import { styleCell } from '../bottom/style-problem';
 import type { Ring } from '../geometry/ring';
 import type { Last } from '../last/last';
 import { type LastInSize, lastInSize } from '../last/last-in-size';

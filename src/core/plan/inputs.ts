@@ -1,8 +1,8 @@
-import type { Quality } from '../cutting/natural/natural-sheet';
-import type { ShelfOffcut } from '../cutting/sheet';
+import type { Quality } from '../cutting/sheet/natural-sheet';
+import type { ShelfOffcut } from '../cutting/sheet/sheet';
 import type { Ring } from '../geometry/ring';
-import type { Stock } from '../build/stock';
-import type { Style } from '../build/style';
+import type { Stock } from '../stock/stock';
+import type { Style } from '../bottom/style';
 import type { Last } from '../last/last';
 import type { SizeSystem } from '../sizes/systems';
 

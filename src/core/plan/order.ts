@@ -1,5 +1,5 @@
-import type { Part } from '../build/layer';
-import { sheetArea, type Stock } from '../build/stock';
+import type { Part } from '../bottom/layer';
+import { sheetArea, type Stock } from '../stock/stock';
 import { Problem } from '../problem';
 import { convertUnit } from '../units';
 import type { StockCutting } from './cutting';

@@ -1,4 +1,4 @@
-import type { Layer } from '../build/layer';
+import type { Layer } from '../bottom/layer';
 import { area } from '../geometry/area';
 import type { Runs, SizeRun, StyleRun } from './runs';
 

@@ -1,6 +1,7 @@
 import { Problem } from '../problem';
-import { type Check, checks } from './checks';
-import { cost, type CostLine } from './cost';
+import type { Check } from './checks/check';
+import { checks } from './checks/checks';
+import { cost, type CostLine } from './cost/cost';
 import { cutting, type Cutting } from './cutting';
 import type { PlanInput } from './inputs';
 import { limitsOf } from './limits';

@@ -1,7 +1,7 @@
 import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
-import { Rates } from './rates';
+import { Rates } from './cost/rates';
 import type { Runs, StyleRun } from './runs';
 
 /** One order's pairs on one size of one last: which rounds they take and when they are done. */

@@ -1,6 +1,6 @@
-import type { Bottom } from '../build/bottom';
-import type { Style } from '../build/style';
-import { styleCell } from '../build/style-problem';
+import type { Bottom } from '../bottom/bottom';
+import type { Style } from '../bottom/style';
+import { styleCell } from '../bottom/style-problem';
 import type { Last } from '../last/last';
 import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';

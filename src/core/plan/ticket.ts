@@ -1,10 +1,10 @@
-import { type Gauge, gauges } from '../build/gauge';
-import type { Layer } from '../build/layer';
+import { type Gauge, gauges } from '../bottom/gauge';
+import type { Layer } from '../bottom/layer';
 import { Problem } from '../problem';
-import { scopesOf } from './adhesive';
+import { scopesOf } from './cost/adhesive';
 import { fold } from './codes';
 import type { Rate } from './inputs';
-import { Rates } from './rates';
+import { Rates } from './cost/rates';
 import type { Runs, SizeRun, StyleRun } from './runs';
 
 /** One step at the bench: one layer of one size. */

@@ -1,7 +1,7 @@
 import { box } from '../geometry/box';
 import { outline as soundRing } from '../geometry/outline';
 import type { Ring } from '../geometry/ring';
-import { BEST, fromOrigin, type NaturalSheet } from '../cutting/natural/natural-sheet';
+import { BEST, fromOrigin, type NaturalSheet } from '../cutting/sheet/natural-sheet';
 import { Problem } from '../problem';
 import { fold } from './codes';
 import type { Outline } from './inputs';

@@ -1,5 +1,5 @@
-import type { Part } from '../build/layer';
-import type { Style } from '../build/style';
+import type { Part } from '../bottom/layer';
+import type { Style } from '../bottom/style';
 import { fold } from './codes';
 import type { OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
 

@@ -1,6 +1,6 @@
-import type { Material, Stock } from '../build/stock';
-import { MATERIALS } from '../build/stock';
-import { type Laying, LAYINGS, type Style } from '../build/style';
+import type { Material, Stock } from '../stock/stock';
+import { MATERIALS } from '../stock/stock';
+import { type Laying, LAYINGS, type Style } from '../bottom/style';
 import type { Variant } from './compare';
 import { byCode, fold } from './codes';
 import { priceOfSheet } from './order';

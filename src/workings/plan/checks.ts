@@ -1,4 +1,4 @@
-import type { Check } from '../../core/plan/checks';
+import type { Check } from '../../core/plan/checks/check';
 import { fold } from '../../core/plan/codes';
 import { placeOfCheck } from '../../tables/check-place';
 import { INPUT_TABLES } from '../../tables/plan-input';

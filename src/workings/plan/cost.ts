@@ -1,11 +1,11 @@
-import { adhesive, scopesOf } from '../../core/plan/adhesive';
+import { adhesive, scopesOf } from '../../core/plan/cost/adhesive';
 import { fold } from '../../core/plan/codes';
-import type { CostLine } from '../../core/plan/cost';
-import { makeOrBuy } from '../../core/plan/make-or-buy';
-import { Rates } from '../../core/plan/rates';
+import type { CostLine } from '../../core/plan/cost/cost';
+import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
+import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { SizeRun } from '../../core/plan/runs';
-import { work } from '../../core/plan/work';
+import { work } from '../../core/plan/cost/work';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';

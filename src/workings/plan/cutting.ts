@@ -1,6 +1,6 @@
 import { letOutArea } from '../../core/geometry/let-out-area';
-import { offcutsHold } from '../../core/cutting/least-sheets';
-import { sheetArea } from '../../core/build/stock';
+import { offcutsHold } from '../../core/cutting/sheet/least-sheets';
+import { sheetArea } from '../../core/stock/stock';
 import type { StockCutting } from '../../core/plan/cutting';
 import { below } from '../heights';
 import { type Given, step, type Step } from '../working';

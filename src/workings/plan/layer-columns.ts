@@ -1,4 +1,4 @@
-import { HEADINGS, type Layer } from '../../core/build/layer';
+import { HEADINGS, type Layer } from '../../core/bottom/layer';
 import { fold } from '../../core/plan/codes';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import { PART_WORDS } from '../../tables/words';

@@ -1,4 +1,4 @@
-import { sheetArea } from '../../core/build/stock';
+import { sheetArea } from '../../core/stock/stock';
 import type { OrderLine } from '../../core/plan/order';
 import { convertUnit } from '../../core/units';
 import { step } from '../working';

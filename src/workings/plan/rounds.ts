@@ -1,5 +1,5 @@
 import type { Round } from '../../core/plan/rounds';
-import { Rates } from '../../core/plan/rates';
+import { Rates } from '../../core/plan/cost/rates';
 import { fold } from '../../core/plan/codes';
 import { given, step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';

@@ -1,6 +1,6 @@
-import { scopesOf } from '../../core/plan/adhesive';
+import { scopesOf } from '../../core/plan/cost/adhesive';
 import type { PieceLine } from '../../core/plan/pieces';
-import { Rates } from '../../core/plan/rates';
+import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';

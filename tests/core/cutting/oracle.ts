@@ -2,9 +2,9 @@ import { polygonArea } from 'd3-polygon';
 import { difference, intersection, setPrecision } from 'polyclip-ts';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
-import type { Layout } from '../../../src/core/cutting/layout';
-import type { Piece } from '../../../src/core/cutting/piece';
-import type { SheetFormat } from '../../../src/core/cutting/sheet';
+import type { Layout } from '../../../src/core/cutting/sheet/layout';
+import type { Piece } from '../../../src/core/cutting/sheet/piece';
+import type { SheetFormat } from '../../../src/core/cutting/sheet/sheet';
 
 setPrecision(1e-9);
 

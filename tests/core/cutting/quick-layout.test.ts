@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { type Layout, wholeSheets } from '../../../src/core/cutting/layout';
-import { leastSheets } from '../../../src/core/cutting/least-sheets';
-import type { Piece } from '../../../src/core/cutting/piece';
+import { type Layout, wholeSheets } from '../../../src/core/cutting/sheet/layout';
+import { leastSheets } from '../../../src/core/cutting/sheet/least-sheets';
+import type { Piece } from '../../../src/core/cutting/sheet/piece';
 import { quickLayout } from '../../../src/core/cutting/quick-layout';
 import { fewestSheets } from '../../../src/core/cutting/search/fewest-sheets';
-import { formatAt, type SheetFormat } from '../../../src/core/cutting/sheet';
-import { describeFault, type Fault, verifyLayout } from '../../../src/core/cutting/verify-layout';
-import { perform } from '../../../src/search/crew';
+import { formatAt, type SheetFormat } from '../../../src/core/cutting/sheet/sheet';
+import { describeFault, type Fault, verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
+import { perform } from '../../../src/workers/crew';
 import { complaints } from './oracle';
 import { anyOutline, rectangle } from './outlines';
 

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { verifyLayout } from '../../../src/core/cutting/verify-layout';
+import { verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
 import { Plan } from '../../../src/core/plan/plan';
 import { checksTable, costTable, orderTable, piecesTable, roundsTable, ticketTable } from '../../../src/tables/results';
 import { readPlan } from '../../../src/tables/plan-input';

@@ -1,6 +1,6 @@
 import type { NoFitRegion } from '../../geometry/no-fit-region';
-import type { Placement } from '../layout';
-import type { SheetFormat } from '../sheet';
+import type { Placement } from '../sheet/layout';
+import type { SheetFormat } from '../sheet/sheet';
 import { freeFrom } from './free-from';
 import type { Hindrance, Shape, Shapes } from './shapes';
 

@@ -3,7 +3,7 @@ import { box } from '../../geometry/box';
 import { difference, grown } from '../../geometry/regions';
 import type { Ring } from '../../geometry/ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
-import { groundFor, type NaturalSheet, type Quality } from './natural-sheet';
+import { groundFor, type NaturalSheet, type Quality } from '../sheet/natural-sheet';
 
 /** What lies beyond the box about a sheet counts so far, as a share of its longer side: pieces are pushed back in. */
 const RIM = 0.15;

@@ -1,15 +1,15 @@
 import { area } from '../../geometry/area';
 import { Problem } from '../../problem';
-import { Lays } from '../lay';
-import type { Layout, Placement } from '../layout';
-import type { Piece } from '../piece';
-import { clearance } from '../profile';
-import type { SheetFormat } from '../sheet';
-import type { Pairs } from '../pairs';
-import { mustBeSound, verifyLayout } from '../verify-layout';
-import { type Way, wholeTurn } from '../way';
+import { Lays } from '../rows/lay';
+import type { Layout, Placement } from '../sheet/layout';
+import type { Piece } from '../sheet/piece';
+import { clearance } from '../rows/reach';
+import type { SheetFormat } from '../sheet/sheet';
+import type { Pairs } from '../sheet/matching-pairs';
+import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
+import { type Way, wholeTurn } from '../sheet/way';
 import { layOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
-import { BEST, type NaturalSheet, rectangular } from './natural-sheet';
+import { BEST, type NaturalSheet, rectangular } from '../sheet/natural-sheet';
 import { Shapes } from './shapes';
 
 /** Lines of the sweep lie this far apart, mm; where a piece finds no place on an empty sheet, closer. */

@@ -6,9 +6,9 @@ import { type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
 import { difference, grownMitred, intersection } from '../../geometry/regions';
 import type { Box, Ring } from '../../geometry/ring';
 import { simplify } from '../../geometry/simplify';
-import type { Piece } from '../piece';
-import type { SheetFormat } from '../sheet';
-import { BEST, groundFor, type NaturalSheet, type Quality } from './natural-sheet';
+import type { Piece } from '../sheet/piece';
+import type { SheetFormat } from '../sheet/sheet';
+import { BEST, groundFor, type NaturalSheet, type Quality } from '../sheet/natural-sheet';
 
 /** Outlines are thinned by so much before they are laid, and let out by as much, mm: they keep clear all the same. */
 const THINNED = 0.25;

@@ -1,12 +1,12 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
-import { type Layout, type Placement, wholeSheets } from '../layout';
-import { leastSheets } from '../least-sheets';
-import type { Piece } from '../piece';
+import { type Layout, type Placement, wholeSheets } from '../sheet/layout';
+import { leastSheets } from '../sheet/least-sheets';
+import type { Piece } from '../sheet/piece';
 import { quickLayout } from '../quick-layout';
-import { formatAt, type SheetFormat } from '../sheet';
-import { verifyLayout } from '../verify-layout';
+import { formatAt, type SheetFormat } from '../sheet/sheet';
+import { verifyLayout } from '../sheet/verify-layout';
 import type { Filled, FillTask } from './fill-in';
 import { Random } from './random';
 import type { RollTask, Shortened } from './shorten-roll';

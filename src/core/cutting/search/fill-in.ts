@@ -1,5 +1,5 @@
-import type { Placement } from '../layout';
-import type { Piece } from '../piece';
+import type { Placement } from '../sheet/layout';
+import type { Piece } from '../sheet/piece';
 import type { Arrangement, Snapshot } from './arrangement';
 import { disrupt } from './disrupt';
 import { Effort, type Token } from './effort';

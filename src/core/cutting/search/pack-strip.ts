@@ -1,6 +1,6 @@
 import { area } from '../../geometry/area';
 import type { Ring } from '../../geometry/ring';
-import type { Placement } from '../layout';
+import type { Placement } from '../sheet/layout';
 import { Arrangement, type Snapshot } from './arrangement';
 import { Effort, type Token } from './effort';
 import { Pairs } from './pairs';

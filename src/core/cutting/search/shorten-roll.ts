@@ -1,6 +1,6 @@
-import type { Placement } from '../layout';
-import type { Piece } from '../piece';
-import type { SheetFormat } from '../sheet';
+import type { Placement } from '../sheet/layout';
+import type { Piece } from '../sheet/piece';
+import type { SheetFormat } from '../sheet/sheet';
 import type { Snapshot } from './arrangement';
 import { Effort, type Token } from './effort';
 import { Random } from './random';

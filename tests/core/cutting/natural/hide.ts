@@ -1,6 +1,6 @@
-import type { Layout } from '../../../../src/core/cutting/layout';
-import type { NaturalSheet } from '../../../../src/core/cutting/natural/natural-sheet';
-import type { Piece } from '../../../../src/core/cutting/piece';
+import type { Layout } from '../../../../src/core/cutting/sheet/layout';
+import type { NaturalSheet } from '../../../../src/core/cutting/sheet/natural-sheet';
+import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Point, Ring } from '../../../../src/core/geometry/ring';
 import { areaOutside, complaints, sharedArea, toEdge } from '../oracle';

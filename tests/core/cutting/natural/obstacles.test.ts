@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { usableArea } from '../../../../src/core/cutting/natural/natural-sheet';
+import { usableArea } from '../../../../src/core/cutting/sheet/natural-sheet';
 import { obstaclesOn } from '../../../../src/core/cutting/natural/obstacles';
 import { crossesItself } from '../../../../src/core/geometry/crosses-itself';
 import { inside } from '../../../../src/core/geometry/inside';

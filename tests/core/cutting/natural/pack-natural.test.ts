@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { packNatural } from '../../../../src/core/cutting/natural/pack-natural';
-import { PAIRS } from '../../../../src/core/cutting/pairs';
-import type { Piece } from '../../../../src/core/cutting/piece';
-import type { Way } from '../../../../src/core/cutting/way';
+import { PAIRS } from '../../../../src/core/cutting/sheet/matching-pairs';
+import type { Piece } from '../../../../src/core/cutting/sheet/piece';
+import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { moved } from '../../../../src/core/geometry/moved';
 import { areaOutside, complaints } from '../oracle';

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/core/cutting/search/fewest-sheets';
-import type { Way } from '../../../../src/core/cutting/way';
+import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
-import { perform } from '../../../../src/search/crew';
+import { perform } from '../../../../src/workers/crew';
 import { FORMAT, naturalComplaints } from '../natural/hide';
 import { complaints } from '../oracle';
 import { anyOutline, soleLike } from '../outlines';

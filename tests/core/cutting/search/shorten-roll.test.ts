@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fewestSheets } from '../../../../src/core/cutting/search/fewest-sheets';
 import { shortenRoll } from '../../../../src/core/cutting/search/shorten-roll';
-import { perform } from '../../../../src/search/crew';
+import { perform } from '../../../../src/workers/crew';
 import { complaints } from '../oracle';
 import { rectangle } from '../outlines';
 

@@ -1,0 +1,131 @@
+import type { Ring } from '../geometry/ring';
+import { groundOutline } from '../last/ground-outline';
+import type { LastInSize } from '../last/last-in-size';
+import { offsetProfile } from '../last/offset-profile';
+import { atLength, type Profile, seatLine } from '../last/profile';
+import { downBreast, fromBreast } from './breast-sole';
+import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
+import { coverOf } from './cover';
+import type { CoverStrip } from './cover-strip';
+import { letOutToEdge } from './edge';
+import { extent, HEADINGS, type Layer, sheet, type Skive } from './layer';
+import type { LayerMix } from './layer-mix';
+import { breastLine, raise } from './raise';
+import { skiveWidth } from './skive';
+import type { FindStock, Stock } from '../stock/stock';
+import type { Style } from './style';
+import { within } from './style-problem';
+import { weltStrip } from './welt-strip';
+
+/** One style's bottom in one size: every layer, from the last downward, then welt and cover. */
+export interface Bottom {
+  readonly last: LastInSize;
+  /** What lies against the last, seen from below, as it stands over the ground face of the lifts: they are fitted to it. */
+  readonly face: Profile;
+  readonly layers: readonly Layer[];
+  /** Sums of the layers below the lasted bottom (the insole belongs to it) under the seat and under the tread, mm. */
+  readonly seatStack: number;
+  readonly treadStack: number;
+  /** Height that the lifts are to fill under the seat, mm. */
+  readonly liftHeight: number;
+  readonly lifts?: LayerMix | undefined;
+  readonly platform?: LayerMix | undefined;
+  readonly cover?: CoverStrip | undefined;
+}
+
+/**
+ * Builds a style's bottom on a last: which layers, how thick, how long, how skived.
+ * @param mixes how many of each thickness, where they are chosen already
+ * @throws Problem where heights, stock or skives do not come out; it names the cell of Styles.
+ */
+export function buildBottom(
+  style: Style,
+  last: LastInSize,
+  find: FindStock,
+  mixes: Mixes = chooseMixes(style, last, find),
+): Bottom {
+  const courses = coursesOf(style, last, find, mixes);
+  const { following, flat, topPiece, liftHeight } = courses;
+  const welt = named(style, 'welt', find);
+  const cover = named(style, 'cover', find);
+  const taken = cover?.thickness ?? 0;
+  const ground = groundOutline(last.outline, last.profile);
+
+  const overSeat = following.filter(({ underSeat }) => underSeat);
+  const stoutest = overSeat.some(({ part }) => part === 'platform') ? HEADINGS.platform : HEADINGS.sole;
+  const under = within(style, stoutest, () =>
+    offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0)),
+  );
+  const face = raised(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
+  const lifts = mixes.lifts
+    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, taken })
+    : [];
+
+  // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
+  let item = lifts.length;
+  const shaped = (course: Course): Layer => {
+    const ring = outlineOf(course);
+    return { ...layerOf(course, (item += 1), ring), skive: bevel(style, course) };
+  };
+  const outlineOf = ({ part, follows, underSeat }: Course): Ring => {
+    if (part === 'insole') return last.outline;
+    if (part === 'topPiece') return lifts.at(-1)?.ring ?? ground;
+    const own = part === 'platform' ? taken : 0;
+    const full = letOutToEdge(follows ? last.outline : ground, style, last, own);
+    if (underSeat) return full;
+    const breast = breastLine(last);
+    return part === 'sole' ? downBreast(full, breast, atLength(face, breast).z) : fromBreast(full, breast);
+  };
+  const below = [...flat, ...(topPiece ? [topPiece] : [])].map(shaped);
+  const above = following.map(shaped);
+  const layers = [...above, ...lifts, ...below];
+  if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
+  const strip = cover && coverOf(style, face, layers);
+  if (cover && strip) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), strip.ring));
+
+  const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
+  return {
+    last,
+    face,
+    layers,
+    seatStack: beneath - onlyUnderTread(following) + liftHeight + (topPiece?.stock.thickness ?? 0),
+    treadStack: beneath,
+    liftHeight,
+    lifts: mixes.lifts,
+    platform: mixes.platform,
+    cover: strip,
+  };
+}
+
+function raised(profile: Profile, by: number): Profile {
+  return by === 0 ? profile : { ...profile, z: profile.z.map((z) => z + by) };
+}
+
+function layerOf({ part, stock, follows, underSeat, underTread, rasped }: Course, item: number, ring: Ring): Layer {
+  return { item, part, ...sheet(stock), ring, ...extent(ring), follows, underSeat, underTread, rasped };
+}
+
+/** What goes round the edge adds nothing to the height under the foot. */
+function edgeCourse(part: 'welt' | 'cover', stock: Stock): Course {
+  return { part, stock, follows: false, underSeat: false, underTread: false };
+}
+
+function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): Layer {
+  const from = style.weltRun === 'to the seat' ? seatLine(last.length) : undefined;
+  const { length } = weltStrip(last.outline, style.weltLap, style.weltWidth, from);
+  const ring: Ring = [
+    [0, 0],
+    [length, 0],
+    [length, style.weltWidth],
+    [0, style.weltWidth],
+  ];
+  return layerOf(edgeCourse('welt', stock), item, ring);
+}
+
+function bevel(style: Style, { part, stock }: Course): Skive | undefined {
+  const { soleBevel: angle, soleEdge: edge } = style;
+  const isSole = part === 'sole' || part === 'midsole' || part === 'outsole';
+  if (angle === undefined || !isSole || stock.material !== 'leather') return undefined;
+  const width = within(style, 'Sole bevel', () => skiveWidth(stock.thickness, edge, angle));
+  return { at: 'edge', width, angle, edge };
+}

@@ -1,0 +1,81 @@
+import { box } from '../geometry/box';
+import type { Ring } from '../geometry/ring';
+import type { Material, Stock } from '../stock/stock';
+
+/** Kinds of pieces, from the last downward, then what goes round the edge. */
+export const PARTS = ['insole', 'midsole', 'sole', 'lift', 'platform', 'outsole', 'topPiece', 'welt', 'cover'] as const;
+export type Part = (typeof PARTS)[number];
+
+/** Headings of the columns of Styles that name stock for a part. */
+export const HEADINGS = {
+  insole: 'Insole',
+  welt: 'Welt',
+  midsole: 'Midsole',
+  sole: 'Sole',
+  lift: 'Lifts',
+  platform: 'Platform',
+  outsole: 'Outsole',
+  topPiece: 'Top piece',
+  cover: 'Cover',
+} as const satisfies Record<Part, string>;
+
+/** What a piece is skived for, and how. */
+export interface Skive {
+  /** At its front, or all round its edge. */
+  readonly at: 'front' | 'edge';
+  readonly width: number;
+  /** degrees */
+  readonly angle: number;
+  readonly edge: number;
+}
+
+/** One piece of a bottom, of the left foot. */
+export interface Layer {
+  /** Its number on ticket and pictures, from 1. */
+  readonly item: number;
+  readonly part: Part;
+  /** Code of the sheet that it is cut from, with what of that sheet shapes the build. */
+  readonly stock: string;
+  readonly material: Material;
+  readonly thickness: number;
+  /** The outline to cut, mm; along the last for what follows the last, along the ground for what lies flat. */
+  readonly ring: Ring;
+  readonly length: number;
+  readonly width: number;
+  readonly skive?: Skive | undefined;
+  /** Seen from the side, what is taken off its front once it follows the bottom's curve, mm². */
+  readonly removed?: number | undefined;
+  /** Slant of its front, inside forward, degrees; without it, square to the length. */
+  readonly frontSlant?: number | undefined;
+  /** What is sanded off its ground face once it is built in, mm. */
+  readonly rasped?: number | undefined;
+  /** Whether it is bent to the last's curves. */
+  readonly follows: boolean;
+  /** Whether it adds its thickness under the seat, and under the tread. */
+  readonly underSeat: boolean;
+  readonly underTread: boolean;
+  /** For a flat lift: heights of its faces over the ground face of the stack and its ends along the ground, mm. */
+  readonly lift?: LiftPlace | undefined;
+}
+
+/** Where a flat lift lies in its stack. */
+export interface LiftPlace {
+  readonly lower: number;
+  readonly upper: number;
+  readonly front: number;
+  readonly skiveFrom: number;
+  readonly proud: number;
+}
+
+/** Length and width of a piece: of the box about its outline, mm. */
+export function extent(ring: Ring): { readonly length: number; readonly width: number } {
+  const { left, right, bottom, top } = box(ring);
+  // Later stages would search for ever on an outline that is none.
+  if (!Number.isFinite(right - left + top - bottom)) throw new Error('A piece came out without an outline.');
+  return { length: right - left, width: top - bottom };
+}
+
+/** What a layer keeps of its sheet. */
+export function sheet({ code, material, thickness }: Stock): Pick<Layer, 'stock' | 'material' | 'thickness'> {
+  return { stock: code, material, thickness };
+}

@@ -1,0 +1,80 @@
+import type { Quality } from '../cutting/sheet/natural-sheet';
+import type { Part } from './layer';
+
+/** What raises the heel: a wedge to the tread, a heel up to its breast, or nothing. */
+export const RAISES = ['wedge', 'heel', 'none'] as const;
+export type Raise = (typeof RAISES)[number];
+
+/**
+ * How lifts are laid: flat and skived to the last; bent on along it; or glued up flat as a block that is sawn and rasped
+ * to it.
+ */
+export const LAYINGS = ['flat', 'bent', 'block'] as const;
+export type Laying = (typeof LAYINGS)[number];
+
+/** Where a full sole goes over a heel: on to the back between last and heel, or down the heel's breast. */
+export const SOLE_RUNS = ['to the back', 'down the breast'] as const;
+export type SoleRun = (typeof SOLE_RUNS)[number];
+
+/** How far a welt strip runs. */
+export const WELT_RUNS = ['to the seat', 'all round'] as const;
+export type WeltRun = (typeof WELT_RUNS)[number];
+
+/** What the bottom of a style is built from. Stock is named by its code; lengths in mm, angles in degrees. */
+export interface Style {
+  readonly row: number;
+  readonly code: string;
+  readonly last: string;
+  /** Against the last, from the foot downward. */
+  readonly insole?: string | undefined;
+  readonly welt?: string | undefined;
+  readonly midsole?: string | undefined;
+  readonly sole?: string | undefined;
+  /** The least quality of stock for the pieces of a part; a part without one needs the best. */
+  readonly quality: Readonly<Partial<Record<Part, Quality>>>;
+  readonly soleRun: SoleRun;
+  readonly raise: Raise;
+  /** Stock of the lifts, one or more thicknesses to mix. */
+  readonly lifts: readonly string[];
+  readonly laying: Laying;
+  /** Stock of the platform: each once, from the last downward; with a finished heel, thicknesses to mix. */
+  readonly platform: readonly string[];
+  /** Wanted height under the seat: decides the platform. */
+  readonly finishedHeel?: number | undefined;
+  /** On the ground: full length, or the forepart before a heel. */
+  readonly outsole?: string | undefined;
+  /** On the ground, under a heel. */
+  readonly topPiece?: string | undefined;
+  readonly cover?: string | undefined;
+  readonly shank: boolean;
+  /** Upper, lining and stiffener, a side. */
+  readonly lastedSubstance: number;
+  /** Of sole, platform and outsole beyond the upper; by zone where that differs. */
+  readonly projection: number;
+  readonly projectionToe?: number | undefined;
+  readonly projectionJoint?: number | undefined;
+  readonly projectionWaist?: number | undefined;
+  readonly projectionSeat?: number | undefined;
+  /** Left for rasping or rounding, a side. */
+  readonly roughEdge: number;
+  /** Left at skived fronts. */
+  readonly edgeLeft: number;
+  /** The most that may be rasped off a height. */
+  readonly rasping: number;
+  /** Slant of the wedge's front with the joints, inside forward. */
+  readonly frontSlant: number;
+  /** How much a heel narrows a side from the last to the ground. */
+  readonly heelTaper: number;
+  /** Bevel of the edge of a leather sole, with the edge left there; blank for a square edge. */
+  readonly soleBevel?: number | undefined;
+  readonly soleEdge: number;
+  readonly turnOver: number;
+  readonly turnUnder: number;
+  readonly weltRun: WeltRun;
+  readonly weltWidth: number;
+  readonly weltLap: number;
+  /** Of a finished unit that could be bought instead: price of a pair, tooling per size, fewest pairs sold. */
+  readonly boughtPrice?: number | undefined;
+  readonly boughtTooling: number;
+  readonly boughtMinimum: number;
+}

@@ -1,0 +1,97 @@
+import { fillRows, type RowPlan, type Sequence } from './fill-rows';
+import type { Supply } from './supply';
+import { wholeTurn } from '../sheet/way';
+
+/** A direction of rows on the sheet and a posture of the pieces in them. */
+export interface Direction extends RowPlan {
+  /** Rows run along the sheet's length or across it. */
+  readonly along: boolean;
+}
+
+/** A rectangle of the room on a sheet. */
+export interface Block {
+  readonly x: number;
+  readonly y: number;
+  readonly length: number;
+  readonly width: number;
+}
+
+export interface Laid {
+  readonly kind: number;
+  readonly x: number;
+  readonly y: number;
+  readonly turn: number;
+}
+
+/** Pieces laid on a sheet. */
+export interface FilledSheet {
+  readonly laid: readonly Laid[];
+  /** Area of the pieces. */
+  readonly area: number;
+  /** How far along the room's length and width the pieces reach. */
+  readonly length: number;
+  readonly width: number;
+}
+
+/** Fills sheets with rows from one supply of pieces. */
+export class SheetFiller {
+  constructor(
+    private readonly supply: Supply,
+    private readonly areaOf: (kind: number) => number,
+    private readonly directions: readonly Direction[],
+  ) {}
+
+  /** Rows in one direction, then rows in any direction in what is left beside and beyond them. Takes nothing for good. */
+  fill(direction: Direction, sequence: Sequence, room: Block): FilledSheet {
+    let sheet = this.block(direction, sequence, room);
+    if (this.supply.total > 0) {
+      const { x, y, length, width } = room;
+      const { length: usedLength, width: usedWidth } = sheet;
+      const beside = { x: x + usedLength, y, length: length - usedLength, width };
+      const above = { x, y: y + usedWidth, length, width: width - usedWidth };
+      const rest = direction.along
+        ? [beside, { ...above, length: usedLength }]
+        : [above, { ...beside, width: usedWidth }];
+      for (const block of rest) sheet = joined(sheet, this.rest(block));
+    }
+    this.putBack(sheet);
+    return sheet;
+  }
+
+  private rest(block: Block): FilledSheet {
+    let best: FilledSheet = { laid: [], area: 0, length: 0, width: 0 };
+    for (const direction of this.directions) {
+      const sheet = this.block(direction, 'greedy', block);
+      this.putBack(sheet);
+      if (sheet.area > best.area) best = sheet;
+    }
+    for (const { kind } of best.laid) this.supply.take(kind);
+    return best;
+  }
+
+  private block(direction: Direction, sequence: Sequence, block: Block): FilledSheet {
+    const { along } = direction;
+    const [rowLength, across] = along ? [block.length, block.width] : [block.width, block.length];
+    const filled = fillRows(direction, this.supply, this.areaOf, rowLength, across, sequence);
+    const laid = filled.items.map(({ kind, lay, u, v }): Laid => {
+      if (along) return { kind, x: block.x + u, y: block.y + v, turn: lay.turn };
+      return { kind, x: block.x + v, y: block.y + filled.length - u, turn: wholeTurn(lay.turn - 90) };
+    });
+    const [length, width] = along ? [filled.length, filled.height] : [filled.height, filled.length];
+    return { laid, area: filled.area, length: block.x + length, width: block.y + width };
+  }
+
+  private putBack({ laid }: FilledSheet): void {
+    for (const { kind } of laid) this.supply.putBack(kind);
+  }
+}
+
+function joined(a: FilledSheet, b: FilledSheet): FilledSheet {
+  if (!b.laid.length) return a;
+  return {
+    laid: [...a.laid, ...b.laid],
+    area: a.area + b.area,
+    length: Math.max(a.length, b.length),
+    width: Math.max(a.width, b.width),
+  };
+}

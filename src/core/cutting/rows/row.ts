@@ -1,0 +1,116 @@
+import { Front } from './front';
+import type { Lay } from './lay';
+import { clearance } from './reach';
+import type { Queue, Supply } from './supply';
+
+/** A piece in a row: its origin `u` along the row and `v` across it. */
+export interface InRow {
+  readonly kind: number;
+  readonly lay: Lay;
+  readonly u: number;
+  readonly v: number;
+}
+
+/** Pieces side by side in a band from v = 0 to the height of its highest piece. */
+export interface Row {
+  readonly items: readonly InRow[];
+  readonly area: number;
+  /** Where the row ends. */
+  readonly reach: number;
+}
+
+/** How a row is built. */
+export interface RowRule {
+  /** Which of the turns that a piece may take, where it may take two: one for the whole row, or whichever fits closer. */
+  readonly turns: 'first' | 'second' | 'closer';
+  /** Room left before the first piece, as a share of its length, so that rows may interlock. */
+  readonly indent: number;
+}
+
+/** Kinds of nearly the same height that are weighed against each other for the next place in a row. */
+const CHOICE = 2;
+
+/** Kinds looked at for the rest of a row once the next ones no longer fit: near ones first, then ever further on. */
+const LOOK_ON = 12;
+
+/**
+ * Lays pieces in a row, highest first, each slid against those before it by their true outlines. A piece that is lower
+ * than the row also tries its upper edge and the place on top of the piece before it: so small pieces come to be stacked.
+ * The pieces are taken from the supply.
+ * @param place where in the queue the row's highest piece stands
+ */
+export function buildRow(
+  queue: Queue,
+  supply: Supply,
+  laysOf: (kind: number) => readonly Lay[],
+  areaOf: (kind: number) => number,
+  place: number,
+  length: number,
+  rule: RowRule,
+): Row {
+  const { order } = queue;
+  const [highest] = laysOf(order[place]);
+  const height = highest.height;
+  front.clear(0, height);
+  const items: InRow[] = [];
+  let area = 0;
+  let reach = rule.indent * highest.length;
+  const start = reach;
+  let at = place;
+  for (;;) {
+    let best: InRow | undefined;
+    let bestCost = Infinity;
+    let bestReach = 0;
+    let choice = 0;
+    let step = 1;
+    for (let look = 0, from = at; look < LOOK_ON; look++) {
+      const here = queue.from(from);
+      if (here >= order.length) break;
+      const kind = order[here];
+      const size = areaOf(kind);
+      for (const lay of turnsFor(laysOf(kind), rule.turns)) {
+        for (const v of heightsFor(lay, height, items)) {
+          const farthest = Math.min(length + 1e-9, reach + bestCost * size);
+          const u = Math.max(start - lay.box.left, clearance(front, lay.sides.left, v, farthest - lay.box.right));
+          const end = u + lay.box.right;
+          if (end > farthest) continue;
+          const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
+          if (cost < bestCost) {
+            bestCost = cost;
+            best = { kind, lay, u, v };
+            bestReach = end;
+          }
+        }
+      }
+      if (++choice >= CHOICE && best) break;
+      if (choice > CHOICE) step *= 2;
+      from = here + step;
+    }
+    if (!best) return { items, area, reach };
+    items.push(best);
+    supply.take(best.kind);
+    area += areaOf(best.kind);
+    reach = Math.max(reach, bestReach);
+    front.raise(best.lay.sides.right, best.v, best.u);
+    at = queue.from(at);
+    if (at >= order.length) return { items, area, reach };
+  }
+}
+
+/** The ends of the row in the making, used again for every row. */
+const front = new Front(0, 1);
+
+function turnsFor(lays: readonly Lay[], turns: RowRule['turns']): readonly Lay[] {
+  if (turns === 'closer' || lays.length === 1) return lays;
+  return [lays[turns === 'first' ? 0 : 1]];
+}
+
+/** Where across a row a piece may be tried: at its foot, its head and upon the piece before. */
+function heightsFor(lay: Lay, height: number, items: readonly InRow[]): readonly number[] {
+  const foot = -lay.box.bottom;
+  const spare = height - lay.height;
+  if (spare < 0.02 * height || items.length === 0) return [foot];
+  const before = items[items.length - 1];
+  const upon = before.v + before.lay.box.top - lay.box.bottom;
+  return upon + lay.box.top <= height + 1e-9 ? [foot, height - lay.box.top, upon] : [foot, height - lay.box.top];
+}

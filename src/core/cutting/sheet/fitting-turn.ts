@@ -1,0 +1,62 @@
+import { box } from '../../geometry/box';
+import { moved } from '../../geometry/moved';
+import type { Ring } from '../../geometry/ring';
+import { Problem } from '../../problem';
+import { roomOn, type SheetFormat, TOLERANCE } from './sheet';
+import type { Way } from './way';
+
+/** Directions tried for a piece that fits a sheet neither along nor across, degrees apart. */
+const STEP = 0.25;
+
+/**
+ * A turn by which a piece that may lie this `way` fits on an empty sheet, degrees; undefined where there is none. Turns
+ * along and across the sheet go first.
+ */
+export function fittingTurn(ring: Ring, format: SheetFormat, way: Way): number | undefined {
+  const room = roomOn(format);
+  const fits = (turn: number) => {
+    const { left, bottom, right, top } = box(moved(ring, turn));
+    const spare = TOLERANCE / 2 - format.knifeRoom;
+    return right - left <= room.length + spare && top - bottom <= room.width + spare;
+  };
+  if (fits(0)) return 0;
+  if (way.kind === 'any' && fits(90)) return 90;
+  const most = way.kind === 'any' ? 180 : way.kind === 'within' ? way.degrees : 0;
+  for (let turn = STEP; turn <= most; turn += STEP) {
+    if (fits(turn)) return turn;
+    if (fits(-turn)) return -turn;
+  }
+  return undefined;
+}
+
+/** @throws Problem that names the piece, its size and the sheet's where the piece fits on no such sheet. */
+export function mustFit(ring: Ring, format: SheetFormat, way: Way, key: string): number {
+  const turn = fittingTurn(ring, format, way);
+  if (turn !== undefined) return turn;
+  const { left, bottom, right, top } = box(ring);
+  const size = `${rounded(right - left)} × ${rounded(top - bottom)} mm`;
+  const usable = [format.length, format.width].map((side) => rounded(Math.max(0, side - 2 * format.edgeTrim)));
+  throw new Problem(
+    'unavailable',
+    { argument: key },
+    `the piece measures ${size} and the sheet ${usable[0]} × ${usable[1]} mm within its edge trim, ` +
+      `with the piece laid ${inWords(way)}; take a larger sheet or let the piece lie another way`,
+  );
+}
+
+function rounded(mm: number): string {
+  return String(Math.round(mm * 10) / 10);
+}
+
+function inWords(way: Way): string {
+  switch (way.kind) {
+    case 'any':
+      return 'in any direction';
+    case 'endForEnd':
+      return 'along it, end for end';
+    case 'oneWay':
+      return 'along it, one way';
+    case 'within':
+      return `within ${way.degrees}° of its length`;
+  }
+}

@@ -1,0 +1,212 @@
+import { area } from '../../geometry/area';
+import { box } from '../../geometry/box';
+import { edgeLength } from '../../geometry/edge-length';
+import { edgesGap, gap } from '../../geometry/gap';
+import { inside } from '../../geometry/inside';
+import { moved } from '../../geometry/moved';
+import { overlap } from '../../geometry/overlap';
+import { difference } from '../../geometry/regions';
+import type { Box, Ring } from '../../geometry/ring';
+import type { Layout, Placement } from './layout';
+import { BEST, type NaturalSheet, type Quality } from './natural-sheet';
+import type { Piece } from './piece';
+import { formatAt, type SheetFormat, TOLERANCE } from './sheet';
+import { allows } from './way';
+
+/** What is wrong with a layout. `sheet` counts from 0, `keys` name the pieces. */
+export type Fault =
+  | {
+      readonly kind: 'knifeRoom';
+      readonly sheet: number;
+      readonly keys: readonly [string, string];
+      readonly gap: number;
+    }
+  | { readonly kind: 'edgeTrim'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'hole'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'quality'; readonly sheet: number; readonly keys: readonly [string] }
+  | { readonly kind: 'way'; readonly sheet: number; readonly keys: readonly [string]; readonly turn: number }
+  | { readonly kind: 'pair'; readonly sheet: number; readonly keys: readonly [string] }
+  | { readonly kind: 'count'; readonly keys: readonly [string]; readonly laid: number; readonly wanted: number }
+  | { readonly kind: 'unknown'; readonly sheet: number; readonly keys: readonly []; readonly piece: number };
+
+/**
+ * Checks a layout piece by piece against what was asked, by nothing but the outlines as they lie: the distance between
+ * every two on a sheet (their shared area where they touch), the distance from the sheet's edges and holes, the quality of
+ * the ground, the direction, and how many there are. It uses nothing of what made the layout.
+ * @param formats of the sheets and of the offcuts that the layout begins with
+ * @param counts 'exact': each piece as often as wanted; 'atMost': no more often
+ * @returns no faults for a layout that can be cut
+ */
+export function verifyLayout(
+  pieces: readonly Piece[],
+  formats: SheetFormat,
+  layout: Layout,
+  counts: 'exact' | 'atMost' = 'exact',
+): readonly Fault[] {
+  const faults: Fault[] = [];
+  const laid = pieces.map(() => 0);
+  layout.forEach((placements, sheet) => {
+    const format = formatAt(formats, sheet);
+    const placed: Placed[] = [];
+    for (const { piece, x, y, turn } of placements) {
+      const wanted = pieces[piece];
+      if (!wanted || ![x, y, turn].every(Number.isFinite)) {
+        faults.push({ kind: 'unknown', sheet, keys: [], piece });
+        continue;
+      }
+      laid[piece]++;
+      if (!allows(wanted.way, turn)) faults.push({ kind: 'way', sheet, keys: [wanted.key], turn });
+      const ring = moved(wanted.ring, turn, x, y);
+      placed.push({ key: wanted.key, ring, box: box(ring), quality: wanted.quality ?? BEST });
+    }
+    for (const { key, box: b } of placed) {
+      const edge = Math.min(b.left, b.bottom, format.length - b.right, format.width - b.top);
+      if (edge < format.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
+    }
+    if (format.natural) faults.push(...placed.flatMap((one) => offGround(one, format, format.natural!, sheet)));
+    faults.push(...tooClose(placed, format.knifeRoom, sheet), ...unmatched(pieces, format, placements, sheet));
+  });
+  pieces.forEach(({ key, count }, i) => {
+    const wrong = counts === 'exact' ? laid[i] !== count : laid[i] > count;
+    if (wrong) faults.push({ kind: 'count', keys: [key], laid: laid[i], wanted: count });
+  });
+  return faults;
+}
+
+interface Placed {
+  readonly key: string;
+  readonly ring: Ring;
+  readonly box: Box;
+  readonly quality: Quality;
+}
+
+/** Where a piece leaves a natural outline or comes too near its edge, a hole, or ground that is not good enough. */
+function offGround(
+  { key, ring, quality }: Placed,
+  { edgeTrim }: SheetFormat,
+  { outline, holes, zones, quality: base }: NaturalSheet,
+  sheet: number,
+): Fault[] {
+  const faults: Fault[] = [];
+  const enough = Math.max(edgeTrim, TOLERANCE);
+  const [[x, y]] = ring;
+  const edge = inside(outline, x, y) ? edgesGap(ring, outline, enough) : 0;
+  const flush = edgeTrim <= TOLERANCE && depth(difference([ring], [outline])) <= TOLERANCE;
+  if (edge < edgeTrim - TOLERANCE || (edge === 0 && !flush)) {
+    faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
+  }
+  for (const hole of holes) {
+    const between = gap(ring, hole, enough);
+    const beside = edgeTrim <= TOLERANCE && overlap(ring, hole) <= TOLERANCE;
+    if (between < edgeTrim - TOLERANCE || (between === 0 && !beside)) {
+      faults.push({ kind: 'hole', sheet, keys: [key], gap: between });
+    }
+  }
+  const good = zones.filter((zone) => zone.quality <= quality).map((zone) => zone.ring);
+  const poor = zones.filter((zone) => zone.quality > quality).map((zone) => zone.ring);
+  const spoiled = poor.some((zone) => overlap(ring, zone) > TOLERANCE);
+  const wanting = base > quality && depth(difference([ring], good)) > TOLERANCE;
+  if (spoiled || wanting) faults.push({ kind: 'quality', sheet, keys: [key] });
+  return faults;
+}
+
+/** How far matching places may be off, and pieces side by side apart beyond the knife room, mm. */
+const MATCHED = 0.05;
+const BESIDE = 1;
+
+/** Pieces of pairs that are to come from matching places of one sheet, and do not. */
+function unmatched(
+  pieces: readonly Piece[],
+  { pairs = 'anywhere', natural, width, knifeRoom }: SheetFormat,
+  placements: Layout[number],
+  sheet: number,
+): Fault[] {
+  if (pairs === 'anywhere') return [];
+  const backbone = natural?.backbone ?? width / 2;
+  const ringOf = ({ piece, turn, x, y }: Placement) => moved(pieces[piece].ring, turn, x, y);
+  const match = (a: Placement, b: Placement) => {
+    const same = (one: number, other: number, by: number) => Math.abs(one - other) <= by;
+    if (!same(a.x, b.x, MATCHED)) return false;
+    if (pairs === 'across the backbone') {
+      return same(a.y + b.y, 2 * backbone, MATCHED) && Math.cos(((a.turn + b.turn) * Math.PI) / 180) > 1 - 1e-9;
+    }
+    const alike = Math.cos(((a.turn - b.turn) * Math.PI) / 180) > 1 - 1e-9;
+    return alike && gap(ringOf(a), ringOf(b), knifeRoom + 2 * BESIDE) <= knifeRoom + BESIDE;
+  };
+  const single: Placement[] = [];
+  for (const placement of placements) {
+    const pair = pieces[placement.piece]?.pair;
+    if (pair === undefined) continue;
+    const other = single.findIndex(
+      (one) => one.piece !== placement.piece && pieces[one.piece].pair === pair && match(one, placement),
+    );
+    if (other < 0) single.push(placement);
+    else single.splice(other, 1);
+  }
+  return single.map(({ piece }) => ({ kind: 'pair', sheet, keys: [pieces[piece].key] }));
+}
+
+/** Width of thin regions, mm: twice their area over their edge length. */
+function depth(region: readonly Ring[]): number {
+  const size = region.reduce((sum, ring) => sum + area(ring), 0);
+  return size <= 0 ? 0 : (2 * size) / region.reduce((sum, ring) => sum + edgeLength(ring), 0);
+}
+
+/** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
+function tooClose(placed: readonly Placed[], room: number, sheet: number): Fault[] {
+  const faults: Fault[] = [];
+  const sorted = [...placed].sort((a, b) => a.box.left - b.box.left);
+  sorted.forEach((a, i) => {
+    for (let j = i + 1; j < sorted.length; j++) {
+      const b = sorted[j];
+      if (b.box.left >= a.box.right + room) break;
+      if (b.box.bottom >= a.box.top + room || a.box.bottom >= b.box.top + room) continue;
+      const between = gap(a.ring, b.ring, Math.max(room, TOLERANCE), a.box, b.box);
+      if (between >= room - TOLERANCE && between > 0) continue;
+      // Pieces that may lie edge on edge touch or share a sliver thinner than arithmetic can avoid.
+      if (room <= TOLERANCE && overlap(a.ring, b.ring) <= TOLERANCE) continue;
+      faults.push({ kind: 'knifeRoom', sheet, keys: [a.key, b.key], gap: between });
+    }
+  });
+  return faults;
+}
+
+/**
+ * A fault in words, for a message.
+ * @param format of the layout: entries that are offcuts go by their codes
+ */
+export function describeFault(fault: Fault, { offcuts = [] }: Pick<SheetFormat, 'offcuts'> = {}): string {
+  const here = (entry: number) => {
+    const offcut = offcuts[entry];
+    return offcut ? `offcut ${offcut.code}` : `sheet ${entry - offcuts.length + 1}`;
+  };
+  switch (fault.kind) {
+    case 'knifeRoom':
+      return `${here(fault.sheet)}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
+    case 'edgeTrim':
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
+    case 'hole':
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
+    case 'quality':
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
+    case 'pair':
+      return `${here(fault.sheet)}: ${fault.keys[0]} has no other of its pair in the matching place`;
+    case 'way':
+      return `${here(fault.sheet)}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
+    case 'count':
+      return `${fault.keys[0]} is laid ${fault.laid} times and wanted ${fault.wanted} times`;
+    case 'unknown':
+      return `${here(fault.sheet)}: piece ${fault.piece} is not in the list`;
+  }
+}
+
+/** Stops a layout with faults from leaving the core: it would be a mistake of the tool, never of the maker. */
+export function mustBeSound(faults: readonly Fault[]): void {
+  if (faults.length)
+    throw new Error(
+      `The layout does not stand the check: ${faults
+        .slice(0, 3)
+        .map((fault) => describeFault(fault))
+        .join('; ')}`,
+    );
+}

@@ -1,0 +1,43 @@
+import { bendStrain, leastRadius } from '../../bottom/bend';
+import type { Bottom } from '../../bottom/bottom';
+import type { Layer } from '../../bottom/layer';
+import { type BendSide, tightestCurve } from '../../last/tightest-curve';
+import type { Stock } from '../../stock/stock';
+import { fold } from '../codes';
+import type { StyleRun } from '../runs';
+import type { Check } from './check';
+import { worst } from './worst';
+
+/** Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. */
+export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+  const subject = style.code;
+  return (['outside', 'hollow'] as const).flatMap((side) => {
+    const tightest = worst(sizes, ({ bottom }) => 1 / (radiusOf(bottom, side) ?? Infinity));
+    const radius = tightest && radiusOf(tightest.bottom, side);
+    if (!tightest || radius === undefined) return [];
+    const bent = new Map<string, Layer>();
+    for (const layer of tightest.bottom.layers)
+      if (layer.follows) bent.set(`${layer.part} ${fold(layer.stock)}`, layer);
+    return [...bent.values()].map((layer): Check => {
+      const { part, thickness } = layer;
+      const strain = 2 * radius > thickness ? bendStrain(thickness, radius, side) : 1;
+      const tube = stocks.get(fold(layer.stock))?.smallestTube;
+      if (tube === undefined) return { kind: 'tubeUnknown', subject, verdict: 'look', part, strain, found: radius };
+      const wanted = leastRadius(thickness, tube / thickness, side);
+      return {
+        kind: 'bend',
+        subject,
+        verdict: radius >= wanted ? 'holds' : 'look',
+        found: radius,
+        wanted,
+        part,
+        side,
+        strain,
+      };
+    });
+  });
+}
+
+function radiusOf(bottom: Bottom, side: BendSide): number | undefined {
+  return tightestCurve(bottom.last.profile, side)?.radius;
+}

@@ -1,0 +1,56 @@
+import type { Part } from '../../bottom/layer';
+import type { Pairs } from '../../cutting/sheet/matching-pairs';
+import type { BendSide } from '../../last/tightest-curve';
+import type { Problem } from '../../problem';
+import type { Material } from '../../stock/stock';
+import type { Rate } from '../inputs';
+
+/** holds: as it should be. look: the maker decides. mend: the plan does not work as it stands. */
+export type Verdict = 'holds' | 'look' | 'mend';
+
+/** A finding with what was found and what is wanted. */
+interface Measured {
+  readonly found: number;
+  readonly wanted: number;
+}
+
+/** One finding. `subject` is the style, last, stock or table that it is about; lengths in mm, shares 0…1. */
+export type Check = { readonly subject: string; readonly verdict: Verdict } & (
+  | { readonly kind: 'problem'; readonly problem: Problem }
+  | ({ readonly kind: 'heelControl'; readonly seat: number; readonly tread: number } & Measured)
+  | ({ readonly kind: 'rasping'; readonly part: Part; readonly built: number } & Measured)
+  | ({ readonly kind: 'proud'; readonly item: number } & Measured)
+  | ({ readonly kind: 'bend'; readonly part: Part; readonly side: BendSide; readonly strain: number } & Measured)
+  | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
+  | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
+  | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
+  | ({ readonly kind: 'shank' } & Measured)
+  | ({ readonly kind: 'plainModel' } & Measured)
+  | ({ readonly kind: 'misfit' } & Measured)
+  | ({ readonly kind: 'modelAgainstGaps' } & Measured)
+  | ({ readonly kind: 'twist' } & Measured)
+  | ({ readonly kind: 'gapsAgainstHeel' } & Measured)
+  | ({ readonly kind: 'widths'; readonly of: 'waist' | 'seat' } & Measured)
+  | ({ readonly kind: 'farFromBase'; readonly size: number } & Measured)
+  | { readonly kind: 'unusedPart'; readonly part: Part }
+  | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
+  | ({ readonly kind: 'highBuild' } & Measured)
+  | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part; readonly pairs: Pairs }
+  | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
+  | { readonly kind: 'lastsUnknown' }
+  | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
+  | { readonly kind: 'price' }
+  | { readonly kind: 'coverage' }
+  | { readonly kind: 'workRate' }
+  | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
+  | { readonly kind: 'layoutIgnored'; readonly reason: string }
+  | ({ readonly kind: 'layoutUsed' } & Measured)
+  | { readonly kind: 'strayOffcut'; readonly row: number; readonly stock: string }
+  | { readonly kind: 'offcutsUsed'; readonly codes: readonly string[] }
+  | { readonly kind: 'unreadHeading'; readonly heading: string }
+);
+
+/** A problem as a check: it is always to be mended. */
+export function problemCheck(problem: Problem): Check {
+  return { kind: 'problem', subject: problem.place.table ?? problem.place.argument, verdict: 'mend', problem };
+}

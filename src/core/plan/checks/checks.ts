@@ -1,0 +1,79 @@
+import type { Problem } from '../../problem';
+import { byCode } from '../codes';
+import type { CostLine } from '../cost/cost';
+import type { Cutting } from '../cutting';
+import { Finder } from '../finder';
+import type { PlanInput } from '../inputs';
+import { limitsOf, USUAL_LIMITS } from '../limits';
+import type { OrderLine } from '../order';
+import type { Round } from '../rounds';
+import type { Runs } from '../runs';
+import { strayOffcuts, unreadRates } from '../unused';
+import { bendChecks } from './bends';
+import { type Check, problemCheck, type Verdict } from './check';
+import { groundChecks } from './ground';
+import { heightChecks } from './heights';
+import { lastChecks } from './lasts';
+import { moneyChecks } from './money';
+import { roundChecks } from './rounds';
+import { layoutChecks, offcutChecks } from './sheets';
+import { skiveChecks } from './skives';
+
+/** What the checks look at. */
+export interface Checked {
+  readonly input: PlanInput;
+  readonly runs: Runs;
+  readonly cutting: Cutting;
+  readonly orders: readonly OrderLine[];
+  readonly costs: readonly CostLine[];
+  readonly rounds: readonly Round[];
+  /** Headings that no table knows. */
+  readonly unread: readonly { readonly table: string; readonly heading: string }[];
+  /** What kept later stages from being made. */
+  readonly problems: readonly Problem[];
+}
+
+/** The sixth stage: what to mend first, then what to look at, then what holds, each in the order of the tables. */
+export function checks(checked: Checked): readonly Check[] {
+  const { input, runs, cutting, orders, costs, rounds } = checked;
+  const stocks = byCode(input.stock);
+  const finder = new Finder(input);
+  // A limit that no check knows is told by the stage before; here the usual ones serve.
+  const limits = checked.problems.length > 0 ? USUAL_LIMITS : limitsOf(input.rates);
+  const all = [
+    ...[...runs.problems, ...cutting.problems, ...checked.problems].map(problemCheck),
+    ...runs.styles.flatMap((run) => [
+      ...heightChecks(run, limits),
+      ...bendChecks(run, stocks),
+      ...skiveChecks(run),
+      ...groundChecks(run, stocks),
+      ...lastChecks(run, limits, finder, stocks),
+    ]),
+    ...roundChecks(rounds),
+    ...unreadRates(input).map(({ rate, why }): Check => ({
+      kind: 'unreadRate',
+      subject: 'Costs and times',
+      verdict: 'look',
+      rate,
+      why,
+    })),
+    ...strayOffcuts(input).map(({ code, row, stock }): Check => ({
+      kind: 'strayOffcut',
+      subject: code,
+      verdict: 'look',
+      row,
+      stock,
+    })),
+    ...offcutChecks(cutting),
+    ...layoutChecks(cutting),
+    ...moneyChecks(checked.input, orders, costs),
+    ...checked.unread.map(({ table, heading }): Check => ({
+      kind: 'unreadHeading',
+      subject: table,
+      verdict: 'look',
+      heading,
+    })),
+  ];
+  const order: readonly Verdict[] = ['mend', 'look', 'holds'];
+  return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
+}

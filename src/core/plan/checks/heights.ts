@@ -1,0 +1,37 @@
+import type { Limits } from '../limits';
+import type { StyleRun } from '../runs';
+import type { Check } from './check';
+import { layersOf, worst } from './worst';
+
+export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readonly Check[] {
+  const subject = style.code;
+  const [first] = sizes;
+  if (!first) return [];
+  const { seatStack: seat, treadStack: tread, last, lifts, platform } = first.bottom;
+  const found = seat - tread;
+  const held = Math.abs(found - last.heelHeight) <= limits.heelControl + 1e-9;
+  const list: Check[] = [
+    { kind: 'heelControl', subject, verdict: held ? 'holds' : 'mend', found, wanted: last.heelHeight, seat, tread },
+  ];
+  for (const [part, mix] of [
+    ['lift', lifts],
+    ['platform', platform],
+  ] as const) {
+    if (!mix || mix.rasped <= 0) continue;
+    const { rasped, built } = mix;
+    list.push({ kind: 'rasping', subject, verdict: 'holds', found: rasped, wanted: style.rasping, part, built });
+  }
+  if (seat > limits.highBuild) {
+    list.push({ kind: 'highBuild', subject, verdict: 'look', found: seat, wanted: limits.highBuild });
+  }
+  const proudest = worst(layersOf(sizes), ({ lift }) => lift?.proud ?? 0);
+  if (proudest?.lift && proudest.lift.proud > 0.05) {
+    const { proud } = proudest.lift;
+    const verdict = proud > limits.proud ? 'look' : 'holds';
+    list.push({ kind: 'proud', subject, verdict, found: proud, wanted: limits.proud, item: proudest.item });
+  }
+  if (last.heelHeight >= limits.shank && !style.shank && style.raise !== 'wedge') {
+    list.push({ kind: 'shank', subject, verdict: 'look', found: last.heelHeight, wanted: limits.shank });
+  }
+  return list;
+}

@@ -1,0 +1,39 @@
+import type { CostLine } from '../cost/cost';
+import { makeOrBuy } from '../cost/make-or-buy';
+import { Rates } from '../cost/rates';
+import type { PlanInput } from '../inputs';
+import type { OrderLine } from '../order';
+import type { Check } from './check';
+
+export function moneyChecks(
+  input: Pick<PlanInput, 'rates'>,
+  orders: readonly OrderLine[],
+  costs: readonly CostLine[],
+): readonly Check[] {
+  const rates = new Rates(input.rates);
+  return [
+    ...orders
+      .filter(({ sheetPrice }) => sheetPrice === undefined)
+      .map(({ cutting }): Check => ({ kind: 'price', subject: cutting.stock.code, verdict: 'mend' })),
+    ...costs.flatMap((line): readonly Check[] => {
+      const subject = line.run.style.code;
+      const list: Check[] = [];
+      if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'look' });
+      if (rates.one('money an hour', [subject]) === undefined)
+        list.push({ kind: 'workRate', subject, verdict: 'look' });
+      const choice = makeOrBuy(line);
+      if (choice) {
+        const { make: found, buy: wanted, breakEven } = choice;
+        list.push({
+          kind: 'makeOrBuy',
+          subject,
+          verdict: found <= wanted ? 'holds' : 'look',
+          found,
+          wanted,
+          breakEven,
+        });
+      }
+      return list;
+    }),
+  ];
+}

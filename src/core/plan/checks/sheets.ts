@@ -1,0 +1,21 @@
+import type { Cutting } from '../cutting';
+import type { Check } from './check';
+
+export function offcutChecks({ stocks }: Cutting): readonly Check[] {
+  return stocks
+    .filter(({ offcuts }) => offcuts.length > 0)
+    .map(({ stock: { code: subject }, offcuts }): Check => ({
+      kind: 'offcutsUsed',
+      subject,
+      verdict: 'holds',
+      codes: offcuts.map(({ code }) => code),
+    }));
+}
+
+export function layoutChecks({ stocks }: Cutting): readonly Check[] {
+  return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, sheets }): readonly Check[] => {
+    if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'look', reason: ignored }];
+    if (source === 'rows') return [];
+    return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: sheets, wanted: rows }];
+  });
+}

@@ -1,0 +1,54 @@
+import type { NaturalSheet } from '../cutting/sheet/natural-sheet';
+import type { Pairs } from '../cutting/sheet/matching-pairs';
+import { area } from '../geometry/area';
+
+export const MATERIALS = ['cork', 'foam', 'leather', 'rubber', 'board', 'fabric', 'steel'] as const;
+export type Material = (typeof MATERIALS)[number];
+
+export const SOLD_BY = ['sheet', 'kg', 'ft²', 'm²'] as const;
+export type SoldBy = (typeof SOLD_BY)[number];
+
+/** How pieces may lie on a sheet. */
+export const LIES = ['any way', 'end for end', 'one way'] as const;
+export type Lies = (typeof LIES)[number];
+
+/** One kind of sheet or hide on offer. */
+export interface Stock {
+  readonly row: number;
+  readonly code: string;
+  readonly material: Material;
+  /** As measured, else as sold, mm. */
+  readonly thickness: number;
+  /** Of the sheet, or of the box about its outline, mm. */
+  readonly width: number;
+  readonly length: number;
+  /** Its outline, where it is no rectangle, in the box from the origin. */
+  readonly natural?: NaturalSheet | undefined;
+  readonly price?: number | undefined;
+  readonly soldBy: SoldBy;
+  /** Sheets in a pack, and the fewest sheets that are sold. */
+  readonly pack: number;
+  readonly minimum: number;
+  readonly onHand: number;
+  /** kg/m³ */
+  readonly density?: number | undefined;
+  /** Smallest tube, in diameter, that the sheet rounds uncracked, mm. */
+  readonly smallestTube?: number | undefined;
+  readonly lies: Lies;
+  /** How the left and the right piece of a pair are to match. */
+  readonly pairs: Pairs;
+  readonly knifeRoom: number;
+  readonly edgeTrim: number;
+  /** Whether one face is moulded to be walked on. */
+  readonly mouldedFace: boolean;
+  /** Share of a sheet or hide that can be used. */
+  readonly usableShare: number;
+}
+
+/** Area of a sheet, mm²: what it is sold by, holes and flaws and all. */
+export function sheetArea({ natural, length, width }: Pick<Stock, 'natural' | 'length' | 'width'>): number {
+  return natural ? area(natural.outline) : length * width;
+}
+
+/** How the stock that a style names is found; the heading says in which column it is named. */
+export type FindStock = (code: string, heading: string) => Stock;

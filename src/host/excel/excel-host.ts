@@ -1,0 +1,395 @@
+import type { Cells } from '../../tables/cell';
+import { INPUT_TABLES } from '../../tables/plan-input';
+import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
+import { cellAddress } from '../address';
+import { asTyped } from './as-typed';
+import { contentOf, keepMade, type Made, readMade } from './own-sheets';
+import { supports } from './requirements';
+import { codeOf, run } from './run';
+import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
+import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from '../host';
+import { withReferences } from '../formulas';
+import { problemOf } from '../problems';
+import { tableNames } from '../table-names';
+
+/** Puts a yes-or-no question to the maker. */
+export type Ask = (question: string) => Promise<boolean>;
+
+/** How long content must rest before its listeners are told, ms. Answers of functions come back about this far apart. */
+const contentRests = 500;
+/** The same for the selection, which moves with each press of an arrow key. */
+const selectionRests = 100;
+
+/** Input tables with the names that they are given where those are free. */
+const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, tableNames([name])[0] as string] as const);
+
+/** The office suite's workbook. Works on sheets that it has made; all others it leaves alone. */
+export class ExcelHost implements Host {
+  readonly name = 'office';
+
+  /** @param ask is asked before anything is lost that the maker has entered */
+  constructor(private readonly ask: Ask) {}
+
+  async load(plan: WorkbookPlan): Promise<boolean> {
+    const before = await run(async (context) => {
+      const { made, sheets, tables } = await this.found(context);
+      const own = Object.keys(made.tables).flatMap((name) => tables.get(name) ?? []);
+      const changed = sheets.length > 0 && (await contentOf(context, sheets, own)) !== made.content;
+      return { changed, names: sheets.map(({ name }) => name) };
+    });
+    if (before.changed && !(await this.ask(question(plan.name, before.names)))) return false;
+    await run((context) => this.replace(context, plan));
+    // Without a printer the suite refuses; sheets then print in its own way.
+    await run((context) => this.setUpPrint(context, plan)).catch(() => undefined);
+    return true;
+  }
+
+  async tables(): Promise<ReadonlyMap<string, Cells>> {
+    return run(async (context) => {
+      const { tables } = await this.found(context);
+      const ranges = [...tables].map(([name, table]) => [name, table.getRange().load('values')] as const);
+      await context.sync();
+      return new Map(
+        ranges.map(([name, { values }]) => [
+          name,
+          (values as unknown[][]).map((row) => row.map((cell) => (cell === '' ? null : cell))),
+        ]),
+      );
+    });
+  }
+
+  async tablePlace(name: string): Promise<TablePlace | undefined> {
+    return run(async (context) => placeOf(context, (await this.found(context)).tables.get(name)));
+  }
+
+  async selection(): Promise<Selection | undefined> {
+    const extent = await selectedExtent();
+    return run(async (context) => {
+      const cell = context.workbook.getActiveCell();
+      cell.load('rowIndex, columnIndex, values, valueTypes, text, formulas, worksheet/name');
+      const spills = supports('ExcelApi', '1.12') ? cell.getSpillParentOrNullObject() : undefined;
+      spills?.load('rowIndex, columnIndex, formulas, worksheet/name');
+      await context.sync();
+      const [value, text, formula, kind] = [cell.values, cell.text, cell.formulas, cell.valueTypes].map(
+        (block: unknown[][]) => block[0]?.[0],
+      );
+      const spilled =
+        spills &&
+        !spills.isNullObject &&
+        (spills.rowIndex !== cell.rowIndex || spills.columnIndex !== cell.columnIndex);
+      return {
+        sheet: cell.worksheet.name,
+        row: cell.rowIndex,
+        column: cell.columnIndex,
+        ...extent,
+        address: cellAddress(cell.rowIndex, cell.columnIndex),
+        value: value === '' ? null : (value as Selection['value']),
+        text: String(text),
+        formula: typeof formula === 'string' && formula.startsWith('=') && !spilled ? formula : undefined,
+        ...(spilled && {
+          spilledFrom: {
+            row: spills.rowIndex,
+            column: spills.columnIndex,
+            formula: String((spills.formulas as unknown[][])[0]?.[0]),
+          },
+        }),
+        problem: kind === 'Error' ? whyItFailed(String(value)) : undefined,
+      };
+    }).catch((error: unknown) => {
+      // A picture or a chart is selected, or no sheet is.
+      if (/InvalidSelection|ItemNotFound|GeneralException/.test(codeOf(error))) return undefined;
+      throw error;
+    });
+  }
+
+  async read(reference: Reference): Promise<Block | undefined> {
+    return run(async (context) => {
+      const range = (await rangeOf(context, reference))?.load('rowIndex, columnIndex, values, worksheet/name');
+      if (!range) return undefined;
+      await context.sync();
+      const values = range.values as Cells;
+      const [rows, columns] = [values.length, values[0]?.length ?? 0];
+      return {
+        place: { sheet: range.worksheet.name, row: range.rowIndex, column: range.columnIndex, rows, columns },
+        cells: values.map((line) => line.map((cell) => (cell === '' ? null : cell))),
+      };
+    });
+  }
+
+  async select({ sheet: name, row, column }: CellPlace): Promise<void> {
+    await run(async (context) => {
+      const sheet = context.workbook.worksheets.getItemOrNullObject(name);
+      sheet.load('visibility');
+      await context.sync();
+      if (sheet.isNullObject) throw new Error(`The workbook has no sheet "${name}".`);
+      if (sheet.visibility !== 'Visible') sheet.visibility = 'Visible';
+      sheet.activate();
+      sheet.getRangeByIndexes(row, column, 1, 1).select();
+      await context.sync();
+    });
+  }
+
+  async insertFormula(formula: string): Promise<void> {
+    if (!formula.startsWith('=')) throw new Error(`A formula begins with "=", and ${formula} does not.`);
+    if (!(await this.selection())) {
+      throw new Error('No cell is selected; select the one that is to have the formula.');
+    }
+    await run(async (context) => {
+      const { tables } = await this.found(context);
+      const references = new Map([...tables].map(([name, table]) => [name, wholeTable(table.name)]));
+      context.workbook.getActiveCell().formulas = [[withReferences(formula, references)]];
+      await context.sync();
+    });
+  }
+
+  async writeTable(name: string, cells: Cells): Promise<void> {
+    await run(async (context) => {
+      const place = await placeOf(context, (await this.found(context)).tables.get(name));
+      if (!place) throw new Error(`The workbook has no table "${name}".`);
+      const widest = Math.max(0, ...cells.map((row) => row.length));
+      if (widest > place.columns) {
+        throw new Error(`The table "${name}" has ${place.columns} columns; a row of ${widest} does not fit.`);
+      }
+      const sheet = context.workbook.worksheets.getItem(place.sheet);
+      context.workbook.application.suspendApiCalculationUntilNextSync();
+      const missing = cells.length - (place.rows - 1);
+      if (missing > 0) {
+        // Whole rows, above the table's last: what stands below moves along, and what refers to the table takes them in.
+        const last = place.row + place.rows;
+        sheet.getRange(`${last}:${last + missing - 1}`).insert('Down');
+      }
+      const rows = Array.from({ length: Math.max(cells.length, place.rows - 1) }, (_, row) =>
+        Array.from({ length: place.columns }, (_, column) => given(cells[row]?.[column])),
+      );
+      sheet.getRangeByIndexes(place.row + 1, place.column, rows.length, place.columns).formulas = rows;
+      await context.sync();
+    });
+  }
+
+  onSelection(listener: (selection: Selection | undefined) => void): Stop {
+    let last = '';
+    return this.listen(['onSelectionChanged', 'onActivated', 'onChanged', 'onCalculated'], selectionRests, async () => {
+      const selection = await this.selection();
+      const now = JSON.stringify(selection);
+      if (now === last) return;
+      last = now;
+      listener(selection);
+    });
+  }
+
+  onContent(listener: () => void): Stop {
+    return this.listen(['onChanged', 'onCalculated', 'onDeleted', 'onNameChanged'], contentRests, async () =>
+      listener(),
+    );
+  }
+
+  /** What Solebench has made in the workbook and is still there. */
+  private async found(context: Excel.RequestContext): Promise<{
+    readonly made: Made;
+    readonly sheets: readonly Excel.Worksheet[];
+    readonly tables: ReadonlyMap<string, Excel.Table>;
+  }> {
+    const made = await readMade(context);
+    const sheets = made.sheets.map((id) => context.workbook.worksheets.getItemOrNullObject(id).load('id, name'));
+    const item = (key: string) => context.workbook.tables.getItemOrNullObject(key).load('id, name');
+    const tables = Object.entries(made.tables).map(([name, id]) => [name, item(id)] as const);
+    // A workbook that came as a file has no note of what was made: there they go by the names that tables are given.
+    const named = usualNames.map(([name, called]) => [name, item(called)] as const);
+    await context.sync();
+    return {
+      made,
+      sheets: sheets.filter((sheet) => !sheet.isNullObject),
+      tables: new Map([...named, ...tables].filter(([, table]) => !table.isNullObject)),
+    };
+  }
+
+  /** Takes away what was made before and makes the plan's sheets: the new ones first, since one must always be there. */
+  private async replace(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
+    const { workbook } = context;
+    const { made, sheets: old } = await this.found(context);
+    workbook.worksheets.load('items/id, items/name');
+    workbook.tables.load('items/id, items/name');
+    workbook.names.load('items/name');
+    await context.sync();
+    const oldIds = new Set(old.map(({ id }) => id));
+    const oldTableIds = new Set(Object.values(made.tables));
+    const others = workbook.worksheets.items.filter(({ id }) => !oldIds.has(id)).map(({ name }) => name);
+    const names = freeNames(
+      plan.sheets.map(({ name }) => name),
+      others,
+    );
+    const taken = [
+      ...workbook.tables.items.filter(({ id }) => !oldTableIds.has(id)).map(({ name }) => name),
+      ...workbook.names.items.map(({ name }) => name),
+    ];
+
+    workbook.application.suspendApiCalculationUntilNextSync();
+    const pairs = plan.sheets.map((sheet, at) => {
+      const provisional = freeNames(
+        [`Solebench ${at + 1}`],
+        workbook.worksheets.items.map(({ name }) => name),
+      )[0];
+      return { plan: { ...sheet, name: names[at] as string }, sheet: workbook.worksheets.add(provisional) };
+    });
+    for (const sheet of old) sheet.delete();
+    for (const { sheet, plan: one } of pairs) sheet.name = one.name;
+    const inPlan = plan.sheets.flatMap(({ tables }) => tables.map(({ name }) => name));
+    const called = new Map(tableNames(inPlan, taken).map((name, at) => [inPlan[at] as string, name]));
+    const codes = codePlaces(pairs.map((pair) => pair.plan));
+    for (const { sheet, plan: one } of pairs) writeSheet(sheet, one, codes);
+    const tables = pairs.flatMap(({ sheet, plan: one }) => writeTables(sheet, one, called));
+    const references = new Map([...called].map(([name, table]) => [name, wholeTable(table)]));
+    for (const { sheet, plan: one } of pairs) writeFormulas(sheet, one, references);
+    const [first] = pairs;
+    first?.sheet.activate();
+    first?.sheet.getRangeByIndexes(0, 0, 1, 1).select();
+    for (const { sheet } of pairs) sheet.load('id');
+    for (const table of tables) table.load('id');
+    await context.sync();
+
+    const sheets = pairs.map(({ sheet }) => sheet);
+    keepMade(context, {
+      sheets: sheets.map(({ id }) => id),
+      tables: Object.fromEntries(tables.map(({ id }, at) => [inPlan[at], id])),
+      content: await contentOf(context, sheets, tables),
+    });
+    await context.sync();
+  }
+
+  private async setUpPrint(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
+    const { sheets } = await this.found(context);
+    sheets.forEach((sheet, at) => setUpPrint(sheet, plan.sheets[at] as SheetPlan));
+    await context.sync();
+  }
+
+  /** Acts once events have rested. */
+  private listen(
+    events: readonly (
+      'onSelectionChanged' | 'onActivated' | 'onChanged' | 'onCalculated' | 'onDeleted' | 'onNameChanged'
+    )[],
+    rest: number,
+    act: () => Promise<void>,
+  ): Stop {
+    let timer: ReturnType<typeof setTimeout> | undefined;
+    let stopped = false;
+    const heard = async () => {
+      clearTimeout(timer);
+      timer = setTimeout(() => {
+        if (!stopped) void act();
+      }, rest);
+    };
+    const listening = run(async (context) => {
+      const { worksheets } = context.workbook;
+      const handlers = events.map((event) => (worksheets[event] as OfficeExtension.EventHandlers<unknown>).add(heard));
+      await context.sync();
+      return handlers;
+    });
+    return () => {
+      if (stopped) return;
+      stopped = true;
+      clearTimeout(timer);
+      void listening.then(async (handlers) => {
+        const [first] = handlers;
+        if (!first) return;
+        await Excel.run(first.context, async (context) => {
+          for (const handler of handlers) handler.remove();
+          await context.sync();
+        });
+      });
+    };
+  }
+}
+
+/** A table with its headings, as formulas name it. */
+function wholeTable(name: string): string {
+  return `${name}[#All]`;
+}
+
+function question(plan: string, sheets: readonly string[]): string {
+  const list = sheets.map((name) => `“${name}”`).join(', ');
+  return (
+    `The sheets ${list} hold what you have entered. “${plan}” takes their place; ` +
+    'Excel cannot bring them back. Your other sheets stay as they are. Replace them?'
+  );
+}
+
+/** Names unlike those that are taken, which sheets of the maker's own have: "Run" becomes "Run 2". */
+function freeNames(wanted: readonly string[], others: readonly string[]): string[] {
+  const taken = new Set(others.map((name) => name.toLowerCase()));
+  return wanted.map((name) => {
+    let free = name;
+    for (let at = 2; taken.has(free.toLowerCase()); at++) free = `${name} ${at}`;
+    taken.add(free.toLowerCase());
+    return free;
+  });
+}
+
+/** Where the first column of each table stands, without its heading. */
+function codePlaces(sheets: readonly SheetPlan[]): CodePlaces {
+  return new Map(
+    sheets.flatMap(({ name: sheet, tables, cells }) =>
+      tables.map(({ name, area }): [string, { sheet: string; area: Area }] => {
+        const { row, column, rows } = filledPart(area, cells);
+        return [name, { sheet, area: { row: row + 1, column, rows: rows - 1, columns: 1 } }];
+      }),
+    ),
+  );
+}
+
+async function placeOf(context: Excel.RequestContext, table: Excel.Table | undefined): Promise<TablePlace | undefined> {
+  if (!table) return undefined;
+  const range = table.getRange().load('rowIndex, columnIndex, rowCount, columnCount, worksheet/name');
+  await context.sync();
+  return {
+    sheet: range.worksheet.name,
+    row: range.rowIndex,
+    column: range.columnIndex,
+    rows: range.rowCount,
+    columns: range.columnCount,
+  };
+}
+
+/** Size of the selection's first part; one cell where the suite does not tell. */
+async function selectedExtent(): Promise<{ readonly rows: number; readonly columns: number }> {
+  const one = { rows: 1, columns: 1 };
+  return run(async (context) => {
+    const first = context.workbook.getSelectedRanges().areas.getItemAt(0).load('rowCount, columnCount');
+    await context.sync();
+    return { rows: first.rowCount, columns: first.columnCount };
+  }).catch(() => one);
+}
+
+/** What a cell is to hold, for the suite: blank is '', since nothing would leave it as it is. */
+function given(cell: unknown): string | number | boolean {
+  if (cell === null || cell === undefined) return '';
+  if (typeof cell === 'string') return cell.startsWith('=') ? cell : asTyped(cell);
+  if (typeof cell === 'number' || typeof cell === 'boolean') return cell;
+  throw new Error('A cell takes a number, text, or true or false.');
+}
+
+/** The suite itself shows what a function says of its failure; this leads there. */
+function whyItFailed(code: string): string {
+  if (code === '#BUSY!') return 'The answer is being worked out.';
+  const general = problemOf(code) ?? 'The formula ends in an error.';
+  return code === '#VALUE!' || code === '#N/A'
+    ? `${general} Point to the sign beside the cell to read what a function says of it.`
+    : general;
+}
+
+async function rangeOf(context: Excel.RequestContext, reference: Reference): Promise<Excel.Range | undefined> {
+  const { workbook } = context;
+  if (reference.kind === 'cells') {
+    const sheet = workbook.worksheets.getItemOrNullObject(reference.sheet).load('name');
+    await context.sync();
+    const { row, column, rows, columns } = reference;
+    return sheet.isNullObject ? undefined : sheet.getRangeByIndexes(row, column, rows, columns);
+  }
+  const table = workbook.tables.getItemOrNullObject(reference.table).load('name');
+  await context.sync();
+  if (table.isNullObject) return undefined;
+  if (reference.column === undefined) return reference.part === 'all' ? table.getRange() : table.getDataBodyRange();
+  const column = table.columns.getItemOrNullObject(reference.column).load('name');
+  await context.sync();
+  if (column.isNullObject) return undefined;
+  return reference.part === 'all' ? column.getRange() : column.getDataBodyRange();
+}

@@ -1,0 +1,343 @@
+import {
+  Direction,
+  type ICellData,
+  type ICommandInfo,
+  ICommandService,
+  type Injector,
+  type IObjectMatrixPrimitiveType,
+  type IRange,
+  IUndoRedoService,
+  IUniverInstanceService,
+  sequenceExecute,
+  UniverInstanceType,
+  type Workbook,
+  type Worksheet,
+} from '@univerjs/core';
+import {
+  deserializeRangeWithSheet,
+  FormulaDataModel,
+  type IDefinedNamesServiceParam,
+  IDefinedNamesService,
+  SetFormulaCalculationResultMutation,
+} from '@univerjs/engine-formula';
+import {
+  InsertRowByRangeCommand,
+  ScrollToCellOperation,
+  SetRangeValuesCommand,
+  SetSelectionsOperation,
+  SetWorksheetActiveOperation,
+  SheetsSelectionsService,
+} from '@univerjs/sheets';
+import { debounceTime, merge, Observable, type Subscription } from 'rxjs';
+import type { Cells } from '../../tables/cell';
+import type { WorkbookPlan } from '../../workbook/workbook';
+import { cellAddress, fixedReference } from '../address';
+import { withReferences } from '../formulas';
+import { problemOf } from '../problems';
+import { replacement } from './replacement';
+import { SheetCells } from './sheet-cells';
+import { snapshotOf, tableId } from './snapshot';
+import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from '../host';
+
+/** Why a cell shows an error, where its formula's function said it. Rows and columns count from 0. */
+export type MessageAt = (
+  cell: { unitId: string; sheetId: string; row: number; column: number },
+  code: string,
+) => string | undefined;
+
+/** How long content must rest before its listeners are told, ms: longer than the grid waits before it calculates. */
+const contentRests = 250;
+
+/** The embedded grid's workbook. There is one at a time. */
+export class GridHost implements Host {
+  readonly name = 'grid';
+  private readonly commands: ICommandService;
+  private readonly workbooks: IUniverInstanceService;
+  private readonly selections: SheetsSelectionsService;
+  private readonly formulas: FormulaDataModel;
+  private readonly definedNames: IDefinedNamesService;
+
+  constructor(
+    private readonly injector: Injector,
+    private readonly messageAt: MessageAt,
+  ) {
+    this.commands = injector.get(ICommandService);
+    this.workbooks = injector.get(IUniverInstanceService);
+    this.selections = injector.get(SheetsSelectionsService);
+    this.formulas = injector.get(FormulaDataModel);
+    this.definedNames = injector.get(IDefinedNamesService);
+  }
+
+  get workbookName(): string {
+    return this.workbook().getName();
+  }
+
+  async load(plan: WorkbookPlan): Promise<boolean> {
+    const workbook = this.workbook();
+    const unitID = workbook.getUnitId();
+    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
+    const free = freeIds(taken);
+    const { redo, undo } = replacement(this.injector, workbook, snapshotOf(plan, unitID, free));
+    if (!sequenceExecute(redo, this.commands).result) throw new Error('The grid could not show the workbook.');
+    this.injector.get(IUndoRedoService).pushUndoRedo({ unitID, undoMutations: undo, redoMutations: redo });
+    return true;
+  }
+
+  async tables(): Promise<ReadonlyMap<string, Cells>> {
+    const tables = new Map<string, Cells>();
+    for (const { comment } of this.tableNames()) {
+      const place = comment === undefined ? undefined : this.placeOf(comment);
+      const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
+      if (!comment || !place || !sheet) continue;
+      tables.set(comment, this.block(sheet, place));
+    }
+    return tables;
+  }
+
+  async tablePlace(name: string): Promise<TablePlace | undefined> {
+    return this.placeOf(name);
+  }
+
+  async selection(): Promise<Selection | undefined> {
+    return this.selected();
+  }
+
+  async read(reference: Reference): Promise<Block | undefined> {
+    // The grid's workbook has no tables by name in its formulas.
+    if (reference.kind !== 'cells') return undefined;
+    const { kind: _cells, ...place } = reference;
+    const sheet = this.workbook().getSheetBySheetName(place.sheet);
+    return sheet ? { place, cells: this.block(sheet, place) } : undefined;
+  }
+
+  async select({ sheet: name, row, column }: CellPlace): Promise<void> {
+    const workbook = this.workbook();
+    const sheet = this.sheet(name);
+    const [unitId, subUnitId] = [workbook.getUnitId(), sheet.getSheetId()];
+    if (workbook.getActiveSheet().getSheetId() !== subUnitId) {
+      this.commands.syncExecuteCommand(SetWorksheetActiveOperation.id, { unitId, subUnitId });
+    }
+    const range = cellRange(row, column);
+    const primary = { ...range, actualRow: row, actualColumn: column, isMerged: false, isMergedMainCell: false };
+    this.commands.syncExecuteCommand(SetSelectionsOperation.id, {
+      unitId,
+      subUnitId,
+      selections: [{ range, primary, style: null }],
+    });
+    this.commands.syncExecuteCommand(ScrollToCellOperation.id, { unitId, range });
+  }
+
+  async insertFormula(formula: string): Promise<void> {
+    const cell = this.selected();
+    if (!cell) throw new Error('No cell is selected; select the one that is to have the formula.');
+    if (!formula.startsWith('=')) throw new Error(`A formula begins with "=", and ${formula} does not.`);
+    const references = new Map(
+      this.tableNames().flatMap(({ comment }) => {
+        const place = comment === undefined ? undefined : this.placeOf(comment);
+        return place && comment !== undefined ? [[comment, fixedReference(place.sheet, place)] as const] : [];
+      }),
+    );
+    const written = withReferences(formula, references);
+    await this.write(this.sheet(cell.sheet), cell.row, cell.column, [[{ ...blank, f: written }]]);
+  }
+
+  async writeTable(name: string, cells: Cells): Promise<void> {
+    const place = this.placeOf(name);
+    if (!place) throw new Error(`The workbook has no table "${name}".`);
+    const widest = Math.max(0, ...cells.map((row) => row.length));
+    if (widest > place.columns) {
+      throw new Error(`The table "${name}" has ${place.columns} columns; a row of ${widest} does not fit.`);
+    }
+    const sheet = this.sheet(place.sheet);
+    const batch = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(sheet.getUnitId());
+    try {
+      const missing = cells.length - (place.rows - 1);
+      if (missing > 0) {
+        // Inserting rows makes the grid go there; the maker stays where they were.
+        const before = this.selected();
+        await this.insertRows(sheet, place, missing);
+        if (before) await this.select(before);
+      }
+      const rows = Array.from({ length: Math.max(cells.length, place.rows - 1) }, (_, row) =>
+        Array.from({ length: place.columns }, (_, column) => cellData(cells[row]?.[column])),
+      );
+      await this.write(sheet, place.row + 1, place.column, rows);
+    } finally {
+      batch.dispose();
+    }
+  }
+
+  onSelection(listener: (selection: Selection | undefined) => void): Stop {
+    const { selectionMoveEnd$, selectionSet$ } = this.selections;
+    const changes = merge(
+      selectionMoveEnd$,
+      selectionSet$,
+      this.changes([SetWorksheetActiveOperation.id]),
+      this.content(),
+    );
+    let last = '';
+    return stopOf(
+      changes.pipe(debounceTime(30)).subscribe(() => {
+        const selection = this.selected();
+        const now = JSON.stringify(selection);
+        if (now === last) return;
+        last = now;
+        listener(selection);
+      }),
+    );
+  }
+
+  onContent(listener: () => void): Stop {
+    return stopOf(
+      this.content()
+        .pipe(debounceTime(contentRests))
+        .subscribe(() => listener()),
+    );
+  }
+
+  /** Why a cell shows an error and what would do; undefined where it shows none. */
+  problemAt(sheet: Worksheet, row: number, column: number): string | undefined {
+    const code = new SheetCells(sheet, this.formulas).value(row, column);
+    const general = problemOf(code);
+    if (typeof code !== 'string' || general === undefined) return undefined;
+    const cell = { unitId: sheet.getUnitId(), sheetId: sheet.getSheetId(), row, column };
+    return this.messageAt(cell, code) ?? general;
+  }
+
+  private selected(): Selection | undefined {
+    const selection = this.selections.getCurrentLastSelection();
+    const sheet = this.workbook().getActiveSheet(true);
+    if (!selection || !sheet) return undefined;
+    const { startRow, startColumn, endRow, endColumn } = selection.range;
+    const row = selection.primary?.actualRow ?? Math.max(0, startRow);
+    const column = selection.primary?.actualColumn ?? Math.max(0, startColumn);
+    const cells = new SheetCells(sheet, this.formulas);
+    return {
+      sheet: sheet.getName(),
+      row,
+      column,
+      rows: endRow - startRow + 1,
+      columns: endColumn - startColumn + 1,
+      address: cellAddress(row, column),
+      value: cells.value(row, column),
+      text: cells.text(row, column),
+      formula: cells.formula(row, column),
+      spilledFrom: cells.spilledFrom(row, column),
+      problem: this.problemAt(sheet, row, column),
+    };
+  }
+
+  private block(sheet: Worksheet, { row, column, rows, columns }: TablePlace): Cells {
+    const cells = new SheetCells(sheet, this.formulas);
+    return Array.from({ length: rows }, (_, r) =>
+      Array.from({ length: columns }, (_, c) => cells.value(row + r, column + c)),
+    );
+  }
+
+  private content(): Observable<unknown> {
+    return this.changes([SetFormulaCalculationResultMutation.id], /^(sheet|data-validation)\.mutation\.|defined-name/);
+  }
+
+  private changes(ids: readonly string[], others?: RegExp): Observable<unknown> {
+    return new Observable((subscriber) => {
+      const watch = this.commands.onCommandExecuted(({ id }: Readonly<ICommandInfo>) => {
+        if (ids.includes(id) || others?.test(id)) subscriber.next(id);
+      });
+      return () => watch.dispose();
+    });
+  }
+
+  private workbook(): Workbook {
+    const workbook = this.workbooks.getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
+    if (!workbook) throw new Error('The grid has no workbook yet.');
+    return workbook;
+  }
+
+  private sheet(name: string): Worksheet {
+    const sheet = this.workbook().getSheetBySheetName(name);
+    if (!sheet) throw new Error(`The workbook has no sheet "${name}".`);
+    return sheet;
+  }
+
+  private tableNames(): readonly IDefinedNamesServiceParam[] {
+    const all = Object.values(this.definedNames.getDefinedNameMap(this.workbook().getUnitId()) ?? {});
+    return all.filter(({ id }) => id.startsWith(tableId));
+  }
+
+  private placeOf(table: string): TablePlace | undefined {
+    const reference = this.tableNames().find(({ comment }) => comment === table)?.formulaOrRefString;
+    if (!reference || reference.includes('#REF!')) return undefined;
+    const { sheetName, range } = deserializeRangeWithSheet(reference);
+    return {
+      sheet: sheetName,
+      row: range.startRow,
+      column: range.startColumn,
+      rows: range.endRow - range.startRow + 1,
+      columns: range.endColumn - range.startColumn + 1,
+    };
+  }
+
+  /** Inserted above the table's last row, so that what refers to the table takes them in. */
+  private async insertRows(sheet: Worksheet, table: TablePlace, count: number): Promise<void> {
+    const at = table.row + table.rows - 1;
+    const range = {
+      startRow: at,
+      endRow: at + count - 1,
+      startColumn: 0,
+      endColumn: Math.max(0, sheet.getColumnCount() - 1),
+    };
+    const like = Object.fromEntries(
+      Array.from({ length: table.columns }, (_, index) => {
+        const column = table.column + index;
+        return [column, { s: sheet.getCellRaw(at, column)?.s }];
+      }),
+    );
+    const cellValue = Object.fromEntries(Array.from({ length: count }, (_, row) => [at + row, like]));
+    const done = await this.commands.executeCommand(InsertRowByRangeCommand.id, {
+      unitId: sheet.getUnitId(),
+      subUnitId: sheet.getSheetId(),
+      direction: Direction.UP,
+      range,
+      cellValue,
+    });
+    if (!done) throw new Error(`The table could not grow by ${count} rows.`);
+  }
+
+  private async write(sheet: Worksheet, row: number, column: number, rows: ICellData[][]): Promise<void> {
+    const value: IObjectMatrixPrimitiveType<ICellData> = {};
+    rows.forEach((cells, r) => {
+      value[row + r] = Object.fromEntries(cells.map((cell, c) => [column + c, cell]));
+    });
+    const done = await this.commands.executeCommand(SetRangeValuesCommand.id, {
+      unitId: sheet.getUnitId(),
+      subUnitId: sheet.getSheetId(),
+      value,
+    });
+    if (!done) throw new Error('The cells could not be written.');
+  }
+}
+
+/** Takes a cell's content away and leaves its look. */
+const blank: ICellData = { v: null, f: null, si: null, p: null };
+
+function cellData(cell: unknown): ICellData {
+  if (cell === null || cell === undefined || cell === '') return blank;
+  if (typeof cell === 'string' && cell.startsWith('=')) return { ...blank, f: cell };
+  if (typeof cell === 'number' || typeof cell === 'string') return { ...blank, v: cell };
+  if (typeof cell === 'boolean') return { ...blank, v: cell ? 1 : 0, t: 3 };
+  throw new Error('A cell takes a number, text, or true or false.');
+}
+
+function cellRange(row: number, column: number): IRange {
+  return { startRow: row, endRow: row, startColumn: column, endColumn: column };
+}
+
+function freeIds(taken: ReadonlySet<string>): (at: number) => string {
+  let first = 1;
+  while ([...taken].some((id) => id.startsWith(`sheet-${first}-`))) first++;
+  return (at) => `sheet-${first}-${at + 1}`;
+}
+
+function stopOf(subscription: Subscription): Stop {
+  return () => subscription.unsubscribe();
+}

@@ -1,0 +1,252 @@
+import { describe, expect, it } from 'vitest';
+import { type Bottom, buildBottom } from '../../../src/core/bottom/bottom';
+import { gauges } from '../../../src/core/bottom/gauge';
+import { area } from '../../../src/core/geometry/area';
+import { box } from '../../../src/core/geometry/box';
+import { mirror } from '../../../src/core/geometry/mirror';
+import { outline } from '../../../src/core/geometry/outline';
+import { lastInSize } from '../../../src/core/last/last-in-size';
+import { sentence } from '../../tables/sentence';
+import { findSample, lastOf, type Named, styleOf } from '../samples';
+
+const last = lastInSize(lastOf(), 38, 'EU');
+const low = lastInSize(lastOf({ 'Heel height': 20 }), 38, 'EU');
+const build = (named: Named, on = last) => buildBottom(styleOf(named), on, findSample);
+
+/** Every way to raise and to lay, with every part that may be added, freely combined. */
+const WAYS: readonly Named[] = [
+  { Raise: 'none' },
+  ...['wedge', 'heel'].flatMap((Raise) =>
+    ['flat', 'bent', 'block'].map((Laying) => ({ Raise, Laying, Lifts: 'Cork 7, Cork 3', Rasping: 3 })),
+  ),
+];
+const ADDED: readonly Named[] = [
+  {},
+  { Insole: 'Board 2', Welt: 'Bend 4', Midsole: 'Bend 4', Sole: 'Bend 4', 'Sole bevel': 20, 'Sole edge': 2 },
+  { Sole: 'Bend 4', 'Sole run': 'down the breast', Outsole: 'Rubber 4', 'Top piece': 'Rubber 6' },
+  { Platform: 'Foam 8, Cork 7', Outsole: 'Rubber 4', 'Projection toe': 4, Projection: 1 },
+  { Platform: 'Foam 8, Cork 3', 'Finished heel': 90, Outsole: 'Rubber 4', Rasping: 3 },
+];
+// So stout a platform does not go into the hollow of a last: it lies flat, under a wedge.
+const combinations = WAYS.flatMap((way) =>
+  ADDED.filter((more) => way.Raise === 'wedge' || !more['Finished heel']).map((more): [string, Named] => {
+    const named = { ...way, ...more };
+    return [Object.values(named).join(', '), named];
+  }),
+);
+
+const sum = (bottom: Bottom, zone: 'underSeat' | 'underTread') =>
+  bottom.layers
+    .filter((layer) => layer[zone] && layer.part !== 'insole' && layer.part !== 'lift')
+    .reduce((total, { thickness, rasped = 0 }) => total + thickness - rasped, 0);
+
+describe.each(combinations)('a bottom of %s', (_title, named) => {
+  const bottom = build(named);
+  const welt = named.Welt ? 4 : 0;
+
+  it('stands higher under the seat than under the tread by the last’s heel, where anything raises it', () => {
+    const { seatStack, treadStack } = bottom;
+    expect(seatStack - treadStack).toBeCloseTo(named.Raise === 'none' ? 0 : last.heelHeight, 9);
+  });
+
+  it('stands as high as its layers and lifts add up to', () => {
+    expect(bottom.seatStack).toBeCloseTo(sum(bottom, 'underSeat') + bottom.liftHeight + welt, 9);
+    expect(bottom.treadStack).toBeCloseTo(sum(bottom, 'underTread') + welt, 9);
+  });
+
+  it('reaches the finished heel that it is asked for', () => {
+    if (named['Finished heel']) expect(bottom.seatStack).toBeCloseTo(90, 9);
+  });
+
+  it('has lifts that build their height and what is rasped off', () => {
+    const { lifts } = bottom;
+    if (!lifts) return;
+    const pitch = named.Laying === 'bent' ? Math.cos(((last.profile.slope[0] as number) * Math.PI) / 180) : 1;
+    const built = bottom.layers
+      .filter(({ part }) => part === 'lift')
+      .reduce((total, { thickness }) => total + thickness, 0);
+    expect(built).toBeCloseTo(lifts.built, 6);
+    expect(built - lifts.rasped).toBeCloseTo(bottom.liftHeight * pitch, 1);
+    expect(lifts.rasped).toBeLessThanOrEqual(3 + 1e-9);
+  });
+
+  it('has sound outlines, each numbered once, of an area that its mirror image shares', () => {
+    const items = bottom.layers.map(({ item }) => item);
+    expect([...items].sort((a, b) => a - b)).toEqual(items.map((_, i) => i + 1));
+    for (const { ring, length, width } of bottom.layers) {
+      expect(outline(ring, 'piece')).toEqual(ring);
+      expect(area(mirror(ring))).toBeCloseTo(area(ring), 6);
+      const { left, right, bottom: low, top } = box(ring);
+      expect([length, width]).toEqual([right - left, top - low]);
+    }
+  });
+
+  it('has skives that leave something and take something', () => {
+    for (const { skive, thickness } of bottom.layers) {
+      if (!skive) continue;
+      expect(skive.edge).toBeGreaterThanOrEqual(0);
+      expect(skive.edge).toBeLessThan(thickness + 1e-9);
+      expect(skive.width).toBeGreaterThan(0);
+      expect(skive.angle).toBeGreaterThan(0);
+      expect(skive.angle).toBeLessThan(90);
+    }
+  });
+
+  it('has gauge heights that fall from layer to layer and begin at the whole stack', () => {
+    const heights = gauges(bottom);
+    for (const place of ['back', 'tread'] as const) {
+      const list = bottom.layers.flatMap(({ item, part }) => {
+        const height = heights.get(item)?.[place];
+        return height === undefined ? [] : [{ part, height }];
+      });
+      const insole = list[0]?.part === 'insole' ? 2 : 0;
+      const whole = place === 'back' ? bottom.seatStack : bottom.treadStack;
+      // A heel leaves nothing of its own under the tread.
+      if (list.length > 0) expect(list[0]?.height).toBeCloseTo(whole + insole, 6);
+      list.slice(1).forEach(({ height }, i) => expect(height).toBeLessThan((list[i]?.height as number) + 1e-9));
+    }
+  });
+});
+
+describe('buildBottom', () => {
+  it('makes a 45 mm last on 8 mm of platform finish at 53 mm (derived)', () => {
+    const on = lastInSize(lastOf({ 'Heel height': 45 }), 38, 'EU');
+    const { seatStack, treadStack } = build(
+      { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Platform: 'Foam 8', Rasping: 2 },
+      on,
+    );
+    expect([seatStack, treadStack]).toEqual([53, 8]);
+  });
+
+  it('builds a platform of 26 for a finished heel of 70 on a last of 40 and an outsole of 4 (derived): stacks 70 and 30', () => {
+    const { platform, seatStack, treadStack } = build({
+      Raise: 'wedge',
+      Lifts: 'Cork 7, Cork 3',
+      Platform: 'Foam 8, Cork 3, Cork 7',
+      'Finished heel': 70,
+      Outsole: 'Rubber 4',
+      Rasping: 2,
+    });
+    expect(platform?.built).toBeGreaterThanOrEqual(26);
+    expect((platform?.built ?? 0) - (platform?.rasped ?? 0)).toBeCloseTo(26, 9);
+    expect([seatStack, treadStack]).toEqual([expect.closeTo(70, 9), expect.closeTo(30, 9)]);
+  });
+
+  it('takes a platform too high to be mixed exactly down by what is rasped off', () => {
+    const bottom = build({
+      Raise: 'wedge',
+      Lifts: 'Cork 7, Cork 3',
+      Platform: 'Foam 8',
+      'Finished heel': 55,
+      Rasping: 2,
+    });
+    expect(bottom.platform).toMatchObject({ built: 16, rasped: 1 });
+    expect([bottom.seatStack, bottom.treadStack]).toEqual([55, 15]);
+  });
+
+  it('lays lifts the stoutest next to the ground, and puts a top piece under them', () => {
+    const bottom = build({ Raise: 'heel', Lifts: 'Cork 3, Cork 7', 'Top piece': 'Rubber 6', Rasping: 3 });
+    const stack = bottom.layers.map(({ part, thickness }) => `${part} ${thickness}`);
+    expect(stack).toEqual([
+      ...stack.slice(0, -1).filter((one) => one === 'lift 3'),
+      ...stack.filter((one) => one === 'lift 7'),
+      'topPiece 6',
+    ]);
+    expect(bottom.liftHeight).toBe(34);
+  });
+
+  it('narrows a heel’s lifts to the ground, a side by their share of its height', () => {
+    const lifts = (taper: number) =>
+      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Heel taper': taper, Rasping: 3 }).layers.filter(
+        ({ part }) => part === 'lift',
+      );
+    const [straight, narrowed] = [lifts(0), lifts(4)];
+    narrowed.forEach(({ width, lift }, i) => {
+      const a = 2 * 4 * Math.max(0, 1 - (lift?.upper ?? 0) / 40);
+      expect((straight[i]?.width ?? 0) - width).toBeCloseTo(a, 0);
+    });
+  });
+
+  it('carries a sole to the back, or ends it down the breast with a flap as long as the breast is high', () => {
+    const run = (how: string) =>
+      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', Sole: 'Bend 4', 'Sole run': how, Rasping: 3 });
+    const [whole, down] = [run('to the back'), run('down the breast')];
+    expect(whole.liftHeight).toBe(40);
+    // The sole adds 4 mm under the tread alone, so that the heel must make up for it.
+    expect(down.liftHeight).toBe(44);
+    expect([whole.seatStack, down.seatStack]).toEqual([44, 44]);
+  });
+
+  it('covers what the cover takes: a covered wedge is cut smaller by the cover, a side', () => {
+    const plain = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Rasping: 2 };
+    const width = (bottom: Bottom) => bottom.layers.find(({ part }) => part === 'lift')?.width ?? 0;
+    expect(width(build(plain)) - width(build({ ...plain, Cover: 'Calf 1' }))).toBeCloseTo(2 * 1.2, 1);
+  });
+
+  it('keeps a block’s lifts unskived and takes the same ones', () => {
+    const lifts = (Laying: string) =>
+      build({ Raise: 'wedge', Laying, Lifts: 'Cork 7, Cork 3', Rasping: 2 }).layers.map(({ length, thickness }) => [
+        length,
+        thickness,
+      ]);
+    expect(lifts('block')).toEqual(lifts('flat'));
+    expect(
+      build({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 7, Cork 3', Rasping: 2 }).layers.some(({ skive }) => skive),
+    ).toBe(false);
+  });
+
+  it('says in words of Styles what does not come out', () => {
+    const slip = (named: Named, on = last) => sentence(() => build(named, on));
+    const flat = lastInSize(lastOf({ 'Heel height': 0 }), 38, 'EU');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7' }, flat)).toContain(
+      "Styles, row 1, Raise: the last's heel of 0 mm leaves nothing",
+    );
+    expect(slip({ Raise: 'heel' })).toContain('Styles, row 1, Lifts: a heel needs stock for its lifts');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', Rasping: 0 })).toContain('allow 2.0 mm or add a thickness');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 3', 'Edge left': 3, Rasping: 2 })).toContain(
+      'Styles, row 1, Edge left:',
+    );
+    expect(slip({ Raise: 'none', Cover: 'Calf 1' })).toContain('there is no wedge, heel or platform to cover');
+    expect(slip({ 'Finished heel': 30 })).toContain('name stock for it, or leave Finished heel blank');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', Platform: 'Foam 8', 'Finished heel': 40 })).toContain(
+      'stands 40 mm high already',
+    );
+    expect(
+      slip(
+        { Raise: 'heel', Lifts: 'Cork 7', 'Top piece': 'Rubber 6' },
+        lastInSize(lastOf({ 'Heel height': 6 }), 38, 'EU'),
+      ),
+    ).toContain('leaves nothing for lifts');
+    expect(slip({ Sole: 'Bend 4', 'Sole bevel': 20, 'Sole edge': 4 })).toContain('Styles, row 1, Sole bevel:');
+  });
+
+  it('comes out on low and small lasts too', () => {
+    const child = lastInSize(
+      lastOf({ 'Base size': 24, 'Bottom length': 158, 'Heel height': 8, Tread: 62, Waist: 44, Seat: 44 }),
+      24,
+      'EU',
+    );
+    for (const on of [low, child]) {
+      const bottom = build({ Raise: 'wedge', Lifts: 'Cork 3', Outsole: 'Rubber 4', Rasping: 2 }, on);
+      expect(bottom.seatStack - bottom.treadStack).toBeCloseTo(on.heelHeight, 9);
+    }
+  });
+
+  it('says so where a taper leaves nothing of a small heel', () => {
+    const small = lastInSize(lastOf({ Seat: 20, Waist: 18, Tread: 60 }), 38, 'EU');
+    const told = sentence(() =>
+      build(
+        {
+          Raise: 'heel',
+          Lifts: 'Cork 7, Cork 3',
+          'Heel taper': 20,
+          'Lasted substance': 0,
+          'Rough edge': 0,
+          Rasping: 3,
+        },
+        small,
+      ),
+    );
+    expect(told).toContain('Styles, row 1, Heel taper:');
+  });
+});

@@ -1,0 +1,47 @@
+import { describe, expect, it } from 'vitest';
+import { buildBottom } from '../../../src/core/bottom/bottom';
+import { area } from '../../../src/core/geometry/area';
+import { edgeLength } from '../../../src/core/geometry/edge-length';
+import { lastInSize } from '../../../src/core/last/last-in-size';
+import { rampLast } from '../ramp';
+import { findSample, lastOf, type Named, styleOf } from '../samples';
+
+const THIN = { Cover: 'Calf 1', 'Turn over': 12, 'Turn under': 15 };
+const BARE = { ...THIN, 'Lasted substance': 1.2, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, 'Front slant': 0 };
+const LIFTS = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Rasping: 3 };
+const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ...named }), on, findSample);
+const last = lastInSize(lastOf(), 38, 'EU');
+
+describe('the cover of a bottom', () => {
+  it('of a ramp wedge is its back and sides, 60 + 2 × 155 to 5 mm behind the tread (derived)', () => {
+    const { cover } = build({ ...LIFTS, Rasping: 0 });
+    expect(cover?.length).toBeCloseTo(370, 1);
+    // Walls of 60 × 40 and twice 2,400 + 95 × (40 + 2) / 2.
+    expect(cover?.wall).toBeCloseTo(2400 + 2 * (2400 + 95 * 21), -1);
+  });
+
+  it('of a wedge on a platform runs all round, higher by the platform', () => {
+    const plain = build({ ...LIFTS, Platform: 'Foam 8' }, last);
+    const platform = plain.layers.find(({ part }) => part === 'platform');
+    expect(plain.cover?.length).toBeCloseTo(edgeLength(platform?.ring ?? []), 3);
+    expect(Math.max(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(48, 1);
+    expect(Math.min(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(8, 6);
+  });
+
+  it('of a platform alone is one strip of its thickness', () => {
+    const { cover } = build({ Platform: 'Foam 8' }, last);
+    expect(cover?.width).toBeCloseTo(8 + 27, 6);
+    expect(cover?.wall).toBeCloseTo(8 * (cover?.length ?? 0), 6);
+  });
+
+  it('grows with a front slanted either way by no more than the slant itself', () => {
+    const length = (slant: number) => build({ ...LIFTS, 'Front slant': slant }, last).cover?.length ?? 0;
+    for (const slant of [-20, -12, 12, 20]) expect(Math.abs(length(slant) - length(0))).toBeLessThan(4);
+  });
+
+  it('is a piece as large as its strip', () => {
+    const { cover, layers } = build(LIFTS, last);
+    const piece = layers.find(({ part }) => part === 'cover');
+    expect(area(piece?.ring ?? [])).toBeCloseTo(cover?.area ?? 0, 3);
+  });
+});

@@ -1,0 +1,57 @@
+import { describe, expect, it } from 'vitest';
+import { letOutToEdge, projectionAt } from '../../../src/core/bottom/edge';
+import { area } from '../../../src/core/geometry/area';
+import { box } from '../../../src/core/geometry/box';
+import { styleOf } from '../samples';
+import { rampLast, rampOutline } from '../ramp';
+
+describe('projectionAt', () => {
+  const zoned = styleOf({
+    Projection: 3,
+    'Projection toe': 6,
+    'Projection joint': 4,
+    'Projection waist': 1,
+    'Projection seat': 2,
+  });
+
+  it('holds in full at the middle of each zone', () => {
+    expect([0.1, 0.2, 0.42, 2 / 3, 0.95, 1].map((share) => projectionAt(zoned, share))).toEqual([2, 2, 1, 4, 6, 6]);
+  });
+
+  it('goes over smoothly and never beyond its neighbours', () => {
+    let before = projectionAt(zoned, 0);
+    for (let share = 0; share <= 1; share += 0.001) {
+      const here = projectionAt(zoned, share);
+      expect(Math.abs(here - before)).toBeLessThan(0.03);
+      expect(here >= 1 && here <= 6).toBe(true);
+      before = here;
+    }
+  });
+
+  it('is the style’s own where a zone says nothing', () => {
+    const toe = styleOf({ Projection: 3, 'Projection toe': 0 });
+    expect(projectionAt(toe, 0.3)).toBe(3);
+    expect(projectionAt(toe, 1)).toBe(0);
+  });
+});
+
+describe('letOutToEdge', () => {
+  it('adds lasted substance, projection and rough edge a side, less what a cover takes (common practice)', () => {
+    const style = styleOf({ 'Lasted substance': 2.5, Projection: 3, 'Rough edge': 2 });
+    const { left, right, bottom, top } = box(letOutToEdge(rampOutline, style, rampLast, 1.2));
+    expect([-left, -bottom - 30, top - 30, right - rampLast.length]).toEqual(
+      new Array(4).fill(expect.closeTo(2.5 + 3 + 2 - 1.2, 6)),
+    );
+  });
+
+  it('leaves a sandal at its insole edge where nothing is added', () => {
+    const style = styleOf({ 'Lasted substance': 0, Projection: 0, 'Rough edge': 0 });
+    expect(area(letOutToEdge(rampOutline, style, rampLast))).toBeCloseTo(area(rampOutline), 6);
+  });
+
+  it('reads the zone from the last’s own length, also where the outline stands shorter on the ground', () => {
+    const style = styleOf({ 'Lasted substance': 0, 'Rough edge': 0, 'Projection toe': 5, Projection: 0 });
+    const ground = rampOutline.map(([x, y]) => [x * 0.9, y] as const);
+    expect(box(letOutToEdge(ground, style, rampLast)).right).toBeCloseTo(0.9 * rampLast.length + 5, 6);
+  });
+});

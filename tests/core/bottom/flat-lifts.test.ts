@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import { flatLifts, wedgeFront } from '../../../src/core/bottom/flat-lifts';
+import { modelProfile } from '../../../src/core/last/model-profile';
+import { atGround, atLength } from '../../../src/core/last/profile';
+import { RAMP_ANGLE, rampProfile } from '../ramp';
+
+const NO_SETBACK = { least: 0, most: 15 };
+const ramp = (thicknesses: readonly number[], keptEdge = 0, setback = NO_SETBACK) =>
+  flatLifts(rampProfile, thicknesses, { keptEdge, setback });
+
+describe('flatLifts under a ramp last worked by hand (derived)', () => {
+  const lifts = ramp([7, 7, 7, 7, 3, 3, 3, 3]);
+
+  it('end where the bottom stands at their lower face', () => {
+    const fronts = [160, 142.5, 125, 107.5, 90, 82.5, 75, 67.5];
+    lifts.forEach(({ front }, i) => expect(front).toBeCloseTo(fronts[i] as number, 6));
+  });
+
+  it('are skived over 17.5 and 7.5 mm at 21.80°, together as far as the ramp is long', () => {
+    lifts.forEach(({ thickness, skiveWidth, skiveAngle, edge, proud }) => {
+      expect(skiveWidth).toBeCloseTo(thickness === 7 ? 17.5 : 7.5, 6);
+      expect(skiveAngle).toBeCloseTo(21.8, 2);
+      expect(edge).toBeCloseTo(0, 6);
+      expect(proud).toBeCloseTo(0, 6);
+    });
+    expect(lifts.reduce((sum, { skiveWidth }) => sum + skiveWidth, 0)).toBeCloseTo(100, 6);
+  });
+
+  it('fill the side view of 40 × 60 + ½ × 40 × 100 = 4,400 mm²', () => {
+    const mean = lifts.map(({ front, skiveFrom, thickness }) => ((front + skiveFrom) / 2) * thickness);
+    expect(mean.reduce((a, b) => a + b)).toBeCloseTo(4400, 4);
+    expect(lifts.reduce((sum, { front, thickness, removed }) => sum + front * thickness - removed, 0)).toBeCloseTo(
+      4400,
+      4,
+    );
+  });
+
+  it('keep their edge by ending earlier: 1 mm is 2.5 mm along a ramp of 2 in 5', () => {
+    const kept = ramp([7, 7, 7, 7, 3, 3, 3, 3], 1);
+    expect(kept.slice(1).map(({ front }) => Number(front.toFixed(4)))).toEqual([140, 122.5, 105, 87.5, 80, 72.5, 65]);
+    kept.slice(1).forEach(({ edge }) => expect(edge).toBeCloseTo(1, 6));
+    expect(kept.at(-1)?.skiveAngle).toBeCloseTo(RAMP_ANGLE, 6);
+  });
+
+  it('stop behind the tread by the setback, and there leave what stands under the bottom', () => {
+    const [first] = ramp([7, 7], 0, { least: 5, most: 15 });
+    expect(first?.front).toBeCloseTo(155, 6);
+    expect(first?.edge).toBeCloseTo(2, 6);
+    // A thick edge would end the wedge 25 mm behind the tread: it is taken to 15 mm behind it, and its edge is less.
+    const [far] = ramp([12, 12], 10, { least: 5, most: 15 });
+    expect(far?.front).toBeCloseTo(145, 6);
+    expect(far?.edge).toBeCloseTo(6, 6);
+  });
+
+  it('end at the breast of a heel; what lies above it is skived from there back', () => {
+    const heel = flatLifts(rampProfile, [7, 7, 7, 7, 3, 3, 3, 3], { keptEdge: 0.5, breast: 70 });
+    expect(heel.slice(0, 7).map(({ front }) => front)).toEqual([70, 70, 70, 70, 70, 70, 70]);
+    expect(heel.slice(0, 5).every(({ skiveWidth }) => skiveWidth === 0)).toBe(true);
+    // The bottom stands at 36 above the breast: the topmost lift but one is 37 high.
+    expect(heel[6]?.skiveFrom).toBeCloseTo(67.5, 6);
+    expect(heel[6]?.edge).toBeCloseTo(2, 6);
+    expect(heel[7]?.front).toBeCloseTo(66.25, 4);
+  });
+
+  it('refuses an edge as thick as a lift, and lifts above the back', () => {
+    expect(() => ramp([7, 3], 3)).toThrow('an edge of 3 mm cannot be left on lift 2, of which 3 mm are left');
+    expect(() => ramp([30, 30, 7])).toThrow('lift 3 would lie above the back of the last; take fewer or thinner lifts');
+  });
+});
+
+describe('flatLifts under the model', () => {
+  const heights = [15, 25, 40, 50];
+
+  it.each(heights)('fill what lies under a bottom of heel %i as fine integration says, within 1 %%', (heelHeight) => {
+    const profile = modelProfile({ length: 252, heelHeight, toeSpring: 8 });
+    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { keptEdge: 0.1 });
+    const front = (lifts[0] as (typeof lifts)[number]).front;
+    let under = 0;
+    for (let i = 0; i < 20_000; i++) under += (atGround(profile, ((i + 0.5) / 20_000) * front).z * front) / 20_000;
+    const filled = lifts.reduce((sum, lift) => sum + lift.front * lift.thickness - lift.removed, 0);
+    expect(filled / under).toBeGreaterThan(0.99);
+    expect(filled / under).toBeLessThan(1.01);
+  });
+
+  it.each(heights)('never rise, and are each skived within the one below, at a heel of %i', (heelHeight) => {
+    const profile = modelProfile({ length: 252, heelHeight, toeSpring: 8 });
+    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { keptEdge: 1 });
+    lifts.forEach((lift, i) => {
+      const below = lifts[i - 1];
+      if (below) expect(lift.front).toBeLessThanOrEqual(below.front);
+      expect(lift.skiveFrom).toBeLessThanOrEqual(lift.front);
+      // The ground lift reaches on to its setback, where less may be left.
+      if (below) expect(lift.edge).toBeGreaterThanOrEqual(1 - 1e-6);
+      // Where a skive begins the bottom stands at its upper face.
+      if (lift.skiveWidth > 0) expect(atGround(profile, lift.skiveFrom).z).toBeCloseTo(lift.upper, 4);
+    });
+  });
+
+  it('stand proud by less than a quarter of their thickness where the bottom curves (derived: t/4)', () => {
+    const profile = modelProfile({ length: 252, heelHeight: 40, toeSpring: 8 });
+    const lifts = flatLifts(profile, new Array<number>(8).fill(5), { keptEdge: 1 });
+    const proudest = Math.max(...lifts.map(({ proud }) => proud));
+    expect(proudest).toBeGreaterThan(0.2);
+    expect(proudest).toBeLessThan(5 / 4);
+  });
+});
+
+describe('wedgeFront', () => {
+  it('lies where the kept edge fits, between 5 and 15 mm behind the tread line (common practice)', () => {
+    const profile = modelProfile({ length: 252, heelHeight: 40, toeSpring: 8 });
+    const tread = atLength(profile, profile.tread).x;
+    for (const edge of [0.01, 0.5, 1, 3]) {
+      const setback = tread - wedgeFront(profile, edge);
+      expect(setback).toBeGreaterThanOrEqual(5 - 1e-9);
+      expect(setback).toBeLessThanOrEqual(15 + 1e-9);
+    }
+  });
+});

@@ -1,0 +1,50 @@
+import { describe, expect, it } from 'vitest';
+import { buildBottom } from '../../../src/core/bottom/bottom';
+import { gauges } from '../../../src/core/bottom/gauge';
+import { rampLast } from '../ramp';
+import { findSample, type Named, styleOf } from '../samples';
+
+const BARE = { 'Lasted substance': 0, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, 'Front slant': 0, Rasping: 3 };
+const heights = (named: Named) => {
+  const bottom = buildBottom(styleOf({ ...BARE, ...named }), rampLast, findSample);
+  const map = gauges(bottom);
+  return bottom.layers.map(({ part, item }) => ({ part, ...map.get(item) }));
+};
+
+describe('gauges on a ramp last worked by hand (derived; breast at 251.55 / 4 = 62.89 along it, 38.92 high)', () => {
+  const BREAST = 40 - ((251.55 / 4 - 60) * 40) / Math.hypot(100, 40);
+
+  it('read each lift of a wedge at its upper face, and under the tread what lies flat', () => {
+    const list = heights({
+      Raise: 'wedge',
+      Lifts: 'Cork 7, Cork 3',
+      Rasping: 0,
+      Platform: 'Foam 8',
+      Outsole: 'Rubber 4',
+    });
+    expect(list.map(({ back }) => back)).toEqual(
+      [52, 49, 46, 43, 40, 33, 26, 19, 12, 4].map((z) => expect.closeTo(z, 6)),
+    );
+    expect(list.map(({ tread }) => tread)).toEqual([...new Array<undefined>(8), 12, 4]);
+    expect(list[0]?.breast).toBeCloseTo(12 + BREAST, 1);
+    expect(list[2]?.breast).toBeCloseTo(46, 6);
+  });
+
+  it('read a heel with its top piece, and the sole over it at back and breast', () => {
+    const list = heights({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Top piece': 'Rubber 6', Sole: 'Bend 4' });
+    expect(list[0]).toMatchObject({ part: 'sole', back: expect.closeTo(44, 6), tread: 4 });
+    expect(list.at(-1)).toMatchObject({ part: 'topPiece', back: 6, tread: undefined });
+  });
+
+  it('read the insole on the welt’s far side, and neither welt nor cover', () => {
+    const bottom = buildBottom(styleOf({ ...BARE, Insole: 'Board 2', Welt: 'Bend 4' }), rampLast, findSample);
+    const map = gauges(bottom);
+    expect(map.get(1)).toMatchObject({ back: 6, tread: 6 });
+    expect(map.has(2)).toBe(false);
+  });
+
+  it('read a bent layer upright: 7 mm on a level seat are 7, whatever the ramp', () => {
+    const list = heights({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', Rasping: 0 });
+    expect(list.map(({ back }) => back)).toEqual([40, 37, 34, 31, 28, 21, 14, 7].map((z) => expect.closeTo(z, 6)));
+  });
+});

@@ -1,0 +1,177 @@
+import { describe, expect, it } from 'vitest';
+import type { Layout } from '../../../../src/core/cutting/sheet/layout';
+import type { Piece } from '../../../../src/core/cutting/sheet/piece';
+import { describeFault, mustBeSound, verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
+import type { Pairs } from '../../../../src/core/cutting/sheet/matching-pairs';
+import type { SheetFormat } from '../../../../src/core/cutting/sheet/sheet';
+import { mirror } from '../../../../src/core/geometry/mirror';
+import { rectangle } from '../outlines';
+
+const FORMAT = { length: 300, width: 200, knifeRoom: 4, edgeTrim: 10 };
+const PIECES: Piece[] = [
+  { key: 'lift', ring: rectangle(100, 50), count: 2, way: { kind: 'endForEnd' } },
+  { key: 'top piece', ring: rectangle(40, 40), count: 1, way: { kind: 'any' } },
+];
+const SOUND: Layout = [
+  [
+    { piece: 0, x: 10, y: 10, turn: 0 },
+    { piece: 0, x: 110, y: 114, turn: 180 },
+    { piece: 1, x: 154, y: 10, turn: 90 },
+  ],
+];
+
+function with0(change: Partial<Layout[number][number]>): Layout {
+  return [[{ ...SOUND[0][0], ...change }, ...SOUND[0].slice(1)]];
+}
+
+describe('verifyLayout', () => {
+  it('finds no fault with pieces exactly the knife room and the edge trim apart', () => {
+    expect(verifyLayout(PIECES, FORMAT, SOUND)).toEqual([]);
+    expect(() => mustBeSound([])).not.toThrow();
+  });
+
+  it('finds pieces that are too close, overlap, or lie within each other', () => {
+    expect(verifyLayout(PIECES, FORMAT, with0({ y: 10.5 }))).toMatchObject([
+      { kind: 'knifeRoom', sheet: 0, keys: ['lift', 'lift'], gap: 3.5 },
+    ]);
+    expect(verifyLayout(PIECES, FORMAT, with0({ y: 30 }))).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
+    const within: Layout = [
+      [
+        { piece: 0, x: 10, y: 10, turn: 0 },
+        { piece: 1, x: 20, y: 12, turn: 0 },
+      ],
+    ];
+    expect(verifyLayout(PIECES, FORMAT, within, 'atMost')).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
+  });
+
+  it('lets pieces touch where there is no knife room, and finds the least overlap', () => {
+    const format = { ...FORMAT, knifeRoom: 0 };
+    const beside = (x: number): Layout => [
+      [
+        { piece: 0, x: 10, y: 10, turn: 0 },
+        { piece: 0, x, y: 10, turn: 0 },
+      ],
+    ];
+    expect(verifyLayout(PIECES, format, beside(110), 'atMost')).toEqual([]);
+    expect(verifyLayout(PIECES, format, beside(110 - 1e-6), 'atMost')).toEqual([]);
+    expect(verifyLayout(PIECES, format, beside(109.99), 'atMost')).toHaveLength(1);
+    expect(verifyLayout(PIECES, format, beside(10), 'atMost')).toHaveLength(1);
+  });
+
+  it('finds a piece in the edge trim or off the sheet', () => {
+    expect(verifyLayout(PIECES, FORMAT, with0({ x: 9 }))).toMatchObject([{ kind: 'edgeTrim', keys: ['lift'], gap: 9 }]);
+    expect(verifyLayout(PIECES, FORMAT, with0({ x: -500 }))).toMatchObject([{ kind: 'edgeTrim', gap: -500 }]);
+  });
+
+  it('finds a piece turned as it may not lie', () => {
+    expect(verifyLayout(PIECES, FORMAT, with0({ x: 60, turn: 90 })).map(({ kind }) => kind)).toContain('way');
+  });
+
+  it('counts the pieces', () => {
+    const missing: Layout = [SOUND[0].slice(1)];
+    expect(verifyLayout(PIECES, FORMAT, missing)).toMatchObject([{ kind: 'count', laid: 1, wanted: 2 }]);
+    expect(verifyLayout(PIECES, FORMAT, missing, 'atMost')).toEqual([]);
+    expect(verifyLayout(PIECES, FORMAT, [...SOUND, ...SOUND])).toHaveLength(2);
+  });
+
+  it('finds a piece that is not in the list or lies nowhere', () => {
+    const strange: Layout = [[...SOUND[0], { piece: 7, x: 0, y: 0, turn: 0 }]];
+    expect(verifyLayout(PIECES, FORMAT, strange)).toMatchObject([{ kind: 'unknown', piece: 7 }]);
+    expect(verifyLayout(PIECES, FORMAT, with0({ x: NaN })).map(({ kind }) => kind)).toContain('unknown');
+  });
+
+  it('says each fault in words with the pieces named, and stops a layout that has one', () => {
+    const faults = [
+      ...verifyLayout(PIECES, FORMAT, with0({ y: 10.5 })),
+      ...verifyLayout(PIECES, FORMAT, [
+        SOUND[0].map((one, i) => (i === 0 ? { ...one, x: 9, turn: 10 } : one)).filter((_, i) => i !== 1),
+      ]),
+      ...verifyLayout(PIECES, FORMAT, []),
+    ];
+    expect(faults.map((fault) => describeFault(fault))).toEqual([
+      'sheet 1: lift and lift lie 3.50 mm apart',
+      'sheet 1: lift lies turned by 10.0°, which it may not',
+      'sheet 1: lift lies 0.32 mm from the edge',
+      'lift is laid 1 times and wanted 2 times',
+      'lift is laid 0 times and wanted 2 times',
+      'top piece is laid 0 times and wanted 1 times',
+    ]);
+    expect(() => mustBeSound(faults)).toThrow(/lift and lift/);
+  });
+
+  describe('on a natural sheet', () => {
+    const zone = { ring: rectangle(60, 200), quality: 2 };
+    const natural = {
+      // A rectangle less its upper right corner.
+      outline: [
+        [0, 0],
+        [300, 0],
+        [300, 120],
+        [220, 200],
+        [0, 200],
+      ] as const,
+      holes: [
+        [
+          [150, 90],
+          [160, 90],
+          [160, 100],
+          [150, 100],
+        ],
+      ] as const,
+      zones: [zone],
+      quality: 1,
+      backbone: 100,
+    };
+    const format = { length: 300, width: 200, knifeRoom: 4, edgeTrim: 5, natural };
+    const lift: Piece = { key: 'lift', ring: rectangle(40, 30), count: 1, way: { kind: 'endForEnd' } };
+    const kinds = (x: number, y: number, of: Piece = lift, on: SheetFormat = format) =>
+      verifyLayout([of], on, [[{ piece: 0, x, y, turn: 0 }]]).map(({ kind }) => kind);
+
+    it('finds no fault with a piece that keeps clear of everything', () => {
+      expect(kinds(80, 20)).toEqual([]);
+    });
+
+    it('finds a piece that leaves the outline or comes too near its edge', () => {
+      expect(kinds(255, 160)).toEqual(['edgeTrim']);
+      expect(kinds(200, 145)).toEqual(['edgeTrim']);
+      expect(kinds(195, 145)).toEqual([]);
+    });
+
+    it('lets pieces lie on the edge where nothing is to be trimmed, and no further', () => {
+      const untrimmed = { ...format, edgeTrim: 0 };
+      expect(kinds(260, 0, lift, untrimmed)).toEqual([]);
+      expect(kinds(260.1, 0, lift, untrimmed)).toContain('edgeTrim');
+    });
+
+    it('finds a piece on a hole, too near it or about it', () => {
+      expect(kinds(140, 80)).toEqual(['hole']);
+      expect(kinds(164, 85)).toEqual(['hole']);
+      expect(kinds(165, 85)).toEqual([]);
+    });
+
+    it('finds a piece on a zone whose quality does not do, and on a sheet whose quality does not', () => {
+      expect(kinds(50, 20)).toEqual(['quality']);
+      expect(kinds(50, 20, { ...lift, quality: 2 })).toEqual([]);
+      const poor = { ...format, natural: { ...natural, quality: 3, zones: [zone] } };
+      expect(kinds(10, 20, { ...lift, quality: 2 }, poor)).toEqual([]);
+      expect(kinds(50, 20, { ...lift, quality: 2 }, poor)).toEqual(['quality']);
+    });
+
+    it('finds the piece of a pair that lacks its other in the matching place', () => {
+      const pair: Piece[] = [
+        { ...lift, key: 'L', pair: 'one' },
+        { ...lift, key: 'R', pair: 'one', ring: mirror(lift.ring) },
+      ];
+      const left = { piece: 0, x: 80, y: 110, turn: 0 };
+      const faults = (right: Partial<typeof left>, pairs: Pairs) =>
+        verifyLayout(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map((fault) =>
+          describeFault(fault),
+        );
+      expect(faults({}, 'across the backbone')).toEqual([]);
+      expect(faults({ x: 82 }, 'across the backbone')).toHaveLength(2);
+      expect(faults({ y: 105 }, 'side by side')).toEqual([]);
+      expect(faults({ y: 60 }, 'side by side')[0]).toMatch(/L has no other of its pair/);
+      expect(faults({ y: 60 }, 'anywhere')).toEqual([]);
+    });
+  });
+});

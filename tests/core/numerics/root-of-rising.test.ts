@@ -1,0 +1,18 @@
+import { describe, expect, it } from 'vitest';
+import { rootOfRising } from '../../../src/core/numerics/root-of-rising';
+
+describe('rootOfRising', () => {
+  it('finds where a function passes nought', () => {
+    expect(rootOfRising((t) => t * t - 2, 0, 2)).toBeCloseTo(Math.SQRT2, 12);
+  });
+
+  it('finds one at either end', () => {
+    expect(rootOfRising((t) => t, 0, 1)).toBeCloseTo(0, 12);
+    expect(rootOfRising((t) => t - 1, 0, 1)).toBeCloseTo(1, 12);
+  });
+
+  it('is undefined where there is none between', () => {
+    expect(rootOfRising((t) => t + 1, 0, 1)).toBeUndefined();
+    expect(rootOfRising((t) => t - 2, 0, 1)).toBeUndefined();
+  });
+});

@@ -1,0 +1,107 @@
+import { describe, expect, it } from 'vitest';
+import { Plan } from '../../../../src/core/plan/plan';
+import { inputOf, type Named, type NamedTables, ROUND, STOCKS, USUAL_TABLES } from '../../samples';
+
+const style = (named: Named) => [{ ...USUAL_TABLES.styles[0], ...named }];
+const checks = (tables: NamedTables) => new Plan(inputOf(tables)).checks;
+const kinds = (tables: NamedTables, kind: string) => checks(tables).filter((check) => check.kind === kind);
+const stock = (code: string, named: Named) => STOCKS.map((one) => (one.Stock === code ? { ...one, ...named } : one));
+
+describe('checks', () => {
+  it('come as what to mend, then what to look at, then what holds', () => {
+    const order = ['mend', 'look', 'holds'];
+    const list = checks({}).map(({ verdict }) => order.indexOf(verdict));
+    expect(new Set(list).size).toBe(3);
+    expect(list).toEqual([...list].sort());
+  });
+
+  it('hold seat and tread against the last’s heel within 1 mm (common practice)', () => {
+    expect(kinds({}, 'heelControl')).toMatchObject([{ verdict: 'holds', found: 40, wanted: 40, seat: 52, tread: 12 }]);
+    const flat = { styles: style({ Raise: 'none', Lifts: '' }) };
+    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'mend', found: 0, wanted: 40 }]);
+    const wide = { ...flat, rates: [{ Item: 'heel control', Value: 50, Counts: 'limit' }] };
+    expect(kinds(wide, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
+  });
+
+  it('ask for a shank from the limit on, and not in a wedge', () => {
+    const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', Rasping: 3 });
+    expect(kinds({ styles: heel }, 'shank')).toMatchObject([{ verdict: 'look', found: 40, wanted: 30 }]);
+    expect(kinds({ styles: [{ ...heel[0], Shank: 'yes' }] }, 'shank')).toEqual([]);
+    expect(
+      kinds({ styles: heel, rates: [{ Item: 'Heel without shank', Value: 41, Counts: 'limit' }] }, 'shank'),
+    ).toEqual([]);
+    expect(kinds({}, 'shank')).toEqual([]);
+  });
+
+  it('look at a bend against the maker’s own tube: R = F t / 2 outside (ISO 4708:2015, 7.6)', () => {
+    const sole = (tube: unknown) => ({
+      styles: style({ Sole: 'Bend 4' }),
+      stock: stock('Bend 4', { 'Smallest tube': tube }),
+    });
+    const outside = (tube: unknown) =>
+      kinds(sole(tube), 'bend').filter((check) => check.kind === 'bend' && check.side === 'outside');
+    expect(outside(20)).toMatchObject([{ verdict: 'holds', wanted: 10 }]);
+    expect(outside(2000)).toMatchObject([{ verdict: 'look', wanted: 1000 }]);
+    expect(kinds(sole(''), 'tubeUnknown')).toHaveLength(2);
+  });
+
+  it('find bare foam and cork on the ground, and not a moulded face', () => {
+    const bare = { styles: style({ Outsole: '' }) };
+    expect(kinds(bare, 'bareGround')).toMatchObject([{ part: 'platform', material: 'foam' }]);
+    expect(kinds({ ...bare, stock: stock('Foam 8', { 'Moulded face': 'yes' }) }, 'bareGround')).toEqual([]);
+    expect(kinds({}, 'bareGround')).toEqual([]);
+    const board = { styles: [{ Style: 'Sorrel', Last: 'Round', Insole: 'Board 2' }] };
+    expect(kinds(board, 'bareGround')).toMatchObject([{ part: 'insole', material: 'board' }]);
+  });
+
+  it('find a skive wider than its piece has room for', () => {
+    const steep = { styles: [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4', 'Sole bevel': 1, 'Sole edge': 0.2 }] };
+    expect(kinds(steep, 'skiveWide')).toMatchObject([{ verdict: 'mend', part: 'sole' }]);
+  });
+
+  it('trust the plain model to 50 mm of heel (common practice)', () => {
+    const at = (heel: number) => ({ lasts: [{ ...ROUND, 'Heel height': heel }], styles: style({ Rasping: 3 }) });
+    expect(kinds(at(50), 'plainModel')).toEqual([]);
+    expect(kinds(at(51), 'plainModel')).toMatchObject([{ verdict: 'look', found: 51, wanted: 50 }]);
+  });
+
+  it('hold a first gap against the heel height, and the edges against each other', () => {
+    const measured = (inside: number, outside: number) => ({
+      lasts: [{ ...ROUND, Measured: 'G' }],
+      outlines: (['inside', 'outside'] as const).flatMap((edge) =>
+        [
+          [0, edge === 'inside' ? inside : outside],
+          [80, 22],
+          [160, 0],
+        ].map(([x, y]) => ({ Code: 'G', Role: `gap ${edge}`, x, y })),
+      ),
+    });
+    expect(kinds(measured(40, 40), 'gapsAgainstHeel')).toEqual([]);
+    expect(kinds(measured(43, 43), 'gapsAgainstHeel')).toMatchObject([{ verdict: 'mend', found: 43, wanted: 40 }]);
+    expect(kinds(measured(43, 37), 'twist')).toMatchObject([{ found: 6, wanted: 4 }]);
+  });
+
+  it('miss prices, coverage and the rate of work', () => {
+    expect(kinds({}, 'price')).toHaveLength(3);
+    expect(kinds({ rates: [] }, 'coverage')).toHaveLength(1);
+    expect(kinds({ rates: [] }, 'workRate')).toHaveLength(1);
+    expect(kinds({}, 'workRate')).toEqual([]);
+  });
+
+  it('tell of a bought unit that would cost less', () => {
+    const bought = (price: number) => ({ styles: style({ 'Bought price': price }) });
+    expect(kinds(bought(1), 'makeOrBuy')).toMatchObject([{ verdict: 'look' }]);
+    expect(kinds(bought(10_000), 'makeOrBuy')).toMatchObject([{ verdict: 'holds', breakEven: undefined }]);
+  });
+
+  it('find leather soles to be paired, sizes without a last, and orders that come late', () => {
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }) }, 'leatherPairs')).toMatchObject([{ wanted: 0.3, part: 'sole' }]);
+    expect(kinds({ lasts: [{ ...ROUND, 'Pairs on hand': 0 }] }, 'lasts')).toHaveLength(3);
+    const late = {
+      pairage: [{ Style: 'Sorrel', Due: 101, 38: 9 }],
+      rates: [{ Item: 'Start', Value: 100, Counts: 'day of start' }],
+    };
+    // Five rounds of two days: done on day 110.
+    expect(kinds(late, 'late')).toMatchObject([{ verdict: 'mend', found: 110, wanted: 101 }]);
+  });
+});

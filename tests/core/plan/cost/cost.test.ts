@@ -1,0 +1,82 @@
+import { describe, expect, it } from 'vitest';
+import { makeOrBuy } from '../../../../src/core/plan/cost/make-or-buy';
+import { Plan } from '../../../../src/core/plan/plan';
+import { inputOf, type Named, STOCKS, USUAL_TABLES } from '../../samples';
+
+const priced: readonly Named[] = STOCKS.map((one) => ({ ...one, Price: 10 }));
+const costs = (rates: readonly Named[], styles = USUAL_TABLES.styles, pairage = USUAL_TABLES.pairage) =>
+  new Plan(inputOf({ rates, stock: priced, styles, pairage })).costs;
+
+describe('cost', () => {
+  it('splits every sheet that is needed over the styles, so that their shares sum to the whole', () => {
+    const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel', 'Rough edge': 4 }];
+    const pairage = [...USUAL_TABLES.pairage, { Style: 'Teasel', 38: 5 }];
+    const plan = new Plan(inputOf({ stock: priced, styles, pairage, rates: [] }));
+    const sheets = plan.orders.reduce((sum, { need, sheetPrice }) => sum + need * (sheetPrice ?? 0), 0);
+    expect(plan.costs.reduce((sum, { stock, run }) => sum + stock * run.pairs, 0)).toBeCloseTo(sheets, 9);
+  });
+
+  it('is the sum of its parts, spoilage on stock and adhesive alone', () => {
+    const [line] = costs([
+      { Item: 'Work', Value: 30, Counts: 'money an hour' },
+      { Item: 'Adhesive', Value: 14, Counts: 'money a litre' },
+      { Item: 'Adhesive', Value: 3.5, Counts: 'm² a litre' },
+      { Item: 'Spoilage', Value: 0.04, Counts: 'share spoiled' },
+      { Item: 'Sock', Value: 1.5, Counts: 'money a pair' },
+      { Item: 'Shank', Value: 0.8, Counts: 'money a pair', For: 'Sorrel' },
+      { Item: 'Finishing', Value: 20, Counts: 'minutes a pair' },
+    ]);
+    if (!line) throw new Error('There is no cost.');
+    expect(line.sundries).toBeCloseTo(2.3, 9);
+    expect(line.work).toBeCloseTo(10, 9);
+    expect(line.glue).toBeCloseTo(((line.adhesive ?? 0) / 1000) * 14, 9);
+    expect(line.spoilage).toBeCloseTo(0.04 * (line.stock + line.glue), 9);
+    expect(line.pair).toBeCloseTo(line.stock + line.glue + line.sundries + line.work + line.spoilage, 9);
+    expect(line.whole).toBeCloseTo(6 * line.pair, 9);
+  });
+
+  it('counts minutes by piece, skive and joint of both feet (derived: one piece, one joint)', () => {
+    const sole = [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4' }];
+    const rates = ['minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'].map((Counts, i) => ({
+      Item: Counts,
+      Value: 10 ** i,
+      Counts,
+    }));
+    expect(costs(rates, sole)[0]?.minutes).toBe(2 * (1 + 100) + 1000);
+    expect(costs(rates, [{ ...sole[0], 'Sole bevel': 20, 'Sole edge': 2 }])[0]?.minutes).toBe(
+      2 * (1 + 10 + 100) + 1000,
+    );
+  });
+
+  it('weighs nothing where a density is missing', () => {
+    const stock = priced.map((one) => (one.Stock === 'Cork 7' ? { ...one, Density: '' } : one));
+    expect(new Plan(inputOf({ stock })).costs[0]?.weight).toBeUndefined();
+    expect(costs([])[0]?.weight).toBeGreaterThan(100);
+  });
+});
+
+describe('makeOrBuy', () => {
+  const choice = (named: Named) => {
+    const [line] = costs([], [{ ...USUAL_TABLES.styles[0], ...named }]);
+    return line && { ...makeOrBuy(line), pair: line.pair };
+  };
+
+  it('puts tooling of every size, and pairs left over, on the pairs of the run (derived: 3 sizes, 6 pairs)', () => {
+    expect(choice({ 'Bought price': 4, 'Bought tooling': 10 })?.buy).toBeCloseTo(4 + 30 / 6, 9);
+    expect(choice({ 'Bought price': 4, 'Bought tooling': 10, 'Bought minimum': 12 })?.buy).toBeCloseTo(
+      (30 + 48) / 6,
+      9,
+    );
+  });
+
+  it('says nothing where nothing is offered, and never where a bought pair costs more', () => {
+    expect(choice({})?.buy).toBeUndefined();
+    expect(choice({ 'Bought price': 1000 })).toMatchObject({ breakEven: undefined });
+  });
+
+  it('pays from the pairs at which both cost the same', () => {
+    const { breakEven = 0, pair = 0 } = choice({ 'Bought price': 4, 'Bought tooling': 10 }) ?? {};
+    expect(30 + 4 * breakEven).toBeLessThanOrEqual(pair * breakEven);
+    expect(30 + 4 * (breakEven - 1)).toBeGreaterThan(pair * (breakEven - 1));
+  });
+});

@@ -1,0 +1,28 @@
+import { describe, expect, it } from 'vitest';
+import { Rates } from '../../../../src/core/plan/cost/rates';
+import { ratesOf } from '../../samples';
+
+const rates = new Rates(
+  ratesOf(
+    { Item: 'Cutting', Value: 1, Counts: 'minutes a piece' },
+    { Item: 'Marking', Value: 0.5, Counts: 'minutes a piece' },
+    { Item: 'Cutting', Value: 3, Counts: 'minutes a piece', For: 'Leather' },
+    { Item: 'cutting ', Value: 4, Counts: 'minutes a piece', For: 'Bend 4' },
+    { Item: 'Work', Value: 30, Counts: 'money an hour' },
+  ),
+);
+
+describe('Rates', () => {
+  it('takes of one item the row for the most particular scope, and sums the items', () => {
+    expect(rates.sum('minutes a piece', ['Sorrel', 'Cork 7', 'cork'])).toBe(1.5);
+    expect(rates.sum('minutes a piece', ['Sorrel', 'Bend 9', 'leather'])).toBe(3.5);
+    expect(rates.sum('minutes a piece', ['Sorrel', 'bend 4', 'leather'])).toBe(4.5);
+    expect(rates.items('minutes a piece', ['bend 4', 'leather']).map(({ value }) => value)).toEqual([4, 0.5]);
+  });
+
+  it('knows of what is not given nothing, and sums it to nothing', () => {
+    expect(rates.one('coats', ['Sorrel'])).toBeUndefined();
+    expect(rates.sum('minutes a joint', [])).toBe(0);
+    expect(rates.one('money an hour', ['Sorrel'])).toBe(30);
+  });
+});

@@ -1,0 +1,157 @@
+import { afterAll, describe, expect, it } from 'vitest';
+import type { Piece } from '../../src/core/cutting/sheet/piece';
+import { Crew, type Task, type WorkerLike } from '../../src/workers/crew';
+import { run } from '../../src/workers/run';
+import { complaints } from '../core/cutting/oracle';
+import { soleLike } from '../core/cutting/outlines';
+import { nodeCrew, nodeWorker } from './node-crew';
+
+const pieces: readonly Piece[] = [
+  { key: 'long', ring: soleLike(270, 24), count: 9, way: { kind: 'any' } },
+  { key: 'short', ring: soleLike(180, 20), count: 9, way: { kind: 'endForEnd' } },
+];
+const format = { length: 600, width: 400, knifeRoom: 3, edgeTrim: 5 };
+const job = { pieces, format, effort: 0.3, seed: 5 };
+const never = { stopped: false };
+const crews: Crew[] = [];
+const crew = (make: () => Crew): Crew => {
+  const made = make();
+  crews.push(made);
+  return made;
+};
+afterAll(() => crews.forEach((one) => one.end()));
+
+describe('run', { timeout: 60_000 }, () => {
+  it('gives the same answer inline, with one worker and with three', async () => {
+    const inline = await run(
+      job,
+      () => undefined,
+      never,
+      crew(() => new Crew(undefined, 0)),
+    );
+    expect(complaints(pieces, format, inline.layout)).toEqual([]);
+    for (const size of [1, 3]) {
+      expect(
+        await run(
+          job,
+          () => undefined,
+          never,
+          crew(() => nodeCrew(size)),
+        ),
+      ).toEqual(inline);
+    }
+  });
+
+  it('tells of the quick rows first, and of no layout that takes more sheets than the one before', async () => {
+    const sheets: number[] = [];
+    await run(
+      job,
+      ({ layout }) => sheets.push(layout.length),
+      never,
+      crew(() => nodeCrew(2)),
+    );
+    expect(sheets.length).toBeGreaterThan(2);
+    expect(sheets).toEqual([...sheets].sort((a, b) => b - a));
+  });
+
+  it('tells how far it has come, and keeps what it found, within a round that is stopped', async () => {
+    // Derived: a square of 60 mm does not fit beside one of 90 mm, so three sheets are needed where the areas ask for two.
+    const square = (side: number, count: number): Piece => ({
+      key: `square ${side}`,
+      ring: [
+        [0, 0],
+        [side, 0],
+        [side, side],
+        [0, side],
+      ],
+      count,
+      way: { kind: 'oneWay' },
+    });
+    const squares = [square(60, 2), square(90, 2), square(30, 4)];
+    const small = { length: 125, width: 125, knifeRoom: 0, edgeTrim: 0 };
+    const token = { stopped: false };
+    const done: number[] = [];
+    const { layout } = await run(
+      { pieces: squares, format: small, effort: 1000, seed: 1 },
+      (progress) => {
+        done.push(progress.done);
+        if (done.length > 4) token.stopped = true;
+      },
+      token,
+      crew(() => nodeCrew(2)),
+    );
+    expect(complaints(squares, small, layout)).toEqual([]);
+    expect(done.length).toBeGreaterThan(4);
+    expect(done).toEqual([...done].sort((a, b) => a - b));
+    // A round is an eighth of the effort.
+    expect(done.filter((share) => share > 0 && share < 1 / 8).length).toBeGreaterThan(2);
+  });
+
+  it('stops at once and keeps the best that it has', async () => {
+    const token = { stopped: false };
+    const begun = performance.now();
+    setTimeout(() => (token.stopped = true), 300);
+    const { layout } = await run(
+      { ...job, effort: 1000 },
+      () => undefined,
+      token,
+      crew(() => nodeCrew(2)),
+    );
+    expect(performance.now() - begun).toBeLessThan(10_000);
+    expect(complaints(pieces, format, layout)).toEqual([]);
+  });
+
+  it('replaces a worker that dies, and the answer is the same', async () => {
+    let hired = 0;
+    const frail = (): WorkerLike => {
+      if (++hired % 2 === 0) return nodeWorker();
+      const dying: WorkerLike = {
+        postMessage: (_task: Task) => void setTimeout(() => dying.onerror?.(new Error('died')), 5),
+        terminate: () => undefined,
+        onmessage: null,
+        onerror: null,
+      };
+      return dying;
+    };
+    const answer = await run(
+      job,
+      () => undefined,
+      never,
+      crew(() => new Crew(frail, 2)),
+    );
+    expect(hired).toBeGreaterThan(2);
+    expect(answer).toEqual(
+      await run(
+        job,
+        () => undefined,
+        never,
+        crew(() => new Crew(undefined, 0)),
+      ),
+    );
+  });
+
+  it('does the work itself where workers die one after the other', async () => {
+    const dead = (): WorkerLike => {
+      throw new Error('no worker here');
+    };
+    const answer = await run(
+      job,
+      () => undefined,
+      never,
+      crew(() => new Crew(dead, 2)),
+    );
+    expect(complaints(pieces, format, answer.layout)).toEqual([]);
+  });
+
+  it('names a piece that fits on no sheet', async () => {
+    const large = [...pieces, { key: 'giant', ring: soleLike(900, 24), count: 1, way: { kind: 'any' } as const }];
+    await expect(
+      run(
+        { ...job, pieces: large },
+        () => undefined,
+        never,
+        crew(() => new Crew(undefined, 0)),
+      ),
+    ).rejects.toThrow(/giant/);
+  });
+});
