@@ -6,7 +6,7 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
 import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
-import { thirdPartyNotices } from '.ci/third-party-notices.js';
+import { thirdPartyNotices } from './.ci/third-party-notices.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
