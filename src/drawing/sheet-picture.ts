@@ -1,6 +1,7 @@
 import { leftover } from '../core/cutting/sheet/leftover';
 import type { NaturalSheet } from '../core/cutting/sheet/natural-sheet';
-import { formatAt, type SheetFormat } from '../core/cutting/sheet/sheet';
+import type { NamedSheet, Placement } from '../core/cutting/sheet/layout';
+import type { SheetFormat } from '../core/cutting/sheet/sheet';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';
@@ -14,15 +15,15 @@ import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
 import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
-import { entryName, entryNumber } from './entries';
 import { direction } from './plan-view';
+import { sheetName, sheetNumber } from './sheet-name';
 import { percent } from './side-view';
 import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
 
 export interface SheetPictureInput {
   readonly cutting: StockCutting;
-  /** Entry of the layout. */
-  readonly sheet: number;
+  /** One of its layout. */
+  readonly sheet: NamedSheet;
   /** Pieces of this style and size are picked out. */
   readonly shown?: { readonly style: string; readonly size: number } | undefined;
   /** The id of one piece that is picked out instead. */
@@ -43,8 +44,7 @@ const LETTER = 1.95;
 export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const { cutting, sheet, figures } = input;
   const { stock } = cutting;
-  const format = formatAt(cutting.format, sheet);
-  const placements = cutting.layout[sheet] ?? [];
+  const { format, placements } = sheet;
   // A sheet always lies: a tall one is turned by a quarter.
   const lying = format.length >= format.width;
   const [along, across] = lying ? [format.length, format.width] : [format.width, format.length];
@@ -319,11 +319,11 @@ function lettered(ring: Ring, letter: string, at: Scale, scale: number): string 
 
 function sentence({ cutting, sheet, figures }: SheetPictureInput, count: number, used: number, rest: Rest): string {
   const { stock } = cutting;
-  const format = formatAt(cutting.format, sheet);
+  const { name, format } = sheet;
   const size = (a: number, b: number) => inSentence(figures, `${figures.length(a)} by ${figures.length(b)}`);
   const left = rest.map(({ letter, length, wide }) => `, left over ${letter} ${size(length, wide)}`);
   return (
-    `${stock.code}, ${entryName(cutting, sheet)}, ${size(format.length, format.width)}: ` +
+    `${stock.code}, ${sheetName(cutting, name)}, ${size(format.length, format.width)}: ` +
     `${count} pieces, area use ${percent(used)}${left.join('')}.`
   );
 }
@@ -334,14 +334,14 @@ function facts(
   used: number,
   rest: Rest,
 ): Picture['facts'] {
-  const { stock, layout } = cutting;
-  const format = formatAt(cutting.format, sheet);
+  const { stock } = cutting;
+  const { name, format, placements } = sheet;
   const { unit } = figures;
   return [
     ['Stock', stock.code],
     [
       'Sheet',
-      `${entryNumber(cutting, sheet)}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
+      `${sheetNumber(cutting, name)}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
     ],
     ['Lies', stock.lies],
     ['Pieces', String(drawn.length)],
@@ -351,11 +351,7 @@ function facts(
         [`Left over ${letter}`, `${figures.length(length)} × ${figures.length(wide)} ${unit}`] as const,
     ),
     ...drawn.map(({ i, line }) => {
-      const { x, y, turn } = (layout[sheet] as StockCutting['layout'][number])[i] as {
-        x: number;
-        y: number;
-        turn: number;
-      };
+      const { x, y, turn } = placements[i] as Placement;
       return [
         nameOf(line),
         `x ${figures.length(x)}, y ${figures.length(y)} ${unit}, turned ${Math.round(turn)}°`,

@@ -1,6 +1,7 @@
 import { html, type TemplateResult } from 'lit';
+import { laidSheets, type NamedSheet } from '../core/cutting/sheet/layout';
 import type { StockCutting } from '../core/plan/cutting';
-import { entriesCut, entryNumber } from '../drawing/entries';
+import { sheetNumber } from '../drawing/sheet-name';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
@@ -58,11 +59,11 @@ export function cuttingSection(
   const results = watched.results ?? watched.before;
   if (!cutting || !results || !shown) return waiting(watched, 'No sheets to cut yet.');
   const { stock, layout, lines } = cutting;
-  const entries = entriesCut(cutting);
-  const at = choice.sheet(cutting, entries.length);
-  const sheet = entries[at] ?? 0;
+  const sheets = laidSheets(layout, cutting.format);
+  const at = choice.sheet(cutting, sheets.length);
+  const sheet = sheets[at] as NamedSheet;
   const pairageCell = (id: string) => {
-    const placement = layout[sheet]?.[Number(id)];
+    const placement = sheet.placements[Number(id)];
     const line = placement && lineOf(cutting, placement.piece)?.line;
     if (!line) return;
     lead({
@@ -71,7 +72,7 @@ export function cuttingSection(
       heading: String(line.sizeRun.size),
     });
   };
-  const here = (layout[sheet] ?? []).filter(({ piece }) => {
+  const here = sheet.placements.filter(({ piece }) => {
     const line = lineOf(cutting, piece)?.line;
     return line?.run.style.code === shown.style && line.sizeRun.size === shown.size;
   }).length;
@@ -104,8 +105,8 @@ export function cuttingSection(
         </label>
         <div class="pages" role="group" aria-label="Sheet">
           ${button('Before', () => choice.go(at - 1), { label: 'Sheet before', disabled: at === 0 })}
-          <span>${entryNumber(cutting, sheet)}</span>
-          ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= entries.length })}
+          <span>${sheetNumber(cutting, sheet.name)}</span>
+          ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= sheets.length })}
         </div>
       </div>
       ${frame.view(

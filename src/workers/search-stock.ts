@@ -1,6 +1,5 @@
-import { wholeSheets } from '../core/cutting/sheet/layout';
+import { laidSheets } from '../core/cutting/sheet/layout';
 import type { Token } from '../core/cutting/search/effort';
-import type { SheetFormat } from '../core/cutting/sheet/sheet';
 import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
 import type { Crew } from './crew';
@@ -41,15 +40,16 @@ export async function searchStock(
   const { pieces, format, stock, layout, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
     stock: stock.code,
-    sheets: wholeSheets(progress.layout, format),
+    sheets: progress.layout.sheets.length,
     rows,
-    saved: rows - wholeSheets(progress.layout, format),
+    saved: rows - progress.layout.sheets.length,
     least,
     done: progress.done,
-    layouts: progress.layout.flatMap((sheet, i) =>
-      sheet.map(({ piece, x, y, turn }) => ({
+    layouts: laidSheets(progress.layout, format).flatMap(({ name, placements }, i) =>
+      placements.map(({ piece, x, y, turn }) => ({
         stock: stock.code,
-        ...placeOf(format, i),
+        // The table numbers offcuts too, though they go by their code.
+        ...('offcut' in name ? { sheet: i + 1, offcut: name.offcut } : name),
         piece: pieces[piece].key,
         x,
         y,
@@ -59,10 +59,4 @@ export async function searchStock(
   });
   const job = { pieces, format, effort, seed, start: layout };
   return told(await run(job, (progress) => listener(told(progress)), token, crew));
-}
-
-/** Where an entry of a layout stands in the table: offcuts by their code, sheets by their number. */
-function placeOf({ offcuts = [] }: SheetFormat, entry: number): Pick<FoundRow, 'sheet' | 'offcut'> {
-  const offcut = offcuts[entry]?.code;
-  return offcut === undefined ? { sheet: entry - offcuts.length + 1 } : { sheet: entry + 1, offcut };
 }

@@ -1,3 +1,4 @@
+import { laidSheets, type NamedSheet } from '../../src/core/cutting/sheet/layout';
 import type { StockCutting } from '../../src/core/plan/cutting';
 import type { Plan } from '../../src/core/plan/plan';
 import { sheetPicture } from '../../src/drawing/sheet-picture';
@@ -21,14 +22,14 @@ function planned(styles: number, seed: number): { readonly ms: number; readonly 
 }
 
 /** Sheets of a plan, the fullest first, that together hold as many pieces as are to be drawn. */
-function sheetsOf({ cutting }: Plan): readonly { readonly cutting: StockCutting; readonly sheet: number }[] {
+function sheetsOf({ cutting }: Plan): readonly { readonly cutting: StockCutting; readonly sheet: NamedSheet }[] {
   const all = cutting.stocks
-    .flatMap((stock) => stock.layout.map((placements, sheet) => ({ cutting: stock, sheet, count: placements.length })))
-    .sort((a, b) => b.count - a.count);
+    .flatMap((stock) => laidSheets(stock.layout, stock.format).map((sheet) => ({ cutting: stock, sheet })))
+    .sort((a, b) => b.sheet.placements.length - a.sheet.placements.length);
   let count = 0;
   return all.filter((one) => {
     if (count >= PIECES) return false;
-    count += one.count;
+    count += one.sheet.placements.length;
     return true;
   });
 }

@@ -110,7 +110,7 @@ function time(cells: Workshop): { readonly ms: number; readonly pieces: number; 
   const { plan, problems } = readPlan(cells);
   if (problems[0]) throw problems[0];
   const pieces = plan.pieces.reduce((sum, { count }) => sum + count, 0);
-  const sheets = plan.cutting.stocks.reduce((sum, { layout }) => sum + layout.length, 0);
+  const sheets = plan.cutting.stocks.reduce((sum, { layout }) => sum + layout.sheets.length, 0);
   if (plan.orders.length + plan.costs.length + plan.checks.length + plan.rounds.length === 0)
     throw new Error('Nothing was planned.');
   return { ms: performance.now() - start, pieces, sheets };

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Placement } from '../../src/core/cutting/sheet/layout';
+import { laidSheets, type NamedSheet, type Placement } from '../../src/core/cutting/sheet/layout';
 import { box } from '../../src/core/geometry/box';
 import { inside } from '../../src/core/geometry/inside';
 import { moved } from '../../src/core/geometry/moved';
@@ -17,6 +17,10 @@ const cuttingOf = (stock: string) => {
   return found;
 };
 
+/** The first sheet of a layout, and all of them. */
+const first = (cutting: StockCutting) => sheetsOf(cutting)[0] as NamedSheet;
+const sheetsOf = ({ layout, format }: StockCutting) => laidSheets(layout, format);
+
 /** The first pieces of a stock in plain shelves, box beside box: how pieces are really laid may change and be better. */
 function inShelves(cutting: StockCutting, most: number): StockCutting {
   const { format, pieces } = cutting;
@@ -30,7 +34,12 @@ function inShelves(cutting: StockCutting, most: number): StockCutting {
     sheet.push({ piece, turn, x: x - left, y: y - bottom });
     [x, high] = [x + right - left + 4, Math.max(high, top - bottom)];
   }
-  return { ...cutting, layout: [sheet], sheets: 1, format: { ...cutting.format, offcuts: undefined } };
+  return {
+    ...cutting,
+    layout: { offcuts: [], sheets: [sheet] },
+    sheets: 1,
+    format: { ...cutting.format, offcuts: undefined },
+  };
 }
 
 // The first plan of the demo, hides and all, takes its time on a busy machine.
@@ -38,7 +47,7 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
   // Each was looked at before it was kept: `vitest -u` writes them anew, and then they are to be looked at again.
   it.each(['Cork 7', 'Rubber 6', 'Bend 4'])('of %s is as it was looked at', async (stock) => {
     const cutting = inShelves(cuttingOf(stock), 24);
-    const drawn = sheetPicture({ cutting, sheet: 0, shown: { style: 'Sorrel', size: 39 }, figures }, 92);
+    const drawn = sheetPicture({ cutting, sheet: first(cutting), shown: { style: 'Sorrel', size: 39 }, figures }, 92);
     await expect(standalone(drawn, stock, css)).toMatchFileSnapshot(
       `snapshots/sheet-${stock.toLowerCase().replaceAll(' ', '-')}.svg`,
     );
@@ -46,18 +55,19 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
 
   it('draws every piece where it lies, each once', () => {
     for (const cutting of plan.cutting.stocks) {
-      cutting.layout.forEach((placements, sheet) => {
+      for (const sheet of sheetsOf(cutting)) {
+        const { placements } = sheet;
         const { items, body } = sheetPicture({ cutting, sheet, figures }, 92);
         expect(items).toHaveLength(placements.length);
         expect(body.match(/data-item=/g)).toHaveLength(placements.length);
-      });
+      }
     }
   });
 
   it('letters sizes and feet within their pieces', () => {
     const cutting = cuttingOf('Foam 8');
-    const { body, scale = 0 } = sheetPicture({ cutting, sheet: 0, figures }, 200);
-    const rings = (cutting.layout[0] ?? []).map(({ piece, turn, x, y }) =>
+    const { body, scale = 0 } = sheetPicture({ cutting, sheet: first(cutting), figures }, 200);
+    const rings = first(cutting).placements.map(({ piece, turn, x, y }) =>
       moved(cutting.pieces[piece]?.ring ?? [], turn, x, y),
     );
     const labels = [...body.matchAll(/<text class="t[^"]*" x="([\d.]+)" y="([\d.]+)"[^>]*>(\d+ [LR])</g)];
@@ -72,20 +82,26 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
   it('picks out the style and size shown, and says all that it shows', () => {
     const cutting = cuttingOf('Foam 8');
     const { body, label, facts } = sheetPicture(
-      { cutting, sheet: 0, shown: { style: 'Sorrel', size: 40 }, figures },
+      { cutting, sheet: first(cutting), shown: { style: 'Sorrel', size: 40 }, figures },
       92,
     );
-    const shown = (cutting.layout[0] ?? []).filter(({ piece }) => cutting.pieces[piece]?.key.startsWith('Sorrel 8 40'));
+    const shown = first(cutting).placements.filter(({ piece }) => cutting.pieces[piece]?.key.startsWith('Sorrel 8 40'));
     expect(body.match(/class="w acc wash"/g) ?? []).toHaveLength(shown.length);
     expect(label).toMatch(/^Foam 8, sheet 1 of \d+, 1000 by 500: \d+ pieces, area use [\d.]+ %/);
-    expect(facts.filter(([, value]) => value.startsWith('x '))).toHaveLength((cutting.layout[0] ?? []).length);
+    expect(facts.filter(([, value]) => value.startsWith('x '))).toHaveLength(first(cutting).placements.length);
   });
 
   it('turns a sheet that is wider than long by a quarter, so that it lies', () => {
     const cutting = cuttingOf('Foam 8');
     const { length, width, ...rest } = cutting.format;
-    const tall = { ...cutting, format: { ...rest, length: width, width: length }, layout: [[]] };
-    const [lying, turned] = [cutting, tall].map((one) => sheetPicture({ cutting: one, sheet: 0, figures }, 92));
+    const tall = {
+      ...cutting,
+      format: { ...rest, length: width, width: length },
+      layout: { offcuts: [], sheets: [[]] },
+    };
+    const [lying, turned] = [cutting, tall].map((one) =>
+      sheetPicture({ cutting: one, sheet: first(one), figures }, 92),
+    );
     expect(turned?.height).toBeCloseTo(lying?.height ?? 0);
   });
 });

@@ -26,7 +26,7 @@ const cuttingOf = (layouts: unknown[][], stock: string) => {
 };
 
 const rowsOf = ({ stock, pieces }: StockCutting, layout: Layout) =>
-  layout.flatMap((sheet, i) =>
+  layout.sheets.flatMap((sheet, i) =>
     sheet.map(({ piece, x, y, turn }) => ({
       stock: stock.code,
       sheet: i + 1,
@@ -42,7 +42,7 @@ describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('is read back as the layout that the plan then uses', () => {
     const before = cuttingOf([headings], 'Foam 8');
     // The same sheets in another order: as good as the quick rows, and so the layout given is used.
-    const layout = [...before.layout].reverse();
+    const layout = { offcuts: [], sheets: [...before.layout.sheets].reverse() };
     const after = cuttingOf([headings, ...withLayout([headings], before.stock.code, rowsOf(before, layout))], 'Foam 8');
     expect(after.source).toBe('search');
     expect(after.ignored).toBeUndefined();

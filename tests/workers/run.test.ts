@@ -29,7 +29,7 @@ describe('run', { timeout: 60_000 }, () => {
       never,
       crew(() => new Crew(undefined, 0)),
     );
-    expect(complaints(pieces, format, inline.layout)).toEqual([]);
+    expect(complaints(pieces, format, inline.layout.sheets)).toEqual([]);
     for (const size of [1, 3]) {
       expect(
         await run(
@@ -46,7 +46,7 @@ describe('run', { timeout: 60_000 }, () => {
     const sheets: number[] = [];
     await run(
       job,
-      ({ layout }) => sheets.push(layout.length),
+      ({ layout }) => sheets.push(layout.sheets.length),
       never,
       crew(() => nodeCrew(2)),
     );
@@ -80,7 +80,7 @@ describe('run', { timeout: 60_000 }, () => {
       token,
       crew(() => nodeCrew(2)),
     );
-    expect(complaints(squares, small, layout)).toEqual([]);
+    expect(complaints(squares, small, layout.sheets)).toEqual([]);
     expect(done.length).toBeGreaterThan(4);
     expect(done).toEqual([...done].sort((a, b) => a - b));
     // A round is an eighth of the effort.
@@ -98,7 +98,7 @@ describe('run', { timeout: 60_000 }, () => {
       crew(() => nodeCrew(2)),
     );
     expect(performance.now() - begun).toBeLessThan(10_000);
-    expect(complaints(pieces, format, layout)).toEqual([]);
+    expect(complaints(pieces, format, layout.sheets)).toEqual([]);
   });
 
   it('replaces a worker that dies, and the answer is the same', async () => {
@@ -140,7 +140,7 @@ describe('run', { timeout: 60_000 }, () => {
       never,
       crew(() => new Crew(dead, 2)),
     );
-    expect(complaints(pieces, format, answer.layout)).toEqual([]);
+    expect(complaints(pieces, format, answer.layout.sheets)).toEqual([]);
   });
 
   it('names a piece that fits on no sheet', async () => {

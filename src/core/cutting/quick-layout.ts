@@ -1,9 +1,9 @@
 import { fittingTurn } from './sheet/fitting-turn';
-import { type Layout, type Placement, wholeSheets } from './sheet/layout';
+import type { Layout, Placements } from './sheet/layout';
 import { packNatural } from './natural/pack-natural';
 import { packRows } from './rows/pack-rows';
 import type { Piece } from './sheet/piece';
-import { formatAt, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
+import { formatOn, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
 
 /**
  * The layout that comes quickly: rows, or what natural sheets take. Pieces lie on offcuts first, and whole sheets take the
@@ -12,48 +12,48 @@ import { formatAt, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
  */
 export function quickLayout(pieces: readonly Piece[], format: SheetFormat): Layout {
   const { offcuts = [], ...whole } = format;
-  if (offcuts.length === 0) return onWholeSheets(pieces, whole);
-  const without = onWholeSheets(pieces, whole);
-  const none: Layout = offcuts.map(() => []);
+  const without: Layout = { offcuts: [], sheets: onWholeSheets(pieces, whole) };
+  if (offcuts.length === 0 || without.sheets.length === 0) return without;
   // Places that match across a sheet or beside each other are laid on whole sheets only.
-  if (whole.pairs !== undefined || without.length === 0) return [...none, ...without];
-  const largestFirst = [...offcuts.keys()].sort((a, b) => sizeOf(offcuts[b]) - sizeOf(offcuts[a]) || a - b);
+  if (whole.pairs !== undefined) return without;
+  const largestFirst = [...offcuts].sort((a, b) => sizeOf(b) - sizeOf(a));
   let used = largestFirst;
   let best = withOffcuts(pieces, format, largestFirst);
-  if (wholeSheets(best, format) >= without.length) return [...none, ...without];
+  if (best.sheets.length >= without.sheets.length) return without;
   for (const offcut of largestFirst) {
-    if (best[offcut].length === 0) continue;
+    if (!best.offcuts.some(({ code }) => code === offcut.code)) continue;
     const fewer = used.filter((one) => one !== offcut);
     const layout = withOffcuts(pieces, format, fewer);
-    if (wholeSheets(layout, format) > wholeSheets(best, format)) continue;
+    if (layout.sheets.length > best.sheets.length) continue;
     [used, best] = [fewer, layout];
   }
   return best;
 }
 
 /** Rows; where a sheet is traced or left and right pieces are to match, which rows cannot lay, what natural sheets take. */
-function onWholeSheets(pieces: readonly Piece[], format: SheetFormat): Layout {
+function onWholeSheets(pieces: readonly Piece[], format: SheetFormat): readonly Placements[] {
   const { natural, pairs } = format;
   return natural || pairs ? packNatural(pieces, format) : packRows(pieces, format);
 }
 
-/** Lays pieces on offcuts, one after the other, and the rest on whole sheets. */
-function withOffcuts(pieces: readonly Piece[], format: SheetFormat, order: readonly number[]): Layout {
+/** Lays pieces on some offcuts, one after the other, and the rest on whole sheets. */
+function withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: readonly ShelfOffcut[]): Layout {
   const { offcuts = [], ...whole } = format;
   const left = pieces.map(({ count }) => count);
-  const layout: Placement[][] = offcuts.map(() => []);
-  for (const offcut of order) {
-    const own = formatAt(format, offcut);
+  const laid = new Map<ShelfOffcut, Placements>();
+  for (const offcut of inTurn) {
+    const own = formatOn(format, { offcut: offcut.code });
     const fitting = pieces.map((piece, kind) => ({
       ...piece,
       count: left[kind] > 0 && fittingTurn(piece.ring, own, piece.way) !== undefined ? left[kind] : 0,
     }));
-    const [laid = []] = packRows(fitting, own, 1);
-    layout[offcut] = [...laid];
-    for (const { piece } of laid) left[piece]--;
+    const [placements = []] = packRows(fitting, own, 1);
+    laid.set(offcut, placements);
+    for (const { piece } of placements) left[piece]--;
   }
   const rest = pieces.map((piece, kind) => ({ ...piece, count: left[kind] }));
-  return [...layout, ...onWholeSheets(rest, whole)];
+  const onOffcuts = offcuts.map((offcut) => ({ code: offcut.code, placements: laid.get(offcut) ?? [] }));
+  return { offcuts: onOffcuts.filter(({ placements }) => placements.length > 0), sheets: onWholeSheets(rest, whole) };
 }
 
 function sizeOf({ length, width }: ShelfOffcut): number {

@@ -8,9 +8,9 @@ import { intersection } from '../geometry/regions';
 import { leastSheets } from '../cutting/sheet/least-sheets';
 import { rectangular } from '../cutting/sheet/natural-sheet';
 import { quickLayout } from '../cutting/quick-layout';
-import { type Layout, type Placement, wholeSheets } from '../cutting/sheet/layout';
+import { type Layout, laidSheets, type Placement } from '../cutting/sheet/layout';
 import type { Piece } from '../cutting/sheet/piece';
-import { formatAt, type SheetFormat, type ShelfOffcut } from '../cutting/sheet/sheet';
+import type { SheetFormat, ShelfOffcut } from '../cutting/sheet/sheet';
 import type { Way } from '../cutting/sheet/way';
 import { describeFault, verifyLayout } from '../cutting/sheet/verify-layout';
 import { Problem } from '../problem';
@@ -30,6 +30,8 @@ export interface StockCutting {
   readonly count: number;
   /** Net area of all pieces, mm². */
   readonly net: number;
+  /** Area of the ground that the pieces take up: of the boxes about those of each sheet, mm². */
+  readonly ground: number;
   /** Net area over the area of the sheets and offcuts. */
   readonly areaUse: number;
   /** Lost between the pieces, as a share of the ground that they take up on each sheet. */
@@ -140,11 +142,12 @@ function cutStock(
   });
   const { pieces, layout: rows, count, net, least } = laid;
   const searched = givenLayout(stock, given, pieces, format);
-  const taken = wholeSheets(rows, format);
-  const layout = searched?.layout && wholeSheets(searched.layout, format) <= taken ? searched.layout : rows;
+  const taken = rows.sheets.length;
+  const layout = searched?.layout && searched.layout.sheets.length <= taken ? searched.layout : rows;
   const ground = layout === rows ? laid.ground : groundOf(layout, pieces, format);
-  const sheets = wholeSheets(layout, format);
-  const offcuts = (format.offcuts ?? []).filter((_, entry) => (layout[entry] ?? []).length > 0);
+  const sheets = layout.sheets.length;
+  const used = new Set(layout.offcuts.map(({ code }) => code));
+  const offcuts = (format.offcuts ?? []).filter(({ code }) => used.has(code));
   const cutFrom = sheets * sheetArea(stock) + offcuts.reduce((sum, { length, width }) => sum + length * width, 0);
   return {
     stock,
@@ -154,6 +157,7 @@ function cutStock(
     layout,
     count,
     net,
+    ground,
     areaUse: net / cutFrom,
     firstWaste: 1 - net / ground,
     secondWaste: 1 - ground / cutFrom,
@@ -204,11 +208,10 @@ function piecesOf(lines: readonly PieceLine[], stock: Stock): readonly Piece[] {
 
 /** Area of the boxes about the pieces of each sheet, as far as they lie on it, mm². */
 function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat): number {
-  return layout.reduce((sum, sheet, entry) => {
-    if (sheet.length === 0) return sum;
-    const { natural } = formatAt(format, entry);
+  return laidSheets(layout, format).reduce((sum, { format: { natural }, placements }) => {
+    if (placements.length === 0) return sum;
     const { left, right, bottom, top } = box(
-      sheet.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
+      placements.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
     );
     const size = { length: right - left, width: top - bottom };
     if (!natural) return sum + size.length * size.width;
@@ -227,7 +230,7 @@ function givenLayout(
   const rows = given.filter((row) => fold(row.stock) === fold(stock.code));
   if (rows.length === 0) return undefined;
   const index = new Map(pieces.map(({ key }, i) => [fold(key), i]));
-  const offcuts = (format.offcuts ?? []).map(({ code }) => ({ code: fold(code), placements: [] as Placement[] }));
+  const offcuts = (format.offcuts ?? []).map(({ code }) => ({ code, placements: [] as Placement[] }));
   const sheets = new Map<number, Placement[]>();
   for (const { sheet, offcut, piece, x, y, turn } of rows) {
     const found = index.get(fold(piece));
@@ -235,13 +238,13 @@ function givenLayout(
     const placement = { piece: found, x, y, turn };
     if (offcut === undefined) sheets.set(sheet, [...(sheets.get(sheet) ?? []), placement]);
     else {
-      const own = offcuts.find(({ code }) => code === fold(offcut));
+      const own = offcuts.find(({ code }) => fold(code) === fold(offcut));
       if (!own) return { ignored: `it lays pieces on the offcut ${offcut}, which is not in Offcuts` };
       own.placements.push(placement);
     }
   }
   const whole = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
-  const layout = [...offcuts.map(({ placements }) => placements), ...whole];
+  const layout = { offcuts: offcuts.filter(({ placements }) => placements.length > 0), sheets: whole };
   const [fault] = verifyLayout(pieces, format, layout);
-  return fault ? { ignored: describeFault(fault, format) } : { layout };
+  return fault ? { ignored: describeFault(fault) } : { layout };
 }

@@ -38,7 +38,7 @@ const offcuts = ({ offcuts: used }: StockCutting) =>
 /** Area of all sheets and offcuts, in symbols. */
 const whole = ({ offcuts: used }: StockCutting) => (used.length > 0 ? 'n · A + O' : 'n · A');
 const ground = (one: StockCutting) =>
-  step('G', 'Area of the boxes about the pieces of each sheet', undefined, one.net / (1 - one.firstWaste), 'mm²');
+  step('G', 'Area of the boxes about the pieces of each sheet', undefined, one.ground, 'mm²');
 
 function format(context: Context, { stock }: StockCutting): readonly Given[] {
   const names = ['width', 'length', 'knifeRoom', 'edgeTrim', 'lies', 'usableShare'] as const;

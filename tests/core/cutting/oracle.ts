@@ -2,7 +2,7 @@ import { polygonArea } from 'd3-polygon';
 import { difference, intersection, setPrecision } from 'polyclip-ts';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
-import type { Layout } from '../../../src/core/cutting/sheet/layout';
+import type { Placements } from '../../../src/core/cutting/sheet/layout';
 import type { Piece } from '../../../src/core/cutting/sheet/piece';
 import type { SheetFormat } from '../../../src/core/cutting/sheet/sheet';
 
@@ -65,11 +65,16 @@ export function toEdge([x, y]: Point, ring: Ring): number {
   );
 }
 
-/** What is wrong with a layout by arithmetic that the project does not use; empty where nothing is. */
-export function complaints(pieces: readonly Piece[], format: SheetFormat, layout: Layout, exact = true): string[] {
+/** What is wrong with sheets of one format by arithmetic that the project does not use; empty where nothing is. */
+export function complaints(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  sheets: readonly Placements[],
+  exact = true,
+): string[] {
   const found: string[] = [];
   const counts = pieces.map(() => 0);
-  layout.forEach((sheet, number) => {
+  sheets.forEach((sheet, number) => {
     const rings = sheet.map(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y));
     rings.forEach((ring, i) => {
       counts[sheet[i].piece]++;

@@ -63,7 +63,7 @@ describe('cutting from a traced sheet', () => {
   it('takes length, width and area from the outline, and prices it by its area', () => {
     const cutting = cut({ Price: 10, 'Sold by': 'm²' });
     expect([cutting.format.length, cutting.format.width]).toEqual([1000, 500]);
-    expect(cutting.areaUse).toBeCloseTo(cutting.net / (cutting.layout.length * 480_000), 9);
+    expect(cutting.areaUse).toBeCloseTo(cutting.net / (cutting.layout.sheets.length * 480_000), 9);
     expect(order([cutting])[0].sheetPrice).toBeCloseTo(4.8, 9);
     expect(cutting.least).toBeGreaterThanOrEqual(1);
     expect(cutting.firstWaste).toBeLessThan(1);
@@ -71,7 +71,8 @@ describe('cutting from a traced sheet', () => {
   });
 
   it('cuts from the loose zone what may come from it', () => {
-    const reach = (style: Named) => Math.max(...cut({}, style).layout.flatMap((sheet) => sheet.map(({ y }) => y)));
+    const reach = (style: Named) =>
+      Math.max(...cut({}, style).layout.sheets.flatMap((sheet) => sheet.map(({ y }) => y)));
     // The zone begins 350 mm above the lower edge.
     expect(reach({})).toBeLessThan(350);
     expect(reach({ Quality: 'outsole B' })).toBeGreaterThan(350);
@@ -79,7 +80,7 @@ describe('cutting from a traced sheet', () => {
 
   it('lays pairs as the stock asks for', () => {
     const { layout, pieces } = cut({ Pairs: 'side by side' });
-    for (const sheet of layout) {
+    for (const sheet of layout.sheets) {
       const feet = sheet.map(({ piece }) => pieces[piece].key.slice(-1));
       expect(feet.filter((foot) => foot === 'L')).toHaveLength(feet.length / 2);
     }

@@ -1,12 +1,12 @@
 import { area } from '../../geometry/area';
 import { Problem } from '../../problem';
 import { Lays } from '../rows/lay';
-import type { Layout, Placement } from '../sheet/layout';
+import type { Placement, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import { clearance } from '../rows/reach';
 import type { SheetFormat } from '../sheet/sheet';
 import type { Pairs } from '../sheet/matching-pairs';
-import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
+import { mustBeSound, verifySheets } from '../sheet/verify-layout';
 import { type Way, wholeTurn } from '../sheet/way';
 import { layOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
 import { BEST, type NaturalSheet, rectangular } from '../sheet/natural-sheet';
@@ -32,16 +32,16 @@ const AMPLE = 0.2;
  * sweeps the fullest sheet stays.
  * @throws Problem that names a piece which fits nowhere on the sheet
  */
-export function packNatural(pieces: readonly Piece[], format: SheetFormat): Layout {
+export function packNatural(pieces: readonly Piece[], format: SheetFormat): readonly Placements[] {
   const layout = swept(pieces, format, TO_SPARE);
-  if (verifyLayout(pieces, format, layout).length === 0) return layout;
+  if (verifySheets(pieces, format, layout).length === 0) return layout;
   // Should arithmetic ever fail on an odd outline, the pieces are laid anew with more room than they need.
   const roomier = swept(pieces, format, AMPLE);
-  mustBeSound(verifyLayout(pieces, format, roomier));
+  mustBeSound(verifySheets(pieces, format, roomier));
   return roomier;
 }
 
-function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): Layout {
+function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): readonly Placements[] {
   const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
   const shapes = new Shapes(pieces, format, sheet, spare - TO_SPARE);
   const units = unitsOf(pieces, format, sheet, pairs, shapes, spare);

@@ -13,7 +13,7 @@ import { rowSequence } from './row-sequence';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { soundPattern } from './sound-pattern';
 import { turnsToTry } from './turns';
-import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
+import { mustBeSound, verifySheets } from '../sheet/verify-layout';
 import { endsMaySwap, type Way, wholeTurn } from '../sheet/way';
 
 /** How many of one piece a sheet takes, where they lie, and how many it could take at most. */
@@ -82,7 +82,7 @@ export function piecesPerSheet(
     count: placements.filter(({ piece }) => piece === i).length,
     way,
   }));
-  mustBeSound(verifyLayout(pieces, format, [placements]));
+  mustBeSound(verifySheets(pieces, format, [placements]));
   return { count: placements.length, placements, bound };
 }
 

@@ -3,7 +3,7 @@ import { box } from '../../geometry/box';
 import type { Ring } from '../../geometry/ring';
 import type { Placement } from '../sheet/layout';
 import type { Pattern } from './pattern';
-import { verifyLayout } from '../sheet/verify-layout';
+import { verifySheets } from '../sheet/verify-layout';
 
 /** A pattern of which more pieces than this come near each other is too fine to be worth the check. */
 const MOST_NEIGHBOURS = 2000;
@@ -29,5 +29,5 @@ export function soundPattern({ members, pitch, slant, rise }: Pattern, ring: Rin
   }
   const piece = { key: 'pattern', ring, count: placements.length, way: { kind: 'any' } as const };
   const endless = { length: Infinity, width: Infinity, knifeRoom, edgeTrim: -Infinity };
-  return verifyLayout([piece], endless, [placements]).length === 0;
+  return verifySheets([piece], endless, [placements]).length === 0;
 }

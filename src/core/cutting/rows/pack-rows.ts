@@ -4,12 +4,12 @@ import type { Ring } from '../../geometry/ring';
 import { type Block, type Direction, type FilledSheet, type Laid, SheetFiller } from './fill-sheet';
 import { mustFit } from '../sheet/fitting-turn';
 import { type Lay, Lays } from './lay';
-import type { Layout, Placement } from '../sheet/layout';
+import type { Placement, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import { Plans, type RowsPlan } from './row-plans';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { Queue, Supply } from './supply';
-import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
+import { mustBeSound, verifySheets } from '../sheet/verify-layout';
 import { allows, wholeTurn } from '../sheet/way';
 
 interface Kind {
@@ -36,17 +36,17 @@ const HALVINGS = 5;
  * @param most sheets to lay at most; pieces that do not lie on these are left
  * @throws Problem that names a piece which fits on no such sheet.
  */
-export function packRows(pieces: readonly Piece[], format: SheetFormat, most = Infinity): Layout {
+export function packRows(pieces: readonly Piece[], format: SheetFormat, most = Infinity): readonly Placements[] {
   const counts = most === Infinity ? 'exact' : 'atMost';
   const layout = rowsOf(pieces, format, most);
-  if (verifyLayout(pieces, format, layout, counts).length === 0) return layout;
+  if (verifySheets(pieces, format, layout, counts).length === 0) return layout;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
   const plain = rowsOf(
     pieces.map((piece) => ({ ...piece, ring: boxAbout(piece.ring) })),
     format,
     most,
   );
-  mustBeSound(verifyLayout(pieces, format, plain, counts));
+  mustBeSound(verifySheets(pieces, format, plain, counts));
   return plain;
 }
 
@@ -60,7 +60,7 @@ function boxAbout(ring: Ring): Ring {
   ];
 }
 
-function rowsOf(pieces: readonly Piece[], format: SheetFormat, most: number): Layout {
+function rowsOf(pieces: readonly Piece[], format: SheetFormat, most: number): readonly Placements[] {
   const kinds = pieces.flatMap((piece, index): Kind[] => {
     const { key, ring, count, way } = piece;
     if (count <= 0) return [];

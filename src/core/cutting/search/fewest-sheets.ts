@@ -1,11 +1,11 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
-import { type Layout, type Placement, wholeSheets } from '../sheet/layout';
+import { laidSheets, type Layout, layoutOf, type NamedSheet, type Placements } from '../sheet/layout';
 import { leastSheets } from '../sheet/least-sheets';
 import type { Piece } from '../sheet/piece';
 import { quickLayout } from '../quick-layout';
-import { formatAt, type SheetFormat } from '../sheet/sheet';
+import { formatOn, type SheetFormat } from '../sheet/sheet';
 import { verifyLayout } from '../sheet/verify-layout';
 import type { Filled, FillTask } from './fill-in';
 import { Random } from './random';
@@ -71,14 +71,15 @@ export function* fewestSheets({
   const random = new Random(seed);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
-  const began = wholeSheets(start, format);
+  const began = start.sheets.length;
   const turns = turnsFor(pieces, start);
-  const roll = wholeSheets(start, format) > 0 && format.length >= ROLL * format.width && !format.natural;
+  const roll = began > 0 && format.length >= ROLL * format.width && !format.natural;
   let layout: Layout = start;
   let spent = 0;
   // The search does not lay pairs in matching places.
-  while (spent < total && wholeSheets(layout, format) > 0 && format.pairs === undefined) {
-    const fewer = wholeSheets(layout, format) > least && layout.length > 1 && (!roll || spent < total / 2);
+  while (spent < total && layout.sheets.length > 0 && format.pairs === undefined) {
+    const others = layout.sheets.length > 1 || (format.offcuts ?? []).length > 0;
+    const fewer = layout.sheets.length > least && others && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
     const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
     const search = { pieces, format, turns, evaluations };
@@ -120,12 +121,12 @@ interface Step {
 function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, random: Random): Step {
   const { pieces } = search;
   const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind].ring), 0);
-  const emptiest = emptiestOf(layout, pieces, format);
-  const more = layout[emptiest].map(({ piece }) => piece);
-  const others = layout.filter((_, sheet) => sheet !== emptiest);
-  const onShelf = (entry: number) => entry < (format.offcuts ?? []).length && others[entry].length === 0;
+  const emptiest = emptiestOf(layout, pieces);
+  const more = layout.sheets[emptiest].map(({ piece }) => piece);
+  const rest = layout.sheets.filter((_, sheet) => sheet !== emptiest);
+  const others = withShelf({ ...layout, sheets: rest }, format);
   const all = [...others.keys()];
-  const laid = all.filter((entry) => !onShelf(entry));
+  const laid = all.filter((sheet) => others[sheet].placements.length > 0);
   const open = shelf || laid.length === 0 ? all : laid;
   const groups = groupsOf(others, open, random);
   const dealt = groups.length > 1 && more.length > FEW;
@@ -133,21 +134,24 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
-    sheets: groups[i % groups.length].map((sheet) => ({ format: formatAt(format, sheet), placements: others[sheet] })),
+    sheets: groups[i % groups.length].map((sheet) => others[sheet]),
     more: dealt ? more.filter((_, k) => k % groups.length === i % groups.length) : more,
     seed: random.below(2 ** 31),
   }));
   const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
-    let best: { readonly layout: Layout; readonly left: readonly number[] } = { layout: others, left: more };
+    let best: { readonly sheets: readonly NamedSheet[]; readonly left: readonly number[] } = {
+      sheets: others,
+      left: more,
+    };
     answers.forEach((answer, i) => {
       if (!answer || !('sheets' in answer)) return;
       const group = groups[i % groups.length];
-      const next = [...best.layout];
-      group.forEach((sheet, k) => (next[sheet] = answer.sheets[k]));
+      const next = [...best.sheets];
+      group.forEach((sheet, k) => (next[sheet] = { ...next[sheet], placements: answer.sheets[k] }));
       const whole = completed(next, group, pieces);
       if (size(whole.left) < size(best.left) * (1 - 1e-9)) best = whole;
     });
-    return best.layout === others ? undefined : withLast(best.layout, best.left, pieces, format);
+    return best.sheets === others ? undefined : withLast(layoutOf(best.sheets), best.left, pieces, format);
   };
   return { tasks, better };
 }
@@ -155,51 +159,65 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
 /** Draws the pieces of the emptiest roll together. */
 function shortening(search: Search, layout: Layout, random: Random): Step {
   const { pieces, format } = search;
-  const last = emptiestOf(layout, pieces, format);
-  const reach = (sheet: Layout[number]) =>
+  const last = emptiestOf(layout, pieces);
+  const reach = (sheet: Placements) =>
     Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece].ring, turn, x, y)).right));
   const tasks = Array.from({ length: SEARCHES }, (): RollTask => ({
     kind: 'roll',
     ...search,
-    placements: layout[last],
+    placements: layout.sheets[last],
     seed: random.below(2 ** 31),
   }));
   const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
-    let best = layout[last];
+    let best = layout.sheets[last];
     for (const answer of answers) {
       if (answer && 'placements' in answer && reach(answer.placements) < reach(best)) best = answer.placements;
     }
-    if (best === layout[last]) return undefined;
-    const whole = layout.map((sheet, i) => (i === last ? best : sheet));
+    if (best === layout.sheets[last]) return undefined;
+    const whole = { ...layout, sheets: layout.sheets.map((sheet, i) => (i === last ? best : sheet)) };
     return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
   };
   return { tasks, better };
 }
 
 /** The whole sheet whose pieces take up the least area. */
-function emptiestOf(layout: Layout, pieces: readonly Piece[], { offcuts = [] }: SheetFormat): number {
-  const fill = layout.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0));
-  const first = offcuts.length;
-  return fill.reduce((least, one, sheet) => (sheet > first && one < fill[least] ? sheet : least), first);
+function emptiestOf({ sheets }: Layout, pieces: readonly Piece[]): number {
+  const fill = sheets.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0));
+  return fill.reduce((least, one, sheet) => (one < fill[least] ? sheet : least), 0);
+}
+
+/** All sheets on which pieces may lie: every offcut, those on the shelf blank, and the whole sheets. */
+function withShelf(layout: Layout, format: SheetFormat): readonly NamedSheet[] {
+  const used = new Map(layout.offcuts.map(({ code, placements }) => [code, placements]));
+  const offcuts = (format.offcuts ?? []).map(({ code }): NamedSheet => {
+    const name = { offcut: code };
+    return { name, format: formatOn(format, name), placements: used.get(code) ?? [] };
+  });
+  return [...offcuts, ...laidSheets({ ...layout, offcuts: [] }, format)];
 }
 
 /** Groups of open sheets that can be filled side by side, none in two of them; one group where all can be filled together. */
-function groupsOf(sheets: Layout, open: readonly number[], random: Random): readonly (readonly number[])[] {
+function groupsOf(
+  sheets: readonly NamedSheet[],
+  open: readonly number[],
+  random: Random,
+): readonly (readonly number[])[] {
   const order = [...open];
-  const total = open.reduce((sum, sheet) => sum + sheets[sheet].length, 0);
+  const total = open.reduce((sum, sheet) => sum + sheets[sheet].placements.length, 0);
   if (total <= MOST_PIECES) return [order];
   random.shuffle(order);
   const groups: number[][] = [[]];
   let count = 0;
   for (const sheet of order) {
     const group = groups[groups.length - 1];
-    if (group.length > 0 && count + sheets[sheet].length > MOST_PIECES) {
+    const own = sheets[sheet].placements.length;
+    if (group.length > 0 && count + own > MOST_PIECES) {
       if (groups.length === SEARCHES) break;
       groups.push([sheet]);
-      count = sheets[sheet].length;
+      count = own;
     } else {
       group.push(sheet);
-      count += sheets[sheet].length;
+      count += own;
     }
   }
   return groups;
@@ -207,17 +225,19 @@ function groupsOf(sheets: Layout, open: readonly number[], random: Random): read
 
 /** Takes pieces that lie once too often off the sheets of a group, and tells the kinds that lie nowhere, one entry each. */
 function completed(
-  layout: Layout,
+  sheets: readonly NamedSheet[],
   group: readonly number[],
   pieces: readonly Piece[],
-): { readonly layout: Layout; readonly left: readonly number[] } {
+): { readonly sheets: readonly NamedSheet[]; readonly left: readonly number[] } {
   const missing = pieces.map(({ count }) => count);
-  for (const { piece } of layout.flat()) missing[piece]--;
-  const next: (readonly Placement[])[] = [...layout];
-  for (const sheet of group)
-    next[sheet] = next[sheet].filter(({ piece }) => missing[piece] >= 0 || ++missing[piece] > 0);
+  for (const { placements } of sheets) for (const { piece } of placements) missing[piece]--;
+  const next = [...sheets];
+  for (const sheet of group) {
+    const placements = next[sheet].placements.filter(({ piece }) => missing[piece] >= 0 || ++missing[piece] > 0);
+    next[sheet] = { ...next[sheet], placements };
+  }
   return {
-    layout: next,
+    sheets: next,
     left: missing.flatMap((count, kind) => Array.from({ length: Math.max(0, count) }, () => kind)),
   };
 }
@@ -230,9 +250,8 @@ function withLast(
   format: SheetFormat,
 ): Layout | undefined {
   const rest = pieces.map((piece, kind) => ({ ...piece, count: left.filter((one) => one === kind).length }));
-  const { offcuts = [], ...plain } = format;
-  const last = left.length > 0 ? quickLayout(rest, plain) : [];
+  const last = left.length > 0 ? quickLayout(rest, { ...format, offcuts: [] }).sheets : [];
   if (last.length > 1) return undefined;
-  const whole = [...layout.filter((sheet, entry) => entry < offcuts.length || sheet.length > 0), ...last];
+  const whole = { ...layout, sheets: [...layout.sheets, ...last] };
   return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
 }

@@ -1,4 +1,4 @@
-import type { Placement } from '../sheet/layout';
+import type { LaidSheet, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import type { Arrangement, Snapshot } from './arrangement';
 import { disrupt } from './disrupt';
@@ -6,7 +6,7 @@ import { Effort, type Token } from './effort';
 import { findPlace } from './find-place';
 import { Random } from './random';
 import { type Patience, SAMPLES, separate } from './separate';
-import { type LaidSheet, Sheets } from './sheets';
+import { Sheets } from './sheets';
 
 /** Sheets that hold pieces already, and more pieces that are to find room on them as well. */
 export interface FillTask {
@@ -23,7 +23,7 @@ export interface FillTask {
 
 /** The sheets with as much laid in as found room. */
 export interface Filled {
-  readonly sheets: readonly (readonly Placement[])[];
+  readonly sheets: readonly Placements[];
   /** Kinds of the pieces that found none: the least of all in area. Others may have made room for some. */
   readonly left: readonly number[];
   /** How often it has become better. */

@@ -4,23 +4,17 @@ import { offsetCurve } from '../../geometry/offset-curve';
 import type { Ring } from '../../geometry/ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
 import { Memo } from '../../memo';
-import type { Layout, Placement } from '../sheet/layout';
+import { allPlacements, type LaidSheet, type Layout, type Placement } from '../sheet/layout';
 import { BEST, type Quality } from '../sheet/natural-sheet';
 import { obstaclesOn } from '../natural/obstacles';
 import type { Piece } from '../sheet/piece';
-import { roomOn, type SheetFormat, TOLERANCE } from '../sheet/sheet';
+import { roomOn, TOLERANCE } from '../sheet/sheet';
 import { endsMaySwap, type Way, wholeTurn } from '../sheet/way';
 import { Arrangement, type Snapshot } from './arrangement';
 import type { Effort } from './effort';
 import { Pairs } from './pairs';
 import { type Shape, shapesOf } from './shape';
 import { Space } from './space';
-
-/** One sheet and what lies on it. */
-export interface LaidSheet {
-  readonly format: SheetFormat;
-  readonly placements: readonly Placement[];
-}
 
 /** So many shapes, kinds times turns, are prepared at most where pieces may lie any way: each two of them cost. */
 const MOST_SHAPES = 240;
@@ -189,7 +183,7 @@ export function turnsFor(pieces: readonly Piece[], layout: Layout): readonly (re
   const outlines = outlinesOf(pieces);
   const { first } = outlines;
   const lies = first.map(() => new Set<number>());
-  for (const { piece, turn } of layout.flat()) lies[outlines.of[piece]].add(wholeTurn(turn));
+  for (const { piece, turn } of allPlacements(layout)) lies[outlines.of[piece]].add(wholeTurn(turn));
   const turns = first.map((kind, outline) => {
     const { way } = pieces[kind];
     const all = [...lies[outline], ...further(way, lies[outline].size, first.length)];

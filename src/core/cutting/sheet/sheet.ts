@@ -24,10 +24,13 @@ export interface SheetFormat {
   readonly offcuts?: readonly ShelfOffcut[] | undefined;
 }
 
-/** The format of one entry of a layout: of an offcut, or of a whole sheet. */
-export function formatAt(format: SheetFormat, entry: number): SheetFormat {
+/** What a sheet of a layout goes by: a whole one by its number, from 1, an offcut by its code. */
+export type SheetName = { readonly sheet: number } | { readonly offcut: string };
+
+/** The format of one sheet of a layout: of a whole one, or of an offcut, itself without offcuts. */
+export function formatOn(format: SheetFormat, name: SheetName): SheetFormat {
   const { offcuts, ...whole } = format;
-  const offcut = offcuts?.[entry];
+  const offcut = 'offcut' in name ? offcuts?.find(({ code }) => code === name.offcut) : undefined;
   if (!offcut) return offcuts ? whole : format;
   const { length, width } = offcut;
   const { knifeRoom, edgeTrim, pairs } = whole;

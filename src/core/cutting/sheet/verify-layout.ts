@@ -7,70 +7,82 @@ import { moved } from '../../geometry/moved';
 import { overlap } from '../../geometry/overlap';
 import { difference } from '../../geometry/regions';
 import type { Box, Ring } from '../../geometry/ring';
-import type { Layout, Placement } from './layout';
+import { type Layout, laidSheets, type Placement, type Placements } from './layout';
 import { BEST, type NaturalSheet, type Quality } from './natural-sheet';
 import type { Piece } from './piece';
-import { formatAt, type SheetFormat, TOLERANCE } from './sheet';
+import { type SheetFormat, type SheetName, TOLERANCE } from './sheet';
 import { allows } from './way';
 
-/** What is wrong with a layout. `sheet` counts from 0, `keys` name the pieces. */
+/** What is wrong with a layout. `on` names the sheet, `keys` name the pieces. */
 export type Fault =
   | {
       readonly kind: 'knifeRoom';
-      readonly sheet: number;
+      readonly on: SheetName;
       readonly keys: readonly [string, string];
       readonly gap: number;
     }
-  | { readonly kind: 'edgeTrim'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
-  | { readonly kind: 'hole'; readonly sheet: number; readonly keys: readonly [string]; readonly gap: number }
-  | { readonly kind: 'quality'; readonly sheet: number; readonly keys: readonly [string] }
-  | { readonly kind: 'way'; readonly sheet: number; readonly keys: readonly [string]; readonly turn: number }
-  | { readonly kind: 'pair'; readonly sheet: number; readonly keys: readonly [string] }
+  | { readonly kind: 'edgeTrim'; readonly on: SheetName; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'hole'; readonly on: SheetName; readonly keys: readonly [string]; readonly gap: number }
+  | { readonly kind: 'quality'; readonly on: SheetName; readonly keys: readonly [string] }
+  | { readonly kind: 'way'; readonly on: SheetName; readonly keys: readonly [string]; readonly turn: number }
+  | { readonly kind: 'pair'; readonly on: SheetName; readonly keys: readonly [string] }
   | { readonly kind: 'count'; readonly keys: readonly [string]; readonly laid: number; readonly wanted: number }
-  | { readonly kind: 'unknown'; readonly sheet: number; readonly keys: readonly []; readonly piece: number };
+  | { readonly kind: 'unknown'; readonly on: SheetName; readonly keys: readonly []; readonly piece: number }
+  | { readonly kind: 'offcut'; readonly on: SheetName; readonly keys: readonly [] };
 
 /**
  * Checks a layout piece by piece against what was asked, by nothing but the outlines as they lie: the distance between
  * every two on a sheet (their shared area where they touch), the distance from the sheet's edges and holes, the quality of
  * the ground, the direction, and how many there are. It uses nothing of what made the layout.
- * @param formats of the sheets and of the offcuts that the layout begins with
+ * @param format of the sheets, with the offcuts that there are
  * @param counts 'exact': each piece as often as wanted; 'atMost': no more often
  * @returns no faults for a layout that can be cut
  */
 export function verifyLayout(
   pieces: readonly Piece[],
-  formats: SheetFormat,
+  format: SheetFormat,
   layout: Layout,
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
   const faults: Fault[] = [];
   const laid = pieces.map(() => 0);
-  layout.forEach((placements, sheet) => {
-    const format = formatAt(formats, sheet);
+  const shelf = new Set(format.offcuts?.map(({ code }) => code));
+  for (const { name: on, format: own, placements } of laidSheets(layout, format)) {
+    if ('offcut' in on && !shelf.delete(on.offcut)) faults.push({ kind: 'offcut', on, keys: [] });
     const placed: Placed[] = [];
     for (const { piece, x, y, turn } of placements) {
       const wanted = pieces[piece];
       if (!wanted || ![x, y, turn].every(Number.isFinite)) {
-        faults.push({ kind: 'unknown', sheet, keys: [], piece });
+        faults.push({ kind: 'unknown', on, keys: [], piece });
         continue;
       }
       laid[piece]++;
-      if (!allows(wanted.way, turn)) faults.push({ kind: 'way', sheet, keys: [wanted.key], turn });
+      if (!allows(wanted.way, turn)) faults.push({ kind: 'way', on, keys: [wanted.key], turn });
       const ring = moved(wanted.ring, turn, x, y);
       placed.push({ key: wanted.key, ring, box: box(ring), quality: wanted.quality ?? BEST });
     }
     for (const { key, box: b } of placed) {
-      const edge = Math.min(b.left, b.bottom, format.length - b.right, format.width - b.top);
-      if (edge < format.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
+      const edge = Math.min(b.left, b.bottom, own.length - b.right, own.width - b.top);
+      if (edge < own.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', on, keys: [key], gap: edge });
     }
-    if (format.natural) faults.push(...placed.flatMap((one) => offGround(one, format, format.natural!, sheet)));
-    faults.push(...tooClose(placed, format.knifeRoom, sheet), ...unmatched(pieces, format, placements, sheet));
-  });
+    if (own.natural) faults.push(...placed.flatMap((one) => offGround(one, own, own.natural!, on)));
+    faults.push(...tooClose(placed, own.knifeRoom, on), ...unmatched(pieces, own, placements, on));
+  }
   pieces.forEach(({ key, count }, i) => {
     const wrong = counts === 'exact' ? laid[i] !== count : laid[i] > count;
     if (wrong) faults.push({ kind: 'count', keys: [key], laid: laid[i], wanted: count });
   });
   return faults;
+}
+
+/** Checks whole sheets in the same way. */
+export function verifySheets(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  sheets: readonly Placements[],
+  counts: 'exact' | 'atMost' = 'exact',
+): readonly Fault[] {
+  return verifyLayout(pieces, format, { offcuts: [], sheets }, counts);
 }
 
 interface Placed {
@@ -85,7 +97,7 @@ function offGround(
   { key, ring, quality }: Placed,
   { edgeTrim }: SheetFormat,
   { outline, holes, zones, quality: base }: NaturalSheet,
-  sheet: number,
+  on: SheetName,
 ): Fault[] {
   const faults: Fault[] = [];
   const enough = Math.max(edgeTrim, TOLERANCE);
@@ -93,20 +105,20 @@ function offGround(
   const edge = inside(outline, x, y) ? edgesGap(ring, outline, enough) : 0;
   const flush = edgeTrim <= TOLERANCE && depth(difference([ring], [outline])) <= TOLERANCE;
   if (edge < edgeTrim - TOLERANCE || (edge === 0 && !flush)) {
-    faults.push({ kind: 'edgeTrim', sheet, keys: [key], gap: edge });
+    faults.push({ kind: 'edgeTrim', on, keys: [key], gap: edge });
   }
   for (const hole of holes) {
     const between = gap(ring, hole, enough);
     const beside = edgeTrim <= TOLERANCE && overlap(ring, hole) <= TOLERANCE;
     if (between < edgeTrim - TOLERANCE || (between === 0 && !beside)) {
-      faults.push({ kind: 'hole', sheet, keys: [key], gap: between });
+      faults.push({ kind: 'hole', on, keys: [key], gap: between });
     }
   }
   const good = zones.filter((zone) => zone.quality <= quality).map((zone) => zone.ring);
   const poor = zones.filter((zone) => zone.quality > quality).map((zone) => zone.ring);
   const spoiled = poor.some((zone) => overlap(ring, zone) > TOLERANCE);
   const wanting = base > quality && depth(difference([ring], good)) > TOLERANCE;
-  if (spoiled || wanting) faults.push({ kind: 'quality', sheet, keys: [key] });
+  if (spoiled || wanting) faults.push({ kind: 'quality', on, keys: [key] });
   return faults;
 }
 
@@ -118,8 +130,8 @@ const BESIDE = 1;
 function unmatched(
   pieces: readonly Piece[],
   { pairs = 'anywhere', natural, width, knifeRoom }: SheetFormat,
-  placements: Layout[number],
-  sheet: number,
+  placements: Placements,
+  on: SheetName,
 ): Fault[] {
   if (pairs === 'anywhere') return [];
   const backbone = natural?.backbone ?? width / 2;
@@ -143,7 +155,7 @@ function unmatched(
     if (other < 0) single.push(placement);
     else single.splice(other, 1);
   }
-  return single.map(({ piece }) => ({ kind: 'pair', sheet, keys: [pieces[piece].key] }));
+  return single.map(({ piece }) => ({ kind: 'pair', on, keys: [pieces[piece].key] }));
 }
 
 /** Width of thin regions, mm: twice their area over their edge length. */
@@ -153,7 +165,7 @@ function depth(region: readonly Ring[]): number {
 }
 
 /** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
-function tooClose(placed: readonly Placed[], room: number, sheet: number): Fault[] {
+function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault[] {
   const faults: Fault[] = [];
   const sorted = [...placed].sort((a, b) => a.box.left - b.box.left);
   sorted.forEach((a, i) => {
@@ -165,48 +177,39 @@ function tooClose(placed: readonly Placed[], room: number, sheet: number): Fault
       if (between >= room - TOLERANCE && between > 0) continue;
       // Pieces that may lie edge on edge touch or share a sliver thinner than arithmetic can avoid.
       if (room <= TOLERANCE && overlap(a.ring, b.ring) <= TOLERANCE) continue;
-      faults.push({ kind: 'knifeRoom', sheet, keys: [a.key, b.key], gap: between });
+      faults.push({ kind: 'knifeRoom', on, keys: [a.key, b.key], gap: between });
     }
   });
   return faults;
 }
 
-/**
- * A fault in words, for a message.
- * @param format of the layout: entries that are offcuts go by their codes
- */
-export function describeFault(fault: Fault, { offcuts = [] }: Pick<SheetFormat, 'offcuts'> = {}): string {
-  const here = (entry: number) => {
-    const offcut = offcuts[entry];
-    return offcut ? `offcut ${offcut.code}` : `sheet ${entry - offcuts.length + 1}`;
-  };
+/** A fault in words, for a message. */
+export function describeFault(fault: Fault): string {
+  const here = (name: SheetName) => ('offcut' in name ? `offcut ${name.offcut}` : `sheet ${name.sheet}`);
   switch (fault.kind) {
     case 'knifeRoom':
-      return `${here(fault.sheet)}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
+      return `${here(fault.on)}: ${fault.keys[0]} and ${fault.keys[1]} lie ${fault.gap.toFixed(2)} mm apart`;
     case 'edgeTrim':
-      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
+      return `${here(fault.on)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from the edge`;
     case 'hole':
-      return `${here(fault.sheet)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
+      return `${here(fault.on)}: ${fault.keys[0]} lies ${fault.gap.toFixed(2)} mm from a hole`;
     case 'quality':
-      return `${here(fault.sheet)}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
+      return `${here(fault.on)}: ${fault.keys[0]} lies on a zone whose quality does not do for it`;
     case 'pair':
-      return `${here(fault.sheet)}: ${fault.keys[0]} has no other of its pair in the matching place`;
+      return `${here(fault.on)}: ${fault.keys[0]} has no other of its pair in the matching place`;
     case 'way':
-      return `${here(fault.sheet)}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
+      return `${here(fault.on)}: ${fault.keys[0]} lies turned by ${fault.turn.toFixed(1)}°, which it may not`;
     case 'count':
       return `${fault.keys[0]} is laid ${fault.laid} times and wanted ${fault.wanted} times`;
     case 'unknown':
-      return `${here(fault.sheet)}: piece ${fault.piece} is not in the list`;
+      return `${here(fault.on)}: piece ${fault.piece} is not in the list`;
+    case 'offcut':
+      return `${here(fault.on)} is not on the shelf, or is laid twice`;
   }
 }
 
 /** Stops a layout with faults from leaving the core: it would be a mistake of the tool, never of the maker. */
 export function mustBeSound(faults: readonly Fault[]): void {
   if (faults.length)
-    throw new Error(
-      `The layout does not stand the check: ${faults
-        .slice(0, 3)
-        .map((fault) => describeFault(fault))
-        .join('; ')}`,
-    );
+    throw new Error(`The layout does not stand the check: ${faults.slice(0, 3).map(describeFault).join('; ')}`);
 }

@@ -1,4 +1,4 @@
-import type { Layout } from '../../../../src/core/cutting/sheet/layout';
+import type { Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { NaturalSheet } from '../../../../src/core/cutting/sheet/natural-sheet';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import { moved } from '../../../../src/core/geometry/moved';
@@ -28,11 +28,15 @@ export const SHEET: NaturalSheet = {
 };
 export const FORMAT = { length: 1000, width: 600, knifeRoom: 3, edgeTrim: 5, natural: SHEET };
 
-/** What is wrong with a layout on a natural sheet by arithmetic that the project does not use. */
-export function naturalComplaints(pieces: readonly Piece[], format: typeof FORMAT, layout: Layout): string[] {
+/** What is wrong with natural sheets by arithmetic that the project does not use. */
+export function naturalComplaints(
+  pieces: readonly Piece[],
+  format: typeof FORMAT,
+  sheets: readonly Placements[],
+): string[] {
   const { outline, holes, zones } = format.natural;
-  const found = complaints(pieces, { ...format, edgeTrim: 0 }, layout);
-  layout.forEach((sheet, number) => {
+  const found = complaints(pieces, { ...format, edgeTrim: 0 }, sheets);
+  sheets.forEach((sheet, number) => {
     for (const { piece, turn, x, y } of sheet) {
       const { key, ring, quality = 1 } = pieces[piece];
       const laid = moved(ring, turn, x, y);

@@ -3,7 +3,7 @@ import { SheetFiller, type Direction } from '../../../../src/core/cutting/rows/f
 import { Lays } from '../../../../src/core/cutting/rows/lay';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import { Queue, Supply } from '../../../../src/core/cutting/rows/supply';
-import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
+import { verifySheets } from '../../../../src/core/cutting/sheet/verify-layout';
 import { rectangle } from '../outlines';
 
 const ROOM = { x: 0, y: 0, length: 270, width: 200 };
@@ -27,6 +27,6 @@ describe('SheetFiller', () => {
     expect(area).toBe(2 * 18_000 + 4 * 2_400);
     expect(supply.total).toBe(6);
     const placements = laid.map(({ kind, x, y, turn }) => ({ piece: kind, x, y, turn }));
-    expect(verifyLayout(pieces, { length: 270, width: 200, knifeRoom: 0, edgeTrim: 0 }, [placements])).toEqual([]);
+    expect(verifySheets(pieces, { length: 270, width: 200, knifeRoom: 0, edgeTrim: 0 }, [placements])).toEqual([]);
   });
 });

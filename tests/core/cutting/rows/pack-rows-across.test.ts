@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { packRows } from '../../../../src/core/cutting/rows/pack-rows';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
-import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
+import { verifySheets } from '../../../../src/core/cutting/sheet/verify-layout';
 
 const rectangle = (key: string, length: number, width: number, count: number): Piece => ({
   key,
@@ -24,7 +24,7 @@ describe('packRows', () => {
       [rectangle('a', 16, 49, 3), rectangle('b', 57, 9, 3), rectangle('c', 57, 26, 1)],
       [rectangle('a', 31, 30, 1), rectangle('b', 27, 43, 3), rectangle('c', 17, 49, 3)],
     ]) {
-      expect(verifyLayout(pieces, format, packRows(pieces, format))).toEqual([]);
+      expect(verifySheets(pieces, format, packRows(pieces, format))).toEqual([]);
     }
   });
 });

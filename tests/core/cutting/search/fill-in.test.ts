@@ -18,7 +18,7 @@ function taskOf(laid: readonly { side: number; x: number; y: number }[], more: r
   return {
     kind: 'fill',
     pieces,
-    turns: turnsFor(pieces, [placements]),
+    turns: turnsFor(pieces, { offcuts: [], sheets: [placements] }),
     sheets: [{ format: FORMAT, placements }],
     more: more.map((_, i) => laid.length + i),
     evaluations: 2e5,

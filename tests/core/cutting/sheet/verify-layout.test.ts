@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import type { Layout } from '../../../../src/core/cutting/sheet/layout';
+import type { Placement, Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
-import { describeFault, mustBeSound, verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
+import {
+  describeFault,
+  mustBeSound,
+  verifyLayout,
+  verifySheets,
+} from '../../../../src/core/cutting/sheet/verify-layout';
 import type { Pairs } from '../../../../src/core/cutting/sheet/matching-pairs';
 import type { SheetFormat } from '../../../../src/core/cutting/sheet/sheet';
 import { mirror } from '../../../../src/core/geometry/mirror';
@@ -12,7 +17,7 @@ const PIECES: Piece[] = [
   { key: 'lift', ring: rectangle(100, 50), count: 2, way: { kind: 'endForEnd' } },
   { key: 'top piece', ring: rectangle(40, 40), count: 1, way: { kind: 'any' } },
 ];
-const SOUND: Layout = [
+const SOUND: readonly Placements[] = [
   [
     { piece: 0, x: 10, y: 10, turn: 0 },
     { piece: 0, x: 110, y: 114, turn: 180 },
@@ -20,73 +25,73 @@ const SOUND: Layout = [
   ],
 ];
 
-function with0(change: Partial<Layout[number][number]>): Layout {
+function with0(change: Partial<Placement>): readonly Placements[] {
   return [[{ ...SOUND[0][0], ...change }, ...SOUND[0].slice(1)]];
 }
 
 describe('verifyLayout', () => {
   it('finds no fault with pieces exactly the knife room and the edge trim apart', () => {
-    expect(verifyLayout(PIECES, FORMAT, SOUND)).toEqual([]);
+    expect(verifySheets(PIECES, FORMAT, SOUND)).toEqual([]);
     expect(() => mustBeSound([])).not.toThrow();
   });
 
   it('finds pieces that are too close, overlap, or lie within each other', () => {
-    expect(verifyLayout(PIECES, FORMAT, with0({ y: 10.5 }))).toMatchObject([
-      { kind: 'knifeRoom', sheet: 0, keys: ['lift', 'lift'], gap: 3.5 },
+    expect(verifySheets(PIECES, FORMAT, with0({ y: 10.5 }))).toMatchObject([
+      { kind: 'knifeRoom', on: { sheet: 1 }, keys: ['lift', 'lift'], gap: 3.5 },
     ]);
-    expect(verifyLayout(PIECES, FORMAT, with0({ y: 30 }))).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
-    const within: Layout = [
+    expect(verifySheets(PIECES, FORMAT, with0({ y: 30 }))).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
+    const within: readonly Placements[] = [
       [
         { piece: 0, x: 10, y: 10, turn: 0 },
         { piece: 1, x: 20, y: 12, turn: 0 },
       ],
     ];
-    expect(verifyLayout(PIECES, FORMAT, within, 'atMost')).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
+    expect(verifySheets(PIECES, FORMAT, within, 'atMost')).toMatchObject([{ kind: 'knifeRoom', gap: 0 }]);
   });
 
   it('lets pieces touch where there is no knife room, and finds the least overlap', () => {
     const format = { ...FORMAT, knifeRoom: 0 };
-    const beside = (x: number): Layout => [
+    const beside = (x: number): readonly Placements[] => [
       [
         { piece: 0, x: 10, y: 10, turn: 0 },
         { piece: 0, x, y: 10, turn: 0 },
       ],
     ];
-    expect(verifyLayout(PIECES, format, beside(110), 'atMost')).toEqual([]);
-    expect(verifyLayout(PIECES, format, beside(110 - 1e-6), 'atMost')).toEqual([]);
-    expect(verifyLayout(PIECES, format, beside(109.99), 'atMost')).toHaveLength(1);
-    expect(verifyLayout(PIECES, format, beside(10), 'atMost')).toHaveLength(1);
+    expect(verifySheets(PIECES, format, beside(110), 'atMost')).toEqual([]);
+    expect(verifySheets(PIECES, format, beside(110 - 1e-6), 'atMost')).toEqual([]);
+    expect(verifySheets(PIECES, format, beside(109.99), 'atMost')).toHaveLength(1);
+    expect(verifySheets(PIECES, format, beside(10), 'atMost')).toHaveLength(1);
   });
 
   it('finds a piece in the edge trim or off the sheet', () => {
-    expect(verifyLayout(PIECES, FORMAT, with0({ x: 9 }))).toMatchObject([{ kind: 'edgeTrim', keys: ['lift'], gap: 9 }]);
-    expect(verifyLayout(PIECES, FORMAT, with0({ x: -500 }))).toMatchObject([{ kind: 'edgeTrim', gap: -500 }]);
+    expect(verifySheets(PIECES, FORMAT, with0({ x: 9 }))).toMatchObject([{ kind: 'edgeTrim', keys: ['lift'], gap: 9 }]);
+    expect(verifySheets(PIECES, FORMAT, with0({ x: -500 }))).toMatchObject([{ kind: 'edgeTrim', gap: -500 }]);
   });
 
   it('finds a piece turned as it may not lie', () => {
-    expect(verifyLayout(PIECES, FORMAT, with0({ x: 60, turn: 90 })).map(({ kind }) => kind)).toContain('way');
+    expect(verifySheets(PIECES, FORMAT, with0({ x: 60, turn: 90 })).map(({ kind }) => kind)).toContain('way');
   });
 
   it('counts the pieces', () => {
-    const missing: Layout = [SOUND[0].slice(1)];
-    expect(verifyLayout(PIECES, FORMAT, missing)).toMatchObject([{ kind: 'count', laid: 1, wanted: 2 }]);
-    expect(verifyLayout(PIECES, FORMAT, missing, 'atMost')).toEqual([]);
-    expect(verifyLayout(PIECES, FORMAT, [...SOUND, ...SOUND])).toHaveLength(2);
+    const missing: readonly Placements[] = [SOUND[0].slice(1)];
+    expect(verifySheets(PIECES, FORMAT, missing)).toMatchObject([{ kind: 'count', laid: 1, wanted: 2 }]);
+    expect(verifySheets(PIECES, FORMAT, missing, 'atMost')).toEqual([]);
+    expect(verifySheets(PIECES, FORMAT, [...SOUND, ...SOUND])).toHaveLength(2);
   });
 
   it('finds a piece that is not in the list or lies nowhere', () => {
-    const strange: Layout = [[...SOUND[0], { piece: 7, x: 0, y: 0, turn: 0 }]];
-    expect(verifyLayout(PIECES, FORMAT, strange)).toMatchObject([{ kind: 'unknown', piece: 7 }]);
-    expect(verifyLayout(PIECES, FORMAT, with0({ x: NaN })).map(({ kind }) => kind)).toContain('unknown');
+    const strange: readonly Placements[] = [[...SOUND[0], { piece: 7, x: 0, y: 0, turn: 0 }]];
+    expect(verifySheets(PIECES, FORMAT, strange)).toMatchObject([{ kind: 'unknown', piece: 7 }]);
+    expect(verifySheets(PIECES, FORMAT, with0({ x: NaN })).map(({ kind }) => kind)).toContain('unknown');
   });
 
   it('says each fault in words with the pieces named, and stops a layout that has one', () => {
     const faults = [
-      ...verifyLayout(PIECES, FORMAT, with0({ y: 10.5 })),
-      ...verifyLayout(PIECES, FORMAT, [
+      ...verifySheets(PIECES, FORMAT, with0({ y: 10.5 })),
+      ...verifySheets(PIECES, FORMAT, [
         SOUND[0].map((one, i) => (i === 0 ? { ...one, x: 9, turn: 10 } : one)).filter((_, i) => i !== 1),
       ]),
-      ...verifyLayout(PIECES, FORMAT, []),
+      ...verifySheets(PIECES, FORMAT, []),
     ];
     expect(faults.map((fault) => describeFault(fault))).toEqual([
       'sheet 1: lift and lift lie 3.50 mm apart',
@@ -97,6 +102,20 @@ describe('verifyLayout', () => {
       'top piece is laid 0 times and wanted 1 times',
     ]);
     expect(() => mustBeSound(faults)).toThrow(/lift and lift/);
+  });
+
+  it('holds each offcut to its own size, names it by its code, and knows those that there are', () => {
+    const format = { ...FORMAT, offcuts: [{ code: 'Rack 1', length: 130, width: 80 }] };
+    const [lift, topPiece] = [{ piece: 0, x: 10, y: 10, turn: 0 }, SOUND[0][2]];
+    const on = (code: string, placement: Placement) =>
+      verifyLayout(PIECES, format, { offcuts: [{ code, placements: [placement] }], sheets: [[topPiece]] }, 'atMost');
+    expect(on('Rack 1', lift)).toEqual([]);
+    expect(on('Rack 1', { ...lift, x: 25 }).map(describeFault)).toEqual([
+      'offcut Rack 1: lift lies 5.00 mm from the edge',
+    ]);
+    expect(on('Rack 2', lift).map(describeFault)).toEqual(['offcut Rack 2 is not on the shelf, or is laid twice']);
+    const twice = [lift, { ...lift, y: 11 }].map((placement) => ({ code: 'Rack 1', placements: [placement] }));
+    expect(verifyLayout(PIECES, format, { offcuts: twice, sheets: [] }, 'atMost')).toMatchObject([{ kind: 'offcut' }]);
   });
 
   describe('on a natural sheet', () => {
@@ -125,7 +144,7 @@ describe('verifyLayout', () => {
     const format = { length: 300, width: 200, knifeRoom: 4, edgeTrim: 5, natural };
     const lift: Piece = { key: 'lift', ring: rectangle(40, 30), count: 1, way: { kind: 'endForEnd' } };
     const kinds = (x: number, y: number, of: Piece = lift, on: SheetFormat = format) =>
-      verifyLayout([of], on, [[{ piece: 0, x, y, turn: 0 }]]).map(({ kind }) => kind);
+      verifySheets([of], on, [[{ piece: 0, x, y, turn: 0 }]]).map(({ kind }) => kind);
 
     it('finds no fault with a piece that keeps clear of everything', () => {
       expect(kinds(80, 20)).toEqual([]);
@@ -164,7 +183,7 @@ describe('verifyLayout', () => {
       ];
       const left = { piece: 0, x: 80, y: 110, turn: 0 };
       const faults = (right: Partial<typeof left>, pairs: Pairs) =>
-        verifyLayout(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map((fault) =>
+        verifySheets(pair, { ...format, pairs }, [[left, { piece: 1, x: 80, y: 90, turn: 0, ...right }]]).map((fault) =>
           describeFault(fault),
         );
       expect(faults({}, 'across the backbone')).toEqual([]);
