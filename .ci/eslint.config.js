@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import tseslint from 'typescript-eslint';
 import prettier from 'eslint-config-prettier';
 
@@ -12,6 +13,15 @@ export default tseslint.config(
       'prefer-const': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       '@typescript-eslint/consistent-type-imports': 'error',
+    },
+  },
+  {
+    // A promise that nobody waits for hides its failure, and "void" before it only hides that.
+    files: ['**/*.ts'],
+    languageOptions: { parserOptions: { project: 'tsconfig.json', tsconfigRootDir: dirname(import.meta.dirname) } },
+    rules: {
+      '@typescript-eslint/no-floating-promises': ['error', { ignoreVoid: false }],
+      '@typescript-eslint/no-misused-promises': 'error',
     },
   },
   {

@@ -3,6 +3,7 @@ import { existsSync, readFileSync, rmSync } from 'node:fs';
 import { join } from 'node:path';
 import { ensureCertificatesAreInstalled, generateCertificates } from 'office-addin-dev-certs';
 import * as trusted from 'office-addin-dev-certs/lib/defaults';
+import { whatWentWrong } from '../core/what-went-wrong';
 
 /** What an HTTPS server on this machine needs. */
 export interface Certificates {
@@ -36,7 +37,7 @@ export async function certificates(folder: string): Promise<Certificates> {
       trusted: true,
     };
   } catch (error) {
-    return untrusted(folder, error instanceof Error ? error.message : String(error));
+    return untrusted(folder, whatWentWrong(error));
   }
 }
 

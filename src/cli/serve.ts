@@ -1,5 +1,6 @@
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
+import { whatWentWrong } from '../core/what-went-wrong';
 import { listen, site } from './site';
 
 /** `npm start`: serves the built files on this machine. PORT names the port; 3000 without it. */
@@ -24,5 +25,5 @@ function inWords(error: unknown): string {
   if (code === 'EADDRINUSE')
     return `Port ${port} is taken by another program. End it, or choose another port: ${other}`;
   if (code === 'EACCES') return `Port ${port} is not for programs without more rights. Choose another port: ${other}`;
-  return error instanceof Error ? error.message : String(error);
+  return whatWentWrong(error);
 }

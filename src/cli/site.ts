@@ -4,6 +4,7 @@ import { createServer, type IncomingMessage, type RequestListener, type ServerRe
 import { createServer as createSecureServer } from 'node:https';
 import type { Server } from 'node:net';
 import { basename, extname, join, normalize, sep } from 'node:path';
+import { whatWentWrong } from '../core/what-went-wrong';
 import { responseHeaders } from './response-headers';
 
 const types: Readonly<Record<string, string>> = {
@@ -35,7 +36,7 @@ function answering(folder: string): RequestListener {
   return (request, response) => {
     answer(folder, request, response).catch((error: unknown) => {
       if (response.headersSent) response.destroy();
-      else refuse(response, 500, `The file could not be read: ${error instanceof Error ? error.message : error}`);
+      else refuse(response, 500, `The file could not be read: ${whatWentWrong(error)}`);
     });
   };
 }

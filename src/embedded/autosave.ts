@@ -7,7 +7,7 @@ import {
   UniverInstanceType,
   type Workbook,
 } from '@univerjs/core';
-import type { Host } from '../host/host';
+import type { GridHost } from '../host/grid/grid-host';
 import type { SavedWorkbook } from './saved-workbook';
 
 /** Tells how keeping the workbook goes. */
@@ -26,40 +26,41 @@ const handover = 1500;
  * Keeps the workbook after each change, so that it is there when the page is loaded again. Of several tabs only the
  * first keeps its own: else each would overwrite the others'.
  */
-export function autosave(injector: Injector, host: Host, saved: SavedWorkbook, listener: AutosaveListener): void {
+export function autosave(injector: Injector, host: GridHost, saved: SavedWorkbook, listener: AutosaveListener): void {
   let changed = false;
   // From the first on: what is changed while another tab still lets go counts as well.
   injector.get(ICommandService).onCommandExecuted(({ type }) => {
     if (type === CommandType.MUTATION) changed = true;
   });
-  const save = async (): Promise<void> => {
+  const keep = async () => saved.save(snapshot(injector));
+  const save = () => {
     if (!changed) return;
     changed = false;
-    try {
-      await saved.save(snapshot(injector));
-    } catch (error) {
-      listener.failed(error);
-    }
+    keep().catch(listener.failed);
   };
   const begin = () => {
     listener.keeping();
-    host.onContent(() => void save());
+    host.onContent(save);
     addEventListener('pagehide', () => {
       // A page that is left at once has not waited for its content to rest.
       if (changed) saved.saveLeaving(snapshot(injector));
-      void save();
+      save();
     });
     document.addEventListener('visibilitychange', () => {
-      if (document.visibilityState === 'hidden') void save();
+      if (document.visibilityState === 'hidden') save();
     });
   };
   if (!('locks' in navigator)) return begin();
   const patience = setTimeout(listener.waiting, handover);
-  void navigator.locks.request('solebench workbook', () => {
+  const held = () => {
     clearTimeout(patience);
     begin();
     // Held until the tab is closed.
     return new Promise(() => undefined);
+  };
+  navigator.locks.request('solebench workbook', held).catch((error: unknown) => {
+    clearTimeout(patience);
+    listener.failed(error);
   });
 }
 

@@ -1,3 +1,5 @@
+import { whatWentWrong } from '../core/what-went-wrong';
+
 /**
  * Entry of loading.js, which comes before everything else: shows how far the page's scripts have come and says so when
  * one of them fails. The notice stands in the page itself, so that it is there at once.
@@ -11,14 +13,11 @@ addEventListener(
     const source = event.target instanceof HTMLScriptElement ? event.target.getAttribute('src') : undefined;
     if (source) stop(`A part of the page, ${source}, did not load. Load the page again.`);
     // What carries no error, such as a remark on resizing, stops nothing.
-    else if (event.error && document.getElementById('loading')) stop(`The page could not start: ${event.message}`);
+    else if (event.error) notStarted(event.error);
   },
   true,
 );
-addEventListener('unhandledrejection', ({ reason }) => {
-  if (document.getElementById('loading'))
-    stop(`The page could not start: ${reason instanceof Error ? reason.message : reason}`);
-});
+addEventListener('unhandledrejection', ({ reason }) => notStarted(reason));
 addEventListener(
   'load',
   ({ target }) => {
@@ -32,6 +31,10 @@ function advance(): void {
   if (progress instanceof HTMLProgressElement) progress.value = Math.min(scripts, progress.value + 1);
 }
 
+function notStarted(error: unknown): void {
+  if (document.getElementById('loading')) stop(`The page could not start: ${whatWentWrong(error)}`);
+}
+
 function stop(sentence: string): void {
   if (failed) return;
   failed = true;
@@ -39,5 +42,3 @@ function stop(sentence: string): void {
   if (stage) stage.textContent = sentence;
   document.getElementById('progress')?.remove();
 }
-
-export {};

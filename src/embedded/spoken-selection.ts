@@ -1,4 +1,5 @@
-import type { Host, Selection } from '../host/host';
+import type { GridHost } from '../host/grid/grid-host';
+import type { Selection } from '../host/host';
 
 /** What is said of a selection: its address, what the cell shows, and what is wrong with it. */
 export function selectionInWords({ address, rows, columns, text, formula, problem }: Selection): string {
@@ -11,7 +12,7 @@ export function selectionInWords({ address, rows, columns, text, formula, proble
  * Says what is selected, since the grid is a picture: in a place that only readers of the screen find, and where the
  * cell shows an error also in a line for the eye.
  */
-export function speakSelection(host: Host, said: HTMLElement, line: HTMLElement): void {
+export function speakSelection(host: GridHost, said: HTMLElement, line: HTMLElement): void {
   host.onSelection((selection) => {
     said.textContent = selection ? selectionInWords(selection) : '';
     line.hidden = selection?.problem === undefined;

@@ -1,4 +1,5 @@
 import { ILayoutService } from '@univerjs/ui';
+import { whatWentWrong } from '../core/what-went-wrong';
 import { GridHost } from '../host/grid/grid-host';
 import { snapshotOf } from '../host/grid/snapshot';
 import { demo } from '../workbook/demo';
@@ -44,7 +45,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     found.kind === 'workbook' ? found.workbook : snapshotOf(plan, 'workbook'),
   );
   const { injector } = spreadsheet;
-  const functions = bindFunctions(injector, namespace, metadata, associated);
+  const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
   const host = new GridHost(injector, functions.messageAt);
 
   const sheet = element('sheet');
@@ -63,10 +64,10 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
   element('demo').addEventListener('click', () => {
-    void host.load(plan).then(() => {
+    host.load(plan).then(() => {
       enterSheet();
       showNotice('The demo stands in the place of the workbook. Undo brings the workbook back.');
-    });
+    }, tellFault);
   });
   showName(host);
   markTabs(injector, host);
@@ -127,6 +128,10 @@ function saveAsFile(name: string, content: string): void {
   link.download = name;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), 1000);
+}
+
+function tellFault(error: unknown): void {
+  showNotice(`The page has a fault here: ${whatWentWrong(error)} What stands in the sheet may be from before.`);
 }
 
 function showName(host: GridHost): void {

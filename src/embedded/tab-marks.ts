@@ -1,8 +1,8 @@
 import { type Injector, IUniverInstanceService, UniverInstanceType, type Workbook } from '@univerjs/core';
-import type { Host } from '../host/host';
+import type { GridHost } from '../host/grid/grid-host';
 
 /** Marks each sheet's tab with the square that says whose it is: the maker's to fill in, or worked out. */
-export function markTabs(injector: Injector, host: Host): void {
+export function markTabs(injector: Injector, host: GridHost): void {
   const style = new CSSStyleSheet();
   document.adoptedStyleSheets.push(style);
   const workbooks = injector.get(IUniverInstanceService);

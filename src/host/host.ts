@@ -26,6 +26,9 @@ export interface Selection extends CellPlace {
   readonly problem: string | undefined;
 }
 
+/** Is told of what went wrong where nobody waits for an answer. */
+export type Failed = (error: unknown) => void;
+
 /** Ends what it was handed out for, such as a listener. Calling it again does nothing. */
 export type Stop = () => void;
 
@@ -75,11 +78,14 @@ export interface Host {
    */
   writeTable(name: string, cells: Cells): Promise<void>;
 
-  /** Tells of each new selection, and of each new value of what is selected. */
-  onSelection(listener: (selection: Selection | undefined) => void): Stop;
+  /**
+   * Tells of each new selection, and of each new value of what is selected.
+   * @param failed is told where the host cannot listen, or could not read what was selected
+   */
+  onSelection(listener: (selection: Selection | undefined) => void, failed: Failed): Stop;
 
   /** Tells once of changes that follow each other closely, after they have been worked out. */
-  onContent(listener: () => void): Stop;
+  onContent(listener: () => void, failed: Failed): Stop;
 }
 
 /** A table's area with its headings. Rows and columns count from 0. */

@@ -26,11 +26,12 @@ export async function start(): Promise<void> {
   mountPane(element('pane'), new ExcelHost((question) => ask(dialog, question)));
   const offer = element('offer');
   offer.title = shortfalls().join(' ');
-  await offerStart(offer).catch(() => undefined);
+  await offerStart(offer);
 }
 
-function say(sentence: string): void {
-  element('state').textContent = sentence;
+/** Says a sentence where the pane is to stand, or below it once it does. */
+export function say(sentence: string): void {
+  (document.getElementById('state') ?? element('offer')).textContent = sentence;
 }
 
 function element(id: string): HTMLElement {

@@ -1,4 +1,5 @@
-import { start } from './start';
+import { whatWentWrong } from '../core/what-went-wrong';
+import { say, start } from './start';
 
 /** Entry of taskpane.js. */
-void start();
+start().catch((error: unknown) => say(`The pane could not start: ${whatWentWrong(error)}`));

@@ -16,7 +16,7 @@ export interface ButtonLook {
 /** A button. Its role stands in the markup too: not every reader asks an element for it. */
 export function button(
   words: TemplateResult | string,
-  act: () => unknown,
+  act: () => void,
   { kind = 'plain', label, disabled = false, id, expanded, pressed }: ButtonLook = {},
 ): TemplateResult {
   return html`<fluent-button
@@ -29,7 +29,7 @@ export function button(
     aria-pressed=${pressed === undefined ? nothing : String(pressed)}
     aria-disabled=${disabled ? 'true' : nothing}
     ?disabled=${disabled}
-    @click=${() => void (disabled || act())}
+    @click=${() => disabled || act()}
     >${words}</fluent-button
   >`;
 }

@@ -70,7 +70,8 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
     </label>
     ${
       done.length < wanted
-        ? html`<p role="status">${comparing.stopped ? 'Stopped' : 'Working out'}: ${done.length} of ${wanted} ways.</p>
+        ? html`<p role="status">${comparing.running ? 'Working out' : 'Stopped'}: ${done.length} of ${wanted} ways.</p>
+            ${comparing.trouble === undefined ? nothing : html`<p role="alert">${comparing.trouble}</p>`}
             <fluent-progress-bar
               role="progressbar"
               aria-label="Ways worked out"
@@ -80,9 +81,9 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
               value=${done.length}
             ></fluent-progress-bar>
             ${
-              comparing.stopped
-                ? button('Go on', () => comparing.goOn(), { kind: 'link', label: 'Go on comparing' })
-                : button('Stop', () => comparing.stop(), { kind: 'link', label: 'Stop comparing' })
+              comparing.running
+                ? button('Stop', () => comparing.stop(), { kind: 'link', label: 'Stop comparing' })
+                : button('Go on', () => comparing.goOn(), { kind: 'link', label: 'Go on comparing' })
             }`
         : nothing
     }

@@ -2,6 +2,7 @@ import { compare, type Comparison } from '../core/plan/compare';
 import type { PlanInput } from '../core/plan/inputs';
 import { type Aspect, aspectsOf, variantsOf } from '../core/plan/variants';
 import type { Style } from '../core/bottom/style';
+import { whatWentWrong } from '../core/what-went-wrong';
 
 /**
  * Compares ways to build the style shown, one after the other with pauses between, so that the page goes on answering.
@@ -16,11 +17,13 @@ export class Comparing {
   /** How many ways there are to work out. */
   wanted = 0;
   stopped = false;
+  /** Why no more ways could be worked out. */
+  trouble: string | undefined;
 
   constructor(private readonly changed: () => void) {}
 
   get running(): boolean {
-    return !this.stopped && this.done.length < this.wanted;
+    return !this.stopped && this.trouble === undefined && this.done.length < this.wanted;
   }
 
   aspect(style: Style): Aspect | undefined {
@@ -42,7 +45,7 @@ export class Comparing {
     this.of = { input, style: style.code, aspect };
     this.done = [];
     this.wanted = variantsOf(style, input.stock, aspect).length;
-    void this.work(style);
+    this.begin(style);
   }
 
   stop(): void {
@@ -53,13 +56,22 @@ export class Comparing {
 
   goOn(): void {
     const style = this.of?.input.styles.find(({ code }) => code === this.of?.style);
-    if (style) void this.work(style);
+    if (style) this.begin(style);
     this.changed();
   }
 
-  private async work(style: Style): Promise<void> {
+  private begin(style: Style): void {
     const turn = ++this.turn;
     this.stopped = false;
+    this.trouble = undefined;
+    this.work(style, turn).catch((error: unknown) => {
+      if (turn !== this.turn) return;
+      this.trouble = whatWentWrong(error);
+      this.changed();
+    });
+  }
+
+  private async work(style: Style, turn: number): Promise<void> {
     const { of } = this;
     if (!of) return;
     for (const variant of variantsOf(style, of.input.stock, of.aspect).slice(this.done.length)) {

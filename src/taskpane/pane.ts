@@ -1,6 +1,7 @@
 import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
+import { whatWentWrong } from '../core/what-went-wrong';
 import type { Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
@@ -68,18 +69,17 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
     said = sentence;
     draw();
   };
-  const attempt = async (work: () => Promise<unknown>, done: string) => {
-    try {
-      say((await work()) === false ? '' : done);
-    } catch (error) {
-      say(error instanceof Error ? error.message : String(error));
-    }
+  const refused = (error: unknown) => say(whatWentWrong(error));
+  const attempt = (work: () => Promise<unknown>, done: string): void => {
+    work()
+      .then((held) => say(held === false ? '' : done))
+      .catch(refused);
   };
-  const lead = (place: InputPlace) =>
-    void goTo(host, place).then(
-      (found) => found || say(`The workbook has no table ${place.table}.`),
-      (error: unknown) => say(error instanceof Error ? error.message : String(error)),
-    );
+  const lead = (place: InputPlace): void => {
+    goTo(host, place)
+      .then((found) => found || say(`The workbook has no table ${place.table}.`))
+      .catch(refused);
+  };
   const frame = (id: string, name: string) => new PictureFrame(id, name, draw, say);
   const frames = {
     build: frame('build', 'Build'),
@@ -192,7 +192,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         draw();
       },
       onInsert: (formula) =>
-        void attempt(
+        attempt(
           () => host.insertFormula(formula),
           'The formula stands in the selected cell; fill in what is left blank in it.',
         ),
@@ -229,7 +229,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
     draw();
   });
   size.observe(element);
-  void fetch(functionsAddress)
+  fetch(functionsAddress)
     .then((response) => response.json() as Promise<{ functions: readonly DescribedFunction[] }>)
     .then((read) => {
       functions = read.functions;

@@ -157,13 +157,13 @@ export class PictureFrame {
   }
 
   private copy(picture: Picture): void {
-    void copyPicture(picture, this.name).then(this.say, () =>
+    copyPicture(picture, this.name).then(this.say, () =>
       this.say(`${this.name} could not be copied here; save it instead.`),
     );
   }
 
   private save(picture: Picture): void {
-    void savePicture(picture, this.name).then(this.say, () => this.say(`${this.name} could not be saved here.`));
+    savePicture(picture, this.name).then(this.say, () => this.say(`${this.name} could not be saved here.`));
   }
 }
 

@@ -1,4 +1,5 @@
 import type { StockCutting } from '../core/plan/cutting';
+import { whatWentWrong } from '../core/what-went-wrong';
 import type { Token } from '../workers/run';
 import type { StockProgress } from '../workers/search-stock';
 
@@ -57,14 +58,14 @@ export class Searching {
   /** Starts anew, from the layout that the plan uses. */
   start(cutting: StockCutting): void {
     this.seed = 1;
-    void this.run(cutting, undefined);
+    this.run(cutting, undefined);
   }
 
   /** Searches on another way; the best of both is kept. */
   goOn(): void {
     if (this.state.kind !== 'found' || !this.of) return;
     this.seed += 1;
-    void this.run(this.of, this.state.progress);
+    this.run(this.of, this.state.progress);
   }
 
   /** Ends the search that is running; the best that it had is its answer. */
@@ -83,29 +84,20 @@ export class Searching {
     this.become({ kind: 'none' });
   }
 
-  private async run(cutting: StockCutting, before: StockProgress | undefined): Promise<void> {
+  private run(cutting: StockCutting, before: StockProgress | undefined): void {
     this.stop();
     const token = (this.token = { stopped: false });
     this.of = cutting;
     this.become({ kind: 'running', progress: before });
     const best = (now: StockProgress) => (before && before.sheets <= now.sheets ? { ...before, done: now.done } : now);
-    try {
-      const answer = await this.search(
-        cutting,
-        EFFORTS[this.effort],
-        this.seed,
-        (progress) => {
-          if (token === this.token) this.become({ kind: 'running', progress: best(progress) });
-        },
-        token,
-      );
-      if (token !== this.token) return;
-      this.become({ kind: 'found', progress: best(answer), stopped: token.stopped, written: false });
-    } catch (error) {
-      if (token === this.token) {
-        this.become({ kind: 'failed', why: error instanceof Error ? error.message : String(error) });
-      }
-    }
+    /** What a search that another has replaced still says is passed over. */
+    const become = (state: SearchState) => {
+      if (token === this.token) this.become(state);
+    };
+    const tell = (progress: StockProgress) => become({ kind: 'running', progress: best(progress) });
+    this.search(cutting, EFFORTS[this.effort], this.seed, tell, token)
+      .then((answer) => become({ kind: 'found', progress: best(answer), stopped: token.stopped, written: false }))
+      .catch((error: unknown) => become({ kind: 'failed', why: whatWentWrong(error) }));
   }
 
   private become(state: SearchState): void {

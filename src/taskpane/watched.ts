@@ -7,8 +7,9 @@ import type { OrderLine } from '../core/plan/order';
 import type { Plan } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
 import { Problem } from '../core/problem';
+import { whatWentWrong } from '../core/what-went-wrong';
 import { shownPiece } from '../drawing/build-picture';
-import type { Host, Selection } from '../host/host';
+import type { Host, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES, type PlanReading, readPlan } from '../tables/plan-input';
 import { codeColumn } from './go-to';
@@ -80,20 +81,22 @@ export class Watched {
   working: Working | undefined;
   /** Whether the maker stopped the work; it goes on by itself when a cell changes. */
   stopped = false;
-  /** Why the workbook could not be read or planned, where that is no slip of the maker's. */
-  trouble: string | undefined;
   selection: Selection | undefined;
   tables: ReadonlyMap<string, Cells> = new Map();
   private turn = 0;
+  /** Why the workbook could not be read or planned, and why what is selected could not be followed. */
+  private readonly troubles: { reading?: string | undefined; following?: string | undefined } = {};
   private readonly listeners = new Set<() => void>();
-  private readonly stops: (() => void)[] = [];
+  private stops: readonly Stop[] = [];
 
   constructor(private readonly host: Host) {
-    this.stops.push(
-      host.onContent(() => void this.read()),
-      host.onSelection((selection) => this.follow(selection)),
-    );
-    void this.read();
+    this.listen();
+    this.workOn();
+  }
+
+  /** What went wrong, where that is no slip of the maker's. */
+  get trouble(): string | undefined {
+    return this.troubles.reading ?? this.troubles.following;
   }
 
   onChange(listener: () => void): void {
@@ -112,9 +115,10 @@ export class Watched {
     this.tell();
   }
 
-  /** Works the plan out, or goes on with it. */
-  workOn(): Promise<void> {
-    return this.read();
+  /** Works the plan out, or goes on with it; after trouble, listens to the workbook anew as well. */
+  workOn(): void {
+    if (this.trouble !== undefined) this.listen();
+    this.read();
   }
 
   /** Styles that can be built, in the order of the workbook. */
@@ -176,18 +180,31 @@ export class Watched {
     this.tell();
   }
 
-  private async read(): Promise<void> {
+  private listen(): void {
+    this.stop();
+    this.troubles.following = undefined;
+    const { host } = this;
+    const unheard = (error: unknown) => this.inTrouble('following', error);
+    this.stops = [
+      host.onContent(() => this.read(), unheard),
+      host.onSelection((selection) => this.follow(selection), unheard),
+    ];
+  }
+
+  private inTrouble(what: 'reading' | 'following', error: unknown): void {
+    this.troubles[what] = whatWentWrong(error);
+    this.tell();
+  }
+
+  private read(): void {
     const turn = ++this.turn;
-    try {
-      this.stopped = false;
-      this.trouble = undefined;
-      await this.readTables(turn);
-    } catch (error) {
+    this.stopped = false;
+    this.troubles.reading = undefined;
+    this.readTables(turn).catch((error: unknown) => {
       if (turn !== this.turn) return;
       this.working = undefined;
-      this.trouble = error instanceof Error ? error.message : String(error);
-      this.tell();
-    }
+      this.inTrouble('reading', error);
+    });
   }
 
   private async readTables(turn: number): Promise<void> {
@@ -230,7 +247,14 @@ export class Watched {
   /** A cell in a table that names a style, a size, a last or a stock brings that into the pane. */
   private follow(selection: Selection | undefined): void {
     this.selection = selection;
-    void this.shownBy(selection).then((change) => (change ? this.show(change) : this.tell()));
+    this.shownBy(selection).then(
+      (change) => {
+        this.troubles.following = undefined;
+        if (change) this.show(change);
+        else this.tell();
+      },
+      (error: unknown) => this.inTrouble('following', error),
+    );
   }
 
   private async shownBy(selection: Selection | undefined): Promise<Partial<Shown> | undefined> {

@@ -1,5 +1,6 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { Problem } from '../core/problem';
+import { whatWentWrong } from '../core/what-went-wrong';
 import { cellAddress } from '../host/address';
 import type { CellPlace, Host, Selection, Stop } from '../host/host';
 import type { Cell } from '../tables/cell';
@@ -27,6 +28,11 @@ const EMPTY = {
   kind: 'nothing',
   say: 'Select a cell with one of the functions, or any figure of a table that is worked out: here stands how it was come by.',
 } as const satisfies Shown;
+
+const unread = (error: unknown): Shown => ({
+  kind: 'nothing',
+  say: `The workbook could not be read: ${whatWentWrong(error)}`,
+});
 
 /** A formula longer than this is cut where it is shown. */
 const LONGEST_FORMULA = 120;
@@ -58,8 +64,9 @@ export class WorkingsView extends LitElement {
   override connectedCallback(): void {
     super.connectedCallback();
     const { host } = this;
-    this.stops = [host.onSelection(() => void this.follow()), host.onContent(() => void this.follow())];
-    void this.follow();
+    const follow = () => this.follow();
+    this.stops = [host.onSelection(follow, this.failed), host.onContent(follow, this.failed)];
+    this.follow();
   }
 
   override disconnectedCallback(): void {
@@ -68,7 +75,7 @@ export class WorkingsView extends LitElement {
   }
 
   protected override updated(changed: Map<string, unknown>): void {
-    if (changed.has('functions')) void this.follow();
+    if (changed.has('functions')) this.follow();
   }
 
   protected override render(): TemplateResult {
@@ -119,13 +126,17 @@ export class WorkingsView extends LitElement {
       <span class="num">${measure(one.value, one.unit)}</span>
       ${
         place
-          ? button(where ?? '', () => this.host.select(place), {
+          ? button(where ?? '', () => this.goTo(place), {
               kind: 'link',
               label: `Go to ${where}: ${one.meaning}`,
             })
           : html`<span class="small">${one.from ? 'in the formula' : nothing}</span>`
       }
     </li>`;
+  }
+
+  private goTo(place: CellPlace): void {
+    this.host.select(place).catch(this.failed);
   }
 
   /** Where a figure stands in the workbook. */
@@ -140,11 +151,21 @@ export class WorkingsView extends LitElement {
     return { sheet: place.sheet, row: place.row + cell.row, column: place.column + cell.column };
   }
 
-  private async follow(): Promise<void> {
+  private follow(): void {
     const mine = ++this.begun;
+    const show = (shown: Shown) => {
+      if (mine === this.begun && this.isConnected) this.shown = shown;
+    };
+    this.selected().then(show, (error: unknown) => show(unread(error)));
+  }
+
+  private readonly failed = (error: unknown): void => {
+    this.shown = unread(error);
+  };
+
+  private async selected(): Promise<Shown> {
     const selection = await this.host.selection();
-    const shown = selection ? await this.about(selection) : EMPTY;
-    if (mine === this.begun && this.isConnected) this.shown = shown;
+    return selection ? this.about(selection) : EMPTY;
   }
 
   private async about(selection: Selection): Promise<Shown> {

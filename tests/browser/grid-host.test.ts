@@ -150,8 +150,9 @@ describe('the grid as a host', () => {
     const { page, sheet } = await open();
     await page.evaluate(() => {
       window.heard = [];
-      window.workbench.host.onContent(async () => {
-        window.heard.push((await window.workbench.host.tables()).get('Lots of stock')?.[1]?.[0]);
+      const { host } = window.workbench;
+      host.onContent(() => {
+        host.tables().then((tables) => window.heard.push(tables.get('Lots of stock')?.[1]?.[0]), reportError);
       });
       return window.workbench.host.select({ sheet: 'Lots of stock', row: 3, column: 0 });
     });

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
-import type { Host, Selection, TablePlace } from '../../src/host/host';
+import type { Failed, Host, Selection, TablePlace } from '../../src/host/host';
 import type { Cells } from '../../src/tables/cell';
 import { Watched } from '../../src/taskpane/watched';
 import { demo } from '../../src/workbook/demo';
@@ -8,6 +8,8 @@ import { tableCells } from '../demo-cells';
 /** A workbook that holds the demo's tables, without anything that shows it. */
 class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'onSelection'> {
   cells: ReadonlyMap<string, Cells> = new Map(Object.entries(tableCells()));
+  /** Why listeners are not heard; undefined where they are. */
+  refused: Error | undefined;
   private changed: () => void = () => undefined;
   private selected: (selection: Selection | undefined) => void = () => undefined;
 
@@ -23,13 +25,15 @@ class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'on
     return undefined;
   }
 
-  onContent(listener: () => void) {
-    this.changed = listener;
+  onContent(listener: () => void, failed: Failed) {
+    if (this.refused) failed(this.refused);
+    else this.changed = listener;
     return () => undefined;
   }
 
-  onSelection(listener: (selection: Selection | undefined) => void) {
-    this.selected = listener;
+  onSelection(listener: (selection: Selection | undefined) => void, failed: Failed) {
+    if (this.refused) failed(this.refused);
+    else this.selected = listener;
     return () => undefined;
   }
 
@@ -46,10 +50,14 @@ class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'on
     const place = await this.tablePlace(table);
     if (!place) throw new Error(`The demo has no ${table}.`);
     const value = (this.cells.get(table)?.[row]?.[column] ?? null) as Selection['value'];
+    this.selectCell(place.sheet, place.row + row, place.column + column, value);
+  }
+
+  selectCell(sheet: string, row: number, column: number, value: Selection['value'] = null): void {
     this.selected({
-      sheet: place.sheet,
-      row: place.row + row,
-      column: place.column + column,
+      sheet,
+      row,
+      column,
       rows: 1,
       columns: 1,
       address: '',
@@ -121,7 +129,8 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     expect(watched.stopped).toBe(true);
     await new Promise((resolve) => setTimeout(resolve, 60));
     expect(watched.results).toBeUndefined();
-    await watched.workOn();
+    watched.workOn();
+    await until(() => watched.results);
     expect(watched.results?.orders.length).toBe(first?.orders.length);
     expect(watched.before).toBeUndefined();
   });
@@ -131,11 +140,39 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     await until(() => watched.results);
     const read = workbook.tables;
     workbook.tables = () => Promise.reject(new Error('A cell is being edited.'));
-    await watched.workOn();
+    watched.workOn();
+    await until(() => watched.trouble);
     expect(watched.trouble).toBe('A cell is being edited.');
     workbook.tables = read;
-    await watched.workOn();
+    watched.workOn();
+    await until(() => watched.results);
     expect(watched.trouble).toBeUndefined();
-    expect(watched.results).toBeDefined();
+  });
+
+  it('says why where the workbook’s changes are not heard, and listens anew when asked again', async () => {
+    const workbook = new Workbook();
+    workbook.refused = new Error('Excel was busy and dropped the request.');
+    const watched = new Watched(workbook as unknown as Host);
+    await until(() => watched.results);
+    expect(watched.trouble).toBe('Excel was busy and dropped the request.');
+    workbook.refused = undefined;
+    watched.workOn();
+    expect(watched.trouble).toBeUndefined();
+    const before = watched.results;
+    workbook.enter('Pairage', 1, 4, 9);
+    await until(() => watched.results && watched.results !== before);
+  });
+
+  it('says why where what is selected cannot be followed, until it can', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const placed = workbook.tablePlace;
+    workbook.tablePlace = () => Promise.reject(new Error('The workbook is protected.'));
+    workbook.selectCell(demo.sheets[0]!.name, 0, 0);
+    await until(() => watched.trouble);
+    expect(watched.trouble).toBe('The workbook is protected.');
+    workbook.tablePlace = placed;
+    workbook.selectCell(demo.sheets[0]!.name, 0, 1);
+    await until(() => watched.trouble === undefined);
   });
 });

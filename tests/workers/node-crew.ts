@@ -25,7 +25,9 @@ export function nodeWorker(): WorkerLike {
   const worker = new Worker(code, { eval: true });
   const like: WorkerLike = {
     postMessage: (task) => worker.postMessage(task),
-    terminate: () => void worker.terminate(),
+    terminate: () => {
+      worker.terminate().catch((error: unknown) => like.onerror?.(error));
+    },
     onmessage: null,
     onerror: null,
   };

@@ -49,6 +49,7 @@ const errors: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
  * them: errors with sentences, answers that take their time, and cells that a shrinking table has left.
  * @param namespace stands before each name, with a dot
  * @param implementations by id in capitals
+ * @param failed is told where the grid could not be given an answer that came late
  * @throws Error where the metadata names a function that the bundle did not associate, or one that streams
  */
 export function bindFunctions(
@@ -56,6 +57,7 @@ export function bindFunctions(
   namespace: string,
   metadata: Metadata,
   implementations: ReadonlyMap<string, Implementation>,
+  failed: (error: unknown) => void,
 ): BoundFunctions {
   const commands = injector.get(ICommandService);
   const workbooks = injector.get(IUniverInstanceService);
@@ -72,7 +74,7 @@ export function bindFunctions(
   };
 
   const messages = new Messages();
-  const waiting = new WaitingCalls<Answer>((sites) => workOut((sites as FormulaSite[]).map(rangeOf)));
+  const waiting = new WaitingCalls<Answer>((sites) => workOut((sites as FormulaSite[]).map(rangeOf)), failed);
   const calculated = new Set<string>();
   const calling = {
     messages,

@@ -31,10 +31,12 @@ export class WaitingCalls<Result> {
 
   /**
    * @param tell is told of the cells that can have their result now
+   * @param failed is told where that telling failed
    * @param remembered how many results are kept for later calls with the same arguments
    */
   constructor(
     private readonly tell: (sites: readonly CallSite[]) => void,
+    private readonly failed: (error: unknown) => void,
     private readonly remembered = 50,
   ) {}
 
@@ -65,7 +67,7 @@ export class WaitingCalls<Result> {
     if (!found) {
       const created: Call<Result> = { sites: new Map(), begun: begin() };
       this.calls.set(call, (found = created));
-      void created.begun.result.then((result) => this.settle(call, created, result));
+      created.begun.result.then((result) => this.settle(call, created, result)).catch(this.failed);
     }
     if (!found.settled) {
       found.sites.set(site.key, { site, lastAsked: this.round });

@@ -7,7 +7,8 @@ import { contentOf, keepMade, type Made, readMade } from './own-sheets';
 import { supports } from './requirements';
 import { codeOf, run } from './run';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
-import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from '../host';
+import type { Block, CellPlace, Failed, Host, Reference, Selection, Stop, TablePlace } from '../host';
+import { listen } from './listen';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
 import { tableNames } from '../table-names';
@@ -166,21 +167,21 @@ export class ExcelHost implements Host {
     });
   }
 
-  onSelection(listener: (selection: Selection | undefined) => void): Stop {
+  onSelection(listener: (selection: Selection | undefined) => void, failed: Failed): Stop {
     let last = '';
-    return this.listen(['onSelectionChanged', 'onActivated', 'onChanged', 'onCalculated'], selectionRests, async () => {
+    const act = async () => {
       const selection = await this.selection();
       const now = JSON.stringify(selection);
       if (now === last) return;
       last = now;
       listener(selection);
-    });
+    };
+    return listen(['onSelectionChanged', 'onActivated', 'onChanged', 'onCalculated'], selectionRests, act, failed);
   }
 
-  onContent(listener: () => void): Stop {
-    return this.listen(['onChanged', 'onCalculated', 'onDeleted', 'onNameChanged'], contentRests, async () =>
-      listener(),
-    );
+  onContent(listener: () => void, failed: Failed): Stop {
+    const act = async () => listener();
+    return listen(['onChanged', 'onCalculated', 'onDeleted', 'onNameChanged'], contentRests, act, failed);
   }
 
   /** What Solebench has made in the workbook and is still there. */
@@ -260,43 +261,6 @@ export class ExcelHost implements Host {
     const { sheets } = await this.found(context);
     sheets.forEach((sheet, at) => setUpPrint(sheet, plan.sheets[at] as SheetPlan));
     await context.sync();
-  }
-
-  /** Acts once events have rested. */
-  private listen(
-    events: readonly (
-      'onSelectionChanged' | 'onActivated' | 'onChanged' | 'onCalculated' | 'onDeleted' | 'onNameChanged'
-    )[],
-    rest: number,
-    act: () => Promise<void>,
-  ): Stop {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    let stopped = false;
-    const heard = async () => {
-      clearTimeout(timer);
-      timer = setTimeout(() => {
-        if (!stopped) void act();
-      }, rest);
-    };
-    const listening = run(async (context) => {
-      const { worksheets } = context.workbook;
-      const handlers = events.map((event) => (worksheets[event] as OfficeExtension.EventHandlers<unknown>).add(heard));
-      await context.sync();
-      return handlers;
-    });
-    return () => {
-      if (stopped) return;
-      stopped = true;
-      clearTimeout(timer);
-      void listening.then(async (handlers) => {
-        const [first] = handlers;
-        if (!first) return;
-        await Excel.run(first.context, async (context) => {
-          for (const handler of handlers) handler.remove();
-          await context.sync();
-        });
-      });
-    };
   }
 }
 

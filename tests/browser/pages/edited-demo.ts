@@ -4,4 +4,4 @@ import { type Edit, withEdit } from './edit';
 
 /** Takes the place of page.js: the page freshly opened on a demo in which one cell holds something else. */
 const { edit } = globalThis as unknown as { readonly edit: Edit };
-void start(withEdit(demo, edit)).then((page) => Object.assign(window, { workbench: page }));
+start(withEdit(demo, edit)).then((page) => Object.assign(window, { workbench: page }), reportError);

@@ -9,11 +9,17 @@ describe('calls that take their time', () => {
   let cancelled: string[];
   let begun: string[];
   let settle: Record<string, (result: string) => void>;
+  let failures: unknown[];
   let calls: WaitingCalls<string>;
 
   beforeEach(() => {
     [told, cancelled, begun, settle] = [[], [], [], {}];
-    calls = new WaitingCalls((sites) => told.push(sites.map(({ key }) => key)), 2);
+    failures = [];
+    const tell = (sites: readonly CallSite[]) => {
+      if (sites.some(({ key }) => key === 'gone')) throw new Error('the sheet is gone');
+      told.push(sites.map(({ key }) => key));
+    };
+    calls = new WaitingCalls(tell, (error) => failures.push(error), 2);
   });
 
   const ask = (call: string, key: string, lasting = true) =>
@@ -91,5 +97,12 @@ describe('calls that take their time', () => {
     await arrive('f(1)', 'late');
     expect(told).toEqual([]);
     expect(ask('f(1)', 'A1')).toBeUndefined();
+  });
+
+  it('tell where cells could not be told of a result that has come', async () => {
+    ask('A', 'gone');
+    await arrive('A', 'late');
+    await Promise.resolve();
+    expect(failures.map(String)).toEqual(['Error: the sheet is gone']);
   });
 });

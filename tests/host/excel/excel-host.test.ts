@@ -417,9 +417,13 @@ describe('the office suite as a host', () => {
   describe('events', () => {
     const rest = (ms: number) => new Promise((resolve) => setTimeout(resolve, ms));
 
+    const fail = (error: unknown) => {
+      throw error;
+    };
+
     it('tell of a selection once it rests, and only when it is another', async () => {
       const heard: unknown[] = [];
-      const stop = host.onSelection((selection) => heard.push(selection?.address));
+      const stop = host.onSelection((selection) => heard.push(selection?.address), fail);
       await rest(20);
       await suite.fire('onSelectionChanged');
       suite.active!.area = { row: 1, column: 1, rows: 1, columns: 1 };
@@ -438,7 +442,7 @@ describe('the office suite as a host', () => {
 
     it('tell once of content that changes quickly', async () => {
       let heard = 0;
-      const stop = host.onContent(() => heard++);
+      const stop = host.onContent(() => heard++, fail);
       await rest(20);
       for (let i = 0; i < 5; i++) await suite.fire(i % 2 ? 'onChanged' : 'onCalculated');
       await rest(700);
@@ -447,6 +451,38 @@ describe('the office suite as a host', () => {
       stop();
       await rest(700);
       expect(heard).toBe(1);
+    });
+
+    it('tell why they cannot be heard', async () => {
+      suite.refuse = 'AccessDenied';
+      const failures: unknown[] = [];
+      const stop = host.onContent(
+        () => undefined,
+        (error) => failures.push(error),
+      );
+      await rest(20);
+      expect(failures.map(String)).toEqual([expect.stringContaining('is protected. Take its protection off')]);
+      stop();
+      await rest(20);
+      expect(failures).toHaveLength(1);
+    });
+
+    it('tell why what is selected could not be read, and go on', async () => {
+      const heard: unknown[] = [];
+      const failures: unknown[] = [];
+      const stop = host.onSelection(
+        (selection) => heard.push(selection?.address),
+        (error) => failures.push(error),
+      );
+      await rest(20);
+      vi.spyOn(host, 'selection').mockRejectedValueOnce(new Error('Excel was busy and dropped the request.'));
+      await suite.fire('onSelectionChanged');
+      await rest(250);
+      expect([heard, failures.map(String)]).toEqual([[], [expect.stringContaining('Excel was busy')]]);
+      await suite.fire('onSelectionChanged');
+      await rest(250);
+      expect([heard.length, failures.length]).toEqual([1, 1]);
+      stop();
     });
   });
 });
