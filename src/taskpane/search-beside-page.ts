@@ -1,3 +1,4 @@
+import { perform } from '../core/cutting/search/perform';
 import { Crew, type WorkerLike } from '../workers/crew';
 import { searchStock } from '../workers/search-stock';
 import type { CuttingSearch } from './searching';
@@ -12,7 +13,7 @@ const LEFT_FREE = 1;
 export const searchBesidePage: CuttingSearch = async (cutting, effort, seed, listener, token) => {
   const cores = Math.max(1, (navigator.hardwareConcurrency || 2) - LEFT_FREE);
   const hire = typeof Worker === 'undefined' ? undefined : () => new Worker('search.js') as unknown as WorkerLike;
-  const crew = new Crew(hire, cores);
+  const crew = new Crew(perform, hire, cores);
   try {
     return await searchStock(cutting, effort, seed, listener, token, crew);
   } finally {

@@ -1,42 +1,23 @@
 import type { Token } from '../core/cutting/search/effort';
-import { type Filled, fillIn, type FillTask } from '../core/cutting/search/fill-in';
-import { packStrip, type Strip, type StripTask } from '../core/cutting/search/pack-strip';
-import { type RollTask, type Shortened, shortenRoll } from '../core/cutting/search/shorten-roll';
 
-export type Task = FillTask | RollTask | StripTask;
-export type Answer<T extends Task> = T extends FillTask ? Filled : T extends RollTask ? Shortened : Strip;
+/**
+ * Works a task through to its answer.
+ * @param found told of the best so far
+ */
+export type Work<T, A> = (task: T, token: Token, found?: (answer: A) => void) => A;
 
 /** What a worker sends: the best so far, time and again, and at last the answer. */
-export interface Message<T extends Task = Task> {
-  readonly answer: Answer<T>;
+export interface Message<A> {
+  readonly answer: A;
   readonly ended: boolean;
 }
 
 /** What a search needs of a worker: that of a page, or of another engine in the same clothes. */
 export interface WorkerLike {
-  postMessage(task: Task): void;
+  postMessage(task: unknown): void;
   terminate(): void;
   onmessage: ((event: { readonly data: unknown }) => void) | null;
   onerror: ((event: unknown) => void) | null;
-}
-
-/**
- * Works a task through, here and now.
- * @param found told of the best so far
- */
-export function perform<T extends Task>(
-  task: T,
-  token: Token,
-  found: (answer: Answer<T>) => void = () => {},
-): Answer<T> {
-  const told = found as (answer: Filled | Shortened | Strip) => void;
-  const answer =
-    task.kind === 'fill'
-      ? fillIn(task, token, told)
-      : task.kind === 'roll'
-        ? shortenRoll(task, token, told)
-        : packStrip(task, token, told);
-  return answer as Answer<T>;
 }
 
 /** How often a task is handed to another worker when one has died over it, before it is worked through here. */
@@ -46,11 +27,15 @@ const MOST_DEATHS = 2;
 const LOOK_EVERY = 50;
 
 /** Workers that work tasks through side by side. Without workers it does so itself, one task after the other. */
-export class Crew {
+export class Crew<T, A> {
   private readonly workers: (WorkerLike | undefined)[];
 
-  /** @param hire makes a worker; undefined or throwing where there can be none */
+  /**
+   * @param work what its workers do, for where there are none
+   * @param hire makes a worker; undefined or throwing where there can be none
+   */
   constructor(
+    private readonly work: Work<T, A>,
     private readonly hire: (() => WorkerLike | undefined) | undefined,
     size: number,
   ) {
@@ -62,14 +47,14 @@ export class Crew {
    * @param found told of the best so far of every task that has found something
    * @returns the answers in the order of the tasks; undefined where the token stopped the work
    */
-  async perform<T extends Task>(
+  async perform(
     tasks: readonly T[],
     token: Token,
-    found: (answers: readonly (Answer<T> | undefined)[]) => void = () => {},
-  ): Promise<readonly Answer<T>[] | undefined> {
-    const answers: Answer<T>[] = [];
-    const best: (Answer<T> | undefined)[] = tasks.map(() => undefined);
-    const tell = (at: number) => (answer: Answer<T>) => {
+    found: (answers: readonly (A | undefined)[]) => void = () => {},
+  ): Promise<readonly A[] | undefined> {
+    const answers: A[] = [];
+    const best: (A | undefined)[] = tasks.map(() => undefined);
+    const tell = (at: number) => (answer: A) => {
       best[at] = answer;
       found(best);
     };
@@ -77,7 +62,7 @@ export class Crew {
       for (const [at, task] of tasks.entries()) {
         await breath();
         if (token.stopped) return undefined;
-        answers.push(perform(task, token, tell(at)));
+        answers.push(this.work(task, token, tell(at)));
       }
       return token.stopped ? undefined : answers;
     }
@@ -89,7 +74,7 @@ export class Crew {
     const line = async (seat: number): Promise<void> => {
       while (next < tasks.length && !stop.aborted) {
         const at = next++;
-        const answer = await this.handOver(seat, tasks[at], token, stop, tell(at));
+        const answer = await this.handOver(seat, tasks[at] as T, token, stop, tell(at));
         if (answer) answers[at] = answer;
       }
     };
@@ -107,20 +92,20 @@ export class Crew {
     this.workers.fill(undefined);
   }
 
-  private async handOver<T extends Task>(
+  private async handOver(
     seat: number,
     task: T,
     token: Token,
     stop: Stop,
-    found: (answer: Answer<T>) => void,
-  ): Promise<Answer<T> | undefined> {
+    found: (answer: A) => void,
+  ): Promise<A | undefined> {
     for (let deaths = 0; deaths <= MOST_DEATHS && !stop.aborted; deaths++) {
       const worker = this.at(seat);
       if (!worker) break;
-      const answer = await new Promise<Answer<T> | 'died' | undefined>((resolve) => {
+      const answer = await new Promise<A | 'died' | undefined>((resolve) => {
         stop.onabort(() => resolve(undefined));
         worker.onmessage = ({ data }) => {
-          const { answer: best, ended } = data as Message<T>;
+          const { answer: best, ended } = data as Message<A>;
           if (ended) resolve(best);
           else found(best);
         };
@@ -131,7 +116,7 @@ export class Crew {
       worker.terminate();
       this.workers[seat] = undefined;
     }
-    return stop.aborted ? undefined : perform(task, token, found);
+    return stop.aborted ? undefined : this.work(task, token, found);
   }
 
   private at(seat: number): WorkerLike | undefined {

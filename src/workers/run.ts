@@ -1,6 +1,7 @@
 import type { Token } from '../core/cutting/search/effort';
 import { fewestSheets, type Progress, type SheetsJob } from '../core/cutting/search/fewest-sheets';
 import { mustBeSound, verifyLayout } from '../core/cutting/sheet/verify-layout';
+import type { Answer, Task } from '../core/cutting/search/perform';
 import type { Crew } from './crew';
 
 export type { Progress, SheetsJob, Token };
@@ -15,7 +16,7 @@ export async function run(
   job: SheetsJob,
   listener: (progress: Progress) => void,
   token: Token,
-  crew: Crew,
+  crew: Crew<Task, Answer>,
 ): Promise<Progress> {
   const steps = fewestSheets(job);
   let step = steps.next();

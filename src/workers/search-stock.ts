@@ -2,6 +2,7 @@ import { laidSheets } from '../core/cutting/sheet/layout';
 import type { Token } from '../core/cutting/search/effort';
 import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
+import type { Answer, Task } from '../core/cutting/search/perform';
 import type { Crew } from './crew';
 import { type Progress, run } from './run';
 
@@ -35,7 +36,7 @@ export async function searchStock(
   seed: number,
   listener: (progress: StockProgress) => void,
   token: Token,
-  crew: Crew,
+  crew: Crew<Task, Answer>,
 ): Promise<StockProgress> {
   const { pieces, format, stock, layout, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({

@@ -1,3 +1,4 @@
+import { type Answer, perform, type Task } from '../core/cutting/search/perform';
 import { Crew, type WorkerLike } from './crew';
 
 /** Name of the bundle that works in a worker; it lies beside the bundle that asks for it. */
@@ -7,9 +8,9 @@ const FILE = 'search.js';
 const own = typeof document === 'undefined' ? undefined : (document.currentScript as HTMLScriptElement | null)?.src;
 
 /** A crew of one worker a core; of none where the engine has no workers. */
-export function crewHere(): Crew {
-  if (typeof Worker === 'undefined' || !own) return new Crew(undefined, 0);
+export function crewHere(): Crew<Task, Answer> {
+  if (typeof Worker === 'undefined' || !own) return new Crew(perform, undefined, 0);
   const address = new URL(FILE, own).href;
   const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
-  return new Crew(() => new Worker(address) as unknown as WorkerLike, cores);
+  return new Crew(perform, () => new Worker(address) as unknown as WorkerLike, cores);
 }

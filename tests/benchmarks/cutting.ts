@@ -1,13 +1,14 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { packStrip, type Strip, type StripPiece, type StripTask } from '../../src/core/cutting/search/pack-strip';
 import { area } from '../../src/core/geometry/area';
 import { moved } from '../../src/core/geometry/moved';
 import type { Point } from '../../src/core/geometry/ring';
 import { sharedArea } from '../core/cutting/oracle';
-import { nodeCrew } from '../workers/node-crew';
+import { Crew } from '../../src/workers/crew';
+import { nodeWorker } from '../workers/node-crew';
 import type { Findings, Options } from './main';
 import { median } from './reference-loop';
+import { packStrip, type Strip, type StripPiece, type StripTask } from './strip/pack-strip';
 
 /** Mean density, %, of 100 runs of 20 minutes on three threads: Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, table 2. */
 const PUBLISHED: Readonly<Record<string, number>> = {
@@ -59,7 +60,7 @@ function speedOf(
 ): { readonly perSecond: number; readonly before: number } {
   const timed = (evaluations: number) => {
     const start = process.cpuUsage();
-    const { spent } = packStrip({ kind: 'strip', pieces, width, evaluations, seed: 1 }, { stopped: false });
+    const { spent } = packStrip({ pieces, width, evaluations, seed: 1 }, { stopped: false });
     const { user, system } = process.cpuUsage(start);
     return { spent, seconds: (user + system) / 1e6 };
   };
@@ -71,20 +72,20 @@ function speedOf(
 /** What is wrong with a strip by arithmetic that the project does not use: pieces that overlap, stick out or are missing. */
 function complaints(pieces: readonly StripPiece[], width: number, { length, placements }: Strip): string[] {
   const found: string[] = [];
-  const rings = placements.map(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y));
+  const rings = placements.map(({ piece, turn, x, y }) => moved(pieces[piece]!.ring, turn, x, y));
   const fuzz = 1e-6 * Math.max(length, width);
   const boxes = rings.map((ring) => {
     const [xs, ys] = [ring.map(([x]) => x), ring.map(([, y]) => y)];
     return [Math.min(...xs), Math.min(...ys), Math.max(...xs), Math.max(...ys)] as const;
   });
   rings.forEach((ring, i) => {
-    const [left, bottom, right, top] = boxes[i];
+    const [left, bottom, right, top] = boxes[i]!;
     if (left < -fuzz || bottom < -fuzz || right > length + fuzz || top > width + fuzz) found.push(`${i} sticks out`);
     for (let j = 0; j < i; j++) {
-      const [l, b, r, t] = boxes[j];
+      const [l, b, r, t] = boxes[j]!;
       if (l >= right || r <= left || b >= top || t <= bottom) continue;
-      const least = Math.min(Math.abs(area(ring)), Math.abs(area(rings[j])));
-      if (sharedArea(ring, rings[j]) > 1e-5 * least) found.push(`${i} and ${j} overlap`);
+      const least = Math.min(Math.abs(area(ring)), Math.abs(area(rings[j]!)));
+      if (sharedArea(ring, rings[j]!) > 1e-5 * least) found.push(`${i} and ${j} overlap`);
     }
   });
   pieces.forEach(({ count }, kind) => {
@@ -102,7 +103,7 @@ export async function cutting({ instances = '', seconds = 60, seeds = 5 }: Optio
   const lines: Findings['lines'][number][] = [];
   const shares: number[] = [];
   let sound = true;
-  const crew = nodeCrew(SEARCHES);
+  const crew = new Crew(packStrip, () => nodeWorker('tests/benchmarks/strip/worker.ts'), SEARCHES);
   for (const file of readdirSync(instances)
     .filter((name) => name.endsWith('.json'))
     .sort()) {
@@ -120,7 +121,6 @@ export async function cutting({ instances = '', seconds = 60, seeds = 5 }: Optio
       for (let round = 0; round < ROUNDS; round++) {
         const best = strips.length ? strips.reduce((a, b) => (b.length < a.length ? b : a)) : undefined;
         const tasks = Array.from({ length: SEARCHES }, (_, i): StripTask => ({
-          kind: 'strip',
           pieces,
           width,
           evaluations,

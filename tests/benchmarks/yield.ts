@@ -3,7 +3,6 @@ import { DoubleLattice } from '../../src/core/cutting/pattern/double-lattice';
 import { firstWaste } from '../../src/core/cutting/pattern/first-waste';
 import { groundOf } from '../../src/core/cutting/pattern/pattern';
 import { piecesPerSheet } from '../../src/core/cutting/pattern/pieces-per-sheet';
-import { packStrip } from '../../src/core/cutting/search/pack-strip';
 import type { Way } from '../../src/core/cutting/sheet/way';
 import { area } from '../../src/core/geometry/area';
 import { moved } from '../../src/core/geometry/moved';
@@ -13,6 +12,7 @@ import { complaints } from '../core/cutting/oracle';
 import { longTee, regular, soleLike, tee } from '../core/cutting/outlines';
 import type { Findings } from './main';
 import { median, referenceLoop } from './reference-loop';
+import { packStrip } from './strip/pack-strip';
 
 /** Densities within this of the exact one count as reached. */
 const EXACTLY = 1e-5;
@@ -94,7 +94,7 @@ function searched(sole: Ring, seed: number): { readonly found: boolean; readonly
   const { length, width } = SHEET;
   const start = performance.now();
   const token = { stopped: false };
-  const task = { kind: 'strip', pieces: [{ ring: sole, count, turns: TWELFTHS }], width, evaluations, seed } as const;
+  const task = { pieces: [{ ring: sole, count, turns: TWELFTHS }], width, evaluations, seed } as const;
   const strip = packStrip(task, token, (shorter) => (token.stopped ||= shorter.length <= length));
   const ms = performance.now() - start;
   const pieces = [{ key: 'sole', ring: sole, count, way: ANY }];

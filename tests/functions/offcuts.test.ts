@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { searchStock } from '../../src/workers/search-stock';
+import { perform } from '../../src/core/cutting/search/perform';
 import { Crew } from '../../src/workers/crew';
 import { reading } from '../../src/functions/plan-arguments';
 import { withLayout } from '../../src/tables/layout-rows';
@@ -57,7 +58,7 @@ describe('the table Offcuts', () => {
   it('is what a long search lays on as well, and its rows in Layouts say so', async () => {
     const { plan } = reading(demo as never);
     const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Foam 8');
-    const crew = new Crew(undefined, 0);
+    const crew = new Crew(perform, undefined, 0);
     const { layouts } = await searchStock(found!, 1, 1, () => undefined, { stopped: false }, crew);
     expect(layouts.some(({ offcut }) => offcut === 'Rack 3')).toBe(true);
     const headings = ['Stock', 'Sheet', 'Offcut', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°'];

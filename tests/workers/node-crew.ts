@@ -1,5 +1,6 @@
 import { Worker } from 'node:worker_threads';
 import { buildSync } from 'esbuild';
+import { type Answer, perform, type Task } from '../../src/core/cutting/search/perform';
 import { Crew, type WorkerLike } from '../../src/workers/crew';
 
 /** Puts the clothes of a page's worker on a worker of Node. */
@@ -9,20 +10,22 @@ globalThis.self = { postMessage: (answer) => parentPort.postMessage(answer) };
 parentPort.on('message', (data) => globalThis.self.onmessage({ data }));
 `;
 
-let code: string | undefined;
+const codes = new Map<string, string>();
 
-/** The search's own worker, run by Node. */
-export function nodeWorker(): WorkerLike {
-  code ??=
+/** Bundles the entry of a worker. */
+function codeOf(entry: string): string {
+  const code =
+    codes.get(entry) ??
     CLOTHES +
-    buildSync({
-      entryPoints: ['src/workers/worker.ts'],
-      bundle: true,
-      write: false,
-      format: 'iife',
-      target: 'es2022',
-    }).outputFiles[0]!.text;
-  const worker = new Worker(code, { eval: true });
+      buildSync({ entryPoints: [entry], bundle: true, write: false, format: 'iife', target: 'es2022' }).outputFiles[0]!
+        .text;
+  codes.set(entry, code);
+  return code;
+}
+
+/** A worker, the search's own or another, run by Node. */
+export function nodeWorker(entry = 'src/workers/worker.ts'): WorkerLike {
+  const worker = new Worker(codeOf(entry), { eval: true });
   const like: WorkerLike = {
     postMessage: (task) => worker.postMessage(task),
     terminate: () => {
@@ -36,6 +39,6 @@ export function nodeWorker(): WorkerLike {
   return like;
 }
 
-export function nodeCrew(size: number): Crew {
-  return new Crew(nodeWorker, size);
+export function nodeCrew(size: number): Crew<Task, Answer> {
+  return new Crew(perform, () => nodeWorker(), size);
 }

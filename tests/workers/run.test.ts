@@ -1,6 +1,7 @@
 import { afterAll, describe, expect, it } from 'vitest';
 import type { Piece } from '../../src/core/cutting/sheet/piece';
-import { Crew, type Task, type WorkerLike } from '../../src/workers/crew';
+import { type Answer, perform, type Task } from '../../src/core/cutting/search/perform';
+import { Crew, type WorkerLike } from '../../src/workers/crew';
 import { run } from '../../src/workers/run';
 import { complaints } from '../core/cutting/oracle';
 import { soleLike } from '../core/cutting/outlines';
@@ -13,8 +14,8 @@ const pieces: readonly Piece[] = [
 const format = { length: 600, width: 400, knifeRoom: 3, edgeTrim: 5 };
 const job = { pieces, format, effort: 0.3, seed: 5 };
 const never = { stopped: false };
-const crews: Crew[] = [];
-const crew = (make: () => Crew): Crew => {
+const crews: Crew<Task, Answer>[] = [];
+const crew = (make: () => Crew<Task, Answer>): Crew<Task, Answer> => {
   const made = make();
   crews.push(made);
   return made;
@@ -27,7 +28,7 @@ describe('run', { timeout: 60_000 }, () => {
       job,
       () => undefined,
       never,
-      crew(() => new Crew(undefined, 0)),
+      crew(() => new Crew(perform, undefined, 0)),
     );
     expect(complaints(pieces, format, inline.layout.sheets)).toEqual([]);
     for (const size of [1, 3]) {
@@ -106,7 +107,7 @@ describe('run', { timeout: 60_000 }, () => {
     const frail = (): WorkerLike => {
       if (++hired % 2 === 0) return nodeWorker();
       const dying: WorkerLike = {
-        postMessage: (_task: Task) => void setTimeout(() => dying.onerror?.(new Error('died')), 5),
+        postMessage: (_task: unknown) => void setTimeout(() => dying.onerror?.(new Error('died')), 5),
         terminate: () => undefined,
         onmessage: null,
         onerror: null,
@@ -117,7 +118,7 @@ describe('run', { timeout: 60_000 }, () => {
       job,
       () => undefined,
       never,
-      crew(() => new Crew(frail, 2)),
+      crew(() => new Crew(perform, frail, 2)),
     );
     expect(hired).toBeGreaterThan(2);
     expect(answer).toEqual(
@@ -125,7 +126,7 @@ describe('run', { timeout: 60_000 }, () => {
         job,
         () => undefined,
         never,
-        crew(() => new Crew(undefined, 0)),
+        crew(() => new Crew(perform, undefined, 0)),
       ),
     );
   });
@@ -138,7 +139,7 @@ describe('run', { timeout: 60_000 }, () => {
       job,
       () => undefined,
       never,
-      crew(() => new Crew(dead, 2)),
+      crew(() => new Crew(perform, dead, 2)),
     );
     expect(complaints(pieces, format, answer.layout.sheets)).toEqual([]);
   });
@@ -150,7 +151,7 @@ describe('run', { timeout: 60_000 }, () => {
         { ...job, pieces: large },
         () => undefined,
         never,
-        crew(() => new Crew(undefined, 0)),
+        crew(() => new Crew(perform, undefined, 0)),
       ),
     ).rejects.toThrow(/giant/);
   });

@@ -7,7 +7,7 @@ import { quickLayout } from '../../../src/core/cutting/quick-layout';
 import { fewestSheets } from '../../../src/core/cutting/search/fewest-sheets';
 import type { SheetFormat } from '../../../src/core/cutting/sheet/sheet';
 import { describeFault, verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
-import { perform } from '../../../src/workers/crew';
+import { perform } from '../../../src/core/cutting/search/perform';
 import { complaints } from './oracle';
 import { anyOutline, rectangle } from './outlines';
 

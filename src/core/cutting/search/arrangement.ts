@@ -1,7 +1,7 @@
 import { Columns } from './columns';
 import type { Effort } from './effort';
-import type { Pairs } from './pairs';
-import type { Shape } from './shape';
+import type { Overlaps } from './overlaps';
+import type { TurnedOutline } from './turned-outline';
 import type { Space } from './space';
 
 /** A piece's place: its shape (kind and turn) and where the middle of its box lies. */
@@ -25,8 +25,7 @@ export interface Snapshot {
   readonly xs: Float64Array;
   readonly ys: Float64Array;
   readonly lengths: readonly number[];
-  readonly losses: Float64Array;
-  readonly outs: Float64Array;
+  /** What all pieces lose, unweighed. */
   readonly loss: number;
 }
 
@@ -35,7 +34,7 @@ export interface Snapshot {
  * and with the weight that each such loss has come to have.
  */
 export class Arrangement {
-  /** Shape of each piece and the middle of its box. */
+  /** TurnedOutline of each piece and the middle of its box. */
   readonly shapes: Int32Array;
   readonly xs: Float64Array;
   readonly ys: Float64Array;
@@ -56,7 +55,7 @@ export class Arrangement {
   readonly count: number;
 
   constructor(
-    readonly pairs: Pairs,
+    readonly overlaps: Overlaps,
     readonly space: Space,
     /** For each piece the shapes, by index, that it may have: one for each turn. */
     readonly choices: readonly (readonly number[])[],
@@ -65,7 +64,7 @@ export class Arrangement {
   ) {
     this.movable = choices.length;
     const n = (this.count = choices.length + obstacles.length);
-    this.shapes = Int32Array.from([...choices.map(([first]) => first), ...obstacles.map(({ shape }) => shape)]);
+    this.shapes = Int32Array.from([...choices.map(([first]) => first!), ...obstacles.map(({ shape }) => shape)]);
     this.xs = new Float64Array(n);
     this.ys = new Float64Array(n);
     this.boxes = new Float64Array(4 * n).fill(Infinity);
@@ -77,21 +76,21 @@ export class Arrangement {
     for (let i = 0; i < n; i++) {
       for (let j = 0; j < n; j++) {
         const [first, second] = [Math.min(i, j), Math.max(i, j)];
-        const meet = second < this.movable || (first < this.movable && obstacles[second - this.movable].stops(first));
+        const meet = second < this.movable || (first < this.movable && obstacles[second - this.movable]!.stops(first));
         this.worth[i * n + j] = meet ? (this.shapeOf(i).hullArea * this.shapeOf(j).hullArea) ** 0.25 : 0;
       }
     }
     this.shapeBoxes = Float64Array.from(
-      pairs.shapes.flatMap(({ box: { left, bottom, right, top } }) => [left, bottom, right, top]),
+      overlaps.shapes.flatMap(({ box: { left, bottom, right, top } }) => [left, bottom, right, top]),
     );
-    const typical = pairs.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / pairs.shapes.length;
+    const typical = overlaps.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / overlaps.shapes.length;
     this.columns = new Columns(n, space.end, typical);
     this.forgetWeights();
     obstacles.forEach((obstacle, i) => this.put(this.movable + i, obstacle));
   }
 
-  shapeOf(piece: number): Shape {
-    return this.pairs.shapes[this.shapes[piece]];
+  shapeOf(piece: number): TurnedOutline {
+    return this.overlaps.shapes[this.shapes[piece]!]!;
   }
 
   /** Lays a piece without weighing what it loses there. */
@@ -100,15 +99,15 @@ export class Arrangement {
     this.xs[piece] = x;
     this.ys[piece] = y;
     for (let side = 0; side < 4; side++) {
-      this.boxes[4 * piece + side] = this.shapeBoxes[4 * shape + side] + (side % 2 === 0 ? x : y);
+      this.boxes[4 * piece + side] = this.shapeBoxes[4 * shape + side]! + (side % 2 === 0 ? x : y);
     }
-    this.columns.put(piece, this.boxes[4 * piece], this.boxes[4 * piece + 2]);
+    this.columns.put(piece, this.boxes[4 * piece]!, this.boxes[4 * piece + 2]!);
   }
 
   /** Takes a piece out of the space. */
   lift(piece: number): void {
-    this.put(piece, { shape: this.shapes[piece], x: NOWHERE, y: NOWHERE });
-    this.reweigh(piece);
+    this.put(piece, { shape: this.shapes[piece]!, x: NOWHERE, y: NOWHERE });
+    this.updateLosses(piece);
   }
 
   /** Whether a piece lies in the space. */
@@ -117,7 +116,7 @@ export class Arrangement {
   }
 
   placeOf(piece: number): Place {
-    return { shape: this.shapes[piece], x: this.xs[piece], y: this.ys[piece] };
+    return { shape: this.shapes[piece]!, x: this.xs[piece]!, y: this.ys[piece]! };
   }
 
   /**
@@ -126,27 +125,27 @@ export class Arrangement {
    */
   weighed(piece: number, shape: number, x: number, y: number, bound: number): number {
     this.effort.spent++;
-    const { boxes, shapeBoxes, pairs, shapes, xs, ys, count, columns, weights } = this;
-    const left = shapeBoxes[4 * shape] + x;
-    const bottom = shapeBoxes[4 * shape + 1] + y;
-    const right = shapeBoxes[4 * shape + 2] + x;
-    const top = shapeBoxes[4 * shape + 3] + y;
+    const { boxes, shapeBoxes, overlaps, shapes, xs, ys, count, columns, weights } = this;
+    const left = shapeBoxes[4 * shape]! + x;
+    const bottom = shapeBoxes[4 * shape + 1]! + y;
+    const right = shapeBoxes[4 * shape + 2]! + x;
+    const top = shapeBoxes[4 * shape + 3]! + y;
     const row = piece * count;
-    let loss = this.space.stickingOut(left, bottom, right, top) * this.outWeights[piece];
+    let loss = this.space.stickingOut(left, bottom, right, top) * this.outWeights[piece]!;
     if (loss > bound) return Infinity;
     const { members, sizes, firsts } = columns;
     const firstColumn = columns.at(left);
     const lastColumn = columns.at(right);
     for (let column = firstColumn; column <= lastColumn; column++) {
-      for (let at = column * count, end = at + sizes[column]; at < end; at++) {
-        const other = members[at];
+      for (let at = column * count, end = at + sizes[column]!; at < end; at++) {
+        const other = members[at]!;
         const b = 4 * other;
-        if (boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom) continue;
+        if (boxes[b]! >= right || boxes[b + 2]! <= left || boxes[b + 1]! >= top || boxes[b + 3]! <= bottom) continue;
         // A piece that lies in several columns is looked at in the first of those that the place lies in.
-        if (other === piece || (firsts[other] < column && column > firstColumn)) continue;
-        const weight = weights[row + other];
+        if (other === piece || (firsts[other]! < column && column > firstColumn)) continue;
+        const weight = weights[row + other]!;
         if (weight === 0) continue;
-        const between = pairs.loss(pairs.of(shapes[other], shape), x - xs[other], y - ys[other]);
+        const between = overlaps.loss(overlaps.of(shapes[other]!, shape), x - xs[other]!, y - ys[other]!);
         if (between === 0) continue;
         loss += between * weight;
         if (loss > bound) return Infinity;
@@ -160,32 +159,37 @@ export class Arrangement {
     return this.weighed(piece, shape, x, y, 0) === 0;
   }
 
-  /** Weighs what a piece loses where it lies, after it has been moved. */
-  reweigh(piece: number): void {
-    const { boxes, pairs, shapes, xs, ys, count, losses, worth } = this;
+  /** Works out what a piece loses where it lies, after it has been moved. */
+  updateLosses(piece: number): void {
+    const { boxes, overlaps, shapes, xs, ys, count, losses, worth } = this;
     const row = piece * count;
-    const [left, bottom, right, top] = boxes.subarray(4 * piece, 4 * piece + 4);
-    this.outs[piece] = this.lies(piece) ? this.space.stickingOut(left, bottom, right, top) * worth[row + piece] : 0;
+    const [left, bottom] = [boxes[4 * piece]!, boxes[4 * piece + 1]!];
+    const [right, top] = [boxes[4 * piece + 2]!, boxes[4 * piece + 3]!];
+    this.outs[piece] = this.lies(piece) ? this.space.stickingOut(left, bottom, right, top) * worth[row + piece]! : 0;
     for (let other = 0, b = 0; other < count; other++, b += 4) {
       let loss = 0;
-      const apart = boxes[b] >= right || boxes[b + 2] <= left || boxes[b + 1] >= top || boxes[b + 3] <= bottom;
-      if (!apart && other !== piece && worth[row + other] > 0) {
-        const pair = pairs.of(shapes[other], shapes[piece]);
-        loss = pairs.loss(pair, xs[piece] - xs[other], ys[piece] - ys[other]) * worth[row + other];
+      const apart = boxes[b]! >= right || boxes[b + 2]! <= left || boxes[b + 1]! >= top || boxes[b + 3]! <= bottom;
+      if (!apart && other !== piece && worth[row + other]! > 0) {
+        // Seen from the one of the lower number, so that it is the same to the last digit whichever was moved.
+        const first = Math.min(piece, other);
+        const second = Math.max(piece, other);
+        const pair = overlaps.of(shapes[first]!, shapes[second]!);
+        loss = overlaps.loss(pair, xs[second]! - xs[first]!, ys[second]! - ys[first]!) * worth[row + other]!;
       }
       losses[row + other] = loss;
       losses[other * count + piece] = loss;
     }
   }
 
-  reweighAll(): void {
-    for (let piece = 0; piece < this.movable; piece++) this.reweigh(piece);
+  /** Works out what all pieces lose where they lie. */
+  updateAllLosses(): void {
+    for (let piece = 0; piece < this.movable; piece++) this.updateLosses(piece);
   }
 
   /** What a piece loses, unweighed. */
   lossOf(piece: number): number {
-    let sum = this.outs[piece];
-    for (let at = piece * this.count, end = at + this.count; at < end; at++) sum += this.losses[at];
+    let sum = this.outs[piece]!;
+    for (let at = piece * this.count, end = at + this.count; at < end; at++) sum += this.losses[at]!;
     return sum;
   }
 
@@ -193,8 +197,8 @@ export class Arrangement {
   get loss(): number {
     let sum = 0;
     for (let i = 0; i < this.count; i++) {
-      sum += this.outs[i];
-      for (let j = 0; j < i; j++) sum += this.losses[i * this.count + j];
+      sum += this.outs[i]!;
+      for (let j = 0; j < i; j++) sum += this.losses[i * this.count + j]!;
     }
     return sum;
   }
@@ -202,7 +206,7 @@ export class Arrangement {
   /** Gives every loss the weight that it had at first. */
   forgetWeights(): void {
     this.weights.set(this.worth);
-    for (let i = 0; i < this.count; i++) this.outWeights[i] = this.worth[i * this.count + i];
+    for (let i = 0; i < this.count; i++) this.outWeights[i] = this.worth[i * this.count + i]!;
   }
 
   /**
@@ -213,16 +217,16 @@ export class Arrangement {
     const { count, losses, outs, weights, worth, outWeights } = this;
     let most = 0;
     for (let i = 0; i < count; i++) {
-      if (outs[i] > most) most = outs[i];
-      for (let j = 0; j < i; j++) if (losses[i * count + j] > most) most = losses[i * count + j];
+      if (outs[i]! > most) most = outs[i]!;
+      for (let j = 0; j < i; j++) if (losses[i * count + j]! > most) most = losses[i * count + j]!;
     }
     const factor = (loss: number) => (loss > 0 ? RISE + (MOST_RISE - RISE) * (loss / most) : FADE);
     for (let i = 0; i < count; i++) {
       const own = i * count + i;
-      outWeights[i] = Math.max(worth[own], outWeights[i] * factor(outs[i]));
+      outWeights[i] = Math.max(worth[own]!, outWeights[i]! * factor(outs[i]!));
       for (let j = 0; j < i; j++) {
         const at = i * count + j;
-        const weight = Math.max(worth[at], weights[at] * factor(losses[at]));
+        const weight = Math.max(worth[at]!, weights[at]! * factor(losses[at]!));
         weights[at] = weight;
         weights[j * count + i] = weight;
       }
@@ -235,20 +239,17 @@ export class Arrangement {
       xs: this.xs.slice(),
       ys: this.ys.slice(),
       lengths: [...this.space.lengths],
-      losses: this.losses.slice(),
-      outs: this.outs.slice(),
       loss: this.loss,
     };
   }
 
   /** Goes back to an arrangement; the weights stay as they are. */
-  restore({ shapes, xs, ys, lengths, losses, outs }: Snapshot): void {
+  restore({ shapes, xs, ys, lengths }: Snapshot): void {
     lengths.forEach((length, i) => (this.space.lengths[i] = length));
     for (let piece = 0; piece < this.movable; piece++) {
-      this.put(piece, { shape: shapes[piece], x: xs[piece], y: ys[piece] });
+      this.put(piece, { shape: shapes[piece]!, x: xs[piece]!, y: ys[piece]! });
     }
-    this.losses.set(losses);
-    this.outs.set(outs);
+    this.updateAllLosses();
   }
 }
 

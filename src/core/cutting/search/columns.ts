@@ -37,10 +37,10 @@ export class Columns {
     const first = this.at(left);
     const last = this.at(right);
     if (first === this.firsts[piece] && last === this.lasts[piece]) return;
-    for (let column = this.firsts[piece]; column >= 0 && column <= this.lasts[piece]; column++)
+    for (let column = this.firsts[piece]!; column >= 0 && column <= this.lasts[piece]!; column++)
       this.drop(column, piece);
     for (let column = first; column <= last; column++) {
-      this.members[column * this.pieces + this.sizes[column]++] = piece;
+      this.members[column * this.pieces + this.sizes[column]!++] = piece;
     }
     this.firsts[piece] = first;
     this.lasts[piece] = last;
@@ -50,6 +50,6 @@ export class Columns {
     const start = column * this.pieces;
     let at = start;
     while (this.members[at] !== piece) at++;
-    this.members[at] = this.members[start + --this.sizes[column]];
+    this.members[at] = this.members[start + --this.sizes[column]!]!;
   }
 }

@@ -34,8 +34,8 @@ export class Effort {
     this.limit = Math.min(evaluations, this.total);
   }
 
-  /** Whether to go on. */
-  get left(): boolean {
+  /** Whether to go on; looks at the token from time to time. */
+  goesOn(): boolean {
     if (this.spent >= this.look) {
       this.look = this.spent + LOOK_AFTER;
       this.stopped ||= this.token.stopped;

@@ -7,9 +7,10 @@ import type { Piece } from '../sheet/piece';
 import { quickLayout } from '../quick-layout';
 import { formatOn, type SheetFormat } from '../sheet/sheet';
 import { verifyLayout } from '../sheet/verify-layout';
-import type { Filled, FillTask } from './fill-in';
+import type { FillTask } from './fill-in';
+import type { Answer, Task } from './perform';
 import { Random } from './random';
-import type { RollTask, Shortened } from './shorten-roll';
+import type { RollTask } from './shorten-roll';
 import { turnsFor } from './sheets';
 
 /** Pieces to be cut from as few sheets of a format as a search finds. */
@@ -32,9 +33,6 @@ export interface Progress {
   /** Share of the effort that has been spent, 0 to 1. */
   readonly done: number;
 }
-
-export type Task = FillTask | RollTask;
-export type Answer = Filled | Shortened;
 
 /** Searches that may go on side by side, and what comes of the layout when some of them have answered, in part or at last. */
 export interface Round {

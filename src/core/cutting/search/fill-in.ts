@@ -22,7 +22,7 @@ export interface FillTask {
 }
 
 /** The sheets with as much laid in as found room. */
-export interface Filled {
+export interface FillAnswer {
   readonly sheets: readonly Placements[];
   /** Kinds of the pieces that found none: the least of all in area. Others may have made room for some. */
   readonly left: readonly number[];
@@ -49,12 +49,12 @@ const RETURN = 10;
  * and Wauters 2025, arXiv 2509.13329; lifting out what is in the way follows the ejection chains of Glover 1996.
  * @param found told of the best so far, when it has become better and from time to time
  */
-export function fillIn(task: FillTask, token: Token, found: (filled: Filled) => void = () => {}): Filled {
+export function fillIn(task: FillTask, token: Token, found: (filled: FillAnswer) => void = () => {}): FillAnswer {
   let best: Snapshot | undefined;
   let steps = 0;
   const effort = new Effort(task.evaluations, token, () => best && found(filled(best)));
   const sheets = new Sheets(task.pieces, task.turns, task.sheets, task.more, effort);
-  const filled = (snapshot: Snapshot): Filled => ({
+  const filled = (snapshot: Snapshot): FillAnswer => ({
     sheets: sheets.placements(snapshot),
     left: sheets.left(snapshot),
     steps,
@@ -87,7 +87,7 @@ function layIn(
   let least = areaOf(out(start));
   let now = start;
   let idle = 0;
-  while (effort.left && least > 0) {
+  while (effort.goesOn() && least > 0) {
     arrangement.restore(now);
     const left = out(now);
     if (random.share() < SHAKE) disrupt(arrangement, random);
@@ -118,18 +118,18 @@ function out({ xs }: Snapshot): number[] {
 
 /** Lays a piece where it loses little, wherever that is. */
 function drop(arrangement: Arrangement, piece: number, random: Random): void {
-  const { space, choices, pairs } = arrangement;
-  const shape = choices[piece][random.below(choices[piece].length)];
+  const { space, choices, overlaps } = arrangement;
+  const shape = choices[piece]![random.below(choices[piece]!.length)]!;
   const rectangle = random.below(space.lengths.length);
-  const { box } = pairs.shapes[shape];
+  const { box } = overlaps.shapes[shape]!;
   const within = (room: number, size: number) => size / 2 + random.share() * Math.max(0, room - size);
   arrangement.put(piece, {
     shape,
-    x: space.start(rectangle) + within(space.lengths[rectangle], 2 * box.right),
-    y: within(space.widths[rectangle], 2 * box.top),
+    x: space.start(rectangle) + within(space.lengths[rectangle]!, 2 * box.right),
+    y: within(space.widths[rectangle]!, 2 * box.top),
   });
   arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
-  arrangement.reweigh(piece);
+  arrangement.updateLosses(piece);
 }
 
 /** Lifts pieces out until none overlaps: time and again the one that loses most for its area. */

@@ -58,19 +58,19 @@ function sample(
   count: number,
   window: Window,
 ): void {
-  const { choices, space, pairs } = arrangement;
-  const shapes = choices[piece];
+  const { choices, space, overlaps } = arrangement;
+  const shapes = choices[piece]!;
   const first = window.left === -Infinity ? 0 : space.at(window.left);
   const last = Math.max(first, window.right === Infinity ? space.lengths.length - 1 : space.at(window.right));
   for (let i = 0; i < count; i++) {
-    const shape = shapes[random.below(shapes.length)];
+    const shape = shapes[random.below(shapes.length)]!;
     const rectangle = first === last ? first : first + random.below(last - first + 1);
-    const { box } = pairs.shapes[shape];
+    const { box } = overlaps.shapes[shape]!;
     const start = space.start(rectangle);
     const left = Math.max(window.left, start - box.left);
-    const right = Math.min(window.right, start + space.lengths[rectangle] - box.right);
+    const right = Math.min(window.right, start + space.lengths[rectangle]! - box.right);
     const bottom = Math.max(window.bottom, -box.bottom);
-    const top = Math.min(window.top, space.widths[rectangle] - box.top);
+    const top = Math.min(window.top, space.widths[rectangle]! - box.top);
     if (left > right || bottom > top) continue;
     const x = left + random.share() * (right - left);
     const y = bottom + random.share() * (top - bottom);
@@ -129,7 +129,7 @@ class Best {
   constructor(private readonly same: number) {}
 
   get first(): Weighed {
-    return this.places[0];
+    return this.places[0]!;
   }
 
   copy(): readonly Weighed[] {
@@ -138,7 +138,7 @@ class Best {
 
   /** What a place must stay below to be of use. */
   get worst(): number {
-    return this.places.length < KEPT ? Infinity : this.places[KEPT - 1].loss;
+    return this.places.length < KEPT ? Infinity : this.places[KEPT - 1]!.loss;
   }
 
   offer(place: Weighed): void {
@@ -147,10 +147,10 @@ class Best {
     const alike = ({ shape, x, y }: Weighed) =>
       shape === place.shape && Math.abs(x - place.x) < same && Math.abs(y - place.y) < same;
     for (const one of places) if (alike(one) && one.loss <= place.loss) return;
-    for (let i = places.length - 1; i >= 0; i--) if (alike(places[i])) places.splice(i, 1);
+    for (let i = places.length - 1; i >= 0; i--) if (alike(places[i]!)) places.splice(i, 1);
     if (places.length === KEPT) places.pop();
     let at = places.length;
-    while (at > 0 && places[at - 1].loss > place.loss) at--;
+    while (at > 0 && places[at - 1]!.loss > place.loss) at--;
     places.splice(at, 0, place);
   }
 }

@@ -63,7 +63,7 @@ function largestCircle(ring: Ring, others: readonly Pole[]): Pole {
 
 function toEdge(ring: Ring, x: number, y: number): number {
   let least = Infinity;
-  let [ax, ay] = ring[ring.length - 1];
+  let [ax, ay] = ring[ring.length - 1]!;
   for (const [bx, by] of ring) {
     least = Math.min(least, pointToEdge(x, y, ax, ay, bx, by));
     [ax, ay] = [bx, by];

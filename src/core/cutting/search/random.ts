@@ -34,7 +34,7 @@ export class Random {
   shuffle(list: number[]): void {
     for (let i = list.length - 1; i > 0; i--) {
       const j = this.below(i + 1);
-      [list[i], list[j]] = [list[j], list[i]];
+      [list[i], list[j]] = [list[j]!, list[i]!];
     }
   }
 }

@@ -5,7 +5,7 @@ import type { Random } from './random';
 
 /** How long to keep at it. */
 export interface Patience {
-  /** Rounds in a row that bring nothing before a strike. */
+  /** Passes in a row that bring nothing before a strike. */
   readonly idle: number;
   /** Strikes in a row that bring nothing before giving up. */
   readonly strikes: number;
@@ -18,42 +18,42 @@ const PROGRESS = 0.98;
 
 /**
  * Moves pieces that overlap until none does or patience is at an end, and leaves the arrangement with the least loss met.
- * Rounds of moves, each followed by new weights; after so many idle rounds a strike, back to the best arrangement with
+ * Passes of moves, each followed by new weights; after so many idle passes a strike, back to the best arrangement with
  * the weights kept (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, separation).
- * @returns the arrangement reached, whose loss is 0 where the pieces have been separated, and how many rounds it took
+ * @returns the arrangement reached, whose loss is 0 where the pieces have been separated, and how many passes it took
  */
 export function separate(
   arrangement: Arrangement,
   random: Random,
   effort: Effort,
   patience: Patience,
-): { readonly reached: Snapshot; readonly rounds: number } {
+): { readonly reached: Snapshot; readonly passes: number } {
   let best = arrangement.save();
-  let rounds = 0;
+  let passes = 0;
   let strikes = 0;
-  if (best.loss === 0) return { reached: best, rounds };
-  while (strikes < patience.strikes && effort.left) {
+  if (best.loss === 0) return { reached: best, passes };
+  while (strikes < patience.strikes && effort.goesOn()) {
     const before = best.loss;
     let idle = 0;
-    while (idle < patience.idle && effort.left) {
+    while (idle < patience.idle && effort.goesOn()) {
       moveOverlapping(arrangement, random, effort);
-      rounds++;
+      passes++;
       const { loss } = arrangement;
       if (loss >= best.loss) idle++;
       else {
         if (loss < PROGRESS * best.loss) idle = 0;
         best = arrangement.save();
-        if (loss === 0) return { reached: best, rounds };
+        if (loss === 0) return { reached: best, passes };
       }
       arrangement.updateWeights();
     }
     strikes = best.loss < PROGRESS * before ? 0 : strikes + 1;
     arrangement.restore(best);
   }
-  return { reached: best, rounds };
+  return { reached: best, passes };
 }
 
-/** One round: every piece that overlaps another or sticks out, in random order, is laid where it loses least. */
+/** One pass: every piece that overlaps another or sticks out, in random order, is laid where it loses least. */
 function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effort): void {
   const pieces: number[] = [];
   for (let piece = 0; piece < arrangement.movable; piece++) if (arrangement.lossOf(piece) > 0) pieces.push(piece);
@@ -61,7 +61,7 @@ function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effor
   for (const piece of pieces) {
     if (arrangement.lossOf(piece) === 0) continue;
     arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
-    arrangement.reweigh(piece);
-    if (!effort.left) return;
+    arrangement.updateLosses(piece);
+    if (!effort.goesOn()) return;
   }
 }

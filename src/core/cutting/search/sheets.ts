@@ -3,7 +3,6 @@ import { letOut } from '../../geometry/let-out';
 import { offsetCurve } from '../../geometry/offset-curve';
 import type { Ring } from '../../geometry/ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
-import { Memo } from '../../memo';
 import { allPlacements, type LaidSheet, type Layout, type Placement } from '../sheet/layout';
 import { BEST, type Quality } from '../sheet/natural-sheet';
 import { obstaclesOn } from '../natural/obstacles';
@@ -12,8 +11,8 @@ import { roomOn, TOLERANCE } from '../sheet/sheet';
 import { endsMaySwap, type Way, wholeTurn } from '../sheet/way';
 import { Arrangement, type Snapshot } from './arrangement';
 import type { Effort } from './effort';
-import { Pairs } from './pairs';
-import { type Shape, shapesOf } from './shape';
+import { Overlaps } from './overlaps';
+import { type TurnedOutline, inTurns } from './turned-outline';
 import { Space } from './space';
 
 /** So many shapes, kinds times turns, are prepared at most where pieces may lie any way: each two of them cost. */
@@ -31,7 +30,7 @@ export class Sheets {
   readonly arrangement: Arrangement;
   /** Kind of each piece of the arrangement, as the caller counts them. */
   private readonly kinds: readonly number[];
-  private readonly shapes: readonly Shape[];
+  private readonly shapes: readonly TurnedOutline[];
   private readonly offsets: readonly number[];
 
   /**
@@ -48,17 +47,17 @@ export class Sheets {
     const laid = sheets.flatMap(({ placements }, sheet) => placements.map((placement) => ({ ...placement, sheet })));
     this.kinds = [...laid.map(({ piece }) => piece), ...more];
     // All sheets of a stock leave the knife the same room; they may differ in size.
-    const half = sheets[0].format.knifeRoom / 2;
+    const half = sheets[0]!.format.knifeRoom / 2;
     const flaws = obstaclesOf(sheets, pieces);
     const outlines = outlinesOf(pieces);
     // All kinds, also those that do not lie here: so what is prepared serves every round.
-    const { shapes, pairs } = prepare([
-      ...outlines.first.map((kind) => ({ ring: pieces[kind].ring, distance: half, turns: turns[kind] })),
+    const { shapes, overlaps } = prepare([
+      ...outlines.first.map((kind) => ({ ring: pieces[kind]!.ring, distance: half, turns: turns[kind]! })),
       ...flaws.map(({ ring }) => ({ ring, distance: 0, turns: [0] })),
     ]);
     this.shapes = shapes;
     const own: number[][] = outlines.first.map(() => []);
-    shapes.slice(0, shapes.length - flaws.length).forEach(({ kind }, shape) => own[kind].push(shape));
+    shapes.slice(0, shapes.length - flaws.length).forEach(({ kind }, shape) => own[kind]!.push(shape));
     const choices = outlines.of.map((outline) => own[outline]);
     // The layout's own sheets may use up the tolerance of the check; so may these.
     const slack = TOLERANCE / 4;
@@ -72,26 +71,26 @@ export class Sheets {
     const obstacles = sheets.flatMap(({ format }, sheet) =>
       (format.natural ? flaws : []).map(({ quality }, i) => ({
         shape: firstFlaw + i,
-        x: shapes[firstFlaw + i].middleX - this.offsets[sheet] + space.start(sheet),
-        y: shapes[firstFlaw + i].middleY - this.offsets[sheet],
-        stops: (piece: number) => (pieces[this.kinds[piece]].quality ?? BEST) === quality,
+        x: shapes[firstFlaw + i]!.middleX - this.offsets[sheet]! + space.start(sheet),
+        y: shapes[firstFlaw + i]!.middleY - this.offsets[sheet]!,
+        stops: (piece: number) => (pieces[this.kinds[piece]!]!.quality ?? BEST) === quality,
       })),
     );
     this.arrangement = new Arrangement(
-      pairs,
+      overlaps,
       space,
-      this.kinds.map((kind) => choices[kind]),
+      this.kinds.map((kind) => choices[kind]!),
       effort,
       obstacles,
     );
     laid.forEach(({ piece, turn, x, y, sheet }, i) => {
-      const shape = choices[piece].find((one) => shapes[one].turn === wholeTurn(turn)) as number;
-      const { middleX, middleY } = shapes[shape];
-      const offset = this.offsets[sheet];
+      const shape = choices[piece]!.find((one) => shapes[one]!.turn === wholeTurn(turn)) as number;
+      const { middleX, middleY } = shapes[shape]!;
+      const offset = this.offsets[sheet]!;
       this.arrangement.put(i, { shape, x: x - offset + middleX + space.start(sheet), y: y - offset + middleY });
     });
     more.forEach((_, i) => this.arrangement.lift(laid.length + i));
-    this.arrangement.reweighAll();
+    this.arrangement.updateAllLosses();
   }
 
   /** What lies on each sheet. */
@@ -100,10 +99,15 @@ export class Sheets {
     const found: Placement[][] = this.sheets.map(() => []);
     this.kinds.forEach((piece, i) => {
       if (xs[i] === Infinity) return;
-      const { turn, middleX, middleY } = this.shapes[turned[i]];
-      const sheet = space.at(xs[i]);
-      const offset = this.offsets[sheet];
-      found[sheet].push({ piece, turn, x: xs[i] - middleX - space.start(sheet) + offset, y: ys[i] - middleY + offset });
+      const { turn, middleX, middleY } = this.shapes[turned[i]!]!;
+      const sheet = space.at(xs[i]!);
+      const offset = this.offsets[sheet]!;
+      found[sheet]!.push({
+        piece,
+        turn,
+        x: xs[i]! - middleX - space.start(sheet) + offset,
+        y: ys[i]! - middleY + offset,
+      });
     });
     return found;
   }
@@ -133,8 +137,8 @@ function obstaclesOf(sheets: readonly LaidSheet[], pieces: readonly Piece[]): re
 
 /** What is known of some kinds of pieces in some turns, whichever search asks. */
 interface Prepared {
-  readonly shapes: readonly Shape[];
-  readonly pairs: Pairs;
+  readonly shapes: readonly TurnedOutline[];
+  readonly overlaps: Overlaps;
 }
 
 /** An outline, how far it is to be let out, mm, and the turns in which it may lie. */
@@ -144,20 +148,34 @@ interface Outline {
   readonly turns: readonly number[];
 }
 
-const prepared = new Memo<Prepared>(2);
+/** What has been prepared for this and that stock, the latest last, and how much memory that before the latest may hold, bytes. */
+const prepared = new Map<string, Prepared>();
+const MOST_BYTES = 64e6;
 
-/** Prepares the shapes and pairs of some outlines; kept, because round after round asks for the same. */
+/** Prepares outlines in their turns and how they overlap; kept, because round after round asks for the same. */
 function prepare(outlines: readonly Outline[]): Prepared {
-  return prepared.get(JSON.stringify(outlines), () => {
-    const shapes = outlines.flatMap(({ ring, distance, turns }, i) =>
-      shapesOf(reachOf(ring, distance), i, turns, outlines.length),
-    );
-    return { shapes, pairs: new Pairs(shapes) };
-  });
+  const content = JSON.stringify(outlines);
+  const known = prepared.get(content);
+  prepared.delete(content);
+  let held = 0;
+  for (const [key, { overlaps }] of [...prepared].reverse()) {
+    held += overlaps.bytes;
+    if (held > MOST_BYTES) prepared.delete(key);
+  }
+  const latest = known ?? inAllTurns(outlines);
+  prepared.set(content, latest);
+  return latest;
+}
+
+function inAllTurns(outlines: readonly Outline[]): Prepared {
+  const shapes = outlines.flatMap(({ ring, distance, turns }, i) =>
+    inTurns(layingOutline(ring, distance), i, turns, outlines.length),
+  );
+  return { shapes, overlaps: new Overlaps(shapes) };
 }
 
 /** A piece let out by half the knife room, with few corners; never less than that. */
-function reachOf(ring: Ring, distance: number): Ring {
+function layingOutline(ring: Ring, distance: number): Ring {
   const curve = offsetCurve(ring, distance);
   const simple = simplifyOutward(crossesItself(curve) ? letOut(ring, distance) : curve, COARSENESS);
   return crossesItself(simple) ? letOut(ring, distance) : simple;
@@ -185,12 +203,12 @@ export function turnsFor(pieces: readonly Piece[], layout: Layout): readonly (re
   const lies = first.map(() => new Set<number>());
   for (const { piece, turn } of allPlacements(layout)) lies[outlines.of[piece]].add(wholeTurn(turn));
   const turns = first.map((kind, outline) => {
-    const { way } = pieces[kind];
-    const all = [...lies[outline], ...further(way, lies[outline].size, first.length)];
+    const { way } = pieces[kind]!;
+    const all = [...lies[outline]!, ...further(way, lies[outline]!.size, first.length)];
     const both = all.flatMap((turn) => (endsMaySwap(way) ? [turn, turn + 180] : [turn]));
     return [...new Set(both.map(wholeTurn))].sort((a, b) => a - b);
   });
-  return outlines.of.map((outline) => turns[outline]);
+  return outlines.of.map((outline) => turns[outline]!);
 }
 
 /** Turns beside those in which a piece lies already. */

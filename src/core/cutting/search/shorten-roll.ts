@@ -21,7 +21,7 @@ export interface RollTask {
 }
 
 /** The pieces on less of the roll. */
-export interface Shortened {
+export interface RollAnswer {
   readonly placements: readonly Placement[];
   /** How often it has become better. */
   readonly steps: number;
@@ -32,12 +32,12 @@ export interface Shortened {
  * Makes pieces take up as little of a roll's length as a search finds.
  * @param found told of the best so far, when it has become better and from time to time
  */
-export function shortenRoll(task: RollTask, token: Token, found: (shorter: Shortened) => void = () => {}): Shortened {
+export function shortenRoll(task: RollTask, token: Token, found: (shorter: RollAnswer) => void = () => {}): RollAnswer {
   const { pieces, turns, format, placements, evaluations, seed } = task;
   let best: Snapshot | undefined;
   let steps = 0;
-  const shortened = (snapshot: Snapshot): Shortened => ({
-    placements: sheets.placements(snapshot)[0],
+  const shortened = (snapshot: Snapshot): RollAnswer => ({
+    placements: sheets.placements(snapshot)[0]!,
     steps,
     spent: effort.spent,
   });
@@ -49,7 +49,7 @@ export function shortenRoll(task: RollTask, token: Token, found: (shorter: Short
   if (reached.loss > 0) return { placements, steps, spent: effort.spent };
   arrangement.restore(reached);
   const { space, boxes } = arrangement;
-  space.lengths[0] = placements.reduce((reach, _, piece) => Math.max(reach, boxes[4 * piece + 2]), 0);
+  space.lengths[0] = placements.reduce((reach, _, piece) => Math.max(reach, boxes[4 * piece + 2]!), 0);
   best = arrangement.save();
   best = shorten(arrangement, best, random, effort, (shorter) => {
     best = shorter;

@@ -25,7 +25,7 @@ export class Space {
   /** Where the last rectangle ends. */
   get end(): number {
     const last = this.lengths.length - 1;
-    return this.start(last) + this.lengths[last];
+    return this.start(last) + this.lengths[last]!;
   }
 
   /** The rectangle to which a place along x belongs. */
@@ -44,8 +44,8 @@ export class Space {
   stickingOut(left: number, bottom: number, right: number, top: number): number {
     const rectangle = this.at((left + right) / 2);
     const start = this.start(rectangle);
-    const end = start + this.lengths[rectangle];
-    const width = this.widths[rectangle];
+    const end = start + this.lengths[rectangle]!;
+    const width = this.widths[rectangle]!;
     if (left >= start - FUZZ && bottom >= -FUZZ && right <= end + FUZZ && top <= width + FUZZ) return 0;
     const own = (right - left) * (top - bottom);
     const withinLength = Math.min(right, end) - Math.max(left, start);

@@ -1,5 +1,4 @@
 import type { Arrangement, Snapshot } from './arrangement';
-import { construct } from './construct';
 import { disrupt } from './disrupt';
 import type { Effort } from './effort';
 import type { Random } from './random';
@@ -9,37 +8,26 @@ import { type Patience, separate } from './separate';
 const EXPLORING = 0.8;
 
 /** Shortening while exploring: large steps at first, quick to give up, and small ones after that. */
-const STEP = { first: 0.02, least: 0.001, smaller: 0.6, manyRounds: 40, afterFailure: 0.35, quick: 0.002 };
+const STEP = { first: 0.02, least: 0.001, smaller: 0.6, manyPasses: 40, afterFailure: 0.35, quick: 0.002 };
 const QUICK: Patience = { idle: 60, strikes: 2 };
 const THOROUGH: Patience = { idle: 200, strikes: 3 };
 
 /** Spread of the choice among earlier arrangements, most of them near the best. */
 const CHOICE_SPREAD = 0.25;
 
+/** Earlier arrangements that are kept at most, those that lose least. */
+const MOST_FAILED = 100;
+
 /** Shortening while compressing, at first and at last. */
 const SQUEEZE = { first: 0.0005, last: 0.00001 };
 const SQUEEZING: Patience = { idle: 100, strikes: 5 };
 
 /** What a search tells of every shorter arrangement without overlap. */
-export type Found = (shorter: Snapshot) => void;
+export type OnShorter = (shorter: Snapshot) => void;
 
 /**
- * Finds a short strip: explores, then compresses (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329).
- * @param from an arrangement to start from; without it one is constructed
- */
-export function shortestStrip(
-  arrangement: Arrangement,
-  random: Random,
-  effort: Effort,
-  found: Found,
-  from?: Snapshot,
-): Snapshot {
-  if (!from) construct(arrangement, random);
-  return shorten(arrangement, from ?? arrangement.save(), random, effort, found);
-}
-
-/**
- * Makes the only rectangle of an arrangement as short as it can, by exploring and then compressing.
+ * Makes the only rectangle of an arrangement as short as it can: explores, then compresses (Gardeyn, Vanden Berghe and
+ * Wauters 2025, arXiv 2509.13329).
  * @param start without overlap
  */
 export function shorten(
@@ -47,7 +35,7 @@ export function shorten(
   start: Snapshot,
   random: Random,
   effort: Effort,
-  found: Found,
+  found: OnShorter,
 ): Snapshot {
   found(start);
   effort.until(effort.spent + EXPLORING * (effort.total - effort.spent));
@@ -62,17 +50,23 @@ export function shorten(
  * Shortens the last rectangle and separates the pieces again; where that fails, takes up one of the arrangements that
  * failed at this length, shakes it up and tries again.
  */
-function explore(arrangement: Arrangement, start: Snapshot, random: Random, effort: Effort, found: Found): Snapshot {
+function explore(
+  arrangement: Arrangement,
+  start: Snapshot,
+  random: Random,
+  effort: Effort,
+  found: OnShorter,
+): Snapshot {
   let best = start;
   let step = STEP.first;
   let failed: Snapshot[] = [];
   take(arrangement, best, step, 0.5);
-  while (effort.left) {
-    const { reached, rounds } = separate(arrangement, random, effort, step > STEP.quick ? QUICK : THOROUGH);
+  while (effort.goesOn()) {
+    const { reached, passes } = separate(arrangement, random, effort, step > STEP.quick ? QUICK : THOROUGH);
     if (reached.loss === 0) {
       best = reached;
       found(best);
-      if (rounds > STEP.manyRounds) step = Math.max(STEP.least, step * STEP.smaller);
+      if (passes > STEP.manyPasses) step = Math.max(STEP.least, step * STEP.smaller);
       failed = [];
       take(arrangement, best, step, 0.5);
     } else if (step > STEP.least) {
@@ -81,9 +75,10 @@ function explore(arrangement: Arrangement, start: Snapshot, random: Random, effo
     } else {
       failed.push(reached);
       failed.sort((a, b) => a.loss - b.loss);
+      failed.length = Math.min(failed.length, MOST_FAILED);
       const share = Math.min(0.999, Math.abs(CHOICE_SPREAD * random.normal()));
       // The weights stay: what was hard to part remains so.
-      arrangement.restore(failed[Math.floor(share * failed.length)]);
+      arrangement.restore(failed[Math.floor(share * failed.length)]!);
       disrupt(arrangement, random);
     }
   }
@@ -91,10 +86,16 @@ function explore(arrangement: Arrangement, start: Snapshot, random: Random, effo
 }
 
 /** Shortens the best arrangement by ever smaller steps, wherever a separation succeeds. */
-function compress(arrangement: Arrangement, start: Snapshot, random: Random, effort: Effort, found: Found): Snapshot {
+function compress(
+  arrangement: Arrangement,
+  start: Snapshot,
+  random: Random,
+  effort: Effort,
+  found: OnShorter,
+): Snapshot {
   let best = start;
   const begun = effort.spent;
-  while (effort.left) {
+  while (effort.goesOn()) {
     const done = (effort.spent - begun) / Math.max(1, effort.total - begun);
     const step = SQUEEZE.first + done * (SQUEEZE.last - SQUEEZE.first);
     take(arrangement, best, step, random.share());
@@ -111,13 +112,13 @@ function take(arrangement: Arrangement, from: Snapshot, share: number, at: numbe
   arrangement.restore(from);
   arrangement.forgetWeights();
   const { space, count, boxes } = arrangement;
-  const [length] = space.lengths;
+  const length = space.lengths[0]!;
   const taken = share * length;
   space.lengths[0] = length - taken;
   for (let piece = 0; piece < count; piece++) {
-    if ((boxes[4 * piece] + boxes[4 * piece + 2]) / 2 <= at * length) continue;
+    if ((boxes[4 * piece]! + boxes[4 * piece + 2]!) / 2 <= at * length) continue;
     const place = arrangement.placeOf(piece);
     arrangement.put(piece, { ...place, x: place.x - taken });
   }
-  arrangement.reweighAll();
+  arrangement.updateAllLosses();
 }

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/core/cutting/search/fewest-sheets';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
-import { perform } from '../../../../src/workers/crew';
+import { perform } from '../../../../src/core/cutting/search/perform';
 import { FORMAT, naturalComplaints } from '../natural/hide';
 import { complaints } from '../oracle';
 import { anyOutline, soleLike } from '../outlines';

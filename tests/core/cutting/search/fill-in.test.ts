@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { type Filled, fillIn, type FillTask } from '../../../../src/core/cutting/search/fill-in';
+import { type FillAnswer, fillIn, type FillTask } from '../../../../src/core/cutting/search/fill-in';
 import { turnsFor } from '../../../../src/core/cutting/search/sheets';
 import { complaints } from '../oracle';
 import { rectangle } from '../outlines';
@@ -26,7 +26,7 @@ function taskOf(laid: readonly { side: number; x: number; y: number }[], more: r
   };
 }
 
-function check(task: FillTask, { sheets, left }: Filled) {
+function check(task: FillTask, { sheets, left }: FillAnswer) {
   const pieces = task.pieces.map((piece, kind) => ({ ...piece, count: left.includes(kind) ? 0 : 1 }));
   expect(complaints(pieces, FORMAT, sheets)).toEqual([]);
 }
@@ -47,7 +47,7 @@ describe('fillIn', () => {
     // Derived: squares of 60 and 90 mm do not both fit into 100 mm.
     const task = taskOf([{ side: 60, x: 20, y: 20 }], [90]);
     const filled = fillIn(task, never);
-    expect(filled.left.map((kind) => task.pieces[kind].key)).toEqual(['square 60']);
+    expect(filled.left.map((kind) => task.pieces[kind]!.key)).toEqual(['square 60']);
     check(task, filled);
   });
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fewestSheets } from '../../../../src/core/cutting/search/fewest-sheets';
 import { shortenRoll } from '../../../../src/core/cutting/search/shorten-roll';
-import { perform } from '../../../../src/workers/crew';
+import { perform } from '../../../../src/core/cutting/search/perform';
 import { complaints } from '../oracle';
 import { rectangle } from '../outlines';
 

@@ -1,5 +1,5 @@
-import type { Arrangement, Place } from './arrangement';
-import type { Random } from './random';
+import type { Arrangement, Place } from '../../../src/core/cutting/search/arrangement';
+import type { Random } from '../../../src/core/cutting/search/random';
 
 /** Places tried for each piece. */
 const TRIED = 400;
@@ -14,22 +14,22 @@ export function construct(arrangement: Arrangement, random: Random): void {
   const order = Array.from({ length: count }, (_, piece) => piece).sort((a, b) => size(b) - size(a) || a - b);
   for (const piece of order) {
     let place: Place | undefined;
-    while (!(place = lowestFree(arrangement, piece, random))) space.lengths[0] *= 1.2;
+    while (!(place = lowestFree(arrangement, piece, random))) space.lengths[0]! *= 1.2;
     arrangement.put(piece, place);
   }
-  space.lengths[0] = Math.max(...order.map((piece) => arrangement.boxes[4 * piece + 2]));
-  arrangement.reweighAll();
+  space.lengths[0] = Math.max(...order.map((piece) => arrangement.boxes[4 * piece + 2]!));
+  arrangement.updateAllLosses();
 }
 
 function lowestFree(arrangement: Arrangement, piece: number, random: Random): Place | undefined {
-  const { space, choices, pairs } = arrangement;
+  const { space, choices, overlaps } = arrangement;
   let best: Place | undefined;
   let reach = Infinity;
   for (let i = 0; i < TRIED; i++) {
-    const shape = choices[piece][random.below(choices[piece].length)];
-    const { box } = pairs.shapes[shape];
-    const right = Math.min(space.lengths[0], reach) - box.right;
-    const top = space.widths[0] - box.top;
+    const shape = choices[piece]![random.below(choices[piece]!.length)]!;
+    const { box } = overlaps.shapes[shape]!;
+    const right = Math.min(space.lengths[0]!, reach) - box.right;
+    const top = space.widths[0]! - box.top;
     if (right < -box.left || top < -box.bottom) continue;
     const x = -box.left + random.share() * (right + box.left);
     const y = -box.bottom + random.share() * (top + box.bottom);

@@ -1,13 +1,14 @@
-import { area } from '../../geometry/area';
-import type { Ring } from '../../geometry/ring';
-import type { Placement } from '../sheet/layout';
-import { Arrangement, type Snapshot } from './arrangement';
-import { Effort, type Token } from './effort';
-import { Pairs } from './pairs';
-import { Random } from './random';
-import { type Shape, shapesOf } from './shape';
-import { Space } from './space';
-import { shortestStrip } from './strip';
+import { area } from '../../../src/core/geometry/area';
+import type { Ring } from '../../../src/core/geometry/ring';
+import type { Placement } from '../../../src/core/cutting/sheet/layout';
+import { Arrangement, type Snapshot } from '../../../src/core/cutting/search/arrangement';
+import { Effort, type Token } from '../../../src/core/cutting/search/effort';
+import { Overlaps } from '../../../src/core/cutting/search/overlaps';
+import { Random } from '../../../src/core/cutting/search/random';
+import { type TurnedOutline, inTurns } from '../../../src/core/cutting/search/turned-outline';
+import { Space } from '../../../src/core/cutting/search/space';
+import { shorten } from '../../../src/core/cutting/search/strip';
+import { construct } from './construct';
 
 /** Pieces of one kind to lay in a strip, and the turns in which each may lie, degrees. */
 export interface StripPiece {
@@ -18,7 +19,6 @@ export interface StripPiece {
 
 /** A strip to be made as short as so many evaluations make it, from one that was found before or from nothing. */
 export interface StripTask {
-  readonly kind: 'strip';
   readonly pieces: readonly StripPiece[];
   readonly width: number;
   readonly evaluations: number;
@@ -39,10 +39,10 @@ export interface Strip {
  */
 export function packStrip(task: StripTask, token: Token, found: (strip: Strip) => void = () => {}): Strip {
   const { pieces, width, evaluations, seed, from } = task;
-  const shapes: Shape[] = [];
+  const shapes: TurnedOutline[] = [];
   const choices: number[][] = [];
   pieces.forEach(({ ring, count, turns }, kind) => {
-    const own = shapesOf(ring, kind, turns, pieces.length);
+    const own = inTurns(ring, kind, turns, pieces.length);
     const indices = own.map((_, i) => shapes.length + i);
     shapes.push(...own);
     for (let i = 0; i < count; i++) choices.push(indices);
@@ -51,21 +51,24 @@ export function packStrip(task: StripTask, token: Token, found: (strip: Strip) =
   const longest = Math.max(total / width / 0.6, ...shapes.map(({ box }) => 2 * box.right));
   const space = new Space([from?.length ?? longest], [width]);
   const effort = new Effort(evaluations, token);
-  const arrangement = new Arrangement(new Pairs(shapes), space, choices, effort);
+  const arrangement = new Arrangement(new Overlaps(shapes), space, choices, effort);
   const strip = ({ shapes: laid, xs, ys, lengths }: Snapshot): Strip => ({
-    length: lengths[0],
+    length: lengths[0]!,
     spent: effort.spent,
     placements: Array.from(laid, (index, i) => {
-      const { kind, turn, middleX, middleY } = shapes[index];
-      return { piece: kind, turn, x: xs[i] - middleX, y: ys[i] - middleY };
+      const { kind, turn, middleX, middleY } = shapes[index]!;
+      return { piece: kind, turn, x: xs[i]! - middleX, y: ys[i]! - middleY };
     }),
   });
   from?.placements.forEach(({ piece, turn, x, y }, i) => {
-    const shape = choices[i].find((index) => shapes[index].turn === turn);
-    if (shape === undefined || shapes[shape].kind !== piece) throw new Error('A strip of other pieces was handed on.');
-    arrangement.put(i, { shape, x: x + shapes[shape].middleX, y: y + shapes[shape].middleY });
+    const shape = choices[i]!.find((index) => shapes[index]!.turn === turn);
+    if (shape === undefined || shapes[shape]!.kind !== piece) throw new Error('A strip of other pieces was handed on.');
+    arrangement.put(i, { shape, x: x + shapes[shape]!.middleX, y: y + shapes[shape]!.middleY });
   });
-  if (from) arrangement.reweighAll();
+  if (from) arrangement.updateAllLosses();
   const start = from && arrangement.loss === 0 ? arrangement.save() : undefined;
-  return strip(shortestStrip(arrangement, new Random(seed), effort, (shorter) => found(strip(shorter)), start));
+  const random = new Random(seed);
+  if (!start) construct(arrangement, random);
+  const told = (shorter: Snapshot) => found(strip(shorter));
+  return strip(shorten(arrangement, start ?? arrangement.save(), random, effort, told));
 }

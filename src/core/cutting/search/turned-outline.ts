@@ -7,7 +7,7 @@ import type { Box, Ring } from '../../geometry/ring';
 import { type Pole, polesOf } from './poles';
 
 /** A kind of piece in one of the turns in which it may lie, about the middle of its box. */
-export interface Shape {
+export interface TurnedOutline {
   readonly kind: number;
   readonly turn: number;
   readonly ring: Ring;
@@ -34,7 +34,7 @@ const known = new Memo<readonly Pole[]>(2000);
  * A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample.
  * @param kinds how many there are in all
  */
-export function shapesOf(ring: Ring, kind: number, turns: readonly number[], kinds: number): readonly Shape[] {
+export function inTurns(ring: Ring, kind: number, turns: readonly number[], kinds: number): readonly TurnedOutline[] {
   const most = kinds > MANY ? MOST_POLES.many : MOST_POLES.few;
   const poles = known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
   const hull = convexHull(ring);
@@ -56,7 +56,7 @@ export function shapesOf(ring: Ring, kind: number, turns: readonly number[], kin
       turn,
       ring: centred,
       box: box(centred),
-      poles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i][0], places[i][1], radius])),
+      poles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i]![0], places[i]![1], radius])),
       area: Math.abs(area(ring)),
       hullArea: Math.abs(area(hull)),
       diameter,

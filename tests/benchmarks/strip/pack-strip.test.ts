@@ -1,15 +1,15 @@
 import { describe, expect, it } from 'vitest';
-import { packStrip, type Strip } from '../../../../src/core/cutting/search/pack-strip';
-import { moved } from '../../../../src/core/geometry/moved';
-import { sharedArea } from '../oracle';
-import { rectangle, soleLike, tee } from '../outlines';
+import { packStrip, type Strip } from './pack-strip';
+import { moved } from '../../../src/core/geometry/moved';
+import { sharedArea } from '../../core/cutting/oracle';
+import { rectangle, soleLike, tee } from '../../core/cutting/outlines';
 
 const pieces = [
   { ring: rectangle(40, 20), count: 4, turns: [0, 90] },
   { ring: tee, count: 6, turns: [0, 90, 180, 270] },
   { ring: soleLike(90, 20), count: 5, turns: [0, 180] },
 ];
-const task = { kind: 'strip', pieces, width: 100, evaluations: 300_000, seed: 4 } as const;
+const task = { pieces, width: 100, evaluations: 300_000, seed: 4 } as const;
 const token = { stopped: false };
 
 describe('packStrip', () => {

@@ -1,0 +1,4 @@
+import { serve } from '../../../src/workers/serve';
+import { packStrip } from './pack-strip';
+
+serve(packStrip);
