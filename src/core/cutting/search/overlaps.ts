@@ -185,7 +185,8 @@ export class Overlaps {
     const f = pair * FRAME;
     const x = this.frames[f]! + i / this.frames[f + 6]!;
     const y = this.frames[f + 1]! + j / this.frames[f + 7]!;
-    const loss = poleLoss(this.firsts[pair]!, this.seconds[pair]!, x, y);
+    // As exact as the table keeps it, so that the answer does not depend on what was asked before.
+    const loss = Math.fround(poleLoss(this.firsts[pair]!, this.seconds[pair]!, x, y));
     this.losses[pair * this.gridPoints + j * (this.grid + 1) + i] = loss;
     return loss;
   }

@@ -1,0 +1,124 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { Overlaps, poleLoss } from '../../../../src/core/cutting/search/overlaps';
+import { inTurns, type TurnedOutline } from '../../../../src/core/cutting/search/turned-outline';
+import { moved } from '../../../../src/core/geometry/moved';
+import type { Ring } from '../../../../src/core/geometry/ring';
+import { sharedArea } from '../oracle';
+import { anyOutline, hook, rectangle, soleLike } from '../outlines';
+
+const QUARTERS = [0, 90, 180, 270];
+
+function outlines(rings: readonly Ring[], turns: readonly number[] = [0]): readonly TurnedOutline[] {
+  return rings.flatMap((ring, kind) => inTurns(ring, kind, turns, rings.length));
+}
+
+/** Loss of two outlines by their numbers at a displacement of the second from the first. */
+function lossOf(overlaps: Overlaps, first: number, second: number, x: number, y: number): number {
+  return overlaps.loss(overlaps.of(first, second), x, y);
+}
+
+const share = fc.double({ min: -1.1, max: 1.1, noNaN: true });
+
+describe('Overlaps', () => {
+  it('finds a loss where another library finds that two outlines share ground, and nowhere else', () => {
+    fc.assert(
+      fc.property(
+        anyOutline,
+        anyOutline,
+        fc.array(fc.tuple(share, share), { minLength: 8, maxLength: 8 }),
+        (a, b, at) => {
+          const [first, second] = outlines([a, b]) as [TurnedOutline, TurnedOutline];
+          const overlaps = new Overlaps([first, second]);
+          for (const [u, v] of at) {
+            const x = u * (first.box.right + second.box.right);
+            const y = v * (first.box.top + second.box.top);
+            const shared = sharedArea(first.ring, moved(second.ring, 0, x, y));
+            const loss = lossOf(overlaps, 0, 1, x, y);
+            // Where they all but touch either answer may stand.
+            if (shared > 1e-4) expect(loss).toBeGreaterThan(0);
+            else if (shared === 0) expect(loss === 0 || nearby(first, second, x, y)).toBe(true);
+          }
+        },
+      ),
+      { seed: 5, numRuns: 60 },
+    );
+  });
+
+  it('reads losses off its grid that differ little from those of the poles themselves', () => {
+    const [first, second] = outlines([soleLike(270, 40), hook]) as [TurnedOutline, TurnedOutline];
+    const overlaps = new Overlaps([first, second]);
+    const deepest = poleLoss(first, second, 0, 0);
+    for (let x = -120; x <= 120; x += 7) {
+      for (let y = -60; y <= 60; y += 7) {
+        const loss = lossOf(overlaps, 0, 1, x, y);
+        if (loss > 0) expect(Math.abs(loss - poleLoss(first, second, x, y))).toBeLessThan(0.03 * deepest);
+      }
+    }
+  });
+
+  it('loses the more the deeper one square lies in the other', () => {
+    const overlaps = new Overlaps(outlines([rectangle(100, 100), rectangle(100, 100)]));
+    const losses = [99, 90, 75, 50, 25, 0].map((x) => lossOf(overlaps, 0, 1, x, 0));
+    expect(losses).toEqual([...losses].sort((a, b) => a - b));
+    expect(lossOf(overlaps, 0, 1, 100, 0)).toBe(0);
+    expect(lossOf(overlaps, 0, 1, 0, -100)).toBe(0);
+  });
+
+  it('is the same when both are turned by quarters, or when either is looked at from the other', () => {
+    fc.assert(
+      fc.property(anyOutline, anyOutline, share, share, (a, b, u, v) => {
+        const shapes = outlines([a, b], QUARTERS);
+        const overlaps = new Overlaps(shapes);
+        const x = u * (shapes[0]!.box.right + shapes[4]!.box.right);
+        const y = v * (shapes[0]!.box.top + shapes[4]!.box.top);
+        const loss = lossOf(overlaps, 0, 4, x, y);
+        QUARTERS.forEach((turn, quarter) => {
+          // Whole quarters by hand: (x, y) → (−y, x).
+          const [tx, ty] = (
+            [
+              [x, y],
+              [-y, x],
+              [-x, -y],
+              [y, -x],
+            ] as const
+          )[quarter]!;
+          expect(shapes[quarter]!.turn).toBe(turn);
+          expect(lossOf(overlaps, quarter, 4 + quarter, tx, ty)).toBeCloseTo(loss, 9);
+          expect(lossOf(overlaps, 4 + quarter, quarter, -tx, -ty)).toBeCloseTo(loss, 9);
+        });
+        expect(overlaps.size).toBe(1);
+      }),
+      { seed: 7, numRuns: 30 },
+    );
+  });
+
+  it('forgets what it has prepared when that takes too much memory, and gives the same losses all the same', () => {
+    const rings = [90, 110, 130, 150, 170, 190].map((length) => soleLike(length, 24));
+    const shapes = outlines(rings, [0, 30, 60]);
+    const [roomy, tight] = [new Overlaps(shapes), new Overlaps(shapes, 4e5)];
+    let most = 0;
+    for (let round = 0; round < 2; round++) {
+      shapes.forEach((_, first) =>
+        shapes.forEach((_, second) => {
+          expect(lossOf(tight, first, second, 20, 9)).toBe(lossOf(roomy, first, second, 20, 9));
+          most = Math.max(most, tight.size);
+        }),
+      );
+    }
+    expect(most).toBeLessThan(roomy.size);
+    // Arrays grow by half at a time, from what they have at first.
+    expect(tight.bytes).toBeLessThan(1.5 * 4e5 + 1.5e6);
+    expect(tight.bytes).toBeLessThan(roomy.bytes);
+  });
+});
+
+/** Whether two outlines that share nothing come to share ground when one is moved by a thousandth of a millimetre. */
+function nearby(first: TurnedOutline, second: TurnedOutline, x: number, y: number): boolean {
+  return [-1e-3, 1e-3].some((by) =>
+    [
+      [by, 0],
+      [0, by],
+    ].some(([dx, dy]) => sharedArea(first.ring, moved(second.ring, 0, x + dx!, y + dy!)) > 0),
+  );
+}
