@@ -51,7 +51,7 @@ export async function searchStock(
         stock: stock.code,
         // The table numbers offcuts too, though they go by their code.
         ...('offcut' in name ? { sheet: i + 1, offcut: name.offcut } : name),
-        piece: pieces[piece].key,
+        piece: pieces[piece]!.key,
         x,
         y,
         turn,

@@ -118,13 +118,13 @@ interface Step {
  */
 function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, random: Random): Step {
   const { pieces } = search;
-  const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind].ring), 0);
+  const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind]!.ring), 0);
   const emptiest = emptiestOf(layout, pieces);
-  const more = layout.sheets[emptiest].map(({ piece }) => piece);
+  const more = layout.sheets[emptiest]!.map(({ piece }) => piece);
   const rest = layout.sheets.filter((_, sheet) => sheet !== emptiest);
   const others = withShelf({ ...layout, sheets: rest }, format);
   const all = [...others.keys()];
-  const laid = all.filter((sheet) => others[sheet].placements.length > 0);
+  const laid = all.filter((sheet) => others[sheet]!.placements.length > 0);
   const open = shelf || laid.length === 0 ? all : laid;
   const groups = groupsOf(others, open, random);
   const dealt = groups.length > 1 && more.length > FEW;
@@ -132,7 +132,7 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
-    sheets: groups[i % groups.length].map((sheet) => others[sheet]),
+    sheets: groups[i % groups.length]!.map((sheet) => others[sheet]!),
     more: dealt ? more.filter((_, k) => k % groups.length === i % groups.length) : more,
     seed: random.below(2 ** 31),
   }));
@@ -143,9 +143,9 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
     };
     answers.forEach((answer, i) => {
       if (!answer || !('sheets' in answer)) return;
-      const group = groups[i % groups.length];
+      const group = groups[i % groups.length]!;
       const next = [...best.sheets];
-      group.forEach((sheet, k) => (next[sheet] = { ...next[sheet], placements: answer.sheets[k] }));
+      group.forEach((sheet, k) => (next[sheet] = { ...next[sheet]!, placements: answer.sheets[k]! }));
       const whole = completed(next, group, pieces);
       if (size(whole.left) < size(best.left) * (1 - 1e-9)) best = whole;
     });
@@ -159,15 +159,15 @@ function shortening(search: Search, layout: Layout, random: Random): Step {
   const { pieces, format } = search;
   const last = emptiestOf(layout, pieces);
   const reach = (sheet: Placements) =>
-    Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece].ring, turn, x, y)).right));
+    Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece]!.ring, turn, x, y)).right));
   const tasks = Array.from({ length: SEARCHES }, (): RollTask => ({
     kind: 'roll',
     ...search,
-    placements: layout.sheets[last],
+    placements: layout.sheets[last]!,
     seed: random.below(2 ** 31),
   }));
   const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
-    let best = layout.sheets[last];
+    let best = layout.sheets[last]!;
     for (const answer of answers) {
       if (answer && 'placements' in answer && reach(answer.placements) < reach(best)) best = answer.placements;
     }
@@ -180,8 +180,8 @@ function shortening(search: Search, layout: Layout, random: Random): Step {
 
 /** The whole sheet whose pieces take up the least area. */
 function emptiestOf({ sheets }: Layout, pieces: readonly Piece[]): number {
-  const fill = sheets.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece].ring), 0));
-  return fill.reduce((least, one, sheet) => (one < fill[least] ? sheet : least), 0);
+  const fill = sheets.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece]!.ring), 0));
+  return fill.reduce((least, one, sheet) => (one < fill[least]! ? sheet : least), 0);
 }
 
 /** All sheets on which pieces may lie: every offcut, those on the shelf blank, and the whole sheets. */
@@ -201,14 +201,14 @@ function groupsOf(
   random: Random,
 ): readonly (readonly number[])[] {
   const order = [...open];
-  const total = open.reduce((sum, sheet) => sum + sheets[sheet].placements.length, 0);
+  const total = open.reduce((sum, sheet) => sum + sheets[sheet]!.placements.length, 0);
   if (total <= MOST_PIECES) return [order];
   random.shuffle(order);
   const groups: number[][] = [[]];
   let count = 0;
   for (const sheet of order) {
-    const group = groups[groups.length - 1];
-    const own = sheets[sheet].placements.length;
+    const group = groups[groups.length - 1]!;
+    const own = sheets[sheet]!.placements.length;
     if (group.length > 0 && count + own > MOST_PIECES) {
       if (groups.length === SEARCHES) break;
       groups.push([sheet]);
@@ -228,11 +228,11 @@ function completed(
   pieces: readonly Piece[],
 ): { readonly sheets: readonly NamedSheet[]; readonly left: readonly number[] } {
   const missing = pieces.map(({ count }) => count);
-  for (const { placements } of sheets) for (const { piece } of placements) missing[piece]--;
+  for (const { placements } of sheets) for (const { piece } of placements) missing[piece]!--;
   const next = [...sheets];
   for (const sheet of group) {
-    const placements = next[sheet].placements.filter(({ piece }) => missing[piece] >= 0 || ++missing[piece] > 0);
-    next[sheet] = { ...next[sheet], placements };
+    const placements = next[sheet]!.placements.filter(({ piece }) => missing[piece]! >= 0 || ++missing[piece]! > 0);
+    next[sheet] = { ...next[sheet]!, placements };
   }
   return {
     sheets: next,

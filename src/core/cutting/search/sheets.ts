@@ -201,7 +201,7 @@ export function turnsFor(pieces: readonly Piece[], layout: Layout): readonly (re
   const outlines = outlinesOf(pieces);
   const { first } = outlines;
   const lies = first.map(() => new Set<number>());
-  for (const { piece, turn } of allPlacements(layout)) lies[outlines.of[piece]].add(wholeTurn(turn));
+  for (const { piece, turn } of allPlacements(layout)) lies[outlines.of[piece]!]!.add(wholeTurn(turn));
   const turns = first.map((kind, outline) => {
     const { way } = pieces[kind]!;
     const all = [...lies[outline]!, ...further(way, lies[outline]!.size, first.length)];

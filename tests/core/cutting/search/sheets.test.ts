@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Effort } from '../../../../src/core/cutting/search/effort';
 import { Sheets, turnsFor } from '../../../../src/core/cutting/search/sheets';
+import type { Layout, Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { FORMAT, SHEET } from '../natural/hide';
 import { soleLike } from '../outlines';
@@ -12,6 +13,7 @@ const pieces = [250, 220].map((length, i) => ({
   way: { kind: 'any' } as Way,
 }));
 const format = { length: 700, width: 400, knifeRoom: 4, edgeTrim: 8 };
+const onSheets = (sheets: readonly Placements[]): Layout => ({ offcuts: [], sheets });
 const effort = () => new Effort(1e6, { stopped: false });
 
 describe('Sheets', () => {
@@ -24,7 +26,7 @@ describe('Sheets', () => {
   ];
   const sheets = new Sheets(
     pieces,
-    turnsFor(pieces, layout),
+    turnsFor(pieces, onSheets(layout)),
     layout.map((placements) => ({ format, placements })),
     [0],
     effort(),
@@ -60,8 +62,8 @@ describe('Sheets', () => {
         },
       ];
       const placements = [50, 100 + gap].map((x) => ({ piece: 0, turn: 0, x, y: 50 }));
-      return new Sheets(square, turnsFor(square, [placements]), [{ format, placements }], [], effort()).arrangement
-        .loss;
+      return new Sheets(square, turnsFor(square, onSheets([placements])), [{ format, placements }], [], effort())
+        .arrangement.loss;
     };
     expect(lossAt(4.01)).toBe(0);
     expect(lossAt(3.9)).toBeGreaterThan(0);
@@ -74,8 +76,13 @@ describe('Sheets', () => {
     );
     const lossAt = (px: number, py: number) => {
       const placements = [{ piece: 0, turn: 0, x: px, y: py }];
-      return new Sheets(pieces, turnsFor(pieces, [placements]), [{ format: FORMAT, placements }], [], effort())
-        .arrangement.loss;
+      return new Sheets(
+        pieces,
+        turnsFor(pieces, onSheets([placements])),
+        [{ format: FORMAT, placements }],
+        [],
+        effort(),
+      ).arrangement.loss;
     };
     expect(lossAt(130, 60)).toBeGreaterThan(0);
     expect(lossAt(x, y)).toBeLessThan(lossAt(130, 60));
@@ -84,7 +91,8 @@ describe('Sheets', () => {
 
 describe('turnsFor', () => {
   it('gives the turns that a way allows, those in which a piece lies among them, each with its half turn', () => {
-    const of = (way: Way, turn: number) => turnsFor([{ ...pieces[0]!, way }], [[{ piece: 0, turn, x: 0, y: 0 }]])[0];
+    const of = (way: Way, turn: number) =>
+      turnsFor([{ ...pieces[0]!, way }], onSheets([[{ piece: 0, turn, x: 0, y: 0 }]]))[0]!;
     expect(of({ kind: 'oneWay' }, 0)).toEqual([0]);
     expect(of({ kind: 'endForEnd' }, 180)).toEqual([0, 180]);
     expect(of({ kind: 'within', degrees: 10 }, 0)).toEqual([0, 5, 10, 170, 175, 180, 185, 190, 350, 355]);
