@@ -1,28 +1,11 @@
 import { BaseFunction, type BaseValueObject, ErrorValueObject } from '@univerjs/engine-formula';
 import { type Argument, argumentsFor, Failure, liftedSize } from './arguments';
-import { cellKey, type GridCell, type Messages } from './messages';
+import type { Calculation, FormulaSite } from './calculation';
+import { cellKey, type GridCell } from './messages';
 import { type FunctionMetadata } from './metadata';
 import { type Answer, answerFrom, failureFrom } from './result';
 import type { Implementation } from './stand-in';
 import { answerToEngine, argumentFromEngine, arrayToEngine, onTheWay } from './values';
-import type { CallSite, WaitingCalls } from './waiting-calls';
-
-/** A cell whose formula waits for a call, with that formula's text. */
-export interface FormulaSite extends CallSite, GridCell {
-  readonly formula: string | undefined;
-}
-
-/** What the functions of one workbook share. */
-export interface Calling {
-  readonly messages: Messages;
-  readonly waiting: WaitingCalls<Answer>;
-  /** Notes that a cell's formula is being worked out. */
-  readonly calculating: (cell: GridCell) => void;
-  /** Text of a cell's formula. */
-  readonly formulaAt: (cell: GridCell) => string | undefined;
-  /** Address of a cell with its sheet, for functions that ask for it. */
-  readonly addressOf: (cell: GridCell) => string;
-}
 
 /** A custom function as one of the grid's own. */
 export class GridFunction extends BaseFunction {
@@ -33,14 +16,14 @@ export class GridFunction extends BaseFunction {
     name: string,
     private readonly metadata: FunctionMetadata,
     private readonly implementation: Implementation,
-    private readonly calling: Calling,
+    private readonly calculation: Calculation,
   ) {
     super(name);
   }
 
   override calculate(...variants: BaseValueObject[]): BaseValueObject {
     const cell = { unitId: this.unitId ?? '', sheetId: this.subUnitId ?? '', row: this.row, column: this.column };
-    this.calling.calculating(cell);
+    this.calculation.calculating(cell);
     const given = variants.map(argumentFromEngine);
     const { rows, columns } = liftedSize(this.metadata, given);
     if (rows === 1 && columns === 1) return this.shown(this.answer(given, cell), cell);
@@ -75,9 +58,9 @@ export class GridFunction extends BaseFunction {
     cell: GridCell,
     begun?: { invocation: CustomFunctions.CancelableInvocation; returned: PromiseLike<unknown> },
   ): Answer | undefined {
-    const site: FormulaSite = { ...cell, key: cellKey(cell), formula: this.calling.formulaAt(cell) };
+    const site: FormulaSite = { ...cell, key: cellKey(cell), formula: this.calculation.formulaAt(cell) };
     const call = `${this.metadata.id}${JSON.stringify(args)}`;
-    const settled = this.calling.waiting.ask(call, site, () => {
+    const settled = this.calculation.waiting.ask(call, site, () => {
       const invocation = begun?.invocation ?? this.invocation(cell);
       const returned = begun?.returned ?? this.implementation(...args, invocation);
       return {
@@ -93,14 +76,14 @@ export class GridFunction extends BaseFunction {
   private invocation(cell: GridCell): CustomFunctions.CancelableInvocation {
     return {
       functionName: this.metadata.id,
-      ...(this.metadata.options?.requiresAddress && { address: this.calling.addressOf(cell) }),
+      ...(this.metadata.options?.requiresAddress && { address: this.calculation.addressOf(cell) }),
     };
   }
 
   private shown(answer: Answer | undefined, cell: GridCell): BaseValueObject {
     if (answer === undefined) return ErrorValueObject.create(onTheWay);
-    if (answer instanceof Failure && answer.message) this.calling.messages.note(cell, answer.code, answer.message);
-    else this.calling.messages.passed(cell);
+    if (answer instanceof Failure && answer.message) this.calculation.messages.note(cell, answer.code, answer.message);
+    else this.calculation.messages.passed(cell);
     return answerToEngine(answer);
   }
 }

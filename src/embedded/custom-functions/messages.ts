@@ -12,7 +12,7 @@ export function cellKey({ unitId, sheetId, row, column }: GridCell): string {
 }
 
 interface Message {
-  readonly round: number;
+  readonly calculation: number;
   readonly code: string;
   readonly sentence: string;
 }
@@ -23,28 +23,30 @@ interface Message {
  */
 export class Messages {
   private readonly byCell = new Map<string, Message>();
-  private round = 0;
+  /** How many times formulas have been worked out. */
+  private calculation = 0;
 
   get size(): number {
     return this.byCell.size;
   }
 
-  /** Begins a round of calculation: a sentence from an earlier one makes room for a new one. */
-  beginRound(): void {
-    this.round++;
+  /** Formulas are worked out anew: a sentence from before makes room for a new one. */
+  begin(): void {
+    this.calculation++;
   }
 
-  /** Notes why a cell's formula failed. The first reason in a round stays: what follows from it says less. */
+  /** Notes why a cell's formula failed. The first reason stays: what follows from it says less. */
   note(cell: GridCell, code: string, sentence: string): void {
     const key = cellKey(cell);
-    if (this.byCell.get(key)?.round !== this.round) this.byCell.set(key, { round: this.round, code, sentence });
+    if (this.byCell.get(key)?.calculation === this.calculation) return;
+    this.byCell.set(key, { calculation: this.calculation, code, sentence });
   }
 
-  /** Takes back what an earlier round noted, for a call that went well. */
+  /** Takes back what was noted before, for a call that went well. */
   passed(cell: GridCell): void {
     const key = cellKey(cell);
     const message = this.byCell.get(key);
-    if (message && message.round !== this.round) this.byCell.delete(key);
+    if (message && message.calculation !== this.calculation) this.byCell.delete(key);
   }
 
   /** The sentence for a cell that shows an error's code. */

@@ -14,8 +14,8 @@ export interface Begun<Result> {
   readonly lasting: (result: Result) => boolean;
 }
 
-interface Call<Result> {
-  readonly sites: Map<string, { readonly site: CallSite; lastAsked: number }>;
+interface Call<Site, Result> {
+  readonly sites: Map<string, { readonly site: Site; lastAsked: number }>;
   readonly begun: Begun<Result>;
   settled?: { readonly result: Result };
 }
@@ -24,10 +24,11 @@ interface Call<Result> {
  * The calls whose results are not there yet, by function and arguments. Formulas cannot wait, so a cell asks, shows that
  * data is on the way, and asks again once it is told that the result has come. Cells that ask the same share one call.
  */
-export class WaitingCalls<Result> {
-  private readonly calls = new Map<string, Call<Result>>();
+export class WaitingCalls<Site extends CallSite, Result> {
+  private readonly calls = new Map<string, Call<Site, Result>>();
   private readonly lasting = new Map<string, Result>();
-  private round = 0;
+  /** How many times formulas have been worked out. */
+  private calculation = 0;
 
   /**
    * @param tell is told of the cells that can have their result now
@@ -35,7 +36,7 @@ export class WaitingCalls<Result> {
    * @param remembered how many results are kept for later calls with the same arguments
    */
   constructor(
-    private readonly tell: (sites: readonly CallSite[]) => void,
+    private readonly tell: (sites: readonly Site[]) => void,
     private readonly failed: (error: unknown) => void,
     private readonly remembered = 50,
   ) {}
@@ -47,9 +48,9 @@ export class WaitingCalls<Result> {
     return count;
   }
 
-  /** Begins a round of calculation: what a cell asked for in an earlier one it must ask for again to keep it. */
-  beginRound(): void {
-    this.round++;
+  /** Formulas are worked out anew: what a cell asked for before it must ask for again to keep it. */
+  begin(): void {
+    this.calculation++;
   }
 
   /**
@@ -57,7 +58,7 @@ export class WaitingCalls<Result> {
    * @param call tells calls apart: the function and its arguments
    * @param begin begins the call where none is under way
    */
-  ask(call: string, site: CallSite, begin: () => Begun<Result>): { readonly result: Result } | undefined {
+  ask(call: string, site: Site, begin: () => Begun<Result>): { readonly result: Result } | undefined {
     const known = this.lasting.get(call);
     if (known !== undefined) {
       this.remember(call, known);
@@ -65,12 +66,12 @@ export class WaitingCalls<Result> {
     }
     let found = this.calls.get(call);
     if (!found) {
-      const created: Call<Result> = { sites: new Map(), begun: begin() };
+      const created: Call<Site, Result> = { sites: new Map(), begun: begin() };
       this.calls.set(call, (found = created));
       created.begun.result.then((result) => this.settle(call, created, result)).catch(this.failed);
     }
     if (!found.settled) {
-      found.sites.set(site.key, { site, lastAsked: this.round });
+      found.sites.set(site.key, { site, lastAsked: this.calculation });
       return undefined;
     }
     found.sites.delete(site.key);
@@ -79,14 +80,14 @@ export class WaitingCalls<Result> {
   }
 
   /**
-   * Ends a round: lets go of what cells no longer wait for, and cancels calls for which none is left.
-   * @param calculated whether a cell's formula was worked out in this round
+   * Formulas are worked out: lets go of what cells no longer wait for, and cancels calls for which none is left.
+   * @param calculated whether a cell's formula was among them
    * @param gone whether a cell no longer has the formula with which it asked
    */
-  endRound(calculated: (site: CallSite) => boolean, gone: (site: CallSite) => boolean): void {
+  end(calculated: (site: Site) => boolean, gone: (site: Site) => boolean): void {
     for (const [name, call] of this.calls) {
       for (const [key, { site, lastAsked }] of call.sites) {
-        if ((lastAsked < this.round && calculated(site)) || gone(site)) call.sites.delete(key);
+        if ((lastAsked < this.calculation && calculated(site)) || gone(site)) call.sites.delete(key);
       }
       if (call.sites.size > 0) continue;
       this.calls.delete(name);
@@ -94,7 +95,7 @@ export class WaitingCalls<Result> {
     }
   }
 
-  private settle(name: string, call: Call<Result>, result: Result): void {
+  private settle(name: string, call: Call<Site, Result>, result: Result): void {
     if (this.calls.get(name) !== call) return;
     call.settled = { result };
     if (call.begun.lasting(result)) {

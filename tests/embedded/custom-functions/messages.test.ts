@@ -12,12 +12,12 @@ describe('Messages', () => {
     expect(messages.at({ ...cell, row: 5 }, '#VALUE!')).toBeUndefined();
   });
 
-  it('keep the first reason of a round, and give way to the next round’s', () => {
+  it('keep the first reason, and give way to the next when formulas are worked out again', () => {
     const messages = new Messages();
     messages.note(cell, '#VALUE!', 'first');
     messages.note(cell, '#VALUE!', 'what follows from it');
     expect(messages.at(cell, '#VALUE!')).toBe('first');
-    messages.beginRound();
+    messages.begin();
     messages.note(cell, '#VALUE!', 'second');
     expect(messages.at(cell, '#VALUE!')).toBe('second');
   });
@@ -27,7 +27,7 @@ describe('Messages', () => {
     messages.note(cell, '#VALUE!', 'first');
     messages.passed(cell);
     expect(messages.size).toBe(1);
-    messages.beginRound();
+    messages.begin();
     messages.passed(cell);
     expect(messages.size).toBe(0);
   });

@@ -10,7 +10,7 @@ describe('calls that take their time', () => {
   let begun: string[];
   let settle: Record<string, (result: string) => void>;
   let failures: unknown[];
-  let calls: WaitingCalls<string>;
+  let calls: WaitingCalls<CallSite, string>;
 
   beforeEach(() => {
     [told, cancelled, begun, settle] = [[], [], [], {}];
@@ -64,36 +64,36 @@ describe('calls that take their time', () => {
   });
 
   it('are cancelled when the only cell that waited asks for something else', () => {
-    calls.beginRound();
+    calls.begin();
     ask('f(1)', 'A1');
-    calls.endRound(() => true, never);
+    calls.end(() => true, never);
     expect(cancelled).toEqual([]);
-    calls.beginRound();
+    calls.begin();
     ask('f(2)', 'A1');
-    calls.endRound(({ key }) => key === 'A1', never);
+    calls.end(({ key }) => key === 'A1', never);
     expect([cancelled, calls.running]).toEqual([['f(1)'], 1]);
   });
 
-  it('go on for cells that were not worked out in a round', () => {
-    calls.beginRound();
+  it('go on for cells whose formulas were not worked out again', () => {
+    calls.begin();
     ask('f(1)', 'A1');
-    calls.beginRound();
-    calls.endRound(never, never);
+    calls.begin();
+    calls.end(never, never);
     expect(cancelled).toEqual([]);
   });
 
   it('are cancelled when their cell is gone, and go on for others that wait', () => {
     ask('f(1)', 'A1');
     ask('f(1)', 'A2');
-    calls.endRound(never, ({ key }) => key === 'A1');
+    calls.end(never, ({ key }) => key === 'A1');
     expect(cancelled).toEqual([]);
-    calls.endRound(never, ({ key }) => key === 'A2');
+    calls.end(never, ({ key }) => key === 'A2');
     expect(cancelled).toEqual(['f(1)']);
   });
 
   it('say nothing when they answer after they were cancelled', async () => {
     ask('f(1)', 'A1');
-    calls.endRound(never, () => true);
+    calls.end(never, () => true);
     await arrive('f(1)', 'late');
     expect(told).toEqual([]);
     expect(ask('f(1)', 'A1')).toBeUndefined();
