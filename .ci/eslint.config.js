@@ -1,16 +1,13 @@
 import { dirname } from 'node:path';
 import tseslint from 'typescript-eslint';
-import prettier from 'eslint-config-prettier';
 
 export default tseslint.config(
-  { ignores: ['dist/**', 'node_modules/**', '.cache/**'] },
+  { ignores: ['dist/**', '.cache/**'] },
   ...tseslint.configs.recommended,
-  prettier,
   {
     rules: {
       eqeqeq: ['error', 'always', { null: 'ignore' }],
       'no-console': 'error',
-      'prefer-const': 'error',
       '@typescript-eslint/no-unused-vars': ['error', { argsIgnorePattern: '^_', varsIgnorePattern: '^_' }],
       '@typescript-eslint/consistent-type-imports': 'error',
     },
@@ -33,9 +30,5 @@ export default tseslint.config(
     // The metadata tool reads parameter types from the source and knows no name for a cell but any.
     files: ['src/functions/**'],
     rules: { '@typescript-eslint/no-explicit-any': 'off' },
-  },
-  {
-    files: ['.ci/*.cjs'],
-    rules: { '@typescript-eslint/no-require-imports': 'off' },
   },
 );

@@ -1,13 +1,13 @@
 import { contentSecurityPolicy } from './content-security';
 
 /** Where the office suite's own script comes from: nobody else may serve it. */
-export const officeScripts = 'https://appsforoffice.microsoft.com';
+const officeScripts = 'https://appsforoffice.microsoft.com';
 
 /**
  * What the pane's page may load: its own files, the office suite's script, and pictures. It says nothing of who may frame
  * it, because the suite on the web does so from addresses that its maker does not list.
  */
-export const officePolicy = [
+const officePolicy = [
   "default-src 'none'",
   `script-src 'self' ${officeScripts}`,
   "style-src 'self'",

@@ -2,7 +2,7 @@ import { hatchings } from './hatching';
 import { escape, f, type Picture } from './svg';
 
 /** Colours of the tokens in a picture that leaves the page: ink on white paper, whatever the page looks like. */
-export const ON_PAPER: Readonly<Record<string, string>> = {
+const ON_PAPER: Readonly<Record<string, string>> = {
   ink: '#14191b',
   ink2: '#465156',
   edge: '#6b797e',

@@ -65,7 +65,7 @@ export function autosave(injector: Injector, host: GridHost, saved: SavedWorkboo
 }
 
 /** The workbook as the grid would open it again. */
-export function snapshot(injector: Injector) {
+function snapshot(injector: Injector) {
   const workbook = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
   if (!workbook) throw new Error('The grid has no workbook.');
   return injector.get(IResourceLoaderService).saveUnit(workbook.getUnitId()) as ReturnType<Workbook['getSnapshot']>;

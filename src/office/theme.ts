@@ -6,7 +6,7 @@ export function followSuite(): void {
 }
 
 /** Whether a colour such as #262626 is nearer to black than to white; undefined for what is no such colour. */
-export function isDark(colour: string): boolean | undefined {
+function isDark(colour: string): boolean | undefined {
   const match = /^#?([0-9a-f]{2})([0-9a-f]{2})([0-9a-f]{2})/i.exec(colour);
   if (!match) return undefined;
   const [red, green, blue] = match.slice(1).map((part) => parseInt(part, 16)) as [number, number, number];

@@ -88,6 +88,6 @@ export function unitNote({ unit, sentence }: Figures): TemplateResult | typeof n
 }
 
 /** A small field of a material's hatching, its name beside it. */
-export function swatch(material: Material): string {
+function swatch(material: Material): string {
   return `<svg class="draw swatch" viewBox="0 0 9 4" role="img" aria-label="${material}"><rect class="fl" x="0.2" y="0.2" width="8.6" height="3.6"${hatch(material)}/></svg>`;
 }

@@ -18,7 +18,7 @@ const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
 export function searchSection(
   cutting: StockCutting,
   searching: Searching,
-  write: (found: StockProgress) => unknown,
+  write: (found: StockProgress) => void,
   undoes: boolean,
 ): TemplateResult {
   const { state, of } = searching;
@@ -92,7 +92,7 @@ function running(
 function found(
   searching: Searching,
   state: SearchState & { readonly kind: 'found' },
-  write: (found: StockProgress) => unknown,
+  write: (found: StockProgress) => void,
   undoes: boolean,
 ): TemplateResult {
   const { progress } = state;

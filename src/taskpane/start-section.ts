@@ -14,7 +14,7 @@ export function begins({ tables, problems }: Watched): boolean {
 }
 
 /** How to begin: the demo or blank tables, and step by step through the tables with what is done of them. */
-export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' | 'blank') => unknown): TemplateResult {
+export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' | 'blank') => void): TemplateResult {
   const empty = watched.standing.kind === 'empty';
   const list = steps(watched.tables, watched.problems, blank);
   const open = list.filter(({ state, optional }) => state !== 'done' && !optional);

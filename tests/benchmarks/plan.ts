@@ -117,7 +117,7 @@ function time(cells: Workshop): { readonly ms: number; readonly pieces: number; 
 }
 
 /** The same workshop with another price of one sheet. */
-export function repriced(cells: Workshop): Workshop {
+function repriced(cells: Workshop): Workshop {
   return {
     ...cells,
     stock: cells.stock.map((row) =>

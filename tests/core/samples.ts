@@ -56,13 +56,13 @@ export function styleOf(named: Named = {}): Style {
 }
 
 export const CORK_7: Named = { Stock: 'Cork 7', Material: 'cork', Thick: 7, Width: 500, Length: 1000, Density: 250 };
-export const CORK_3: Named = { ...CORK_7, Stock: 'Cork 3', Thick: 3 };
-export const FOAM_8: Named = { ...CORK_7, Stock: 'Foam 8', Material: 'foam', Thick: 8, Density: 200 };
-export const BEND_4: Named = { ...CORK_7, Stock: 'Bend 4', Material: 'leather', Thick: 4, Density: 1000 };
+const CORK_3: Named = { ...CORK_7, Stock: 'Cork 3', Thick: 3 };
+const FOAM_8: Named = { ...CORK_7, Stock: 'Foam 8', Material: 'foam', Thick: 8, Density: 200 };
+const BEND_4: Named = { ...CORK_7, Stock: 'Bend 4', Material: 'leather', Thick: 4, Density: 1000 };
 export const RUBBER_4: Named = { ...CORK_7, Stock: 'Rubber 4', Material: 'rubber', Thick: 4, Density: 1150 };
-export const RUBBER_6: Named = { ...RUBBER_4, Stock: 'Rubber 6', Thick: 6 };
-export const CALF_1: Named = { ...BEND_4, Stock: 'Calf 1', Thick: 1.2 };
-export const BOARD_2: Named = { ...CORK_7, Stock: 'Board 2', Material: 'board', Thick: 2, Density: 900 };
+const RUBBER_6: Named = { ...RUBBER_4, Stock: 'Rubber 6', Thick: 6 };
+const CALF_1: Named = { ...BEND_4, Stock: 'Calf 1', Thick: 1.2 };
+const BOARD_2: Named = { ...CORK_7, Stock: 'Board 2', Material: 'board', Thick: 2, Density: 900 };
 export const STOCKS: readonly Named[] = [CORK_7, CORK_3, FOAM_8, BEND_4, RUBBER_4, RUBBER_6, CALF_1, BOARD_2];
 
 export function stockOf(named: Named = {}): Stock {

@@ -6,7 +6,7 @@ export function sentence(work: () => unknown): string {
 }
 
 /** The Problem itself; undefined where there is none. */
-export function problem(work: () => unknown): Problem | undefined {
+function problem(work: () => unknown): Problem | undefined {
   try {
     work();
   } catch (error) {

@@ -12,7 +12,7 @@ import { colours } from '../colours';
 
 export { colours };
 
-export const fontFamily = 'Segoe UI, Helvetica Neue, Arial, Liberation Sans, sans-serif';
+const fontFamily = 'Segoe UI, Helvetica Neue, Arial, Liberation Sans, sans-serif';
 
 /**
  * Sizes of lettering in points; a point is 4/3 px. The look's 14 px would be 10.5, but the grid draws whole points only,
