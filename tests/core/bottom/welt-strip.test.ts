@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { weltStrip } from '../../../src/core/bottom/welt-strip';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
 import { letOut } from '../../../src/core/geometry/let-out';
 import { outlineModel } from '../../../src/core/last/outline-model';
+import { anyOutline } from '../cutting/outlines';
 import { ellipse } from '../ovals';
 
 describe('weltStrip', () => {
@@ -30,6 +32,36 @@ describe('weltStrip', () => {
     ] as const;
     expect(weltStrip(square, 0, 12, 40).inseam).toBeCloseTo(60 + 80 + 60, 9);
     expect(weltStrip(square, 0, 12, 101).inseam).toBe(0);
+  });
+
+  it('counts an edge that lies on the place where it begins, and each end of one that crosses it, in either direction', () => {
+    // A kite: from its middle line forward there are two edges of 50; its upright edge at 0 counts, as it lies there.
+    const kite = [
+      [0, -30],
+      [40, 0],
+      [0, 30],
+    ] as const;
+    expect(weltStrip(kite, 0, 12, 0).inseam).toBeCloseTo(50 + 50 + 60, 9);
+    // At 16 of 40 mm three fifths of both slanting edges lie ahead.
+    expect(weltStrip(kite, 0, 12, 16).inseam).toBeCloseTo(2 * 30, 9);
+    expect(weltStrip([...kite].reverse(), 0, 12, 16).inseam).toBeCloseTo(2 * 30, 9);
+  });
+
+  it('is the length of the part ahead, by counting small steps along the edge, for outlines of any shape', () => {
+    fc.assert(
+      fc.property(anyOutline, fc.double({ min: -100, max: 100, noNaN: true }), (ring, from) => {
+        const STEPS = 2000;
+        let [counted, edge] = [0, 0];
+        ring.forEach(([ax, ay], i) => {
+          const [bx, by] = ring[(i + 1) % ring.length];
+          const step = Math.hypot(bx - ax, by - ay) / STEPS;
+          for (let k = 0; k < STEPS; k++) if (ax + ((k + 0.5) / STEPS) * (bx - ax) > from) counted += step;
+          edge += STEPS * step;
+        });
+        expect(Math.abs(weltStrip(ring, 0, 12, from).inseam - counted)).toBeLessThan(edge / STEPS);
+      }),
+      { seed: 14, numRuns: 60 },
+    );
   });
 
   it('from the seat line of a sole is shorter than all round by the edge of the seat', () => {

@@ -1,0 +1,112 @@
+import { difference as differenceElsewhere, intersection as intersectionElsewhere } from 'polyclip-ts';
+import { polygonArea } from 'd3-polygon';
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { area } from '../../../src/core/geometry/area';
+import { edgeLength } from '../../../src/core/geometry/edge-length';
+import { difference, grown, grownMitred, intersection } from '../../../src/core/geometry/regions';
+import type { Ring } from '../../../src/core/geometry/ring';
+import { toEdge } from '../cutting/oracle';
+import { anyOutline, rectangle, regular } from '../cutting/outlines';
+
+const at = (ring: Ring, x: number, y: number): Ring => ring.map(([u, v]) => [u + x, v + y]);
+const hole = (ring: Ring): Ring => [...ring].reverse();
+
+/** Area of a region: what runs clockwise does not belong to it. */
+const areaOf = (region: readonly Ring[]) => region.reduce((sum, ring) => sum + area(ring), 0);
+
+const elsewhere = (region: readonly (readonly (readonly [number, number])[])[][]) =>
+  region.reduce(
+    (sum, rings) =>
+      sum + rings.reduce((rest, ring, i) => rest + (i ? -1 : 1) * Math.abs(polygonArea([...ring] as never)), 0),
+    0,
+  );
+const closed = (ring: Ring) => [[...ring, ring[0]].map(([x, y]): [number, number] => [x, y])];
+
+describe('difference', () => {
+  it('takes away what both share, and leaves a hole where the second lies within the first (derived)', () => {
+    expect(areaOf(difference([rectangle(100, 50)], [at(rectangle(100, 50), 60, 0)]))).toBeCloseTo(60 * 50, 6);
+    const frame = difference([rectangle(100, 50)], [at(rectangle(20, 10), 40, 20)]);
+    expect(frame.map(area).sort((a, b) => a - b)).toEqual([-200, 5000]);
+    expect(difference([rectangle(10, 10)], [rectangle(20, 20)])).toEqual([]);
+  });
+
+  it('keeps what lies in a hole of the region that is taken away (derived)', () => {
+    const ring = [rectangle(100, 50), hole(at(rectangle(20, 10), 40, 20))];
+    expect(areaOf(difference([rectangle(100, 50)], ring))).toBeCloseTo(200, 6);
+  });
+
+  it('leaves what another library leaves, for outlines of any shape', () => {
+    fc.assert(
+      fc.property(anyOutline, anyOutline, (a, b) => {
+        const other = elsewhere(differenceElsewhere(closed(a), closed(b)));
+        expect(areaOf(difference([a], [b]))).toBeCloseTo(other, 0);
+      }),
+      { seed: 3, numRuns: 60 },
+    );
+  });
+});
+
+describe('intersection', () => {
+  it('is what both share, less what is a hole in either (derived)', () => {
+    expect(areaOf(intersection([rectangle(100, 50)], [at(rectangle(100, 50), 60, 30)]))).toBeCloseTo(40 * 20, 6);
+    const frame = [rectangle(100, 50), hole(at(rectangle(20, 10), 40, 20))];
+    expect(areaOf(intersection(frame, [rectangle(50, 50)]))).toBeCloseTo(2500 - 100, 6);
+    expect(intersection([rectangle(10, 10)], [at(rectangle(10, 10), 20, 0)])).toEqual([]);
+  });
+
+  it('is what another library shares, for outlines of any shape', () => {
+    fc.assert(
+      fc.property(anyOutline, anyOutline, (a, b) => {
+        const other = elsewhere(intersectionElsewhere(closed(a), closed(b)));
+        expect(areaOf(intersection([a], [b]))).toBeCloseTo(other, 0);
+      }),
+      { seed: 4, numRuns: 60 },
+    );
+  });
+});
+
+describe('grown', () => {
+  it('adds edge × distance + π distance² to a convex region (Steiner), and takes as much from a hole as its own corners leave', () => {
+    expect(areaOf(grown([regular(40, 60)], 4))).toBeCloseTo(
+      area(regular(40, 60)) + 4 * edgeLength(regular(40, 60)) + 16 * Math.PI,
+      0,
+    );
+    // The hole loses a border all round and keeps its corners: 20 × 10 becomes 14 × 4.
+    const frame = [rectangle(100, 50), hole(at(rectangle(20, 10), 40, 20))];
+    expect(areaOf(grown(frame, 3))).toBeCloseTo(5000 + 3 * 300 + 9 * Math.PI - 14 * 4, 0);
+  });
+
+  it('takes in by a negative distance, where nothing may be left or two parts (derived)', () => {
+    expect(areaOf(grown([rectangle(100, 50)], -5))).toBeCloseTo(90 * 40, 6);
+    expect(grown([rectangle(100, 50)], -25)).toEqual([]);
+    const dumbbell = [...[0, 80].map((x) => at(rectangle(40, 40), x, 0)), at(rectangle(40, 4), 40, 18)];
+    expect(grown(intersection([rectangle(200, 200)], dumbbell), -3)).toHaveLength(2);
+  });
+
+  it('is the region itself at no distance, and nothing of nothing', () => {
+    const region = [rectangle(10, 5)];
+    expect(grown(region, 0)).toBe(region);
+    expect(grown([], 3)).toEqual([]);
+    expect(grownMitred(region, 0)).toBe(region);
+    expect(grownMitred([], 3)).toEqual([]);
+  });
+});
+
+describe('grownMitred', () => {
+  it('keeps square corners: a rectangle grows by twice the distance each way (derived)', () => {
+    expect(areaOf(grownMitred([rectangle(100, 50)], 3))).toBeCloseTo(106 * 56, 6);
+  });
+
+  it('holds all that lies within the distance, with few corners, for outlines of any shape', () => {
+    fc.assert(
+      fc.property(anyOutline, fc.double({ min: 0.5, max: 5, noNaN: true }), (ring, distance) => {
+        const mitred = grownMitred([ring], distance);
+        expect(mitred.length).toBeGreaterThan(0);
+        for (const corner of mitred.flat()) expect(toEdge(corner, ring)).toBeGreaterThan(distance - 1e-3);
+        expect(areaOf(mitred)).toBeGreaterThan(areaOf(grown([ring], distance)) - 0.01 * edgeLength(ring));
+      }),
+      { seed: 6, numRuns: 100 },
+    );
+  });
+});
