@@ -21,6 +21,7 @@ export interface Findings {
 const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
   drawing: async () => (await import('./drawing')).drawing,
   cutting: async () => (await import('./cutting')).cutting,
+  edit: async () => (await import('./edit')).edit,
   fuzz: async () => (await import('./fuzz')).fuzz,
   plan: async () => (await import('./plan')).plan,
   yield: async () => (await import('./yield')).yieldOfPieces,

@@ -2,9 +2,10 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/host/address';
 import { demo } from '../../src/workbook/demo';
+import { bundled } from './bundled';
 import { type Edit, inputCell } from './pages/edit';
 import { Sheet } from './sheet';
-import { bundled, servedSite } from './site';
+import { servedSite } from './site';
 
 /** Sheets that show what is worked out. */
 const results = demo.sheets.filter(({ results }) => results.length > 0).map(({ name }) => name);

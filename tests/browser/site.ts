@@ -1,25 +1,8 @@
-import { existsSync } from 'node:fs';
-import { fileURLToPath } from 'node:url';
-import { build, type Plugin } from 'esbuild';
-import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
+import type { BrowserContext, Page } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
-import { chromiumPath } from '../../.ci/browser';
-import { listen, site } from '../../src/cli/site';
-import globals from '../../src/embedded/globals.json';
+import { type BuiltPage, builtPage, windowSize } from './built-page';
+import { bundled } from './bundled';
 import { withTestFunctions } from './pages/functions';
-
-const dist = fileURLToPath(new URL('../../dist', import.meta.url));
-
-/** Chromium without a screen, without rights of its own and without asking its maker for anything. */
-const flags = [
-  '--no-sandbox',
-  '--disable-gpu',
-  '--disable-quic',
-  '--no-first-run',
-  '--disable-background-networking',
-  '--disable-component-update',
-  '--disable-sync',
-];
 
 /** What the page gets in place of a file of the site, by the file's name and made of its own content. */
 export type Instead = Readonly<Record<string, (content: string) => string>>;
@@ -30,7 +13,7 @@ export interface Opening {
   /** Files that the site does not have: a path pattern, and what stands there. */
   readonly more?: Readonly<Record<string, { readonly contentType: string; readonly body: string }>>;
   readonly instead?: Instead;
-  readonly context?: Parameters<Browser['newContext']>[0];
+  readonly context?: Parameters<BuiltPage['browser']['newContext']>[0];
   /** The browser of an earlier page, with all that it keeps. */
   readonly in?: BrowserContext;
   /** Whether to wait until the loading notice has gone; true unless said otherwise. */
@@ -51,34 +34,26 @@ export interface OpenPage {
  * fails the file.
  */
 export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; readonly address: string } {
-  let browser: Browser;
-  let address = '';
+  let built: BuiltPage | undefined;
+  const running = () => {
+    if (!built) throw new Error('The browser is not there yet.');
+    return built;
+  };
   const complaints: string[] = [];
-  const servers: { close: () => void; closeAllConnections: () => void }[] = [];
 
   beforeAll(async () => {
-    if (!existsSync(`${dist}/index.html`)) throw new Error('Run "npm run build" before the tests in the browser.');
-    const port = await listen(() => {
-      const server = site(dist);
-      servers.push(server);
-      return server;
-    }, 0);
-    address = `http://localhost:${port}/`;
-    browser = await chromium.launch({ executablePath: chromiumPath(), args: flags });
+    built = await builtPage();
   });
 
   afterAll(async () => {
-    await browser?.close();
-    for (const server of servers) {
-      server.closeAllConnections();
-      server.close();
-    }
+    await built?.close();
     if (complaints.length > 0) throw new Error(`The page complained:\n${complaints.join('\n')}`);
   });
 
   const open = async (opening: Opening = {}) => {
     const { instead = {}, more = {}, path = '', context: settings, in: known, ready = true, expected } = opening;
-    const context = known ?? (await browser.newContext({ viewport: { width: 1440, height: 900 }, ...settings }));
+    const { browser, address } = running();
+    const context = known ?? (await browser.newContext({ viewport: windowSize, ...settings }));
     const page = await context.newPage();
     const own: string[] = [];
     const complain = (complaint: string) => {
@@ -118,36 +93,9 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
   return {
     open,
     get address() {
-      return address;
+      return running().address;
     },
   };
-}
-
-/** Lets a bundle take its libraries from where the page has them, as the page's own build does. */
-const librariesOfThePage: Plugin = {
-  name: 'libraries-of-the-page',
-  setup(bundle) {
-    bundle.onResolve({ filter: /.*/ }, ({ path }) =>
-      Object.hasOwn(globals, path) ? { path, namespace: 'global' } : undefined,
-    );
-    bundle.onLoad({ filter: /.*/, namespace: 'global' }, ({ path }) => {
-      const steps = [Reflect.get(globals, path)].flat().map((step) => `[${JSON.stringify(step)}]`);
-      return { contents: `module.exports = globalThis${steps.join('')}` };
-    });
-  },
-};
-
-/** A script of tests/browser as a bundle for a page. */
-export async function bundled(file: string): Promise<string> {
-  const { outputFiles } = await build({
-    entryPoints: [fileURLToPath(new URL(file, import.meta.url))],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    target: 'es2022',
-    plugins: [librariesOfThePage],
-  });
-  return outputFiles[0]?.text ?? '';
 }
 
 /** What to answer with in place of the page's own files, so that it opens the workbook for tests with functions for tests. */

@@ -2,7 +2,8 @@ import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadBundle } from '../bundle';
-import { bundled, type Opening, servedSite } from './site';
+import { bundled } from './bundled';
+import { type Opening, servedSite } from './site';
 
 const vendor = 'node_modules/@microsoft/office-js/dist';
 const from = 'https://appsforoffice.microsoft.com/lib/1/hosted';

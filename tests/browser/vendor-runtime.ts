@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { bundled, type OpenPage, type Opening } from './site';
+import { bundled } from './bundled';
+import type { OpenPage, Opening } from './site';
 import type { SuiteAnswer, SuiteCall } from './pages/suite';
 
 /** How a call is made: bits that the runtime knows. */
