@@ -54,13 +54,14 @@ export function weight(area: any, thickness: any, density: any): any {
  * @returns {number} Pairs.
  */
 export function breakEven(tooling: any, make: any, buy: any, minimum?: any): number {
-  return answer(() =>
-    breakEvenOf(
-      readNumber(tooling, MONEY, { argument: 'tooling' }),
-      readNumber(make, MONEY, { argument: 'make' }),
-      readNumber(buy, MONEY, { argument: 'buy' }),
-      isBlank(minimum) ? 0 : readNumber(minimum, { least: 0, most: 1e6, whole: true }, { argument: 'minimum' }),
-    ),
+  return answer(
+    () =>
+      breakEvenOf(
+        readNumber(tooling, MONEY, { argument: 'tooling' }),
+        readNumber(make, MONEY, { argument: 'make' }),
+        readNumber(buy, MONEY, { argument: 'buy' }),
+        isBlank(minimum) ? 0 : readNumber(minimum, { least: 0, most: 1e6, whole: true }, { argument: 'minimum' }),
+      ).pairs,
   );
 }
 

@@ -17,12 +17,13 @@ const HEIGHT = { above: 0, most: 500 };
  * @returns {number} Number of layers.
  */
 export function layers(height: any, thickness: any, rasping?: any): number {
-  return answer(() =>
-    layersOf(
-      readLength(height, 'height', HEIGHT),
-      readThickness(thickness),
-      readLengthOr(rasping, 'rasping', undefined),
-    ),
+  return answer(
+    () =>
+      layersOf(
+        readLength(height, 'height', HEIGHT),
+        readThickness(thickness),
+        readLengthOr(rasping, 'rasping', undefined),
+      ).count,
   );
 }
 

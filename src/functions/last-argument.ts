@@ -7,6 +7,9 @@ import { lastsTable, toLast } from '../tables/lasts';
 import { collectOutlines, outlinesTable } from '../tables/outlines';
 import { readTable } from '../tables/read';
 
+/** From row to row of PROFILE, mm. */
+export const PROFILE_STEP = 10;
+
 /** A last by its code in a table of lasts, in a size of its own system or in its base size: see readLast. */
 export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?: Cells | null): LastInSize {
   return readLast(code, lasts, size, outlines).inSize;

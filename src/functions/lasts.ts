@@ -1,14 +1,14 @@
 import { weltStrip as weltOf } from '../core/bottom/welt-strip';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
-import { atLength, bottomLength } from '../core/last/profile';
+import { placesAlong } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
 import { isBlank, readChoice } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
 import { readLength, readLengthOr, readOutline, readSide, writeOutline } from './arguments';
 import { readCover } from './cover-arguments';
-import { readLastInSize } from './last-argument';
+import { PROFILE_STEP, readLastInSize } from './last-argument';
 import { readWedge } from './wedge-arguments';
 
 // The metadata tool wants double quotes, and each file its own enumerations.
@@ -48,9 +48,6 @@ enum Laying {
   bent = "bent",
 }
 
-/** From row to row of a profile, mm. */
-const STEP = 10;
-
 /**
  * A last's bottom from the side: lengths along it and along the ground, height, slope.
  * @customfunction PROFILE
@@ -63,14 +60,9 @@ const STEP = 10;
 export function profile(last: any, lasts: any[][], size?: any, outlines?: any[][]): any[][] {
   return answer(() => {
     const { profile: side } = readLastInSize(last, lasts, size, outlines);
-    const length = bottomLength(side);
-    const stops = [...Array(Math.ceil(length / STEP - 1e-9)).keys()].map((i) => i * STEP);
     return [
       ['Along\nmm', 'Ground\nmm', 'Height\nmm', 'Slope\n°'],
-      ...[...stops, length].map((s) => {
-        const point = atLength(side, s);
-        return [point.s, point.x, point.z, point.slope];
-      }),
+      ...placesAlong(side, PROFILE_STEP).map(({ s, x, z, slope }) => [s, x, z, slope]),
     ];
   });
 }
@@ -147,17 +139,7 @@ export function wedge(
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const { bent, flat, under } = readWedge(
-      last,
-      lasts,
-      thicknesses,
-      platform,
-      laying,
-      edge_left,
-      rasping,
-      size,
-      outlines,
-    );
+    const { bent, flat } = readWedge(last, lasts, thicknesses, platform, laying, edge_left, rasping, size, outlines);
     return bent
       ? [
           ['No.', 'Thick\nmm', 'Length along\nmm', 'Length flat\nmm', 'Skive\nmm', 'Angle\n°', 'Upright\nmm'],
@@ -176,8 +158,8 @@ export function wedge(
           ...flat.map((lift) => [
             lift.number,
             lift.thickness,
-            under + lift.lower,
-            under + lift.upper,
+            lift.from,
+            lift.to,
             lift.front,
             lift.skiveWidth,
             lift.skiveAngle,
@@ -212,10 +194,10 @@ export function coverStrip(
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const { strip, over, under } = readCover(last, lasts, turn_over, turn_under, platform, let_out, size, outlines);
+    const { strip } = readCover(last, lasts, turn_over, turn_under, platform, let_out, size, outlines);
     return [
       ['At\nmm', 'Height\nmm', 'Width\nmm'],
-      ...strip.stations.map(({ at, height }) => [at, height, height + over + under]),
+      ...strip.stations.map(({ at, height, width }) => [at, height, width]),
       ['Length', strip.length, ''],
       ['Area mm²', strip.area, ''],
     ];

@@ -1,5 +1,4 @@
 import { firstWaste as firstWasteOf } from '../core/cutting/pattern/first-waste';
-import { area } from '../core/geometry/area';
 import { answer, IN_PERCENT, measured } from './answer';
 import { readLengthOr } from './arguments';
 import { readPiece, readWay, sheetOfOne } from './sheet-arguments';
@@ -49,10 +48,10 @@ export function areaUse(
   lies?: any,
   feet?: any,
 ): any {
-  return measured(() => {
-    const { ring, format, count } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
-    return (count * area(ring)) / (format.width * format.length);
-  }, IN_PERCENT);
+  return measured(
+    () => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).areaUse,
+    IN_PERCENT,
+  );
 }
 
 /**
@@ -65,7 +64,8 @@ export function areaUse(
  */
 export function firstWaste(outline: any[][], knife_room?: any, lies?: any): any {
   return measured(
-    () => firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(lies)),
+    () =>
+      firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(lies)).share,
     IN_PERCENT,
   );
 }
@@ -93,10 +93,9 @@ export function placements(
 ): any[][] {
   return answer(() => {
     const {
-      ring,
-      format,
       count,
       bound,
+      areaUse,
       placements: places,
     } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
     return [
@@ -105,7 +104,7 @@ export function placements(
       ...places.map(({ piece, x, y, turn }, i) => [i + 1, x, y, turn, piece === 0 ? 'L' : 'R']),
       ['Pieces', count, '', '', ''],
       ['Most possible', bound, '', '', ''],
-      ['Area use %', (100 * count * area(ring)) / (format.width * format.length), '', '', ''],
+      ['Area use %', 100 * areaUse, '', '', ''],
     ];
   });
 }

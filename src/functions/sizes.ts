@@ -2,7 +2,7 @@ import { convertSize } from '../core/sizes/convert';
 import { footLength as footLengthOf } from '../core/sizes/foot-length';
 import { grade as gradeOf } from '../core/sizes/grade';
 import { lastLength as lastLengthOf } from '../core/sizes/last-length';
-import { pairs as split } from '../core/sizes/pairs';
+import { splitPairs } from '../core/sizes/split-pairs';
 import { sizeRun as sizesOf } from '../core/sizes/size-run';
 import { isBlank, readNumber } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
@@ -147,7 +147,7 @@ export function pairs(total: any, size_curve: any[][]): any[][] {
       row.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, place))),
     );
     const whole = readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' });
-    const list = split(whole, weights.flat());
+    const list = splitPairs(whole, weights.flat()).pairs;
     let next = 0;
     return weights.map((row) => row.map(() => list[next++] as number));
   });

@@ -46,7 +46,7 @@ export const bench: Readonly<Record<string, WorkingOf>> = {
     const least = isBlank(minimum)
       ? 0
       : readNumber(minimum, { least: 0, most: 1e6, whole: true }, { argument: 'minimum' });
-    const pairs = breakEven(t, m, b, least);
+    const { pairs, saving } = breakEven(t, m, b, least);
     return {
       given: [
         given('T', 'Tooling for all sizes', t, undefined, 'tooling'),
@@ -55,7 +55,7 @@ export const bench: Readonly<Record<string, WorkingOf>> = {
         givenOr('k', 'Fewest pairs sold', least, undefined, 'minimum', minimum),
       ],
       steps: [
-        step('d', 'What a bought pair saves', 'm − b', m - b),
+        step('d', 'What a bought pair saves', 'm − b', saving),
         step('n', 'Pairs whose savings pay for the tooling, no fewer than are sold', 'max(k, ⌈T / d⌉)', pairs, 'pairs'),
       ],
       source: 'derived; a bought unit fits one last only',

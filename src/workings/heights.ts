@@ -13,7 +13,7 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
   LAYERS: ([height, thickness, rasping]) => {
     const [h, t] = [readLength(height, 'height', HEIGHT), readThickness(thickness)];
     const most = readLengthOr(rasping, 'rasping', undefined);
-    const n = layers(h, t, most);
+    const { count, rasped } = layers(h, t, most);
     return {
       given: [
         given('h', 'Height to reach', h, 'mm', 'height'),
@@ -23,8 +23,8 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
           : given(undefined, 'The most that may be rasped off', most, 'mm', 'rasping'),
       ],
       steps: [
-        step('r', 'Left to rasp', '⌈h / t⌉ · t − h', n * t - h, 'mm'),
-        step('n', 'Layers: the fewest that reach the height', '⌈h / t⌉', n),
+        step('r', 'Left to rasp', '⌈h / t⌉ · t − h', rasped, 'mm'),
+        step('n', 'Layers: the fewest that reach the height', '⌈h / t⌉', count),
       ],
       source: 'derived',
     };

@@ -1,13 +1,13 @@
 import type { Last } from '../core/last/last';
 import type { LastInSize } from '../core/last/last-in-size';
-import { atLength, bottomLength, type ProfilePoint, whereStands } from '../core/last/profile';
+import { placesAlong } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { letOutSmooth } from '../core/geometry/let-out-smooth';
 import { mirror } from '../core/geometry/mirror';
 import { weltStrip } from '../core/bottom/welt-strip';
 import { readLength, readLengthOr, readOutline, readSide } from '../functions/arguments';
 import { readCover } from '../functions/cover-arguments';
-import { readLast } from '../functions/last-argument';
+import { PROFILE_STEP, readLast } from '../functions/last-argument';
 import { readWedge } from '../functions/wedge-arguments';
 import { type Cell, type Cells, isBlank } from '../tables/cell';
 import { lastsTable } from '../tables/lasts';
@@ -55,11 +55,15 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
   PROFILE: ([code, table, size, outlines], { row, column }) => {
     const { last, size: own, inSize } = readLast(code, cells(table), size, optional(outlines));
     const { profile } = inSize;
-    const length = bottomLength(profile);
-    if (row === 0) return undefined;
-    const s = Math.min(length, (row - 1) * 10);
-    const point = atLength(profile, s);
-    const along = step('s', 'Length along the bottom: a row every 10 mm, the last row at the toe', undefined, s, 'mm');
+    const point = placesAlong(profile, PROFILE_STEP)[row - 1];
+    if (!point) return undefined;
+    const along = step(
+      's',
+      `Length along the bottom: a row every ${PROFILE_STEP} mm, the last row at the toe`,
+      undefined,
+      point.s,
+      'mm',
+    );
     const slope = step('θ', `Slope of the bottom there, ${HOW[profile.source]}`, undefined, point.slope, '°');
     const more = [
       [],
@@ -121,7 +125,7 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
           curve.s,
           'mm',
         ),
-        step('κ', 'Greatest change of slope there, radians for each mm', undefined, 1 / curve.radius),
+        step('κ', 'Greatest change of slope there, radians for each mm', undefined, curve.curvature),
         step('R', 'Radius of the curve', '1 / κ', curve.radius, 'mm'),
       ],
       source: 'derived: a curve’s radius is one over the change of its slope',
@@ -150,7 +154,7 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
           station.height,
           'mm',
         ),
-        step('w', 'Width to cut', 'h + o + u', station.height + cover.over + cover.under, 'mm'),
+        step('w', 'Width to cut', 'h + o + u', station.width, 'mm'),
       ];
       return { given: from, source, steps: steps.slice(0, column + 1) };
     }
@@ -229,16 +233,16 @@ function wedge(args: readonly Cell[], row: number, column: number) {
     size,
     optional(outlines),
   );
-  const { last, inSize, under, edge, mix, height, flat, bent } = all;
+  const { last, inSize, rule, mix, height, flat, bent } = all;
   const own = isBlank(size) ? last.baseSize : Number(size);
   const from = [
     ...lastGiven(last, own, size),
-    ...all.thicknesses.map((one) => given(undefined, 'Thickness on offer', one, 'mm', 'thicknesses')),
-    givenOr('p', 'What lies under the wedge', under, 'mm', 'platform', platform),
-    givenOr('e', 'Thickness left at skived fronts', edge, 'mm', 'edge_left', edgeLeft),
-    givenOr(undefined, 'The most that may be rasped off', all.rasping, 'mm', 'rasping', rasping),
+    ...rule.thicknesses.map((one) => given(undefined, 'Thickness on offer', one, 'mm', 'thicknesses')),
+    givenOr('p', 'What lies under the wedge', rule.platform, 'mm', 'platform', platform),
+    givenOr('e', 'Thickness left at skived fronts', rule.keptEdge, 'mm', 'edge_left', edgeLeft),
+    givenOr(undefined, 'The most that may be rasped off', rule.rasping, 'mm', 'rasping', rasping),
   ];
-  const mixed = mix.counts.map((count, i) => `${count} × ${all.thicknesses[i]}`).join(' + ');
+  const mixed = mix.counts.map((count, i) => `${count} × ${rule.thicknesses[i]}`).join(' + ');
   const start = [
     ...graded(inSize),
     step(
@@ -252,7 +256,6 @@ function wedge(args: readonly Cell[], row: number, column: number) {
   ];
   const layer = bent?.[row - 1];
   if (layer) {
-    const slope = (Math.acos(Math.min(1, layer.thickness / layer.upright)) * 180) / Math.PI;
     const skive = step(
       'w',
       'Skive: from where its under face meets the ground to its end',
@@ -285,7 +288,7 @@ function wedge(args: readonly Cell[], row: number, column: number) {
       ],
       [
         t,
-        step('θ', 'Slope of the last where it begins to taper', undefined, slope, '°'),
+        step('θ', 'Slope of the last where it begins to taper', undefined, layer.slope, '°'),
         step('u', 'Its substance measured upright', 't / cos(θ)', layer.upright, 'mm'),
       ],
     ][column];
@@ -316,15 +319,14 @@ function wedge(args: readonly Cell[], row: number, column: number) {
     lift.front,
     'mm',
   );
-  const begins: ProfilePoint = whereStands(inSize.profile, lift.upper);
-  const back = step('b', 'Its upper face meets the bottom here', undefined, Math.min(lift.front, begins.x), 'mm');
+  const back = step('b', 'Its upper face meets the bottom here', undefined, lift.skiveFrom, 'mm');
   const width = step('w', 'Width of the skive', 'l − b', lift.skiveWidth, 'mm');
   const left = step('q', 'Thickness left at its front', undefined, lift.edge, 'mm');
   const steps = [
     [step('k', 'Counted from the ground up', undefined, lift.number)],
     [t],
-    [lower, step('f', 'From this height over the ground', 'p + a', under + lift.lower, 'mm')],
-    [lower, t, step('g', 'To this height over the ground', 'p + a + t', under + lift.upper, 'mm')],
+    [lower, step('f', 'From this height over the ground', 'p + a', lift.from, 'mm')],
+    [lower, t, step('g', 'To this height over the ground', 'p + a + t', lift.to, 'mm')],
     [lower, front],
     [lower, t, front, back, width],
     [

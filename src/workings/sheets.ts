@@ -72,11 +72,10 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
     return { given: one.given, steps: [...one.possible, one.counted], source: ROWS };
   },
   AREAUSE: (args) => {
-    const { given: from, counted, ring, format, count } = layout(args);
-    const use = (count * area(ring)) / (format.width * format.length);
+    const { given: from, counted, areaUse } = layout(args);
     return {
       given: from,
-      steps: [counted, step('u', 'Net area of the pieces over the area of the sheet', 'n · A / (W · L)', use)],
+      steps: [counted, step('u', 'Net area of the pieces over the area of the sheet', 'n · A / (W · L)', areaUse)],
       source: ROWS,
     };
   },
@@ -84,7 +83,7 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
     const ring = readPiece(cells(outline));
     const room = readLengthOr(knifeRoom, 'knife_room', 0, { most: 50 });
     const way = readWay(lies);
-    const waste = firstWaste(ring, room, way);
+    const { share, ground } = firstWaste(ring, room, way);
     return {
       given: [
         given('A', 'Area of the piece', area(ring), 'mm²', 'outline'),
@@ -92,21 +91,15 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
         givenOr(undefined, 'The piece lies', inWords(way), undefined, 'lies', lies),
       ],
       steps: [
-        step(
-          'G',
-          'Ground that one piece takes in the densest endless rows',
-          undefined,
-          area(ring) / (1 - waste),
-          'mm²',
-        ),
-        step('w', 'First waste, as a share of that ground', '1 − A / G', waste),
+        step('G', 'Ground that one piece takes in the densest endless rows', undefined, ground, 'mm²'),
+        step('w', 'First waste, as a share of that ground', '1 − A / G', share),
       ],
       source: 'parallelogram through like points of four neighbours; the term from A Manual of Shoemaking, 1912',
     };
   },
   PLACEMENTS: (args, { row, column }) => {
     const one = layout(args);
-    const { placements, count, ring, format } = one;
+    const { placements, areaUse } = one;
     const place = placements[row - 1];
     const start = { given: one.given, source: ROWS };
     if (place) {
@@ -127,7 +120,6 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
     if (label === undefined || column !== 1) return undefined;
     if (label === 'Pieces') return { ...start, steps: [one.counted] };
     if (label === 'Most possible') return { ...start, steps: one.possible };
-    const use = (100 * count * area(ring)) / (format.width * format.length);
-    return { ...start, steps: [one.counted, step('u', 'Area use', '100 · n · A / (W · L)', use, '%')] };
+    return { ...start, steps: [one.counted, step('u', 'Area use', '100 · n · A / (W · L)', 100 * areaUse, '%')] };
   },
 };

@@ -2,7 +2,7 @@ import { convertSize } from '../core/sizes/convert';
 import { footLength } from '../core/sizes/foot-length';
 import { grade } from '../core/sizes/grade';
 import { lastLength } from '../core/sizes/last-length';
-import { pairs } from '../core/sizes/pairs';
+import { splitPairs } from '../core/sizes/split-pairs';
 import { sizeRun } from '../core/sizes/size-run';
 import { SYSTEM_RULES, type SizeSystem } from '../core/sizes/systems';
 import { readSize, readSystem } from '../functions/arguments';
@@ -108,11 +108,9 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     );
     const weights = block.flat();
     const at = block.slice(0, row).reduce((sum, line) => sum + line.length, 0) + column;
-    const split = pairs(n, weights);
+    const { pairs, shares, wholes, left } = splitPairs(n, weights);
+    const [whole, own] = [wholes[at] as number, pairs[at] as number];
     const sum = weights.reduce((a, b) => a + b, 0);
-    const share = (n * (weights[at] as number)) / sum;
-    const whole = Math.floor(share + 1e-9);
-    const wholes = weights.reduce((all, one) => all + Math.floor((n * one) / sum + 1e-9), 0);
     return {
       given: [
         given('N', 'Pairs in all', n, undefined, 'total'),
@@ -120,16 +118,16 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
         given('W', 'Sum of all weights', sum, undefined, 'size_curve'),
       ],
       steps: [
-        step('x', 'Share of this size', 'N · w / W', share, 'pairs'),
-        step('l', 'Pairs left when each size has its whole share', undefined, n - wholes, 'pairs'),
+        step('x', 'Share of this size', 'N · w / W', shares[at] as number, 'pairs'),
+        step('l', 'Pairs left when each size has its whole share', undefined, left, 'pairs'),
         step(
           'u',
           'One of them, if its remainder is among the largest; ties to the smaller size',
           undefined,
-          (split[at] as number) - whole,
+          own - whole,
           'pairs',
         ),
-        step('p', 'Pairs of this size', '⌊x⌋ + u', split[at] as number, 'pairs'),
+        step('p', 'Pairs of this size', '⌊x⌋ + u', own, 'pairs'),
       ],
       source: 'method of the largest remainder',
     };

@@ -130,7 +130,7 @@ export function yieldOfPieces(): Findings {
     return { what, found: Number(result.toFixed(6)), wanted: Number(density.toFixed(6)), holds, ...taken(ms) };
   };
   const anchors = [
-    ...ANCHORS.map((known) => against(known, (ring) => 1 - firstWaste(ring, 0, ANY))),
+    ...ANCHORS.map((known) => against(known, (ring) => 1 - firstWaste(ring, 0, ANY).share)),
     ...LATTICES.map((known) => against(known, (ring) => area(ring) / groundOf(new DoubleLattice(ring, 0).densest()))),
   ];
   const counts = COUNTS.map(({ what, way, least }) => {

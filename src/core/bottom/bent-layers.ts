@@ -18,8 +18,9 @@ export interface BentLayer {
   readonly skiveAngle: number;
   /** Thickness left at its front, mm. */
   readonly edge: number;
-  /** Its substance measured upright where it begins to taper, mm: t / cos θ. */
+  /** Its substance measured upright where it begins to taper, mm: t / cos θ, by the last's slope θ there, degrees. */
   readonly upright: number;
+  readonly slope: number;
   /** Seen from the side, what its taper takes off, mm². */
   readonly removed: number;
 }
@@ -66,6 +67,7 @@ export function bentLayers(
     const place = atLength(profile, end);
     const skiveWidth = Math.max(0, front - skiveFrom);
     const edge = left(place);
+    const { slope } = atLength(profile, from);
     const stretch = end > from ? skiveWidth / (end - from) : 0;
     return {
       number: i + 1,
@@ -76,10 +78,16 @@ export function bentLayers(
       skiveWidth,
       skiveAngle: skiveWidth > 0 ? Math.atan2(thickness - edge, skiveWidth) / RADIAN : 0,
       edge,
-      upright: thickness / Math.cos(atLength(profile, from).slope * RADIAN),
+      upright: thickness / Math.cos(slope * RADIAN),
+      slope,
       removed: stretch * integrateOver(profile, 's', from, end, (at) => thickness - left(at)),
     };
   });
+}
+
+/** What a height under the seat comes to square to it, mm: bent layers are counted so, and the seat is pitched. */
+export function squareToSeat({ slope }: Profile, height: number): number {
+  return height * Math.cos((slope[0] as number) * RADIAN);
 }
 
 /** The furthest place, along the bottom, behind the tread, that has `depth` of layers, square to it, over the ground. */

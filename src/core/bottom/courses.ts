@@ -1,7 +1,8 @@
 import type { LastInSize } from '../last/last-in-size';
 import { Problem } from '../problem';
+import { squareToSeat } from './bent-layers';
 import { HEADINGS, type Part } from './layer';
-import { type LayerMix, layerMix, type Offer } from './layer-mix';
+import { coursesOfMix, type LayerMix, layerMix, type Offer } from './layer-mix';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
 import { styleCell, within } from './style-problem';
@@ -120,9 +121,7 @@ export function chooseMixes(style: Style, last: LastInSize, find: FindStock): Mi
       `a ${style.raise} needs stock for its lifts; name one or more`,
     );
   }
-  // Bent layers are counted square to the seat, which is pitched.
-  const pitch = style.laying === 'bent' ? (last.profile.slope[0] as number) : 0;
-  const target = height * Math.cos((pitch * Math.PI) / 180);
+  const target = style.laying === 'bent' ? squareToSeat(last.profile, height) : height;
   const lifts = within(style, HEADINGS.lift, () =>
     layerMix(target, offers(style.lifts, HEADINGS.lift, find), style.rasping),
   );
@@ -158,11 +157,8 @@ function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix 
 
 function platformStock(style: Style, find: FindStock, mix: LayerMix | undefined): readonly Stock[] {
   const stocks = style.platform.map((code) => find(code, HEADINGS.platform));
-  if (!mix) return stocks;
   // The stoutest lies next to the ground.
-  return stocks
-    .flatMap((stock, i) => new Array<Stock>(mix.counts[i] as number).fill(stock))
-    .sort((a, b) => a.thickness - b.thickness);
+  return mix ? coursesOfMix(mix, stocks).reverse() : stocks;
 }
 
 function offers(codes: readonly string[], heading: string, find: FindStock): readonly Offer[] {

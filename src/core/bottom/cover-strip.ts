@@ -4,8 +4,8 @@ import type { Point, Ring } from '../geometry/ring';
 export interface CoverStrip {
   /** Length of the baseline, mm. */
   readonly length: number;
-  /** Places along the baseline with the height of the edge there, mm. */
-  readonly stations: readonly { readonly at: number; readonly height: number }[];
+  /** Places along the baseline with the height of the edge there and the width to cut, turns included, mm. */
+  readonly stations: readonly { readonly at: number; readonly height: number; readonly width: number }[];
   /** Greatest width to cut, turns included, mm. */
   readonly width: number;
   /** Area of the covered wall, and of the strip with its turns, mm². */
@@ -15,7 +15,7 @@ export interface CoverStrip {
   readonly ring: Ring;
 }
 
-type Station = CoverStrip['stations'][number];
+type Station = Omit<CoverStrip['stations'][number], 'width'>;
 
 /** The edge's height is looked at in steps no longer than this, mm: a straight side may have a curved upper edge. */
 const FINEST = 2;
@@ -75,12 +75,13 @@ export function coverStrip(
     return before ? sum + ((to - before.at) * (height + before.height)) / 2 : 0;
   }, 0);
   const upper = stations.map(({ at, height }): Point => [at, height + turnOver]).reverse();
+  const turns = turnOver + turnUnder;
   return {
     length: at,
-    stations,
-    width: Math.max(...stations.map(({ height }) => height)) + turnOver + turnUnder,
+    stations: stations.map((station) => ({ ...station, width: station.height + turns })),
+    width: Math.max(...stations.map(({ height }) => height)) + turns,
     wall,
-    area: wall + at * (turnOver + turnUnder),
+    area: wall + at * turns,
     ring: [[0, -turnUnder], [at, -turnUnder], ...upper],
   };
 }

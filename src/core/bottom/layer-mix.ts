@@ -19,6 +19,16 @@ export interface LayerMix {
   readonly rasped: number;
 }
 
+/** The layers of a mix one by one, the stoutest first. @param offers that it was made of, in their order */
+export function coursesOfMix<T extends { readonly thickness: number }>(
+  { counts }: LayerMix,
+  offers: readonly T[],
+): T[] {
+  return offers
+    .flatMap((offer, i) => new Array<T>(counts[i] as number).fill(offer))
+    .sort((a, b) => b.thickness - a.thickness);
+}
+
 /** Heights are added up in whole hundredths of a millimetre, finer than a sheet can be measured. */
 const STEPS_PER_MM = 100;
 

@@ -8,7 +8,7 @@ import { bentLayers } from './bent-layers';
 import { letOutToEdge } from './edge';
 import { flatLifts } from './flat-lifts';
 import { extent, HEADINGS, type Layer, sheet } from './layer';
-import type { LayerMix } from './layer-mix';
+import { coursesOfMix, type LayerMix } from './layer-mix';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
 import { within } from './style-problem';
@@ -37,9 +37,8 @@ export function breastLine(last: Pick<LastInSize, 'length'>): number {
 /** The lifts of a style in one size, from the last downward. The stoutest lie next to the ground. */
 export function raise(input: RaiseInput): readonly Layer[] {
   const { style, find, mix } = input;
-  const fromGround = style.lifts
-    .flatMap((code, i) => new Array<Stock>(mix.counts[i] as number).fill(find(code, HEADINGS.lift)))
-    .sort((a, b) => b.thickness - a.thickness);
+  const stocks = style.lifts.map((code) => find(code, HEADINGS.lift));
+  const fromGround = coursesOfMix(mix, stocks);
   return within(style, HEADINGS.lift, () =>
     style.laying === 'bent' ? bent(input, [...fromGround].reverse()) : flat(input, fromGround),
   );

@@ -53,6 +53,13 @@ export function atGround(profile: Profile, x: number): ProfilePoint {
   return interpolate(profile, profile.x, x);
 }
 
+/** Places along the whole bottom, one every `step` mm from the back, and the toe. */
+export function placesAlong(profile: Profile, step: number): readonly ProfilePoint[] {
+  const length = bottomLength(profile);
+  const stops = Array.from({ length: Math.ceil(length / step - 1e-9) }, (_, i) => i * step);
+  return [...stops, length].map((s) => atLength(profile, s));
+}
+
 /**
  * The place, behind the tread line, up to which the bottom stands at least `height` over the ground: where a flat layer
  * whose upper face lies at that height must end. The back itself where the bottom is nowhere so high, the tread line

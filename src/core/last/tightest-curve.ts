@@ -5,8 +5,9 @@ export type BendSide = 'outside' | 'hollow';
 
 /** The tightest curve of one kind behind the tread line. */
 export interface Curve {
-  /** mm */
+  /** mm, and one over it: the change of slope, radians for each mm. */
   readonly radius: number;
+  readonly curvature: number;
   /** Where, along the bottom, mm. */
   readonly s: number;
 }
@@ -33,5 +34,5 @@ export function tightestCurve(profile: Profile, side: BendSide): Curve | undefin
       at = (s[i] as number) - step / 2;
     }
   }
-  return most > 1 / FLAT ? { radius: 1 / most, s: atLength(profile, at).s } : undefined;
+  return most > 1 / FLAT ? { radius: 1 / most, curvature: most, s: atLength(profile, at).s } : undefined;
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { layerMix, type LayerMix, type Offer } from '../../../src/core/bottom/layer-mix';
+import { coursesOfMix, layerMix, type LayerMix, type Offer } from '../../../src/core/bottom/layer-mix';
 import { sentence } from '../../tables/sentence';
 
 const offers = (...thicknesses: readonly number[]): Offer[] => thicknesses.map((thickness) => ({ thickness }));
@@ -145,5 +145,13 @@ describe('layerMix', () => {
       ),
       { seed: 3, numRuns: 400 },
     );
+  });
+});
+
+describe('coursesOfMix', () => {
+  it('lays a mix out layer by layer, the stoutest first', () => {
+    const offers = [{ thickness: 3 }, { thickness: 7 }, { thickness: 5 }];
+    const mix = { counts: [2, 1, 0], built: 13, rasped: 0 };
+    expect(coursesOfMix(mix, offers).map(({ thickness }) => thickness)).toEqual([7, 3, 3]);
   });
 });

@@ -1,6 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { modelProfile } from '../../../src/core/last/model-profile';
-import { atGround, atLength, bottomLength, seatLine, treadLine, whereStands } from '../../../src/core/last/profile';
+import {
+  atGround,
+  atLength,
+  bottomLength,
+  placesAlong,
+  seatLine,
+  treadLine,
+  whereStands,
+} from '../../../src/core/last/profile';
 import { RAMP_ANGLE, RAMP_LENGTH, RAMP_TO_TREAD, rampProfile } from '../ramp';
 
 describe('seat line and tread line', () => {
@@ -60,5 +68,18 @@ describe('whereStands', () => {
         if (s <= place.s) expect(profile.z[i]).toBeGreaterThanOrEqual(height - 1e-6);
       });
     }
+  });
+});
+
+describe('placesAlong', () => {
+  it('are every so many mm from the back, and the toe', () => {
+    const places = placesAlong(rampProfile, 100);
+    expect(places.map(({ s }) => s)).toEqual([0, 100, 200, bottomLength(rampProfile)]);
+    expect(places[0]).toMatchObject({ x: 0, z: 40 });
+  });
+
+  it('have the toe once where it is such a place itself', () => {
+    const length = bottomLength(rampProfile);
+    expect(placesAlong(rampProfile, length / 5)).toHaveLength(6);
   });
 });

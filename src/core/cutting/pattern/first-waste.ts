@@ -4,11 +4,19 @@ import { densestPattern } from './densest-pattern';
 import { groundOf } from './pattern';
 import type { Way } from '../sheet/way';
 
+export interface FirstWaste {
+  /** As a share of the cutting area. */
+  readonly share: number;
+  /** What one piece takes of that area, mm². */
+  readonly ground: number;
+}
+
 /**
  * What is lost between interlocked pieces far from any edge, as a share of the cutting area: 1 − net area of the piece
  * over the area of the parallelogram through like points of four neighbours (for rows end for end, half of it). The
  * older books give the same loss as a share of the net area. Source of the term: A Manual of Shoemaking, 1912.
  */
-export function firstWaste(ring: Ring, knifeRoom: number, way: Way): number {
-  return 1 - area(ring) / groundOf(densestPattern(ring, knifeRoom, way));
+export function firstWaste(ring: Ring, knifeRoom: number, way: Way): FirstWaste {
+  const ground = groundOf(densestPattern(ring, knifeRoom, way));
+  return { share: 1 - area(ring) / ground, ground };
 }

@@ -1,3 +1,4 @@
+import { area } from '../../geometry/area';
 import { convex } from '../../geometry/convex';
 import { letOutArea } from '../../geometry/let-out-area';
 import { mirror } from '../../geometry/mirror';
@@ -22,6 +23,8 @@ export interface PerSheet {
   readonly placements: readonly Placement[];
   /** No layout can hold more: the room on the sheet over the area of the piece let out by half the knife room (derived). */
   readonly bound: number;
+  /** Net area of the pieces over the area of the sheet. */
+  readonly areaUse: number;
 }
 
 /** Whether a sheet is cut for one foot, or for left and right. */
@@ -83,7 +86,8 @@ export function piecesPerSheet(
     way,
   }));
   mustBeSound(verifySheets(pieces, format, [placements]));
-  return { count: placements.length, placements, bound };
+  const areaUse = (placements.length * area(ring)) / (format.width * format.length);
+  return { count: placements.length, placements, bound, areaUse };
 }
 
 /** Directions of rows, the densest first, in which rows of all kinds are put in sequence. */

@@ -5,6 +5,7 @@ import type { OrderLine } from '../order';
 import type { PieceLine } from '../pieces';
 import { Rates } from './rates';
 import type { Runs, StyleRun } from '../runs';
+import { weight } from '../../stock/weight';
 import { volume } from './volume';
 import { work } from './work';
 
@@ -58,7 +59,7 @@ export function cost(
       spoilage,
       pair,
       whole: pair * run.pairs,
-      weight: average(run, ({ bottom }) => weight(bottom.layers, density)),
+      weight: average(run, ({ bottom }) => weightOfPair(bottom.layers, density)),
     };
   });
 }
@@ -87,7 +88,7 @@ function stockShare(run: StyleRun, lines: readonly PieceLine[], orders: readonly
 }
 
 /** Weight of a pair's bottoms, g. */
-function weight(
+function weightOfPair(
   layers: StyleRun['sizes'][number]['bottom']['layers'],
   density: ReadonlyMap<string, number | undefined>,
 ): number | undefined {
@@ -95,8 +96,7 @@ function weight(
   for (const layer of layers) {
     const perVolume = density.get(fold(layer.stock));
     if (perVolume === undefined) return undefined;
-    // kg/m³ is g per 1e6 mm³.
-    grams += (2 * volume(layer) * perVolume) / 1e6;
+    grams += weight(2 * volume(layer), perVolume);
   }
   return grams;
 }

@@ -23,6 +23,6 @@ export function makeOrBuy({ run, pair }: CostLine): MakeOrBuy | undefined {
   return {
     make: pair,
     buy: (tooling + boughtPrice * bought) / run.pairs,
-    breakEven: boughtPrice < pair ? breakEven(tooling, pair, boughtPrice, boughtMinimum) : undefined,
+    breakEven: boughtPrice < pair ? breakEven(tooling, pair, boughtPrice, boughtMinimum).pairs : undefined,
   };
 }

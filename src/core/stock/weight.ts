@@ -1,0 +1,4 @@
+/** Weight of a volume of sheet, g: a kg/m³ is a g in 1,000,000 mm³ (derived). @param volume mm³ @param density kg/m³ */
+export function weight(volume: number, density: number): number {
+  return (volume * density) / 1e6;
+}

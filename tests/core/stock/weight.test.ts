@@ -1,0 +1,8 @@
+import { expect, it } from 'vitest';
+import { weight } from '../../../src/core/stock/weight';
+
+// Derived: water, 1000 kg/m³, weighs a gram a millilitre, which is 1000 mm³.
+it('weight of a volume: a litre of water is a kilogram; 500 cm² of cork 7 mm thick at 240 kg/m³ is 84 g', () => {
+  expect(weight(1_000_000, 1000)).toBe(1000);
+  expect(weight(50_000 * 7, 240)).toBeCloseTo(84, 9);
+});
