@@ -16,7 +16,7 @@ const functionFiles = [
   'bends',
   'heights',
   'lasts',
-  'mixed-cutting',
+  'layout-search',
   'outlines',
   'plan',
   'sheets',

@@ -1,6 +1,6 @@
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
-import type { Lies } from '../core/stock/stock';
+import type { SheetDirection } from '../core/stock/stock';
 import type { Style } from '../core/bottom/style';
 import { box } from '../core/geometry/box';
 import { tightestCurve } from '../core/last/tightest-curve';
@@ -21,7 +21,7 @@ export interface BuildPictureInput {
   readonly item?: number | undefined;
   readonly figures: Figures;
   /** How the stock of a layer may lie. */
-  lies(layer: Layer): Lies;
+  directionOf(layer: Layer): SheetDirection;
 }
 
 /** Room for dimension lines around the drawing, beside their figures, u. */
@@ -73,7 +73,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       scale,
       behind: longest,
       foot,
-      lies: input.lies(piece),
+      direction: input.directionOf(piece),
       words: scale > 0.22,
       figures,
       frontSlant: style.raise === 'wedge' ? style.frontSlant : 0,
@@ -111,7 +111,7 @@ export function shownPiece({ layers }: Bottom, item?: number): Layer {
 }
 
 function sentence({ style, size, foot, bottom, figures }: BuildPictureInput, piece: Layer): string {
-  const curve = tightestCurve(bottom.last.profile, 'outside');
+  const curve = tightestCurve(bottom.last.profile, 'over');
   const length = (mm: number) => inSentence(figures, figures.length(mm));
   const height = (mm: number) => inSentence(figures, figures.height(mm));
   return [
@@ -177,7 +177,7 @@ function layersInWords(bottom: Bottom, figures: Figures): string {
 
 function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['facts'] {
   const { unit } = figures;
-  const curve = tightestCurve(bottom.last.profile, 'outside');
+  const curve = tightestCurve(bottom.last.profile, 'over');
   return [
     ...partRows(bottom).map(({ first, last, layer, count, sum }): readonly [string, string] => {
       const covers = layer.part === 'cover';

@@ -1,6 +1,6 @@
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
-import type { Lies } from '../core/stock/stock';
+import type { SheetDirection } from '../core/stock/stock';
 import { box } from '../core/geometry/box';
 import { cut } from '../core/geometry/cut';
 import type { Point, Ring } from '../core/geometry/ring';
@@ -14,7 +14,7 @@ export interface PlanViewOptions extends Scale {
   /** Drawn behind the piece in double-dotted chain. */
   readonly behind?: Layer | undefined;
   readonly foot: 'L' | 'R';
-  readonly lies: Lies;
+  readonly direction: SheetDirection;
   /** Whether the words beside the direction mark have room. */
   readonly words: boolean;
   readonly frontSlant: number;
@@ -154,13 +154,13 @@ function labels(
     own.right < 0.7 * length ? text(x(length * 0.79), y(21) + 1.25, 'outside', 'q') : '',
     own.right < 0.7 * length ? text(x(length * 0.79), y(-21) + 1.25, 'inside', 'q') : '',
     text(x(letter), y(6 * down), foot, 'big'),
-    direction(x(mark), y(-13 * down), options.lies, words && x(own.right) - x(mark) > 22),
+    directionSign(x(mark), y(-13 * down), options.direction, words && x(own.right) - x(mark) > 22),
   ].join('');
 }
 
 /** How the piece may lie on its sheet: an arrow with two heads, with one, or a ring with four ticks. */
-export function direction(x: number, y: number, lies: Lies, words: boolean, reach = 5): string {
-  if (lies === 'any way') {
+export function directionSign(x: number, y: number, direction: SheetDirection, words: boolean, reach = 5): string {
+  if (direction === 'any way') {
     const ticks = [
       [1, 0],
       [0, 1],
@@ -172,13 +172,13 @@ export function direction(x: number, y: number, lies: Lies, words: boolean, reac
     return (
       `<circle class="n" cx="${x.toFixed(2)}" cy="${y.toFixed(2)}" r="1.2"/>` +
       ticks.join('') +
-      (words ? text(x + 3, y + 1.25, lies, '', 'start') : '')
+      (words ? text(x + 3, y + 1.25, direction, '', 'start') : '')
     );
   }
   return (
     line('n', x - reach, y, x + reach, y) +
     arrowhead(x + reach, y, Math.PI) +
-    (lies === 'end for end' ? arrowhead(x - reach, y, 0) : '') +
-    (words ? text(x, y - 1.1, lies) : '')
+    (direction === 'end for end' ? arrowhead(x - reach, y, 0) : '') +
+    (words ? text(x, y - 1.1, direction) : '')
   );
 }

@@ -15,7 +15,7 @@ import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
 import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
-import { direction } from './plan-view';
+import { directionSign } from './plan-view';
 import { sheetName, sheetNumber } from './sheet-name';
 import { percent } from './side-view';
 import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
@@ -108,7 +108,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
     `<path class="n" d="M${f(at.x(0))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}M${f(at.x(along))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}"/>`,
     `<path class="n" d="M${f(at.x(0) - 1)} ${f(at.y(0))}H${f(at.x(0) - 4)}M${f(at.x(0) - 1)} ${f(at.y(across))}H${f(at.x(0) - 4)}"/>`,
     upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
-    stock.lies === 'any way' ? '' : lying ? direction(at.x(0) + 6, at.y(0) + 2.6, stock.lies, false) : '',
+    stock.direction === 'any way' ? '' : lying ? directionSign(at.x(0) + 6, at.y(0) + 2.6, stock.direction, false) : '',
   ].join('');
   const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
   return {
@@ -343,7 +343,7 @@ function facts(
       'Sheet',
       `${sheetNumber(cutting, name)}, ${figures.length(format.length)} × ${figures.length(format.width)} ${unit}`,
     ],
-    ['Lies', stock.lies],
+    ['Direction', stock.direction],
     ['Pieces', String(drawn.length)],
     ['Area use', percent(used)],
     ...rest.map(

@@ -232,7 +232,7 @@ function besideToe(
 
 /** The ball's tightest curve, with its radius. */
 function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideViewOptions): string {
-  const tightest = tightestCurve(bottom.last.profile, 'outside');
+  const tightest = tightestCurve(bottom.last.profile, 'over');
   if (!tightest) return '';
   const at = atLength(bottom.last.profile, tightest.s);
   const [, toeZ] = toe(shape);
@@ -260,7 +260,7 @@ export function greatestStrain(
     (most, one) => (!most || one.thickness > most.thickness ? one : most),
     undefined,
   );
-  return thickest && { layer: thickest, strain: bendStrain(thickest.thickness, radius, 'outside') };
+  return thickest && { layer: thickest, strain: bendStrain(thickest.thickness, radius, 'over') };
 }
 
 /** A share in per cent, to a tenth. */

@@ -1,6 +1,7 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { createStore, del, get, promisifyRequest, set, type UseStore } from 'idb-keyval';
 import { snapshotVersion } from '../host/grid/snapshot';
+import { withTodaysFormulas } from '../host/grid/todays-formulas';
 
 /** What is kept in the browser between two visits. */
 interface Saved {
@@ -105,7 +106,10 @@ function parsed(json: string): unknown {
   }
 }
 
-/** The workbook in what was saved, or undefined where its version or its shape is not ours. */
+/**
+ * The workbook in what was saved, its formulas with today's names of functions; undefined where its version or its shape
+ * is not ours.
+ */
 export function workbookIn(saved: unknown): IWorkbookData | undefined {
   if (!isRecord(saved) || saved['version'] !== snapshotVersion) return undefined;
   const workbook = saved['workbook'];
@@ -114,7 +118,7 @@ export function workbookIn(saved: unknown): IWorkbookData | undefined {
   const { sheets, sheetOrder, styles } = workbook;
   if (!isRecord(sheets) || !isRecord(styles) || !Array.isArray(sheetOrder) || sheetOrder.length === 0) return undefined;
   const whole = sheetOrder.every((id) => typeof id === 'string' && isSheet(sheets[id]));
-  return whole ? (workbook as unknown as IWorkbookData) : undefined;
+  return whole ? withTodaysFormulas(workbook as unknown as IWorkbookData) : undefined;
 }
 
 function isSheet(sheet: unknown): boolean {

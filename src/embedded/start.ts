@@ -66,7 +66,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   element('demo').addEventListener('click', () => {
     host.load(plan).then(() => {
       enterSheet();
-      showNotice('The demo stands in the place of the workbook. Undo brings the workbook back.');
+      showNotice('The demo is in the place of the workbook. Undo brings the workbook back.');
     }, tellFault);
   });
   showName(host);
@@ -131,7 +131,7 @@ function saveAsFile(name: string, content: string): void {
 }
 
 function tellFault(error: unknown): void {
-  showNotice(`The page has a fault here: ${whatWentWrong(error)} What stands in the sheet may be from before.`);
+  showNotice(`The page has a fault here: ${whatWentWrong(error)} What is in the sheet may be from before.`);
 }
 
 function showName(host: GridHost): void {

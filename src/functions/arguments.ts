@@ -28,9 +28,9 @@ export function readAngle(cell: Cell, argument: string): number {
   return readNumber(cell, { unit: 'deg', least: 0.1, most: 89.9 }, { argument });
 }
 
-/** On which side of a curve a layer lies; blank is outside. */
+/** On which side of a curve a layer lies; blank is over. */
 export function readSide(cell: Cell, argument = 'side'): BendSide {
-  return isBlank(cell) ? 'outside' : readChoice(cell, ['outside', 'hollow'] as const, { argument });
+  return isBlank(cell) ? 'over' : readChoice(cell, ['over', 'hollow'] as const, { argument }, { outside: 'over' });
 }
 
 /** A size of any system. */

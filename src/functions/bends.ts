@@ -10,8 +10,8 @@ import { readLength, readSide, readThickness } from './arguments';
  * @customenum {string}
  */
 enum BendSide {
-  /** Over the outside of a curve, as at the ball. */
-  outside = "outside",
+  /** Over a curve, as at the ball. */
+  over = "over",
   /** Into a hollow, as at the waist. */
   hollow = "hollow",
 }
@@ -19,11 +19,11 @@ enum BendSide {
 const RADIUS = { above: 0, most: 1e5 };
 
 /**
- * How far a bent layer's outer face is stretched: t / (2R + t) over the outside of a curve, t / (2R − t) into a hollow. A caution, not a ban.
+ * How far a bent layer's outer face is stretched: t / (2R + t) over a curve, t / (2R − t) into a hollow. A caution, not a ban.
  * @customfunction BENDSTRAIN
  * @param {any} thickness Thickness of the layer, mm.
  * @param {any} radius Radius of the last's curve, mm.
- * @param {BendSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @param {BendSide} [side] over (the ball) or hollow (of the waist); without it over.
  * @returns {any} Stretch as a share of the length.
  */
 export function bendStrain(thickness: any, radius: any, side?: BendSide): any {
@@ -38,7 +38,7 @@ export function bendStrain(thickness: any, radius: any, side?: BendSide): any {
  * @customfunction MAXTHICKNESS
  * @param {any} radius Radius of the last's curve, mm.
  * @param {any} tube_per_thickness Diameter of the smallest tube that the sheet rounds uncracked over its thickness, from your own test.
- * @param {BendSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @param {BendSide} [side] over (the ball) or hollow (of the waist); without it over.
  * @returns {any} Thickness, mm.
  */
 export function maxThickness(radius: any, tube_per_thickness: any, side?: BendSide): any {

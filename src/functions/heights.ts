@@ -13,16 +13,16 @@ const HEIGHT = { above: 0, most: 500 };
  * @customfunction LAYERS
  * @param {any} height Height to reach, mm.
  * @param {any} thickness Thickness of a layer as measured, mm.
- * @param {any} [rasping] The most that may be rasped off, mm; without it any surplus will do.
+ * @param {any} [most_rasping] The most that may be rasped off, mm; without it any surplus will do.
  * @returns {number} Number of layers.
  */
-export function layers(height: any, thickness: any, rasping?: any): number {
+export function layers(height: any, thickness: any, most_rasping?: any): number {
   return answer(
     () =>
       layersOf(
         readLength(height, 'height', HEIGHT),
         readThickness(thickness),
-        readLengthOr(rasping, 'rasping', undefined),
+        readLengthOr(most_rasping, 'most_rasping', undefined),
       ).count,
   );
 }
@@ -32,11 +32,11 @@ export function layers(height: any, thickness: any, rasping?: any): number {
  * @customfunction LAYERMIX
  * @param {any} height Height to reach, mm.
  * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
- * @param {any} [rasping] The most that may be rasped off, mm; without it 1.
+ * @param {any} [most_rasping] The most that may be rasped off, mm; without it 1.
  * @param {any[][]} [on_hand] Layers on hand of each thickness, in the same order; without it any number.
  * @returns {any[][]} A table: thickness and count, then the height built and what is rasped off.
  */
-export function layerMix(height: any, thicknesses: any[][], rasping?: any, on_hand?: any[][]): any[][] {
+export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, on_hand?: any[][]): any[][] {
   return answer(() => {
     const given = readNumbers(thicknesses, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
     if (given.length > 20) {
@@ -55,7 +55,7 @@ export function layerMix(height: any, thicknesses: any[][], rasping?: any, on_ha
     const mix = mixOf(
       readLength(height, 'height', HEIGHT),
       given.map((thickness, i) => ({ thickness, onHand: counts?.[i] })),
-      readLengthOr(rasping, 'rasping', undefined),
+      readLengthOr(most_rasping, 'most_rasping', undefined),
     );
     return [
       ['Thick\nmm', 'Layers'],

@@ -3,7 +3,7 @@ import './bench';
 import './bends';
 import './heights';
 import './lasts';
-import './mixed-cutting';
+import './layout-search';
 import './outlines';
 import './plan';
 import './sheets';

@@ -16,7 +16,7 @@ export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?:
 }
 
 /**
- * The same with the last as it stands in the table.
+ * The same with the last as its row has it.
  * @throws Problem for an unknown code and for slips in the tables.
  */
 export function readLast(

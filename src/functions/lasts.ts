@@ -19,7 +19,7 @@ import { readWedge } from './wedge-arguments';
  */
 enum CurveSide {
   /** Over the ball. */
-  outside = "outside",
+  over = "over",
   /** Into the waist. */
   hollow = "hollow",
 }
@@ -44,7 +44,7 @@ enum Foot {
 enum Laying {
   /** Flat on the ground, skived under the last. */
   flat = "flat",
-  /** Bent on along the last. */
+  /** Bent round the last. */
   bent = "bent",
 }
 
@@ -99,7 +99,7 @@ export function outline(
  * @customfunction TIGHTESTRADIUS
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
- * @param {CurveSide} [side] outside (over the ball) or hollow (into the waist); without it outside.
+ * @param {CurveSide} [side] over (the ball) or hollow (of the waist); without it over.
  * @param {any} [size] Size in the last's system; without it the base size.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any} Radius, mm.
@@ -108,7 +108,12 @@ export function tightestRadius(last: any, lasts: any[][], side?: CurveSide, size
   return measured(() => {
     const where = readSide(side);
     const curve = tightestCurve(readLastInSize(last, lasts, size, outlines).profile, where);
-    if (!curve) throw new Problem('unavailable', { argument: 'last' }, `its bottom has no curve to the ${where}`);
+    if (!curve)
+      throw new Problem(
+        'unavailable',
+        { argument: 'last' },
+        `its bottom has no curve ${where === 'over' ? 'to bend over' : 'with a hollow'}`,
+      );
     return curve.radius;
   }, IN_MM);
 }
@@ -120,12 +125,12 @@ export function tightestRadius(last: any, lasts: any[][], side?: CurveSide, size
  * @param {any[][]} lasts Lasts with its headings.
  * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
  * @param {any} [platform] Thickness of what lies under the wedge, mm; without it 0.
- * @param {Laying} [laying] flat or bent (on along the last); without it flat.
- * @param {any} [edge_left] Thickness left at skived fronts, mm; without it 1.
- * @param {any} [rasping] The most that may be rasped off the height, mm; without it 1.
+ * @param {Laying} [laying] flat or bent (round the last); without it flat.
+ * @param {any} [skive_to] Thickness that fronts are skived to, mm; without it 1.
+ * @param {any} [most_rasping] The most that may be rasped off the height, mm; without it 1.
  * @param {any} [size] Size in the last's system; without it the base size.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
- * @returns {any[][]} A table: flat lifts from the ground up, bent layers from the last down; lengths without let-out.
+ * @returns {any[][]} A table: flat lifts from the ground up, bent layers from the last downward; lengths without let-out.
  */
 export function wedge(
   last: any,
@@ -133,13 +138,23 @@ export function wedge(
   thicknesses: any[][],
   platform?: any,
   laying?: Laying,
-  edge_left?: any,
-  rasping?: any,
+  skive_to?: any,
+  most_rasping?: any,
   size?: any,
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const { bent, flat } = readWedge(last, lasts, thicknesses, platform, laying, edge_left, rasping, size, outlines);
+    const { bent, flat } = readWedge(
+      last,
+      lasts,
+      thicknesses,
+      platform,
+      laying,
+      skive_to,
+      most_rasping,
+      size,
+      outlines,
+    );
     return bent
       ? [
           ['No.', 'Thick\nmm', 'Length along\nmm', 'Length flat\nmm', 'Skive\nmm', 'Angle\n°', 'Upright\nmm'],
@@ -154,7 +169,17 @@ export function wedge(
           ]),
         ]
       : [
-          ['No.', 'Thick\nmm', 'From\nmm', 'To\nmm', 'Length\nmm', 'Skive\nmm', 'Angle\n°', 'Edge\nmm', 'Proud\nmm'],
+          [
+            'No.',
+            'Thick\nmm',
+            'From\nmm',
+            'To\nmm',
+            'Length\nmm',
+            'Skive\nmm',
+            'Angle\n°',
+            'Skive to\nmm',
+            'Proud\nmm',
+          ],
           ...flat.map((lift) => [
             lift.number,
             lift.thickness,

@@ -7,7 +7,7 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
-  roundsTable,
+  batchesTable,
   ticketTable,
 } from '../tables/results';
 import { sizeWriter } from '../tables/sizes-in-words';
@@ -54,7 +54,7 @@ export function pieces(
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
  * @param {any[][]} [offcuts] Offcuts with its headings.
- * @returns {any[][]} A table: sheets, least possible number, area use, first and second waste.
+ * @returns {any[][]} A table: sheets, least possible number, area use, what is lost between the pieces and outside of them.
  */
 export function cutting(
   pairage: any[][],
@@ -131,7 +131,7 @@ export function cost(
 }
 
 /**
- * What to mend, what to look at and what holds: slips in the tables, heights, bends, sheets, lasts, prices.
+ * What to put right, what to look at and what holds: slips in the tables, heights, bends, sheets, lasts, prices.
  * @customfunction CHECKS
  * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
  * @param {any[][]} styles Styles with its headings.
@@ -141,7 +141,7 @@ export function cost(
  * @param {any[][]} [outlines] Outlines with its headings.
  * @param {any[][]} [layouts] Layouts with its headings.
  * @param {any[][]} [offcuts] Offcuts with its headings.
- * @returns {any[][]} A table: a row a check, what is to mend first.
+ * @returns {any[][]} A table: a row a check, what is to be put right first.
  */
 export function checks(
   pairage: any[][],
@@ -158,7 +158,7 @@ export function checks(
     const slips = problems.map((problem): Check => ({
       kind: 'problem',
       subject: problem.place.table ?? problem.place.argument,
-      verdict: 'mend',
+      verdict: 'putRight',
       problem,
     }));
     return writeTable(checksTable, slips.length > 0 ? slips : plan.checks);
@@ -167,7 +167,7 @@ export function checks(
 
 /**
  * How often the lasts of each size are used to make the run, and for how many days.
- * @customfunction ROUNDS
+ * @customfunction BATCHES
  * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
  * @param {any[][]} styles Styles with its headings.
  * @param {any[][]} lasts Lasts with its headings.
@@ -178,7 +178,7 @@ export function checks(
  * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a last and size.
  */
-export function rounds(
+export function batches(
   pairage: any[][],
   styles: any[][],
   lasts: any[][],
@@ -190,7 +190,7 @@ export function rounds(
 ): any[][] {
   return answer(() => {
     const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(roundsTable, plan.rounds);
+    return writeTable(batchesTable, plan.batches);
   });
 }
 

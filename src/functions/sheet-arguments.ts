@@ -57,9 +57,9 @@ const MOST_PIECES = 5000;
 export function readWay(cell: Cell): Way {
   if (isBlank(cell)) return { kind: 'any' };
   if (typeof cell === 'number') {
-    return { kind: 'within', degrees: readNumber(cell, { least: 0, most: 90 }, { argument: 'lies' }) };
+    return { kind: 'within', degrees: readNumber(cell, { least: 0, most: 90 }, { argument: 'direction' }) };
   }
-  const word = readChoice(cell, ['any way', 'end for end', 'one way'] as const, { argument: 'lies' });
+  const word = readChoice(cell, ['any way', 'end for end', 'one way'] as const, { argument: 'direction' });
   return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[word] };
 }
 
@@ -81,11 +81,11 @@ export interface SheetOfOne extends PerSheet {
 
 /** Reads the arguments of PIECESPERSHEET and lays the piece. @throws Problem where it fits no sheet, or too often. */
 export function sheetOfOne(
-  ...[outline, width, length, knifeRoom, edgeTrim, lies, feet]: readonly [Cells, ...Cell[]]
+  ...[outline, width, length, knifeRoom, edgeTrim, direction, feet]: readonly [Cells, ...Cell[]]
 ): SheetOfOne {
   const ring = readPiece(outline);
   const format = readFormat(width, length, knifeRoom, edgeTrim);
-  const way = readWay(lies);
+  const way = readWay(direction);
   const both = readFeet(feet);
   const most = Math.floor((format.width * format.length) / area(ring));
   if (most > MOST_PIECES) {

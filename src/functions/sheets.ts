@@ -11,7 +11,7 @@ import { readPiece, readWay, sheetOfOne } from './sheet-arguments';
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {number} Pieces.
  */
@@ -21,10 +21,10 @@ export function piecesPerSheet(
   sheet_length: any,
   knife_room?: any,
   edge_trim?: any,
-  lies?: any,
+  direction?: any,
   feet?: any,
 ): number {
-  return answer(() => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).count);
+  return answer(() => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, direction, feet).count);
 }
 
 /**
@@ -35,7 +35,7 @@ export function piecesPerSheet(
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {any} Share of the whole sheet, 0 to 1.
  */
@@ -45,11 +45,11 @@ export function areaUse(
   sheet_length: any,
   knife_room?: any,
   edge_trim?: any,
-  lies?: any,
+  direction?: any,
   feet?: any,
 ): any {
   return measured(
-    () => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet).areaUse,
+    () => sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, direction, feet).areaUse,
     IN_PERCENT,
   );
 }
@@ -59,13 +59,14 @@ export function areaUse(
  * @customfunction FIRSTWASTE
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 0.
- * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
  * @returns {any} Share of the cutting area, 0 to 1.
  */
-export function firstWaste(outline: any[][], knife_room?: any, lies?: any): any {
+export function firstWaste(outline: any[][], knife_room?: any, direction?: any): any {
   return measured(
     () =>
-      firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(lies)).share,
+      firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(direction))
+        .share,
     IN_PERCENT,
   );
 }
@@ -78,7 +79,7 @@ export function firstWaste(outline: any[][], knife_room?: any, lies?: any): any 
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 4.
  * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [lies] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {any[][]} A table: number, place of the outline's origin along and across the sheet in mm, turn in degrees, foot; then pieces, most possible, area use.
  */
@@ -88,7 +89,7 @@ export function placements(
   sheet_length: any,
   knife_room?: any,
   edge_trim?: any,
-  lies?: any,
+  direction?: any,
   feet?: any,
 ): any[][] {
   return answer(() => {
@@ -97,7 +98,7 @@ export function placements(
       bound,
       areaUse,
       placements: places,
-    } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, lies, feet);
+    } = sheetOfOne(outline, sheet_width, sheet_length, knife_room, edge_trim, direction, feet);
     return [
       ['No.', 'Along\nmm', 'Across\nmm', 'Turn\n°', 'Foot'],
       // The outline is the left foot's, as all are, and the right foot's is its mirror image.

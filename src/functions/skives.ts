@@ -9,36 +9,31 @@ import { IN_DEGREES, IN_MM, measured } from './answer';
 import { readAngle, readLength, readThickness } from './arguments';
 
 /**
- * Width of a skive from its angle: (thickness − edge) / tan(angle).
+ * Width of a skive from its angle: (thickness − skive_to) / tan(angle).
  * @customfunction SKIVEWIDTH
  * @param {any} thickness Thickness of the piece, mm.
- * @param {any} edge_thickness Thickness left at the edge, mm.
+ * @param {any} skive_to Thickness that the edge is skived to, mm.
  * @param {any} angle Angle of the skive, degrees.
  * @returns {any} Width of the skive, mm.
  */
-export function skiveWidth(thickness: any, edge_thickness: any, angle: any): any {
+export function skiveWidth(thickness: any, skive_to: any, angle: any): any {
   return measured(
-    () => widthOf(readThickness(thickness), readLength(edge_thickness, 'edge_thickness'), readAngle(angle, 'angle')),
+    () => widthOf(readThickness(thickness), readLength(skive_to, 'skive_to'), readAngle(angle, 'angle')),
     IN_MM,
   );
 }
 
 /**
- * Angle of a skive from its width: atan((thickness − edge) / width).
+ * Angle of a skive from its width: atan((thickness − skive_to) / width).
  * @customfunction SKIVEANGLE
  * @param {any} thickness Thickness of the piece, mm.
- * @param {any} edge_thickness Thickness left at the edge, mm.
+ * @param {any} skive_to Thickness that the edge is skived to, mm.
  * @param {any} width Width of the skive, mm.
  * @returns {any} Angle of the skive, degrees.
  */
-export function skiveAngle(thickness: any, edge_thickness: any, width: any): any {
+export function skiveAngle(thickness: any, skive_to: any, width: any): any {
   return measured(
-    () =>
-      angleOf(
-        readThickness(thickness),
-        readLength(edge_thickness, 'edge_thickness'),
-        readLength(width, 'width', { above: 0 }),
-      ),
+    () => angleOf(readThickness(thickness), readLength(skive_to, 'skive_to'), readLength(width, 'width', { above: 0 })),
     IN_DEGREES,
   );
 }
@@ -47,16 +42,16 @@ export function skiveAngle(thickness: any, edge_thickness: any, width: any): any
  * Width of a lap's skive given as 1 : ratio. Usual 4 to 8.
  * @customfunction LAPSKIVE
  * @param {any} thickness Thickness of the piece, mm.
- * @param {any} edge_thickness Thickness left at the edge, mm.
+ * @param {any} skive_to Thickness that the edge is skived to, mm.
  * @param {any} ratio Width for each mm of thickness taken off.
  * @returns {any} Width of the skive, mm.
  */
-export function lapSkive(thickness: any, edge_thickness: any, ratio: any): any {
+export function lapSkive(thickness: any, skive_to: any, ratio: any): any {
   return measured(
     () =>
       lapSkiveOf(
         readThickness(thickness),
-        readLength(edge_thickness, 'edge_thickness'),
+        readLength(skive_to, 'skive_to'),
         readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' }),
       ),
     IN_MM,

@@ -20,8 +20,8 @@ export function readWedge(
   given: Cells,
   platform?: Cell,
   laying?: Cell,
-  edgeLeft?: Cell,
-  raspingLeft?: Cell,
+  skiveTo?: Cell,
+  mostRasping?: Cell,
   size?: Cell,
   outlines?: Cells | null,
 ): WedgeRead {
@@ -30,8 +30,8 @@ export function readWedge(
     thicknesses: readNumbers(given, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 }),
     platform: readLengthOr(platform, 'platform', 0, { most: 200 }),
     laying: isBlank(laying) ? 'flat' : readChoice(laying, ['flat', 'bent'] as const, { argument: 'laying' }),
-    keptEdge: readLengthOr(edgeLeft, 'edge_left', 1, { most: 20 }),
-    rasping: readLengthOr(raspingLeft, 'rasping', DEFAULT_RASPING, { most: 30 }),
+    skiveTo: readLengthOr(skiveTo, 'skive_to', 1, { most: 20 }),
+    rasping: readLengthOr(mostRasping, 'most_rasping', DEFAULT_RASPING, { most: 30 }),
   };
   return { last, inSize, rule, ...wedge(inSize, rule) };
 }

@@ -1,4 +1,5 @@
 import type { Cells } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/plan-input';
 import { figure, inFigures, measure } from '../workings/in-figures';
 import { working } from '../workings/workings';
 import type { At, Working } from '../workings/working';
@@ -8,19 +9,17 @@ import type { DescribedFunction } from './metadata';
 
 /** Rows of a longer table that are shown. */
 const MOST_ROWS = 8;
-/** Names of tables that functions take whole. */
-const TABLES: Readonly<Record<string, string>> = {
-  pairage: 'Pairage',
-  styles: 'Styles',
-  lasts: 'Lasts',
-  stock: 'Stock',
-  rates: 'Rates',
-  outlines: 'Outlines',
-  layouts: 'Layouts',
-  offcuts: 'Offcuts',
-};
+/** Titles of the tables that functions take whole, by argument. */
+const TABLES: Readonly<Record<string, string>> = Object.fromEntries(
+  Object.values(INPUT_TABLES).map(({ argument, name }) => [argument, name]),
+);
 
-/** A worked example of a function: the call, what is put in, the steps, the answer. */
+/** A table within a formula, by the name that it has in a planned workbook: BottomStockTable. */
+function nameOf(table: string): string {
+  return `${table.replace(/(?:^| )(\w)/g, (_, letter: string) => letter.toUpperCase())}Table`;
+}
+
+/** A worked example of a function: the call, the figures used, the steps, the answer. */
 export function workedExample({ name, parameters }: DescribedFunction): string {
   const example = exampleOf(name);
   if (!example) throw new Error(`The help has no example of ${name}.`);
@@ -28,7 +27,7 @@ export function workedExample({ name, parameters }: DescribedFunction): string {
   while (args.length > 0 && (args[args.length - 1] === null || args[args.length - 1] === undefined)) args.pop();
   const written = args.map((arg, i) => {
     const parameter = parameters[i]?.name ?? '';
-    if (Array.isArray(arg)) return TABLES[parameter] ?? parameter;
+    if (Array.isArray(arg)) return TABLES[parameter] ? nameOf(TABLES[parameter]) : parameter;
     return typeof arg === 'string' ? `"${arg}"` : arg === null ? '' : String(arg);
   });
   const call = (between: string, comma: boolean) =>
@@ -54,7 +53,7 @@ it anew at every use and takes it where it needs no more sheets than its own qui
   const first = String(answer[at.row]?.[0] ?? '');
   const which =
     spills && typeof answer[0]?.[0] === 'string'
-      ? `<p>How ${plain(heading)} in the row ${plain(first)} is come by:</p>`
+      ? `<p>How ${plain(heading)} in the row ${plain(first)} is worked out:</p>`
       : '';
   return `${start}
 ${spills ? table(answer, 'Answer') : ''}
@@ -90,7 +89,7 @@ function steps(found: Working): string {
   const putIn =
     given.length === 0
       ? ''
-      : `<div class="wide" role="group" aria-label="Put in" tabindex="0"><table class="put-in"><thead><tr><th scope="col">Symbol</th><th scope="col">Put in</th><th scope="col" class="num">Value</th></tr></thead><tbody>${given.join('\n')}</tbody></table></div>`;
+      : `<div class="wide" role="group" aria-label="Figures used" tabindex="0"><table class="figures-used"><thead><tr><th scope="col">Symbol</th><th scope="col">Figures used</th><th scope="col" class="num">Value</th></tr></thead><tbody>${given.join('\n')}</tbody></table></div>`;
   return `${putIn}
 <ol class="steps">${lines.join('\n')}</ol>
 <p class="note">Source: ${plain(found.source)}.</p>`;

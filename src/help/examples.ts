@@ -23,9 +23,9 @@ const functions = new Map<string, Answering>(
 
 /** Functions that plan, with the style worked by hand: small enough to follow. */
 const planned: readonly SampleCall[] = [
-  ...['PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'ROUNDS'].map((name) => ({ name, args: rampShoe })),
+  ...['PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({ name, args: rampShoe })),
   { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
-  { name: 'MIXEDCUTTING', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
+  { name: 'LAYOUTSEARCH', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
 ];
 
 /** The call of a function that its page shows. */
@@ -34,7 +34,7 @@ export function exampleOf(name: string): SampleCall | undefined {
 }
 
 /** Functions whose answer takes too long for a page to be made of. */
-export const SEARCHES: readonly string[] = ['MIXEDCUTTING'];
+export const SEARCHES: readonly string[] = ['LAYOUTSEARCH'];
 
 /** What a function answers, as a table where it is one. */
 export function answerOf({ name, args }: SampleCall): { readonly table: Cells; readonly spills: boolean } {

@@ -2,7 +2,7 @@ import { Marked } from 'marked';
 import { responseHeaders } from '../cli/response-headers';
 import { type Page, plain } from './frame';
 
-/** Where the guide has the headers put in. */
+/** Where the guide has the headers written. */
 const HEADERS = '<!-- The build puts the response headers here. -->';
 
 /**

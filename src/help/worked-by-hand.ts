@@ -13,17 +13,32 @@ export function workedByHand(): Page {
   const answer = (name: string, args: readonly unknown[] = rampShoe) => answerOf({ name, args }).table;
   const section = (title: string, says: readonly string[], name: string, cells: Cells = answer(name)) =>
     `<h2>${plain(title)}</h2>\n${says.map((say) => `<p>${plain(say)}</p>`).join('\n')}\n${table(cells, `${name} answers`)}`;
-  const { length, area, skive, angle, sheets, areaUse, price, toPay, stock, glue, minutes, run, rounds, days, gauge } =
-    BY_HAND;
+  const {
+    length,
+    area,
+    skive,
+    angle,
+    sheets,
+    areaUse,
+    price,
+    toPay,
+    stock,
+    adhesive,
+    minutes,
+    run,
+    batches,
+    days,
+    gauge,
+  } = BY_HAND;
   const body = [
-    `<p>Follow one bottom from the last to the order with nothing but school arithmetic, and find the same figures in the tables. The shoe is invented. Its last is a ramp, so that lengths can be reckoned in the head: the bottom stands 40 mm over the ground up to 60 mm from the back, then falls straight to the ground at 160 mm; it is square and 60 mm wide.</p>`,
+    `<p>Follow one bottom from the last to the order with nothing but school arithmetic, and find the same figures in the tables. The shoe is invented. Its last is a ramp, so that lengths can be worked out in the head: the bottom stands 40 mm over the ground up to 60 mm from the back, then falls straight to the ground at 160 mm; it is square and 60 mm wide.</p>`,
     `<h2>What is given</h2>`,
     ...rampShoe.map((cells, i) => table(cells, names[i] as string)),
     section(
       'Layers and pieces',
       [
         'The heel is 40 mm: 4 × 7 + 4 × 3 = 40, eight lifts and nothing to rasp. The stoutest lie next to the ground. Under them come a platform of 8 and an outsole of 4.',
-        `On the ramp the bottom stands z high at x = 160 − 2.5 · z from the back. A lift ends where the bottom stands at its lower face and the edge of 0.1 that is left: the uppermost, from 37 up, at 160 − 2.5 · 37.1 = ${figure(length[0])}. The ground lift stops 5 mm behind the tread, at 155. The platform goes on to the toe: 160 + 83.85 = ${figure(length[9])}. So the lengths are ${list(length)} mm.`,
+        `On the ramp the bottom stands z high at x = 160 − 2.5 · z from the back. A lift ends where the bottom stands at its lower face and the 0.1 that it is skived to: the uppermost, from 37 up, at 160 − 2.5 · 37.1 = ${figure(length[0])}. The ground lift stops 5 mm behind the tread, at 155. The platform goes on to the toe: 160 + 83.85 = ${figure(length[9])}. So the lengths are ${list(length)} mm.`,
         `All are 60 mm wide, so the areas are ${list(area)} cm².`,
         `Each is skived where the ramp rises through it: its width is 2.5 × (3 − 0.1) = ${figure(skive[0])} or 2.5 × (7 − 0.1) = ${figure(skive[4])}; of the ground lift, 155 − 142.5 = ${figure(skive[7])}. The angle is that of the ramp, atan(40 / 100) = ${figure(angle)}°.`,
         'Ten pairs need 20 of each.',
@@ -49,16 +64,16 @@ export function workedByHand(): Page {
       'Cost',
       [
         `Stock of a pair, the sheet on hand counted too: (24 + 7.5 + 15 + 21.5278) / 10 = ${figure(stock)}.`,
-        `Adhesive: the wedge meets the last on 9,300 mm², lifts meet lifts on 41,295, wedge, platform and outsole on 14,631 twice: 79,857 mm². Two faces and two feet at 4 m² a litre are ${figure(glue)} ml, at 10 a litre 0.79857.`,
+        `Adhesive: the wedge meets the last on 9,300 mm², lifts meet lifts on 41,295, wedge, platform and outsole on 14,631 twice: 79,857 mm². Two faces and two feet at 4 m² a litre are ${figure(adhesive)} ml, at 10 a litre 0.79857.`,
         `Work: 2 × (10 pieces + 8 skives × 2 + 10 joints) + 15 = ${figure(minutes)} minutes, at 30 an hour 43.50. Sundries 1.50. Spoilage: 0.05 × (6.80278 + 0.79857) = 0.38007.`,
         `The run of ten: 10 × 52.9814 = ${figure(run)}.`,
       ],
       'COST',
     ),
     section(
-      'Rounds and heights',
-      [`Two pairs of lasts make ten pairs in ${figure(rounds)} rounds of two days: ${figure(days)} days.`],
-      'ROUNDS',
+      'Batches and heights',
+      [`Two pairs of lasts make ten pairs in ${figure(batches)} batches of two days: ${figure(days)} days.`],
+      'BATCHES',
     ),
     section(
       'The ticket',

@@ -24,7 +24,7 @@ export function errorIn(cell: Cell): string | undefined {
 /** @throws Problem for a cell that shows an error */
 function assertNoError(cell: Cell, place: Place): void {
   const code = errorIn(cell);
-  if (code) throw new Problem('invalid', place, `the cell shows ${code}; mend that one first`);
+  if (code) throw new Problem('invalid', place, `the cell shows ${code}; put that one right first`);
 }
 
 /** A block of cells, row by row. */
@@ -80,7 +80,8 @@ export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
 
 function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
   if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
-  if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);
+  if (isError(cell))
+    throw new Problem('invalid', place, `the cell shows an error (${cell}); put that cell right first`);
   const match = typeof cell === 'string' ? NUMBER_IN_TEXT.exec(cell.trim()) : null;
   if (!match) {
     // Where the text holds just one number, it is most likely the one that is meant.
@@ -108,19 +109,30 @@ export function readText(rich: Cell, place: Place): string {
   assertNoError(rich, place);
   const cell = bare(rich);
   if (isBlank(cell)) throw new Problem('invalid', place, 'the text is missing; enter it');
-  if (isError(cell)) throw new Problem('invalid', place, `the cell shows an error (${cell}); mend that cell first`);
+  if (isError(cell))
+    throw new Problem('invalid', place, `the cell shows an error (${cell}); put that cell right first`);
   if (typeof cell === 'string') return cell.trim();
   if (typeof cell === 'number' && Number.isFinite(cell)) return String(cell);
   throw new Problem('invalid', place, `${cellInWords(cell)} is not text`);
 }
 
-/** One of several words, found whatever its capitals. */
-export function readChoice<T extends string>(cell: Cell, choices: readonly T[], place: Place): T {
+/**
+ * One of several words, found whatever its capitals.
+ * @param formerly words that stood for them before, each with today's
+ */
+export function readChoice<T extends string>(
+  cell: Cell,
+  choices: readonly T[],
+  place: Place,
+  formerly: Readonly<Record<string, NoInfer<T>>> = {},
+): T {
   const ticked = bare(cell);
   // TRUE and FALSE, as a tick box gives them, are yes and no.
   const said = typeof ticked === 'boolean' ? (ticked ? 'yes' : 'no') : readText(cell, place);
   const fold = (word: string) => word.toLowerCase().replace(/\s+/g, ' ').replace('²', '2');
-  const found = choices.find((choice) => fold(choice) === fold(said));
+  const found =
+    choices.find((choice) => fold(choice) === fold(said)) ??
+    Object.entries(formerly).find(([word]) => fold(word) === fold(said))?.[1];
   if (found === undefined) {
     throw new Problem('invalid', place, `${cellInWords(cell)} is not known; use ${alternatives(choices)}`);
   }

@@ -1,4 +1,5 @@
 import type { Check } from '../core/plan/checks/check';
+import { LIMIT_ITEMS } from '../core/plan/limits';
 import { PART_WORDS } from './words';
 
 export interface CheckWords {
@@ -22,7 +23,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       return { check: 'Input', say: check.problem.message };
     case 'heelControl':
       return {
-        check: 'Heel height, mm',
+        check: `${LIMIT_ITEMS.heelControl}, mm`,
         found: check.found,
         wanted: check.wanted,
         say:
@@ -39,7 +40,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       };
     case 'proud':
       return {
-        check: 'Proud of last, mm',
+        check: `${LIMIT_ITEMS.proud}, mm`,
         found: check.found,
         wanted: check.wanted,
         say:
@@ -48,7 +49,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
             : `lift ${check.item} stands proud where the ball curves: rasp it before gluing`,
       };
     case 'bend': {
-      const where = check.side === 'outside' ? 'over the ball' : 'into the waist';
+      const where = check.side === 'over' ? 'over the ball' : 'into the waist';
       const piece = PART_WORDS[check.part].toLowerCase();
       return {
         check: 'Curve, radius mm',
@@ -76,25 +77,25 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: 'Skive, mm',
         found: check.found,
         wanted: check.wanted,
-        say: `the skive of ${PART_WORDS[check.part].toLowerCase()} ${check.item} is wider than the piece has room for: take it steeper, leave more edge or take it thinner`,
+        say: `the skive of ${PART_WORDS[check.part].toLowerCase()} ${check.item} is wider than the piece has room for: take it steeper, skive it to more or take it thinner`,
       };
     case 'shank':
       return {
-        check: 'Shank, mm',
+        check: `${LIMIT_ITEMS.shank}, mm`,
         found: check.found,
         wanted: check.wanted,
         say: 'so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last',
       };
     case 'plainModel':
       return {
-        check: 'Curve of the last, mm',
+        check: `${LIMIT_ITEMS.plainModel}, mm`,
         found: check.found,
         wanted: check.wanted,
         say: 'the plain curve serves heels up to the wanted height: measure the gaps every 20 mm, inside and outside, and enter them in Outlines',
       };
     case 'misfit':
       return {
-        check: 'Curve of the last, mm',
+        check: `${LIMIT_ITEMS.misfit}, mm`,
         found: check.found,
         wanted: check.wanted,
         say:
@@ -104,7 +105,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       };
     case 'modelAgainstGaps':
       return {
-        check: 'Curve of the last, mm',
+        check: `${LIMIT_ITEMS.misfit}, mm`,
         found: check.found,
         say: 'the measured gaps are used; the plain curve would be off by up to so much',
       };
@@ -120,7 +121,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: 'Widths of the last, mm',
         found: check.found,
         wanted: check.wanted,
-        say: `the ${check.of} is wider than the tread: look whether the widths stand in each other’s columns`,
+        say: `the ${check.of} is wider than the tread: look whether the widths are in each other’s columns`,
       };
     case 'farFromBase':
       return {
@@ -147,14 +148,14 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       };
     case 'twist':
       return {
-        check: 'Twist of the last, mm',
+        check: `${LIMIT_ITEMS.twist}, mm`,
         found: check.found,
         wanted: check.wanted,
         say: 'inside and outside gaps differ; lifts are fitted to their mean, so rasp them slanting across',
       };
     case 'leatherPairs':
       return {
-        check: 'Leather pairs, mm',
+        check: `${LIMIT_ITEMS.pairSubstance}, mm`,
         wanted: check.wanted,
         say:
           check.pairs === 'anywhere'
@@ -163,7 +164,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       };
     case 'highBuild':
       return {
-        check: 'High build, mm',
+        check: `${LIMIT_ITEMS.highBuild}, mm`,
         found: check.found,
         wanted: check.wanted,
         say: 'look at stability, heel attachment and slip with a qualified person before it is worn',
@@ -176,7 +177,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         say: `size ${check.size} has no pair on hand: enter it in Lasts or move the pairs to another size`,
       };
     case 'lastsUnknown':
-      return { check: 'Lasts, pairs', say: 'enter the pairs on hand in Lasts; without them the rounds are not known' };
+      return { check: 'Lasts, pairs', say: 'enter the pairs on hand in Lasts; without them the batches are not known' };
     case 'late':
       return {
         check: 'Due, days late',

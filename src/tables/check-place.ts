@@ -15,7 +15,7 @@ export interface InputPlace {
 const { styles, lasts, pairage, stock, rates, layouts, offcuts } = INPUT_TABLES;
 
 /**
- * The input by which a check is mended or looked at.
+ * The input by which a check is put right or looked at.
  * @param lastOf the code of a style's last
  */
 export function placeOfCheck(check: Check, lastOf: (style: string) => string | undefined): InputPlace {
@@ -31,7 +31,7 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'heelControl':
       return style('Last');
     case 'rasping':
-      return style('Rasping');
+      return style('Most rasping');
     case 'proud':
       return style('Laying');
     case 'bend':
@@ -39,7 +39,7 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'leatherPairs':
       return style(HEADINGS[check.part]);
     case 'skiveWide':
-      return style(check.part === 'lift' ? 'Edge left' : 'Sole bevel');
+      return style(check.part === 'lift' ? 'Skive to' : 'Sole skive');
     case 'bareGround':
       return style('Outsole');
     case 'shank':
@@ -60,7 +60,7 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'unusedPart':
       return style(check.part === 'lift' ? 'Raise' : HEADINGS[check.part]);
     case 'unreadRate':
-      return { table: rates.name, row: check.rate.row, heading: check.why === 'scope' ? 'For' : 'Counts' };
+      return { table: rates.name, row: check.rate.row, heading: check.why === 'scope' ? 'For' : 'Unit' };
     case 'misfit':
       return last('Waist height');
     case 'lasts':

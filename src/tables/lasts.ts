@@ -8,7 +8,7 @@ import type { Reading } from './read';
 export const lastsTable = table({
   name: 'Lasts',
   argument: 'lasts',
-  meaning: 'Enter one row a last with its measures in its base size',
+  meaning: 'One row for each last with its measures in its base size',
   key: 'code',
   columns: {
     code: text({ heading: 'Last', meaning: 'Code of the last' }),

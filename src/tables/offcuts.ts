@@ -6,7 +6,7 @@ const SIDE = { unit: 'mm', least: 20, most: 100_000, format: '0' };
 export const offcutsTable = table({
   name: 'Offcuts',
   argument: 'offcuts',
-  meaning: 'Enter one row a rectangle left of a sheet, sound all over, that you would cut from before a whole one',
+  meaning: 'One row for each rectangle left of a sheet, sound all over, that you would cut from before a whole one',
   key: 'code',
   columns: {
     code: text({ heading: 'Offcut', meaning: 'Code by which you find it on the shelf' }),

@@ -7,7 +7,7 @@ import { choice, defaulted, number, optional, table, text } from './schema';
 export const outlinesTable = table({
   name: 'Outlines',
   argument: 'outlines',
-  meaning: 'Enter one row a point of a traced outline or a measured gap',
+  meaning: 'One row for each point of a traced outline or each measured gap',
   columns: {
     code: text({ heading: 'Code', meaning: 'Code by which other tables name it' }),
     ring: defaulted(text({ heading: 'Ring', meaning: 'Number of the ring, where a code has several', width: 70 }), '1'),

@@ -5,7 +5,7 @@ import { choice, date, optional, sums, table, text } from './schema';
 export const pairageTable = table({
   name: 'Pairage',
   argument: 'pairage',
-  meaning: 'Enter one row a style and customer with the pairs under each size',
+  meaning: 'One row for each style and customer with the pairs under each size',
   columns: {
     style: text({ heading: 'Style', meaning: 'Code of the style, as in Styles' }),
     customer: optional(text({ heading: 'Customer', meaning: 'Whom the pairs are for', width: 130 })),

@@ -6,18 +6,18 @@ import { choice, number, optional, table, text } from './schema';
 export const ratesTable = table({
   name: 'Costs and times',
   argument: 'rates',
-  meaning: 'Enter one row an operation or cost: what it is, its value and what the value counts',
+  meaning: 'One row for each operation or cost: what it is, its value and the unit of the value',
   columns: {
     item: text({ heading: 'Item', meaning: 'What it is, in your words', width: 180 }),
     scope: optional(
       text({ heading: 'For', meaning: 'A style, a stock or a material that it holds for; blank is all' }),
     ),
     value: number({ heading: 'Value', meaning: 'How much', least: 0, most: 1e6, format: '0.00' }),
-    unit: choice({ heading: 'Counts', meaning: 'What the value counts', width: 150 }, RATE_UNITS),
+    unit: choice({ heading: 'Unit', meaning: 'What the value is in', former: ['Counts'], width: 150 }, RATE_UNITS),
   },
 });
 
-/** What a value may be that counts so; others may be anything from 0. */
+/** What a value in such a unit may be; in others it may be anything from 0. */
 const BOUNDS: Readonly<
   Partial<Record<RateUnit, { readonly sound: (value: number) => boolean; readonly say: string }>>
 > = {
@@ -28,13 +28,13 @@ const BOUNDS: Readonly<
 
 /**
  * A rate from its row.
- * @throws Problem for a value that cannot be what it counts.
+ * @throws Problem for a value that cannot be in its unit.
  */
 export function toRate({ bySize: _none, ...rate }: Reading<(typeof ratesTable)['columns']>['rows'][number]): Rate {
   const bound = BOUNDS[rate.unit];
   if (bound && !bound.sound(rate.value)) {
     const place = { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Value' };
-    throw new Problem('invalid', place, `${rate.value} is not possible where it counts ${rate.unit}; ${bound.say}`);
+    throw new Problem('invalid', place, `${rate.value} is not possible where the unit is ${rate.unit}; ${bound.say}`);
   }
   return rate;
 }

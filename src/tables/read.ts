@@ -75,7 +75,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
       if (before !== undefined) {
         const { heading } = table.columns[table.key] as Column;
         problems.push(
-          new Problem('invalid', place(heading, r), `"${key}" stands in row ${before} already; give each its own`),
+          new Problem('invalid', place(heading, r), `"${key}" is in row ${before} already; give each its own`),
         );
       } else seen.set(same, r);
     }
@@ -112,7 +112,10 @@ function readHeadings<C extends Columns>(
   line: readonly Cell[],
 ): Found & { readonly problems: readonly Problem[] } {
   const problems: Problem[] = [];
-  const at = new Map<string, { readonly column: number; readonly rest: string; readonly given: string }>();
+  const at = new Map<
+    string,
+    { readonly column: number; readonly given: string; readonly written: string; readonly rank: number }
+  >();
   const sizes: { column: number; size: number }[] = [];
   const sizesSeen = new Set<number>();
   const unknown: string[] = [];
@@ -134,23 +137,25 @@ function readHeadings<C extends Columns>(
       return;
     }
     const given = plain(String(cell));
-    // The longest heading that the cell begins with; what follows it is a unit.
-    const match = columns
-      .filter(([, { heading }]) => given === plain(heading) || given.startsWith(`${plain(heading)} `))
-      .sort(([, a], [, b]) => b.heading.length - a.heading.length)[0];
-    const rest = match ? given.slice(plain(match[1].heading).length + 1) : '';
-    if (!match || !isUnit(rest)) {
+    const match = headed(columns, given);
+    if (!match || !isUnit(match.rest)) {
       unknown.push(String(cell));
       return;
     }
-    const [name, { heading, unit = '' }] = match;
-    const found = { column: i, rest, given: String(cell) };
+    const {
+      name,
+      column: { heading, unit = '' },
+      rest,
+    } = match;
+    // Beside the bare heading, or the heading with its own unit, one with other words after it is a note of the maker's
+    // own; and so is a former heading beside today's.
+    const sure = rest === '' || rest === plain(unit);
+    const rank = 2 * Number(sure) + Number(match.heading === heading);
+    const found = { column: i, given: String(cell), written: match.heading, rank };
     const before = at.get(name);
-    // Beside the bare heading, or the heading with its own unit, one with other words after it is a note of the maker's own.
-    const sure = (one: string) => one === '' || one === plain(unit);
-    if (before && sure(before.rest) && !sure(rest)) unknown.push(String(cell));
+    if (before && before.rank > rank) unknown.push(String(cell));
     else {
-      if (before && (sure(before.rest) || !sure(rest))) bad(twice(heading, before.given, found.given, sure(rest)));
+      if (before?.rank === rank) bad(twice(heading, before.given, found.given, sure));
       else if (before) unknown.push(before.given);
       at.set(name, found);
     }
@@ -171,16 +176,32 @@ function readHeadings<C extends Columns>(
     );
   }
   const units: Record<string, string> = {};
-  for (const [name, { given }] of at) {
-    const { heading } = table.columns[name] as Column;
+  for (const [name, { given, written }] of at) {
     const own = given
       .trim()
       .replace(/\s+/g, ' ')
-      .slice(heading.length)
+      .slice(written.length)
       .replace(/^[\s,:;([]+|[\s)\]]+$/g, '');
     if (own) units[name] = own;
   }
   return { at: new Map([...at].map(([name, { column }]) => [name, column])), sizes, unknown, units, problems };
+}
+
+/**
+ * The column that a cell heads: that with the longest of all headings, today's and former ones, that the cell begins
+ * with; what follows it is a unit.
+ */
+function headed(
+  columns: readonly (readonly [string, Column])[],
+  given: string,
+): { readonly name: string; readonly column: Column; readonly heading: string; readonly rest: string } | undefined {
+  const all = columns.flatMap(([name, column]) =>
+    [column.heading, ...(column.former ?? [])].map((heading) => ({ name, column, heading })),
+  );
+  const [longest] = all
+    .filter(({ heading }) => given === plain(heading) || given.startsWith(`${plain(heading)} `))
+    .sort((a, b) => b.heading.length - a.heading.length);
+  return longest && { ...longest, rest: given.slice(plain(longest.heading).length + 1) };
 }
 
 function twice(heading: string, one: string, other: string, sure: boolean): string {
@@ -230,6 +251,6 @@ export function empty(table: Pick<Table, 'argument' | 'name' | 'meaning'>): Prob
   return new Problem(
     'invalid',
     { argument: table.argument, table: table.name },
-    `it has no rows; ${table.meaning.charAt(0).toLowerCase()}${table.meaning.slice(1)}`,
+    `it has no rows; enter ${table.meaning.charAt(0).toLowerCase()}${table.meaning.slice(1)}`,
   );
 }

@@ -4,7 +4,7 @@ import type { StockCutting } from '../core/plan/cutting';
 import { makeOrBuy } from '../core/plan/cost/make-or-buy';
 import type { OrderLine } from '../core/plan/order';
 import type { PieceLine } from '../core/plan/pieces';
-import type { Round } from '../core/plan/rounds';
+import type { Batch } from '../core/plan/batches';
 import type { TicketStep } from '../core/plan/ticket';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
@@ -34,7 +34,7 @@ export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
     figure('Area', ({ area }) => area / 100, { unit: 'cm²' }),
     figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
     figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
-    figure('Edge left', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
+    figure('Skive to', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
     figure('Cut', ({ count }) => count, { unit: 'number', format: '0' }),
   ],
 });
@@ -51,8 +51,8 @@ export const cuttingTable: ResultTable<StockCutting> = {
     words('Offcuts', ({ offcuts }) => offcuts.map(({ code }) => code).join(', '), { width: 70 }),
     figure('Least possible', ({ least }) => least, { format: '0' }),
     figure('Area use', ({ areaUse }) => 100 * areaUse, { unit: '%' }),
-    figure('First waste', ({ firstWaste }) => 100 * firstWaste, { unit: '%' }),
-    figure('Second waste', ({ secondWaste }) => 100 * secondWaste, { unit: '%' }),
+    figure('Lost between', ({ lostBetween }) => 100 * lostBetween, { unit: '%' }),
+    figure('Lost outside', ({ lostOutside }) => 100 * lostOutside, { unit: '%' }),
     words('Laid by', ({ source }) => (source === 'rows' ? 'quick rows' : 'search'), { width: 96 }),
   ],
 };
@@ -110,8 +110,8 @@ export const costTable: ResultTable<CostLine> = {
     words('Last', ({ run }) => run.last.code, { width: 130 }),
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
-    figure('Glue', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
-    figure('Glue', ({ glue }) => glue, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Adhesive', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
+    figure('Adhesive', ({ adhesiveCost }) => adhesiveCost, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Sundries', ({ sundries }) => sundries, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Work', ({ minutes }) => minutes, { unit: 'min a pair', format: '0' }),
     figure('Work', ({ work }) => work, { unit: `${MONEY} a pair`, format: '0.00' }),
@@ -124,16 +124,16 @@ export const costTable: ResultTable<CostLine> = {
       width: 84,
       total: sumOf(({ whole }) => whole),
     }),
-    figure('Glue', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
+    figure('Adhesive', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
     figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
   ],
 };
 
-/** What holds, what to look at and what to mend. */
+/** What holds, what to look at and what to put right. */
 export const checksTable: ResultTable<Check> = {
   name: 'Checks',
-  meaning: 'What to mend, what to look at and what holds',
+  meaning: 'What to put right, what to look at and what holds',
   columns: [
     words('Subject', ({ subject }) => subject),
     words('Check', (check) => checkInWords(check).check, { width: 130 }),
@@ -145,8 +145,8 @@ export const checksTable: ResultTable<Check> = {
 };
 
 /** How often the lasts are used, and when each order is done. */
-export const roundsTable: ResultTable<Round> = {
-  name: 'Rounds',
+export const batchesTable: ResultTable<Batch> = {
+  name: 'Batches',
   meaning: 'How often the lasts of each size are used, in the order of the days due, and when each order is done',
   columns: [
     words('Last', ({ last }) => last),
@@ -156,8 +156,8 @@ export const roundsTable: ResultTable<Round> = {
     figure('Due', ({ due }) => due, { format: 'd mmm' }),
     figure('Pairs', ({ pairs }) => pairs, { unit: 'number', format: '0' }),
     figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
-    figure('Round', ({ from }) => from, { unit: 'first', format: '0' }),
-    figure('Round', ({ to }) => to, { unit: 'last', format: '0' }),
+    figure('From batch', ({ from }) => from, { format: '0' }),
+    figure('To batch', ({ to }) => to, { format: '0' }),
     figure('Done', ({ days }) => days, { unit: 'days', format: GENERAL }),
     figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm' }),
   ],
@@ -177,7 +177,7 @@ export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => (
     figure('Width', ({ layer }) => layer.width, { unit: 'mm', format: '0' }),
     figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
     figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
-    figure('Edge left', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
+    figure('Skive to', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
     figure('Cut', ({ cut }) => cut, { unit: 'L and R', format: '0' }),
     figure('At back', ({ gauge }) => gauge?.back, { unit: 'mm' }),
     figure('At breast', ({ gauge }) => gauge?.breast, { unit: 'mm' }),
@@ -185,6 +185,6 @@ export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => (
     figure('Coats', ({ coats }) => coats, { format: '0', width: 58 }),
     figure('Open', ({ open }) => open, { unit: 'min', format: '0', width: 58 }),
     figure('Press', ({ pressed }) => pressed, { unit: 'min', format: '0', width: 58 }),
-    words('Do', stepInWords, { width: 380, total: () => CARE }),
+    words('What to do', stepInWords, { width: 380, total: () => CARE }),
   ],
 });

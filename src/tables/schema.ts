@@ -14,6 +14,8 @@ import {
 /** A column of an input table: how its cells are read, and what help, blank tables and drop-downs say of it. */
 export interface Column<T = unknown> {
   readonly heading: string;
+  /** What it was headed by before: workbooks that have it are read alike. */
+  readonly former?: readonly string[];
   /** Written under the heading, in the same cell. */
   readonly unit?: string;
   readonly meaning: string;
@@ -25,6 +27,8 @@ export interface Column<T = unknown> {
   /** What a blank cell means, where it means something. */
   readonly fallback?: T;
   readonly choices?: readonly string[];
+  /** Words that stood for choices before, each with today's. */
+  readonly formerly?: Readonly<Record<string, string>>;
   /** Number format of the cells. */
   readonly format?: string;
   readonly width: number;
@@ -33,6 +37,8 @@ export interface Column<T = unknown> {
 
 interface About {
   readonly heading: string;
+  /** What it was headed by before. */
+  readonly former?: readonly string[];
   readonly meaning: string;
   /** px; codes 118, figures 70 to 84. */
   readonly width?: number;
@@ -53,8 +59,17 @@ export function column<T>(
   about: About & { format?: string },
   read: Column<T>['read'],
 ): Required<T> {
-  const { heading, meaning, width = kind === 'number' || kind === 'date' ? 74 : 118, format } = about;
-  return { kind, heading, meaning, width, ...(format !== undefined && { format }), required: true, read };
+  const { heading, former, meaning, width = kind === 'number' || kind === 'date' ? 74 : 118, format } = about;
+  return {
+    kind,
+    heading,
+    ...(former && { former }),
+    meaning,
+    width,
+    ...(format !== undefined && { format }),
+    required: true,
+    read,
+  };
 }
 
 /** A number within a rule. */
@@ -122,11 +137,23 @@ export function date(about: About): Required<number> {
   });
 }
 
-export function choice<T extends string>(about: About, choices: readonly T[]): Required<T> {
-  return { ...column('choice', about, (cell, place) => readChoice(cell, choices, place)), choices };
+/**
+ * One of several words.
+ * @param formerly words that stood for them before, each with today's: they are read, and never offered
+ */
+export function choice<T extends string>(
+  about: About,
+  choices: readonly T[],
+  formerly: Readonly<Record<string, NoInfer<T>>> = {},
+): Required<T> {
+  return {
+    ...column('choice', about, (cell, place) => readChoice(cell, choices, place, formerly)),
+    choices,
+    formerly,
+  };
 }
 
-/** One or more codes in one cell, parted by commas, semicolons or plus signs. */
+/** One or more codes in one cell, separated by commas, semicolons or plus signs. */
 export function codes(about: About): Required<readonly string[]> {
   return column('codes', about, (cell, place) =>
     readText(cell, place)

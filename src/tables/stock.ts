@@ -1,4 +1,4 @@
-import { LIES, MATERIALS, SOLD_BY, type Stock } from '../core/stock/stock';
+import { SHEET_DIRECTIONS, MATERIALS, SOLD_BY, type Stock } from '../core/stock/stock';
 import { PAIRS } from '../core/cutting/sheet/matching-pairs';
 import { box } from '../core/geometry/box';
 import type { Outline } from '../core/plan/inputs';
@@ -13,7 +13,7 @@ const LEAST = 0.1;
 export const stockTable = table({
   name: 'Bottom stock',
   argument: 'stock',
-  meaning: 'Enter one row a kind of sheet or hide that you can cut from',
+  meaning: 'One row for each kind of sheet or hide that you can cut from',
   key: 'code',
   columns: {
     code: text({ heading: 'Stock', meaning: 'Code of the sheet' }),
@@ -113,14 +113,15 @@ export const stockTable = table({
         format: '0',
       }),
     ),
-    lies: defaulted(
+    direction: defaulted(
       choice(
         {
-          heading: 'Lies',
+          heading: 'Direction',
+          former: ['Lies'],
           meaning: 'How pieces may lie: any way, end for end along the length, or one way',
           width: 112,
         },
-        LIES,
+        SHEET_DIRECTIONS,
       ),
       'any way' as const,
     ),

@@ -1,4 +1,4 @@
-import { LAYINGS, RAISES, SOLE_RUNS, WELT_RUNS } from '../core/bottom/style';
+import { LAYINGS, RAISES, SOLE_ENDS, WELT_ENDS } from '../core/bottom/style';
 import type { Style } from '../core/bottom/style';
 import { qualities } from './quality';
 import type { Reading } from './read';
@@ -10,6 +10,7 @@ const zone = (place: string) =>
   optional(
     number({
       heading: `Projection ${place}`,
+      ...(place === 'tread' && { former: ['Projection joint'] }),
       unit: 'mm',
       meaning: `The same at the ${place}, where it differs`,
       least: -10,
@@ -23,7 +24,7 @@ const stock = (heading: string, meaning: string) => optional(text({ heading, mea
 export const stylesTable = table({
   name: 'Styles',
   argument: 'styles',
-  meaning: 'Enter one row a style with what its bottom is built from',
+  meaning: 'One row for each style with what its bottom is built from',
   key: 'code',
   columns: {
     code: text({ heading: 'Style', meaning: 'Code of the style' }),
@@ -39,16 +40,18 @@ export const stylesTable = table({
         width: 130,
       }),
     ),
-    soleRun: defaulted(
+    soleEnds: defaulted(
       choice(
         {
-          heading: 'Sole run',
-          meaning: 'Over a heel a sole goes on to the back, or ends down the breast',
+          heading: 'Sole ends',
+          former: ['Sole run'],
+          meaning: 'Over a heel a sole goes on and ends at the back, or goes down the breast',
           width: 140,
         },
-        SOLE_RUNS,
+        SOLE_ENDS,
+        { 'to the back': 'at the back' },
       ),
-      'to the back' as const,
+      'at the back' as const,
     ),
     raise: defaulted(
       choice(
@@ -69,7 +72,7 @@ export const stylesTable = table({
       choice(
         {
           heading: 'Laying',
-          meaning: 'Lifts lie flat, are bent on along the last, or are glued up as a block that is sawn',
+          meaning: 'Lifts lie flat, are bent round the last, or are glued up as a block that is sawn',
           width: 74,
         },
         LAYINGS,
@@ -121,12 +124,13 @@ export const stylesTable = table({
       0,
     ),
     projectionToe: zone('toe'),
-    projectionJoint: zone('joint'),
+    projectionTread: zone('tread'),
     projectionWaist: zone('waist'),
     projectionSeat: zone('seat'),
-    roughEdge: defaulted(
+    roundingAllowance: defaulted(
       number({
-        heading: 'Rough edge',
+        heading: 'Rounding allowance',
+        former: ['Rough edge'],
         unit: 'mm',
         meaning: 'Left a side for rasping or rounding; usual 2 to 3, leather 2 to 4',
         least: 0,
@@ -134,11 +138,12 @@ export const stylesTable = table({
       }),
       2,
     ),
-    edgeLeft: defaulted(
+    skiveTo: defaulted(
       number({
-        heading: 'Edge left',
+        heading: 'Skive to',
+        former: ['Edge left'],
         unit: 'mm',
-        meaning: 'Thickness left at a skived front; usual 0.5 leather, 1 cork and foam',
+        meaning: 'Thickness that a front is skived to; usual 0.5 leather, 1 cork and foam',
         least: 0.1,
         most: 20,
       }),
@@ -146,7 +151,8 @@ export const stylesTable = table({
     ),
     rasping: defaulted(
       number({
-        heading: 'Rasping',
+        heading: 'Most rasping',
+        former: ['Rasping'],
         unit: 'mm',
         meaning: 'The most that may be rasped off the built height',
         least: 0,
@@ -158,7 +164,7 @@ export const stylesTable = table({
       number({
         heading: 'Front slant',
         unit: '°',
-        meaning: "Slant of a wedge's front with the joints, inside forward; usual 10 to 15",
+        meaning: "Slant of a wedge's front with the foot's joints, inside forward; usual 10 to 15",
         least: -30,
         most: 30,
       }),
@@ -174,20 +180,22 @@ export const stylesTable = table({
       }),
       0,
     ),
-    soleBevel: optional(
+    soleSkive: optional(
       number({
-        heading: 'Sole bevel',
+        heading: 'Sole skive',
+        former: ['Sole bevel'],
         unit: '°',
         meaning: 'Angle of the skived edge of a leather sole; blank is square',
         least: 1,
         most: 89,
       }),
     ),
-    soleEdge: defaulted(
+    soleSkiveTo: defaulted(
       number({
-        heading: 'Sole edge',
+        heading: 'Sole skive to',
+        former: ['Sole edge'],
         unit: 'mm',
-        meaning: 'Thickness left at a skived sole edge; usual 1.5 to 2',
+        meaning: 'Thickness that the edge of a sole is skived to; usual 1.5 to 2',
         least: 0.1,
         most: 20,
       }),
@@ -213,9 +221,18 @@ export const stylesTable = table({
       }),
       15,
     ),
-    weltRun: defaulted(
-      choice({ heading: 'Welt run', meaning: 'How far the welt runs', width: 110 }, WELT_RUNS),
-      'to the seat' as const,
+    weltEnds: defaulted(
+      choice(
+        {
+          heading: 'Welt ends',
+          former: ['Welt run'],
+          meaning: 'Where the welt ends, or that it goes all round',
+          width: 110,
+        },
+        WELT_ENDS,
+        { 'to the seat': 'at the seat' },
+      ),
+      'at the seat' as const,
     ),
     weltWidth: defaulted(
       number({ heading: 'Welt width', unit: 'mm', meaning: 'Width of the welt strip', least: 3, most: 60 }),

@@ -18,8 +18,8 @@ export const PART_WORDS: Readonly<Record<Part, string>> = {
 /** A verdict with its sign: never the sign alone. */
 export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   holds: '✓ holds',
-  look: '△ look',
-  mend: '⊠ mend',
+  lookAt: '△ look at',
+  putRight: '⊠ put right',
 };
 
 /** How a face of a material is made ready for adhesive (common practice). */

@@ -22,7 +22,8 @@ export function buildSection(
 ): TemplateResult | typeof nothing {
   const { bottom, run, sizeRun, shown, standing } = watched;
   if (!bottom || !run || !sizeRun || !shown || standing.kind !== 'plan') return nothing;
-  const lies = (layer: Layer) => standing.plan.input.stock.find(({ code }) => code === layer.stock)?.lies ?? 'any way';
+  const directionOf = (layer: Layer) =>
+    standing.plan.input.stock.find(({ code }) => code === layer.stock)?.direction ?? 'any way';
   const piece = shownPiece(bottom, shown.item);
   const picture = frame.view(
     {
@@ -35,7 +36,7 @@ export function buildSection(
             bottom,
             item: shown.item,
             figures,
-            lies,
+            directionOf,
           },
           u,
         ),
@@ -77,7 +78,7 @@ export function buildSection(
         ${figures.height(bottom.seatStack)} under the seat − ${figures.height(bottom.treadStack)} under the tread
         ${held ? '= last' : 'is not last'} ${figures.height(bottom.last.heelHeight)}
       </span>
-      <b>${held ? 'holds' : 'mend'}</b>
+      <b>${held ? 'holds' : 'put right'}</b>
     </p>
   </section>`;
 }

@@ -8,10 +8,10 @@ import type { Lead } from './go-to';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
-const SIGNS: Readonly<Record<Verdict, string>> = { mend: 'sign bad', look: 'sign see', holds: 'sign ok' };
-const HEADS: Readonly<Record<Verdict, string>> = { mend: 'To mend', look: 'To look at', holds: 'Holds' };
+const SIGNS: Readonly<Record<Verdict, string>> = { putRight: 'sign bad', lookAt: 'sign see', holds: 'sign ok' };
+const HEADS: Readonly<Record<Verdict, string>> = { putRight: 'To put right', lookAt: 'To look at', holds: 'Holds' };
 
-/** Everything that the plan found: what to mend, what to look at, what holds; each leads to its cell. */
+/** Everything that the plan found: what to put right, what to look at, what holds; each leads to its cell. */
 export function checksSection(watched: Watched, lead: Lead, figures: Figures): TemplateResult {
   const { standing, results, before } = watched;
   const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
@@ -19,16 +19,16 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures): T
   const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
   const go = (check: Check) => lead(placeOfCheck(check, lastOf));
   const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
-  const nothingWrong = list('mend').length + list('look').length === 0;
+  const nothingWrong = list('putRight').length + list('lookAt').length === 0;
   return html`${waiting(watched)}
   ${
     nothingWrong
       ? html`<section class="section">
-          <p><i class="sign ok" aria-hidden="true"></i> Nothing to mend and nothing to look at.</p>
+          <p><i class="sign ok" aria-hidden="true"></i> Nothing to put right and nothing to look at.</p>
         </section>`
       : nothing
   }
-  ${(['mend', 'look'] as const).map((verdict) =>
+  ${(['putRight', 'lookAt'] as const).map((verdict) =>
     list(verdict).length === 0
       ? nothing
       : html`<section class="section" aria-labelledby="checks-${verdict}">

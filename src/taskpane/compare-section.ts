@@ -43,8 +43,8 @@ function rows(figures: Figures, money: string): readonly Row[] {
     },
     { words: 'Work on a pair, min', value: ({ minutes }) => minutes, shown: whole, less: true },
     { words: 'Sheets for the run', value: ({ sheets }) => sheets, shown: whole, less: true },
-    { words: 'To mend', value: ({ mend }) => mend, shown: whole },
-    { words: 'To look at', value: ({ look }) => look, shown: whole },
+    { words: 'To put right', value: ({ putRight }) => putRight, shown: whole },
+    { words: 'To look at', value: ({ lookAt }) => lookAt, shown: whole },
   ];
 }
 

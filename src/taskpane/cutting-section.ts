@@ -81,9 +81,9 @@ export function cuttingSection(
     .reduce((sum, { count }) => sum + count, 0);
   const caption = html`${unitNote(figures)}
     <p class="caption">
-      ${percent(cutting.areaUse)} area use over ${amount(cutting)}; first waste ${percent(cutting.firstWaste)}, second
-      waste ${percent(cutting.secondWaste)}. Least possible ${cutting.least}, laid by
-      ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
+      ${percent(cutting.areaUse)} area use over ${amount(cutting)}; lost between the pieces
+      ${percent(cutting.lostBetween)}, outside of them ${percent(cutting.lostOutside)}. Least possible ${cutting.least},
+      laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
     </p>
     <p class="caption">
       ${
@@ -104,7 +104,7 @@ export function cuttingSection(
           </select>
         </label>
         <div class="pages" role="group" aria-label="Sheet">
-          ${button('Before', () => choice.go(at - 1), { label: 'Sheet before', disabled: at === 0 })}
+          ${button('Previous', () => choice.go(at - 1), { label: 'Previous sheet', disabled: at === 0 })}
           <span>${sheetNumber(cutting, sheet.name)}</span>
           ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= sheets.length })}
         </div>

@@ -5,7 +5,7 @@ import { button } from './button';
 import type { Lead } from './go-to';
 import type { Watched } from './watched';
 
-/** How the plan stands, in one line, with the way to what is to be mended. */
+/** How the plan stands, in one line, with the way to what is to be put right. */
 export function notice(watched: Watched, lead: Lead, showThem: () => void): TemplateResult | typeof nothing {
   const { problems, counts, trouble } = watched;
   if (trouble !== undefined) {
@@ -20,17 +20,20 @@ export function notice(watched: Watched, lead: Lead, showThem: () => void): Temp
     const place = placeOfCheck(problemCheck(first), () => undefined);
     return html`<div class="notice" role="alert">
       <i class="sign bad" aria-hidden="true"></i>
-      <p><b>To mend:</b> ${first.message}</p>
+      <p><b>To put right:</b> ${first.message}</p>
       <div class="acts">
         ${button('Go to the cell', () => lead(place), { kind: 'link' })}
         ${problems.length > 1 ? button(`All ${problems.length}`, showThem, { kind: 'link' }) : nothing}
       </div>
     </div>`;
   }
-  if (!counts || (counts.mend === 0 && counts.look === 0)) return nothing;
-  const words = [counts.mend && `${counts.mend} to mend`, counts.look && `${counts.look} to look at`].filter(Boolean);
+  if (!counts || (counts.putRight === 0 && counts.lookAt === 0)) return nothing;
+  const words = [
+    counts.putRight && `${counts.putRight} to put right`,
+    counts.lookAt && `${counts.lookAt} to look at`,
+  ].filter(Boolean);
   return html`<div class="notice">
-    <i class=${counts.mend ? 'sign bad' : 'sign see'} aria-hidden="true"></i>
+    <i class=${counts.putRight ? 'sign bad' : 'sign see'} aria-hidden="true"></i>
     <p>${words.join(', ')}</p>
     <div class="acts">${button('Show them', showThem, { kind: 'link' })}</div>
   </div>`;

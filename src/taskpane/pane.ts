@@ -33,7 +33,7 @@ import { Watched } from './watched';
 import './workings-view';
 
 /** Views of the pane, in their order. */
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Reckoning', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Workings', 'Help'] as const;
 type View = (typeof VIEWS)[number];
 
 /** Narrowest and widest drawing, px. */
@@ -159,7 +159,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
   const content = (): TemplateResult | typeof nothing => {
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(units);
-    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Reckoning')
+    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Workings')
       return startSection(watched, lead, load);
     switch (view) {
       case 'Build':
@@ -176,7 +176,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         return compareSection(watched, lead, comparing, figures);
       case 'Checks':
         return checksSection(watched, lead, figures);
-      case 'Reckoning':
+      case 'Workings':
         return html`<solebench-workings .host=${host} .functions=${functions}></solebench-workings>`;
       case 'Help':
         return help();
@@ -194,7 +194,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
       onInsert: (formula) =>
         attempt(
           () => host.insertFormula(formula),
-          'The formula stands in the selected cell; fill in what is left blank in it.',
+          'The formula is in the selected cell; fill in what is left blank in it.',
         ),
     });
 
@@ -206,7 +206,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
       if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
       await host.writeTable(name, withLayout(table, stock, layouts));
       searching.wrote();
-    }, `The layout of ${stock} stands in Layouts.`);
+    }, `The layout of ${stock} is in Layouts.`);
 
   const load = (what: 'demo' | 'blank') =>
     attempt(
@@ -215,7 +215,7 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         return host.load(what === 'demo' ? demo : blank);
       },
       [
-        what === 'demo' ? 'The demo stands in the workbook.' : 'Blank tables stand in the workbook.',
+        what === 'demo' ? 'The demo is in the workbook.' : 'Blank tables are in the workbook.',
         undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
       ].join(' '),
     );

@@ -67,7 +67,7 @@ export function runSection(
             )}
           </section>`
         : watched.results
-          ? html`<section class="section"><p>No cost yet: mend first what Checks names.</p></section>`
+          ? html`<section class="section"><p>No cost yet: first put right what Checks names.</p></section>`
           : ''
     }`;
 }

@@ -49,7 +49,8 @@ function begin(cutting: StockCutting, searching: Searching, again: boolean): Tem
     </p>`;
   }
   return html`<p class="caption">
-      ${stock.code} takes ${sheets(cutting.sheets)}; no fewer than ${least} could do. The sheet stays free meanwhile.
+      ${stock.code} takes ${sheets(cutting.sheets)}; no fewer than ${least} would be enough. The sheet stays free
+      meanwhile.
     </p>
     <div class="row">
       <label class="field grow"
@@ -97,16 +98,16 @@ function found(
 ): TemplateResult {
   const { progress } = state;
   const { saved } = progress;
-  const best = `${state.stopped ? 'Stopped. ' : ''}Best kept: ${sheets(progress.sheets)}`;
+  const best = `${state.stopped ? 'Stopped. ' : ''}Best found: ${sheets(progress.sheets)}`;
   if (state.written) {
     return html`<p role="status">
-      <i class="sign ok" aria-hidden="true"></i> ${sheets(progress.sheets)} stand in Layouts, and the plan uses them.
+      <i class="sign ok" aria-hidden="true"></i> ${sheets(progress.sheets)} are in Layouts, and the plan uses them.
       ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
     </p>`;
   }
   const again = html`
     ${button('Go on', () => searching.goOn(), { kind: 'link', label: 'Go on searching' })}
-    ${button('Drop it', () => searching.drop(), { kind: 'link', label: 'Drop what was found' })}
+    ${button('Discard', () => searching.drop(), { kind: 'link', label: 'Discard what was found' })}
   `;
   if (saved <= 0) {
     return html`<p role="status"><b>${best}, no fewer than the quick rows.</b> The plan stays as it is.</p>

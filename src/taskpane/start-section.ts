@@ -6,7 +6,11 @@ import { type Step, type StepState, steps } from './steps';
 import type { Watched } from './watched';
 
 const SIGNS: Readonly<Record<StepState, string>> = { done: 'sign ok', begun: 'sign see', untouched: 'sign none' };
-const WORDS: Readonly<Record<StepState, string>> = { done: 'done', begun: 'something to mend', untouched: 'to do' };
+const WORDS: Readonly<Record<StepState, string>> = {
+  done: 'done',
+  begun: 'something to put right',
+  untouched: 'to do',
+};
 
 /** Whether a table that a plan needs has nothing of the maker's own yet: then how to begin comes first. */
 export function begins({ tables, problems }: Watched): boolean {

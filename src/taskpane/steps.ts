@@ -6,7 +6,7 @@ import { readTable } from '../tables/read';
 import type { Columns, Table } from '../tables/schema';
 import type { WorkbookPlan } from '../workbook/workbook';
 
-/** How far a table is filled in: untouched, of examples alone; begun, with something to mend; done. */
+/** How far a table is filled in: untouched, of examples alone; begun, with something to put right; done. */
 export type StepState = 'untouched' | 'begun' | 'done';
 
 /** One step of the first run through the tables. */

@@ -20,14 +20,14 @@ export function waiting(watched: Watched, none?: string): TemplateResult {
         max=${working.of}
         value=${working.at - 1}
       ></fluent-progress-bar>
-      ${before ? html`<p class="small">What stands below is from before.</p>` : nothing}
+      ${before ? html`<p class="small">What is shown below is from before.</p>` : nothing}
       ${button('Stop', () => watched.stopWorking(), { kind: 'link' })}
     </section>`;
   }
   if (stopped) {
     return html`<section class="section">
       <p>
-        ${before ? 'Stopped; what stands below is from before.' : 'Stopped.'}
+        ${before ? 'Stopped; what is shown below is from before.' : 'Stopped.'}
         ${button('Go on', () => watched.workOn(), { kind: 'link', label: 'Go on working out' })}
       </p>
     </section>`;

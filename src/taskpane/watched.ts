@@ -144,7 +144,7 @@ export class Watched {
 
   get counts(): Counts | undefined {
     if (!this.results) return undefined;
-    const counts = { mend: 0, look: 0, holds: 0 };
+    const counts = { putRight: 0, lookAt: 0, holds: 0 };
     for (const { verdict } of this.results.checks) counts[verdict]++;
     return counts;
   }

@@ -4,6 +4,7 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { cellAddress } from '../host/address';
 import type { CellPlace, Host, Selection, Stop } from '../host/host';
 import type { Cell } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/plan-input';
 import { inFigures, measure } from '../workings/in-figures';
 import type { At, From, Given, Working } from '../workings/working';
 import { working } from '../workings/workings';
@@ -26,7 +27,7 @@ type Shown =
 
 const EMPTY = {
   kind: 'nothing',
-  say: 'Select a cell with one of the functions, or any figure of a table that is worked out: here stands how it was come by.',
+  say: 'Select a cell with one of the functions, or any figure of a table that is worked out: here is how it was worked out.',
 } as const satisfies Shown;
 
 const unread = (error: unknown): Shown => ({
@@ -38,7 +39,7 @@ const unread = (error: unknown): Shown => ({
 const LONGEST_FORMULA = 120;
 
 /**
- * How the selected cell is worked out: the formula in symbols, with the numbers put in, step by step, its source, and the
+ * How the selected cell is worked out: the formula in symbols, with its figures, step by step, its source, and the
  * cells that the numbers come from. Follows the selection while it is in the page.
  */
 export class WorkingsView extends LitElement {
@@ -83,16 +84,16 @@ export class WorkingsView extends LitElement {
     if (shown.kind === 'nothing') return html`<section class="section"><p>${shown.say}</p></section>`;
     const { selection, formula } = shown;
     const cut = formula.length > LONGEST_FORMULA ? formula.replace(/\(.*$/s, '(…)') : formula;
-    return html`<section class="section" aria-labelledby="reckoned">
-      <header><h2 id="reckoned">${selection.address} on ${selection.sheet}</h2></header>
+    return html`<section class="section" aria-labelledby="worked-out">
+      <header><h2 id="worked-out">${selection.address} on ${selection.sheet}</h2></header>
       <p class="formula">${cut}</p>
-      ${shown.kind === 'failed' ? html`<p>${shown.say}</p>` : this.reckoned(shown)}
+      ${shown.kind === 'failed' ? html`<p>${shown.say}</p>` : this.workings(shown)}
     </section>`;
   }
 
-  private reckoned({ working: found, call, selection }: Extract<Shown, { kind: 'working' }>): TemplateResult {
+  private workings({ working: found, call, selection }: Extract<Shown, { kind: 'working' }>): TemplateResult {
     return html`${call.whole ? nothing : html`<p class="small">Of the formula, the part ${call.name}.</p>`}
-      <ol class="reckoning">
+      <ol class="workings">
         ${inFigures(found).map(
           ({ what, symbols, numbers, result }) =>
             html`<li>
@@ -106,8 +107,8 @@ export class WorkingsView extends LitElement {
       ${
         found.given.length === 0
           ? nothing
-          : html`<h3>Put in</h3>
-              <ul class="put-in">
+          : html`<h3>Figures used</h3>
+              <ul class="figures-used">
                 ${found.given.map((one) => this.given(one, call, selection))}
               </ul>`
       }
@@ -147,7 +148,8 @@ export class WorkingsView extends LitElement {
     if (!arg?.place) return undefined;
     const { place } = arg;
     if (row === undefined) return place;
-    const cell = cellIn(blockOf(arg), { table: argument, row, heading: column });
+    const table = Object.values(INPUT_TABLES).find((one) => one.argument === argument)?.name ?? argument;
+    const cell = cellIn(blockOf(arg), { table, row, heading: column });
     return { sheet: place.sheet, row: place.row + cell.row, column: place.column + cell.column };
   }
 
@@ -181,7 +183,7 @@ export class WorkingsView extends LitElement {
       if (!call)
         return { kind: 'nothing', say: `${selection.address} holds a formula of the spreadsheet’s own. ${EMPTY.say}` };
       const found = working(call.name, this.handedOver(call, at), at);
-      if (!found) return failed('A heading or a label. Select a figure of the table to see how it was come by.');
+      if (!found) return failed('A heading or a label. Select a figure of the table to see how it was worked out.');
       return { kind: 'working', selection, formula, call, working: found };
     } catch (error) {
       if (error instanceof Problem) return failed(`Not worked out: ${error.message}.`);

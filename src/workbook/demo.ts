@@ -30,8 +30,8 @@ const styles: Rows = [
     outsole: 'Bend 4',
     lastedSubstance: 3,
     projection: 0,
-    roughEdge: 2,
-    edgeLeft: 1,
+    roundingAllowance: 2,
+    skiveTo: 1,
     rasping: 1,
     boughtPrice: 9.5,
     boughtTooling: 180,
@@ -45,7 +45,7 @@ const styles: Rows = [
     outsole: 'Rubber 4',
     lastedSubstance: 0,
     projection: 2,
-    roughEdge: 2,
+    roundingAllowance: 2,
     projectionToe: 4,
   },
   // Welted, double leather sole with skived edge, low stacked heel.
@@ -64,13 +64,13 @@ const styles: Rows = [
     projection: 4,
     projectionWaist: 1.5,
     projectionSeat: 2,
-    roughEdge: 2,
-    edgeLeft: 0.5,
+    roundingAllowance: 2,
+    skiveTo: 0.5,
     rasping: 1,
-    soleBevel: 15,
-    soleEdge: 2,
+    soleSkive: 15,
+    soleSkiveTo: 2,
   },
-  // Foam layers bent on along the last, covered, rubber outsole.
+  // Foam layers bent round the last, covered, rubber outsole.
   {
     code: 'Bracken',
     last: 'Walk 25',
@@ -81,8 +81,8 @@ const styles: Rows = [
     cover: 'Kid 1',
     lastedSubstance: 2.5,
     projection: 0.5,
-    roughEdge: 2,
-    edgeLeft: 1,
+    roundingAllowance: 2,
+    skiveTo: 1,
     rasping: 2,
   },
   // Cork block, sawn and rasped, on a platform built to a wanted heel, all covered.
@@ -98,7 +98,7 @@ const styles: Rows = [
     cover: 'Kid 1',
     lastedSubstance: 3,
     projection: 0,
-    roughEdge: 3,
+    roundingAllowance: 3,
     rasping: 1,
   },
   // Stacked leather heel, the sole down its breast.
@@ -108,7 +108,7 @@ const styles: Rows = [
     insole: 'Shoulder 3',
     quality: 'insole B',
     sole: 'Bend 4',
-    soleRun: 'down the breast',
+    soleEnds: 'down the breast',
     raise: 'heel',
     lifts: ['Lift 3'],
     laying: 'flat',
@@ -117,8 +117,8 @@ const styles: Rows = [
     lastedSubstance: 2.5,
     projection: 1,
     projectionWaist: 0,
-    roughEdge: 2,
-    edgeLeft: 0.5,
+    roundingAllowance: 2,
+    skiveTo: 0.5,
     rasping: 2,
     heelTaper: 4,
   },
@@ -135,21 +135,21 @@ const styles: Rows = [
     outsole: 'Rubber 4',
     lastedSubstance: 2.5,
     projection: 1.5,
-    roughEdge: 2,
-    edgeLeft: 0.5,
+    roundingAllowance: 2,
+    skiveTo: 0.5,
     rasping: 2,
-    soleBevel: 20,
-    soleEdge: 2,
+    soleSkive: 20,
+    soleSkiveTo: 2,
   },
   // Foam with a moulded face, walked on as it is.
-  { code: 'Clover', last: 'Sandal 0', sole: 'Foam 12 M', lastedSubstance: 0, projection: 3, roughEdge: 2 },
+  { code: 'Clover', last: 'Sandal 0', sole: 'Foam 12 M', lastedSubstance: 0, projection: 3, roundingAllowance: 2 },
   // High heel on measured gaps, the sole carried over it.
   {
     code: 'Comfrey',
     last: 'Court 85',
     insole: 'Shoulder 3',
     sole: 'Bend 4',
-    soleRun: 'to the back',
+    soleEnds: 'at the back',
     raise: 'heel',
     lifts: ['Cork 7', 'Cork 3'],
     laying: 'block',
@@ -158,7 +158,7 @@ const styles: Rows = [
     shank: 'yes',
     lastedSubstance: 2,
     projection: 0,
-    roughEdge: 2,
+    roundingAllowance: 2,
     rasping: 1,
     heelTaper: 9,
   },
@@ -384,7 +384,7 @@ const stock: Rows = [
     onHand: 0,
     density: 1000,
     smallestTube: 40,
-    lies: 'end for end',
+    direction: 'end for end',
     knifeRoom: 3,
     edgeTrim: 5,
     usableShare: 0.85,
@@ -410,13 +410,13 @@ const stock: Rows = [
     code: 'Shoulder 3',
     material: 'leather',
     nominal: 3,
-    outline: 'Side shoulder',
+    outline: 'Half shoulder',
     price: 8.2,
     soldBy: 'ft²',
     onHand: 0,
     density: 950,
     smallestTube: 25,
-    lies: 'end for end',
+    direction: 'end for end',
     pairs: 'side by side',
     knifeRoom: 3,
     edgeTrim: 5,
@@ -432,7 +432,7 @@ const stock: Rows = [
     onHand: 0,
     density: 980,
     smallestTube: 12,
-    lies: 'end for end',
+    direction: 'end for end',
     knifeRoom: 1,
     edgeTrim: 5,
   },
@@ -505,7 +505,7 @@ const courtGaps: Rows = (['inside', 'outside'] as const).flatMap((edge, i) =>
   COURT_GAPS.map((gap) => ({ code: 'Court gaps', role: `gap ${edge}`, x: gap[0], y: gap[i + 1] as number })),
 );
 
-/** An invented side shoulder from its backbone: two holes, and loose leather towards the belly and in the neck. */
+/** An invented half shoulder from its backbone: two holes, and loose leather towards the belly and in the neck. */
 const SHOULDER: readonly (readonly [role: string, quality: string, points: readonly (readonly [number, number])[]])[] =
   [
     [
@@ -578,7 +578,7 @@ const SHOULDER: readonly (readonly [role: string, quality: string, points: reado
 
 const shoulder: Rows = SHOULDER.flatMap(([role, quality, points], ring) =>
   points.map(([x, y]) => ({
-    code: 'Side shoulder',
+    code: 'Half shoulder',
     ring: ring + 1,
     role,
     ...(quality && { quality }),

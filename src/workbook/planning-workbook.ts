@@ -4,7 +4,7 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
-  roundsTable,
+  batchesTable,
   ticketTable,
 } from '../tables/results';
 import { lastsTable } from '../tables/lasts';
@@ -89,7 +89,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(layoutsTable, [], { spare: 20 }),
       resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts})`, 3000),
       resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts})`, 200),
-      resultSheet(roundsTable, `=SOLEBENCH.ROUNDS(${PLAN},{Offcuts})`, 500),
+      resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts})`, 500),
       ticketSheet(contents, styles),
     ],
   };

@@ -14,7 +14,7 @@ export interface StockProgress {
   readonly rows: number;
   /** Sheets saved against the quick rows. */
   readonly saved: number;
-  /** No fewer sheets could do. */
+  /** No fewer sheets would be enough. */
   readonly least: number;
   /** Share of the effort that has been spent, 0 to 1. */
   readonly done: number;

@@ -21,7 +21,7 @@ export const bends: Readonly<Record<string, WorkingOf>> = {
         step(
           'ε',
           'Stretch of the outer face, as a share of its length',
-          side === 'outside' ? 't / (2 · R + t)' : 't / (2 · R − t)',
+          side === 'over' ? 't / (2 · R + t)' : 't / (2 · R − t)',
           bendStrain(t, r, side),
         ),
       ],
@@ -42,7 +42,7 @@ export const bends: Readonly<Record<string, WorkingOf>> = {
         step(
           't',
           'Thickest layer that goes round uncracked',
-          side === 'outside' ? 'R / (F / 2)' : 'R / (F / 2 + 1)',
+          side === 'over' ? 'R / (F / 2)' : 'R / (F / 2 + 1)',
           maxThickness(r, f, side),
           'mm',
         ),

@@ -12,7 +12,7 @@ const STANDS = 'derived: under the seat the last’s heel stands on platform and
 export const heights: Readonly<Record<string, WorkingOf>> = {
   LAYERS: ([height, thickness, rasping]) => {
     const [h, t] = [readLength(height, 'height', HEIGHT), readThickness(thickness)];
-    const most = readLengthOr(rasping, 'rasping', undefined);
+    const most = readLengthOr(rasping, 'most_rasping', undefined);
     const { count, rasped } = layers(h, t, most);
     return {
       given: [
@@ -20,7 +20,7 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
         given('t', 'Thickness of a layer', t, 'mm', 'thickness'),
         most === undefined
           ? given(undefined, 'The most that may be rasped off', 'any surplus')
-          : given(undefined, 'The most that may be rasped off', most, 'mm', 'rasping'),
+          : given(undefined, 'The most that may be rasped off', most, 'mm', 'most_rasping'),
       ],
       steps: [
         step('r', 'Left to rasp', '⌈h / t⌉ · t − h', rasped, 'mm'),
@@ -36,7 +36,7 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
     const most = counted.flat().every(isBlank)
       ? undefined
       : readNumbers(counted, 'on_hand', { least: 0, most: 10_000, whole: true });
-    const r = readLengthOr(rasping, 'rasping', DEFAULT_RASPING);
+    const r = readLengthOr(rasping, 'most_rasping', DEFAULT_RASPING);
     const mix = layerMix(
       h,
       list.map((thickness, i) => ({ thickness, onHand: most?.[i] })),
@@ -48,7 +48,7 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
       given: [
         given('h', 'Height to reach', h, 'mm', 'height'),
         ...mixGiven(list),
-        givenOr('a', 'The most that may be rasped off', r, 'mm', 'rasping', rasping),
+        givenOr('a', 'The most that may be rasped off', r, 'mm', 'most_rasping', rasping),
         ...(most?.map((count, i) => given(undefined, `On hand of ${list[i]} mm`, count, undefined, 'on_hand')) ?? []),
       ],
       steps,

@@ -11,7 +11,7 @@ export function figure(value: number): string {
   return text.replace('-', '−');
 }
 
-/** A step as it is shown: in symbols, with the numbers put in, and what comes out. */
+/** A step as it is shown: in symbols, with its figures, and what comes out. */
 export interface StepInFigures {
   readonly what: string;
   readonly symbols: string | undefined;

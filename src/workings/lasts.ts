@@ -221,14 +221,14 @@ function optional(argument: Cell): Cells | null {
 }
 
 function wedge(args: readonly Cell[], row: number, column: number) {
-  const [code, table, thicknesses, platform, laying, edgeLeft, rasping, size, outlines] = args;
+  const [code, table, thicknesses, platform, laying, skiveTo, rasping, size, outlines] = args;
   const all = readWedge(
     code,
     cells(table),
     cells(thicknesses),
     platform,
     laying,
-    edgeLeft,
+    skiveTo,
     rasping,
     size,
     optional(outlines),
@@ -239,8 +239,8 @@ function wedge(args: readonly Cell[], row: number, column: number) {
     ...lastGiven(last, own, size),
     ...rule.thicknesses.map((one) => given(undefined, 'Thickness on offer', one, 'mm', 'thicknesses')),
     givenOr('p', 'What lies under the wedge', rule.platform, 'mm', 'platform', platform),
-    givenOr('e', 'Thickness left at skived fronts', rule.keptEdge, 'mm', 'edge_left', edgeLeft),
-    givenOr(undefined, 'The most that may be rasped off', rule.rasping, 'mm', 'rasping', rasping),
+    givenOr('e', 'Thickness that fronts are skived to', rule.skiveTo, 'mm', 'skive_to', skiveTo),
+    givenOr(undefined, 'The most that may be rasped off', rule.rasping, 'mm', 'most_rasping', rasping),
   ];
   const mixed = mix.counts.map((count, i) => `${count} × ${rule.thicknesses[i]}`).join(' + ');
   const start = [
@@ -270,7 +270,7 @@ function wedge(args: readonly Cell[], row: number, column: number) {
       [
         step(
           'l',
-          'Where it ends along the last: the edge that is left still fits over the ground',
+          'Where it ends along the last: what it is skived to still fits over the ground',
           undefined,
           layer.front,
           'mm',
@@ -313,7 +313,7 @@ function wedge(args: readonly Cell[], row: number, column: number) {
   const front = step(
     'l',
     lift.number === 1
-      ? 'The ground lift ends where its kept edge fits under the bottom, 5 to 15 mm behind the tread'
+      ? 'The ground lift ends where what it is skived to fits under the bottom, 5 to 15 mm behind the tread'
       : 'It ends where the bottom stands at a + e',
     undefined,
     lift.front,

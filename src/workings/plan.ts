@@ -5,7 +5,7 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
-  roundsTable,
+  batchesTable,
   ticketTable,
 } from '../tables/results';
 import { sizeWriter } from '../tables/sizes-in-words';
@@ -15,7 +15,7 @@ import { cellWorking, contextOf } from './plan/context';
 import { costColumns } from './plan/cost';
 import { cuttingColumns } from './plan/cutting';
 import { orderColumns } from './plan/order';
-import { roundColumns } from './plan/rounds';
+import { batchColumns } from './plan/batches';
 import { pieceColumns, ticketColumns } from './plan/ticket';
 
 /** The functions that plan: each cell of their tables, with the inputs that its figure comes from. */
@@ -41,9 +41,9 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
     const context = contextOf(args);
     return cellWorking(checksTable, context.plan.checks, checkColumns, context, at);
   },
-  ROUNDS: (args, at) => {
+  BATCHES: (args, at) => {
     const context = contextOf(args);
-    return cellWorking(roundsTable, context.plan.rounds, roundColumns, context, at);
+    return cellWorking(batchesTable, context.plan.batches, batchColumns, context, at);
   },
   TICKET: ([style, ...rest], at) => {
     const context = contextOf([...rest.slice(0, 7), rest[8]]);

@@ -23,8 +23,8 @@ function inWords(way: Way): string {
 
 /** What a sheet that is cut from one piece starts from, and the steps to the number of pieces. */
 function layout(args: readonly Cell[]) {
-  const [outline, width, length, knifeRoom, edgeTrim, lies, feet] = args;
-  const laid = sheetOfOne(cells(outline), width, length, knifeRoom, edgeTrim, lies, feet);
+  const [outline, width, length, knifeRoom, edgeTrim, direction, feet] = args;
+  const laid = sheetOfOne(cells(outline), width, length, knifeRoom, edgeTrim, direction, feet);
   const { ring, format, way, count, bound } = laid;
   const room = roomOn(format);
   return {
@@ -35,7 +35,7 @@ function layout(args: readonly Cell[]) {
       given('L', 'Length of the sheet', format.length, 'mm', 'sheet_length'),
       givenOr('k', 'Room between pieces', format.knifeRoom, 'mm', 'knife_room', knifeRoom),
       givenOr('e', 'Lost along each edge', format.edgeTrim, 'mm', 'edge_trim', edgeTrim),
-      givenOr(undefined, 'The piece lies', inWords(way), undefined, 'lies', lies),
+      givenOr(undefined, 'Direction', inWords(way), undefined, 'direction', direction),
       givenOr(
         undefined,
         'The sheet is cut for',
@@ -79,16 +79,16 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
       source: ROWS,
     };
   },
-  FIRSTWASTE: ([outline, knifeRoom, lies]) => {
+  FIRSTWASTE: ([outline, knifeRoom, direction]) => {
     const ring = readPiece(cells(outline));
     const room = readLengthOr(knifeRoom, 'knife_room', 0, { most: 50 });
-    const way = readWay(lies);
+    const way = readWay(direction);
     const { share, ground } = firstWaste(ring, room, way);
     return {
       given: [
         given('A', 'Area of the piece', area(ring), 'mm²', 'outline'),
         givenOr(undefined, 'Room between pieces', room, 'mm', 'knife_room', knifeRoom),
-        givenOr(undefined, 'The piece lies', inWords(way), undefined, 'lies', lies),
+        givenOr(undefined, 'Direction', inWords(way), undefined, 'direction', direction),
       ],
       steps: [
         step('G', 'Ground that one piece takes in the densest endless rows', undefined, ground, 'mm²'),

@@ -4,14 +4,14 @@ import { readNumber } from '../tables/cell';
 import type { WorkingOf } from './arguments';
 import { given, step } from './working';
 
-const TRIANGLE = 'derived: the bevel is a right triangle';
+const TRIANGLE = 'derived: the skive is a right triangle';
 
 const thicknessOf = (t: number) => given('t', 'Thickness of the piece', t, 'mm', 'thickness');
-const edgeOf = (e: number) => given('e', 'Thickness left at the edge', e, 'mm', 'edge_thickness');
+const edgeOf = (e: number) => given('e', 'Thickness that the edge is skived to', e, 'mm', 'skive_to');
 
 export const skives: Readonly<Record<string, WorkingOf>> = {
   SKIVEWIDTH: ([thickness, edge, angle]) => {
-    const [t, e, a] = [readThickness(thickness), readLength(edge, 'edge_thickness'), readAngle(angle, 'angle')];
+    const [t, e, a] = [readThickness(thickness), readLength(edge, 'skive_to'), readAngle(angle, 'angle')];
     return {
       given: [thicknessOf(t), edgeOf(e), given('α', 'Angle of the skive', a, '°', 'angle')],
       steps: [step('w', 'Width of the skive', '(t − e) / tan(α)', skiveWidth(t, e, a), 'mm')],
@@ -19,7 +19,7 @@ export const skives: Readonly<Record<string, WorkingOf>> = {
     };
   },
   SKIVEANGLE: ([thickness, edge, width]) => {
-    const [t, e] = [readThickness(thickness), readLength(edge, 'edge_thickness')];
+    const [t, e] = [readThickness(thickness), readLength(edge, 'skive_to')];
     const w = readLength(width, 'width', { above: 0 });
     return {
       given: [thicknessOf(t), edgeOf(e), given('w', 'Width of the skive', w, 'mm', 'width')],
@@ -28,7 +28,7 @@ export const skives: Readonly<Record<string, WorkingOf>> = {
     };
   },
   LAPSKIVE: ([thickness, edge, ratio]) => {
-    const [t, e] = [readThickness(thickness), readLength(edge, 'edge_thickness')];
+    const [t, e] = [readThickness(thickness), readLength(edge, 'skive_to')];
     const n = readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' });
     return {
       given: [thicknessOf(t), edgeOf(e), given('n', 'Width for each mm taken off', n, undefined, 'ratio')],

@@ -39,7 +39,7 @@ export function workshop(styles: number, seed: number): Workshop {
     ],
   ];
   const styleRows: Table = [
-    ['Style', 'Last', 'Raise', 'Lifts', 'Platform', 'Sole', 'Outsole', 'Top piece', 'Rasping', 'Projection'],
+    ['Style', 'Last', 'Raise', 'Lifts', 'Platform', 'Sole', 'Outsole', 'Top piece', 'Most rasping', 'Projection'],
   ];
   const pairage: Table = [['Style', ...sizes]];
   for (let i = 0; i < styles; i++) {
@@ -86,7 +86,7 @@ export function workshop(styles: number, seed: number): Workshop {
     styles: styleRows,
     lasts,
     stock: [
-      ['Stock', 'Material', 'Thick', 'Width', 'Length', 'Price', 'Sold by', 'Lies', 'Density'],
+      ['Stock', 'Material', 'Thick', 'Width', 'Length', 'Price', 'Sold by', 'Direction', 'Density'],
       sheet('Cork 7', 'cork', 7, 500, 1000, 14.8, 'any way'),
       sheet('Cork 4', 'cork', 4, 500, 1000, 9.6, 'any way'),
       sheet('Cork 3', 'cork', 3, 500, 1000, 8, 'any way'),
@@ -96,7 +96,7 @@ export function workshop(styles: number, seed: number): Workshop {
       sheet('Rubber 6', 'rubber', 6, 500, 500, 15, 'any way'),
     ],
     rates: [
-      ['Item', 'Value', 'Counts'],
+      ['Item', 'Value', 'Unit'],
       ['Work', 30, 'money an hour'],
       ['Adhesive', 14, 'money a litre'],
       ['Adhesive', 3.5, 'm² a litre'],
@@ -111,7 +111,7 @@ function time(cells: Workshop): { readonly ms: number; readonly pieces: number; 
   if (problems[0]) throw problems[0];
   const pieces = plan.pieces.reduce((sum, { count }) => sum + count, 0);
   const sheets = plan.cutting.stocks.reduce((sum, { layout }) => sum + layout.sheets.length, 0);
-  if (plan.orders.length + plan.costs.length + plan.checks.length + plan.rounds.length === 0)
+  if (plan.orders.length + plan.costs.length + plan.checks.length + plan.batches.length === 0)
     throw new Error('Nothing was planned.');
   return { ms: performance.now() - start, pieces, sheets };
 }

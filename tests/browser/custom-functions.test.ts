@@ -41,7 +41,7 @@ describe('a custom function in the grid', () => {
     await sheet.shows('F6', '["a",null,[true,null],"object"]');
   });
 
-  it('takes a decimal comma in cells and text, and says what parts arguments where semicolons do not', async () => {
+  it('takes a decimal comma in cells and text, and says what separates arguments where semicolons do not', async () => {
     const { sheet } = await open();
     await sheet.enter('F5', '45,5');
     await sheet.enter('F6', '=SOLEBENCH.LAYERS(F5,"7,0")');
@@ -49,7 +49,7 @@ describe('a custom function in the grid', () => {
     await sheet.enter('F7', '=SOLEBENCH.LAYERS(45.5;7)');
     await sheet.shows(
       'F7',
-      'F7. #VALUE!. LAYERS takes 2 to 3 arguments, not 1; here a comma parts arguments and a point is the decimal mark',
+      'F7. #VALUE!. LAYERS takes 2 to 3 arguments, not 1; here a comma separates arguments and a point is the decimal mark',
     );
   });
 
@@ -94,7 +94,7 @@ describe('a custom function in the grid', () => {
     const { sheet } = await open();
     await sheet.enter('F5', '=1/0');
     await sheet.enter('F6', '=SOLEBENCH.LAYERS(F5,7)');
-    await sheet.shows('F6', 'F6. #DIV/0!. height: the cell shows #DIV/0!; mend that one first');
+    await sheet.shows('F6', 'F6. #DIV/0!. height: the cell shows #DIV/0!; put that one right first');
     await sheet.enter('G6', '=IFERROR(F6,1)');
     await sheet.shows('G6', 'G6. 1.');
   });

@@ -13,7 +13,7 @@ interface Axe {
 }
 
 const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Reckoning', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Workings', 'Help'] as const;
 
 /** What of the page has the focus: its id, else its words or its name. */
 const focused = (page: Page) =>
@@ -158,13 +158,13 @@ describe('the views of the pane', () => {
     await pane.getByRole('progressbar', { name: 'Search' }).waitFor();
     await sheet.select('B2');
     await pane.getByRole('button', { name: 'Stop and keep best' }).click();
-    await pane.getByText(/^Stopped\. Best kept: \d sheets/).waitFor();
+    await pane.getByText(/^Stopped\. Best found: \d sheets/).waitFor();
     await pane.getByRole('button', { name: 'Drop what was found' }).click();
 
     await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Kid 1');
     await pane.getByRole('combobox', { name: 'Effort' }).selectOption('short');
     await pane.getByRole('button', { name: 'Start the search' }).click();
-    await pane.getByText('Best kept: 2 sheets, 1 fewer than the quick rows.').waitFor({ timeout: 90_000 });
+    await pane.getByText('Best found: 2 sheets, 1 fewer than the quick rows.').waitFor({ timeout: 90_000 });
     await pane.getByRole('button', { name: 'Write to Layouts' }).click();
     await pane.getByRole('img', { name: /^Kid 1, sheet 1 of 2/ }).waitFor();
     await pane.getByText('laid by the search').waitFor();

@@ -34,7 +34,7 @@ describe('the pane', () => {
     await context.close();
   });
 
-  it('says what is to be mended and leads to the cell', async () => {
+  it('says what is to be put right and leads to the cell', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);
     const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
@@ -51,7 +51,7 @@ describe('the pane', () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
-    await pane.getByRole('tab', { name: 'Reckoning' }).click();
+    await pane.getByRole('tab', { name: 'Workings' }).click();
     await sheet.enter('P3', '7');
     await sheet.enter('P4', '=SOLEBENCH.SKIVEWIDTH(P3,1,10+5)');
     await sheet.select('P4');

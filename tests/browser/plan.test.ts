@@ -65,7 +65,7 @@ describe('the plan in the page', () => {
     await context.close();
   });
 
-  it('shows a slip with its sentence in every table that needs the cell, and recovers when it is mended', async () => {
+  it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);
     const cell = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
@@ -84,7 +84,7 @@ describe('the plan in the page', () => {
 
   it('answers a question that has no answer with #N/A and says what would do', async () => {
     const { page, context } = await site.open();
-    await show(page, 'Rounds');
+    await show(page, 'Batches');
     const sheet = new Sheet(page);
     await sheet.enter('P1', '=SOLEBENCH.LAYERMIX(11,{3,7},0)');
     await sheet.shows('P1', /#N\/A.*no layers of 3, 7 mm reach 11 mm with at most 0 mm to rasp; allow 1\.0 mm/);

@@ -115,7 +115,7 @@ describe('a workbook between visits', () => {
     const { page, sheet } = await open();
     await sheet.enter('A5', '63');
     await page.getByRole('button', { name: 'Load the demo', exact: true }).click();
-    await page.getByText('The demo stands in the place of the workbook.').waitFor();
+    await page.getByText('The demo is in the place of the workbook.').waitFor();
     await sheet.shows('A5', 'A5. 40.0');
     await page.keyboard.press('Control+z');
     await sheet.shows('A5', 'A5. 63.0');

@@ -95,7 +95,7 @@ describe('the pane’s page', () => {
   it('loads the demo through the suite’s own library and shows it', async () => {
     const page = await openInExcel();
     await loadDemo(page);
-    await page.getByText('The demo stands in the workbook. Your own sheets are as they were.').waitFor();
+    await page.getByText('The demo is in the workbook. Your own sheets are as they were.').waitFor();
     await page.getByText('Outsole, Bend 4').waitFor();
     expect((await sheets(page)).slice(0, 3)).toEqual(['Sheet1', 'Run', 'Styles']);
     const { tables, largest, order } = await page.evaluate(() => ({
@@ -127,7 +127,7 @@ describe('the pane’s page', () => {
     await page.evaluate(([r, c]) => window.richApi.select('Run', r, c), [row, column] as const);
     await page.getByText('Sole, Foam 15').waitFor();
     await page.evaluate(([r, c]) => window.richApi.enter('Run', r, c, 'Thistle'), [row, column] as const);
-    await page.getByText('to mend', { exact: false }).first().waitFor();
+    await page.getByText('to put right', { exact: false }).first().waitFor();
   });
 
   it('asks before it replaces what was entered, and keeps it on no', async () => {
@@ -145,7 +145,7 @@ describe('the pane’s page', () => {
     expect(await page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')))).toBe(true);
     await page.getByRole('button', { name: 'Blank tables' }).click();
     await page.getByRole('button', { name: 'Replace them' }).click();
-    await page.getByText('Blank tables stand in the workbook.').waitFor();
+    await page.getByText('Blank tables are in the workbook.').waitFor();
     expect(await page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')))).toBe(false);
     expect((await sheets(page))[0]).toBe('Sheet1');
   });

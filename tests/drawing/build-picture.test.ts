@@ -16,7 +16,7 @@ function picture(style: string, size: number, more: { item?: number; foot?: 'L' 
       bottom: sizeRun.bottom,
       item: more.item,
       figures: figuresOf(more.imperial ? 'imperial' : 'metric'),
-      lies: () => 'any way',
+      directionOf: () => 'any way',
     },
     92,
   );
@@ -78,7 +78,7 @@ describe('the picture of a build', () => {
         foot: 'L',
         bottom: sizeRun.bottom,
         figures: figuresOf('metric'),
-        lies: () => 'any way',
+        directionOf: () => 'any way',
       },
       72,
     );

@@ -33,15 +33,15 @@ describe('cells that come with more than their value', () => {
 
   it('that show an error are told of with their place', () => {
     expect(sentence(() => plain.call('HEELHEIGHT', error('#DIV/0!'), 8, null))).toBe(
-      '#VALUE! last_heel: the cell shows #DIV/0!; mend that one first',
+      '#VALUE! last_heel: the cell shows #DIV/0!; put that one right first',
     );
     expect(sentence(() => plain.call('PAIRS', 3, [[1, error('#N/A')]]))).toBe(
-      '#VALUE! size_curve: the cell shows #N/A; mend that one first',
+      '#VALUE! size_curve: the cell shows #N/A; put that one right first',
     );
     const [pairage, ...others] = planArguments();
     const broken = pairage!.map((row, at) => (at === 1 ? [error('#REF!'), ...row.slice(1)] : row));
     expect(sentence(() => plain.call('ORDER', broken, ...others))).toMatch(
-      /^#VALUE! Pairage, row 1, Style: the cell shows #REF!; mend that one first/,
+      /^#VALUE! Pairage, row 1, Style: the cell shows #REF!; put that one right first/,
     );
   });
 

@@ -29,7 +29,7 @@ describe('a style worked by hand from measurements to order', () => {
     expect(column(pieces, 'Cut')).toEqual(new Array<number>(10).fill(20));
   });
 
-  it('reaches with each lift to where the bottom stands at its lower face and the kept edge of 0.1', () => {
+  it('reaches with each lift to where the bottom stands at its lower face and the 0.1 that it is skived to', () => {
     const pieces = table('PIECES', ...plan);
     // x = 160 − 2.5 z; the ground lift stops 5 behind the tread; platform 160 + 83.85 of forepart.
     near(column(pieces, 'Length'), BY_HAND.length, 0.01);
@@ -41,7 +41,7 @@ describe('a style worked by hand from measurements to order', () => {
     const pieces = table('PIECES', ...plan);
     near(column(pieces, 'Skive'), BY_HAND.skive, 0.01);
     near(column(pieces, 'Angle'), new Array<number>(8).fill(BY_HAND.angle), 0.01);
-    near(column(pieces, 'Edge left'), [0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 2], 0.01);
+    near(column(pieces, 'Skive to'), [0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 2], 0.01);
   });
 
   it('needs no more sheets than the net area alone asks for', () => {
@@ -66,7 +66,7 @@ describe('a style worked by hand from measurements to order', () => {
     // All sheets needed, also the one on hand: (24 + 7.5 + 15 + 21.5278) / 10.
     expect(first('Stock')).toBeCloseTo(BY_HAND.stock, 4);
     // Joints of a foot: 9,300 wedge to last, 41,295 lift to lift, 14,631 twice: 79,857 mm²; 2 faces × 2 feet / 4 m² a litre.
-    expect(first('Glue\nml')).toBeCloseTo(BY_HAND.glue, 1);
+    expect(first('Adhesive\nml')).toBeCloseTo(BY_HAND.adhesive, 1);
     // 2 × (10 pieces + 8 skives × 2 + 10 joints) + 15 minutes.
     expect(first('Work\nmin')).toBe(BY_HAND.minutes);
     expect(first('Spoilage')).toBeCloseTo(0.05 * (6.80278 + 0.79857), 4);
@@ -78,15 +78,15 @@ describe('a style worked by hand from measurements to order', () => {
 
   it('stands 52 under the seat and 12 under the tread', () => {
     const checks = table('CHECKS', ...plan);
-    const heel = checks.find((row) => String(row[1]).startsWith('Heel height'));
+    const heel = checks.find((row) => String(row[1]).startsWith('Heel control'));
     expect(heel?.slice(2, 4)).toEqual([40, 40]);
     expect(heel?.[5]).toBe('52 under the seat, 12 under the tread');
   });
 
-  it('takes five rounds of two pairs of lasts, ten days', () => {
-    const rounds = table('ROUNDS', ...plan);
-    expect(column(rounds, 'Round\nlast')).toEqual([BY_HAND.rounds]);
-    expect(column(rounds, 'Done\ndays')).toEqual([BY_HAND.days]);
+  it('takes five batches of two pairs of lasts, ten days', () => {
+    const batches = table('BATCHES', ...plan);
+    expect(column(batches, 'To batch')).toEqual([BY_HAND.batches]);
+    expect(column(batches, 'Done\ndays')).toEqual([BY_HAND.days]);
   });
 
   it('lists the heights for the gauge, from the last downward', () => {

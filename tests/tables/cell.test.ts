@@ -77,10 +77,10 @@ describe('readNumber', () => {
 
   it('tells of cells that show an error, as text or as a value of its own', () => {
     for (const error of ['#DIV/0!', '#N/A', '#NAME?', ' #REF! ', '#VALUE!', '#SPILL!']) {
-      expect(slip(error)).toBe(`height: the cell shows an error (${error}); mend that cell first`);
+      expect(slip(error)).toBe(`height: the cell shows an error (${error}); put that cell right first`);
     }
-    expect(slip(divisionByNought)).toBe('height: the cell shows #DIV/0!; mend that one first');
-    expect(slip({ type: 'Error' })).toBe('height: the cell shows #VALUE!; mend that one first');
+    expect(slip(divisionByNought)).toBe('height: the cell shows #DIV/0!; put that one right first');
+    expect(slip({ type: 'Error' })).toBe('height: the cell shows #VALUE!; put that one right first');
   });
 
   it('tells of numbers that are none, or too great to keep their digits', () => {
@@ -161,10 +161,10 @@ describe('readText', () => {
   it('tells of blanks, errors and what is no text', () => {
     expect(sentence(() => readText(' ', place))).toBe('height: the text is missing; enter it');
     expect(sentence(() => readText('#N/A', place))).toBe(
-      'height: the cell shows an error (#N/A); mend that cell first',
+      'height: the cell shows an error (#N/A); put that cell right first',
     );
     expect(sentence(() => readText(divisionByNought, place))).toBe(
-      'height: the cell shows #DIV/0!; mend that one first',
+      'height: the cell shows #DIV/0!; put that one right first',
     );
     expect(sentence(() => readText(true, place))).toBe('height: TRUE is not text');
     expect(sentence(() => readText(NaN, place))).toBe('height: NaN is not text');

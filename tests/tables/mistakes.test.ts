@@ -109,7 +109,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ['another last', set('styles', 'Last', 'Last 60'), '"Last 60" is not in Lasts; enter it there or name another'],
   ['no last', set('styles', 'Last', ''), 'Styles, row 1, Last: it is blank; enter it'],
   ['a stock mistyped', set('styles', 'Lifts', 'cork7'), '"cork7" is not in Bottom stock; is "Cork 7" meant?'],
-  ['stocks parted by a slash', set('styles', 'Lifts', 'Cork 7/Cork 3'), 'part several by commas'],
+  ['stocks separated by a slash', set('styles', 'Lifts', 'Cork 7/Cork 3'), 'part several by commas'],
   ['no lifts', set('styles', 'Lifts', ''), 'a wedge needs stock for its lifts; name one or more'],
   [
     'lifts with nothing to raise',
@@ -127,13 +127,13 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ['a bare cork heel', set('styles', 'Raise', 'heel'), 'bare cork wears fast on the ground: add a top piece'],
   [
     'an edge as thick as a lift',
-    set('styles', 'Edge left', 7),
-    'Styles, row 1, Edge left: an edge of 7 mm cannot be left',
+    set('styles', 'Skive to', 7),
+    'Styles, row 1, Skive to: lift 1 is 6 mm thick and cannot be skived to 7 mm; give less',
   ],
   ['a finished heel below the last', set('styles', 'Finished heel', 40), 'stands 44 mm high already; ask for more'],
   ['a finished heel in cm', set('styles', 'Finished heel', 7), 'stands 44 mm high already'],
   ['a finished heel that the platform misses', set('styles', 'Finished heel', 70), 'allow 6.0 mm or add a thickness'],
-  ['less than nothing', set('styles', 'Rough edge', -2), '-2 is not possible; give 0 mm or more'],
+  ['less than nothing', set('styles', 'Rounding allowance', -2), '-2 is not possible; give 0 mm or more'],
   ['a heel in cm', set('lasts', 'Heel height', 4), 'no layers of 7, 3 mm reach 4 mm'],
   ['a length in cm', set('lasts', 'Bottom length', 25.5), '25.5 is not possible; give 50 mm or more'],
   [
@@ -144,7 +144,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'seat and tread swapped',
     swap('lasts', 'Seat', 'Tread'),
-    'the seat is wider than the tread: look whether the widths stand',
+    'the seat is wider than the tread: look whether the widths are in',
   ],
   ['a waist wider than the tread', set('lasts', 'Waist', 95), 'the waist is wider than the tread'],
   ['a base size of another system', set('lasts', 'System', 'UK'), 'Lasts, row 1, Base size: 38 is no size of UK'],
@@ -159,7 +159,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     set('lasts', 'Waist height', 60),
     'the curve misses the waist height by so much',
   ],
-  ['gaps that are not there', set('lasts', 'Measured', 'Gaps'), 'nothing measured stands in Outlines under Gaps'],
+  ['gaps that are not there', set('lasts', 'Measured', 'Gaps'), 'nothing measured is in Outlines under Gaps'],
   ['gaps that begin late', gaps([20, 40], [80, 20], [160, 0]), 'the first gap lies at 20 mm; begin at the back, at 0'],
   ['gaps of another heel', gaps([0, 60], [80, 20], [160, 0]), 'the first gap is not the heel height that Lasts gives'],
   [
@@ -204,7 +204,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     set('stock', 'Face loss', 8),
     '8 mm sanded off leave less than 0.1 mm of it; give less',
   ],
-  ['a stock twice', set('stock', 'Stock', 'cork 7', 2), '"cork 7" stands in row 1 already; give each its own'],
+  ['a stock twice', set('stock', 'Stock', 'cork 7', 2), '"cork 7" is in row 1 already; give each its own'],
   [
     'a material that is none',
     set('stock', 'Material', 'EVA'),
@@ -213,7 +213,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'a cell that shows an error',
     set('stock', 'Thick', '#REF!'),
-    'the cell shows an error (#REF!); mend that cell first',
+    'the cell shows an error (#REF!); put that cell right first',
   ],
   [
     'a rate for nothing that there is',
@@ -224,10 +224,10 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'spoilage in per cent',
     rate('Spoilage', '', 5, 'share spoiled'),
-    '5 is not possible where it counts share spoiled; give a share such as 0.05 for 5 %',
+    '5 is not possible where the unit is share spoiled; give a share such as 0.05 for 5 %',
   ],
   ['a coverage of nothing', rate('Other', 'cork', 0, 'm² a litre'), 'give more than 0, or leave the row out'],
-  ['no coats', rate('Coats', '', 0, 'coats'), '0 is not possible where it counts coats; give 1 or more'],
+  ['no coats', rate('Coats', '', 0, 'coats'), '0 is not possible where the unit is coats; give 1 or more'],
   [
     'a limit that no check has',
     rate('Shank', '', 25, 'limit'),

@@ -9,13 +9,16 @@ import { sentence } from './sentence';
 const shelf = table({
   name: 'Shelf',
   argument: 'shelf',
-  meaning: 'Enter one row a sheet',
+  meaning: 'One row for each sheet',
   key: 'code',
   columns: {
     code: text({ heading: 'Stock', meaning: '' }),
     thick: number({ heading: 'Thick', unit: 'mm', meaning: '', least: 0.1, most: 300 }),
     thickMeasured: optional(number({ heading: 'Thick measured', unit: 'mm', meaning: '', least: 0.1 })),
-    lies: defaulted(choice({ heading: 'Lies', meaning: '' }, ['any way', 'one way'] as const), 'any way' as const),
+    direction: defaulted(
+      choice({ heading: 'Direction', meaning: '' }, ['any way', 'one way'] as const),
+      'any way' as const,
+    ),
     price: optional(number({ heading: 'Price', meaning: '', least: 0 })),
     all: sums({ heading: 'All', meaning: '' }),
   },
@@ -90,7 +93,7 @@ describe('readTable', () => {
   });
 
   it('names every needed column that is missing', () => {
-    expect(slips(['Lies'], ['any way'])).toEqual([
+    expect(slips(['Direction'], ['any way'])).toEqual([
       'Shelf: no column is headed Stock, nor Thick; the first row must hold the headings',
     ]);
     expect(slips([], ['Cork 7', 7])).toHaveLength(1);
@@ -131,10 +134,10 @@ describe('readTable', () => {
   });
 
   it('gives a blank cell its default, or undefined', () => {
-    expect(read([...HEADINGS, 'Lies', 'Price'], ['Cork 7', 7, '', null]).rows).toMatchObject([
-      { lies: 'any way', price: undefined },
+    expect(read([...HEADINGS, 'Direction', 'Price'], ['Cork 7', 7, '', null]).rows).toMatchObject([
+      { direction: 'any way', price: undefined },
     ]);
-    expect(read(HEADINGS, ['Cork 7', 7]).rows).toMatchObject([{ lies: 'any way', price: undefined }]);
+    expect(read(HEADINGS, ['Cork 7', 7]).rows).toMatchObject([{ direction: 'any way', price: undefined }]);
   });
 
   it('tells of a blank cell that is needed, and says what goes there', () => {
@@ -144,20 +147,23 @@ describe('readTable', () => {
     ]);
     const needed = table({
       ...shelf,
-      columns: { lies: choice({ heading: 'Lies', meaning: '' }, ['any way', 'one way']), note: shelf.columns.price },
+      columns: {
+        direction: choice({ heading: 'Direction', meaning: '' }, ['any way', 'one way']),
+        note: shelf.columns.price,
+      },
     });
     expect(
       readTable(needed, [
-        ['Lies', 'Price'],
+        ['Direction', 'Price'],
         ['', 2],
       ]).problems.map(({ message }) => message),
-    ).toEqual(['Shelf, row 1, Lies: it is blank; choose any way, one way']);
+    ).toEqual(['Shelf, row 1, Direction: it is blank; choose any way, one way']);
   });
 
   it('collects every slip with its place, and goes on', () => {
     expect(
       slips(
-        [...HEADINGS, 'Lies', 38],
+        [...HEADINGS, 'Direction', 38],
         ['Cork 7', 'seven', 'any way', 1],
         ['Cork 4', -4, 'sideways', 1],
         ['Cork 3', 3, '', 0.5],
@@ -166,9 +172,9 @@ describe('readTable', () => {
     ).toEqual([
       'Shelf, row 1, Thick: "seven" is not a number; enter one in mm',
       'Shelf, row 2, Thick: -4 is not possible; give 0.1 mm or more',
-      'Shelf, row 2, Lies: "sideways" is not known; use any way or one way',
+      'Shelf, row 2, Direction: "sideways" is not known; use any way or one way',
       'Shelf, row 3, 38: 0.5 is not possible; give a whole number',
-      'Shelf, row 4, Stock: the cell shows an error (#N/A); mend that cell first',
+      'Shelf, row 4, Stock: the cell shows an error (#N/A); put that cell right first',
     ]);
   });
 
@@ -178,7 +184,7 @@ describe('readTable', () => {
 
   it('tells of a code that stands twice, whatever its capitals', () => {
     expect(slips(HEADINGS, ['Cork 7', 7], ['Cork 4', 4], ['CORK 7 ', 7])).toEqual([
-      'Shelf, row 3, Stock: "CORK 7" stands in row 1 already; give each its own',
+      'Shelf, row 3, Stock: "CORK 7" is in row 1 already; give each its own',
     ]);
   });
 
@@ -216,7 +222,7 @@ describe('readTable', () => {
       read([rich('Stock'), rich('Thick'), rich(38), 'Note'], [rich('Cork 7'), rich(7), rich(2), error]),
     ).toMatchObject({ problems: [], rows: [{ code: 'Cork 7', thick: 7 }] });
     expect(slips(HEADINGS, ['Cork 7', error])).toEqual([
-      'Shelf, row 1, Thick: the cell shows #REF!; mend that one first',
+      'Shelf, row 1, Thick: the cell shows #REF!; put that one right first',
     ]);
   });
 
@@ -228,7 +234,7 @@ describe('readTable', () => {
 
   it('never throws anything but the Problem of its length, whatever the cells hold', () => {
     const cells = fc.array(
-      fc.array(fc.oneof(fc.anything(), fc.constantFrom(...HEADINGS, 38, 'Lies'))),
+      fc.array(fc.oneof(fc.anything(), fc.constantFrom(...HEADINGS, 38, 'Direction'))),
     ) as fc.Arbitrary<Cells>;
     fc.assert(
       fc.property(cells, (any) => {
@@ -243,6 +249,6 @@ describe('readTable', () => {
 
 describe('empty', () => {
   it('says what the table’s rows are', () => {
-    expect(empty(shelf).message).toBe('Shelf: it has no rows; enter one row a sheet');
+    expect(empty(shelf).message).toBe('Shelf: it has no rows; enter one row for each sheet');
   });
 });

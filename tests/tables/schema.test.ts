@@ -146,11 +146,13 @@ describe.each(Object.entries(INPUT_TABLES))('the table of %s', (argument, table)
 
   it('is named for its argument and says what its rows are', () => {
     expect(table.argument).toBe(argument);
-    expect(table.meaning).toMatch(/^(Enter one row|Written by)/);
+    expect(table.meaning).toMatch(/^(One row for each|Written by)/);
   });
 
   it('has no heading that reads as another one with a unit', () => {
-    const headings = columns.map(([, { heading }]) => heading.toLowerCase());
+    const headings = columns
+      .flatMap(([, { heading, former = [] }]) => [heading, ...former])
+      .map((one) => one.toLowerCase());
     expect(new Set(headings).size).toBe(headings.length);
     for (const heading of headings) expect(heading).toMatch(/^[a-z][a-z ]*$/);
   });

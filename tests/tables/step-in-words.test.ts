@@ -7,7 +7,7 @@ const said = (named: Named) =>
   new Plan(
     inputOf({
       styles: [{ ...USUAL_TABLES.styles[0], ...named }],
-      rates: [{ Item: 'Press', Value: 2, Counts: 'minutes pressed' }],
+      rates: [{ Item: 'Press', Value: 2, Unit: 'minutes pressed' }],
     }),
   )
     .ticket('Sorrel', 38)
@@ -17,7 +17,7 @@ const of = (list: readonly string[], part: string) => list.filter((one) => one.s
 describe('what to do with a piece', () => {
   it('says of a flat lift to skive its upper face, of a bent one its lower, of a block to saw and rasp it', () => {
     expect(of(said({}), 'lift').every((one) => one.includes('skive the front of the upper face'))).toBe(true);
-    const bent = of(said({ Laying: 'bent', Rasping: 3 }), 'lift');
+    const bent = of(said({ Laying: 'bent', 'Most rasping': 3 }), 'lift');
     expect(
       bent.every((one) => one.includes('taper the front of the lower face') && one.includes('bend it to the last')),
     ).toBe(true);

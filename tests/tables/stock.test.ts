@@ -16,7 +16,7 @@ describe('a stock from its row', () => {
       pack: 1,
       minimum: 0,
       onHand: 0,
-      lies: 'any way',
+      direction: 'any way',
       knifeRoom: 4,
       edgeTrim: 10,
       mouldedFace: false,
@@ -31,8 +31,8 @@ describe('a style from its row', () => {
       raise: 'none',
       laying: 'flat',
       lastedSubstance: 2.5,
-      roughEdge: 2,
-      edgeLeft: 1,
+      roundingAllowance: 2,
+      skiveTo: 1,
       shank: false,
     });
   });

@@ -90,7 +90,7 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     await until(() => watched.results);
     expect(watched.shown?.style).toBe('Sorrel');
     expect(watched.results?.cuttings.length).toBeGreaterThan(10);
-    expect(watched.counts?.mend).toBe(0);
+    expect(watched.counts?.putRight).toBe(0);
   });
 
   it('follows a selected style, size, last and stock', async () => {

@@ -2,13 +2,13 @@ import type { BendSide } from '../last/tightest-curve';
 import { Problem } from '../problem';
 
 /**
- * How far the outer face of a bent layer is stretched, as a share (derived): t / (2R + t) over the outside of a curve,
- * t / (2R − t) into a hollow.
+ * How far the outer face of a bent layer is stretched, as a share (derived): t / (2R + t) over a curve, t / (2R − t) into
+ * a hollow.
  * @param radius of the last's curve, mm
  * @throws Problem where a layer is laid into a hollow that is tighter than half its thickness.
  */
 export function bendStrain(thickness: number, radius: number, side: BendSide): number {
-  if (side === 'outside') return thickness / (2 * radius + thickness);
+  if (side === 'over') return thickness / (2 * radius + thickness);
   if (2 * radius <= thickness) {
     throw new Problem(
       'unavailable',
@@ -20,7 +20,7 @@ export function bendStrain(thickness: number, radius: number, side: BendSide): n
 }
 
 /**
- * The tightest radius of a last over which a layer goes uncracked, mm: F·t/2 outside, F·t/2 + t in a hollow, where F is
+ * The tightest radius of a last over which a layer goes uncracked, mm: F·t/2 over it, F·t/2 + t in a hollow, where F is
  * the smallest tube that the sheet rounds uncracked over its thickness (flexibility factor, ISO 4708:2015, 7.6).
  */
 export function leastRadius(thickness: number, tubePerThickness: number, side: BendSide): number {

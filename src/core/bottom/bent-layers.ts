@@ -2,12 +2,12 @@ import { atLength, integrateOver, type Profile } from '../last/profile';
 import { Problem } from '../problem';
 import { USUAL_SETBACK } from './flat-lifts';
 
-/** One layer of a wedge that is bent on: it follows the last, and the ground face cuts it off. */
+/** One layer of a wedge that is bent round: it follows the last, and the ground face cuts it off. */
 export interface BentLayer {
   /** Counted from the last downward, from 1. */
   readonly number: number;
   readonly thickness: number;
-  /** Where it ends, along its upper face from the back, mm: its length before the rough edge. */
+  /** Where it ends, along its upper face from the back, mm: its length before the rounding allowance. */
   readonly front: number;
   /** Where its upper face ends, along the ground, mm. */
   readonly groundFront: number;
@@ -28,8 +28,8 @@ export interface BentLayer {
 const RADIAN = Math.PI / 180;
 
 /**
- * The bent-on layers of a wedge (derived). Each lies square to the bottom under those before it: it ends where its upper
- * face, and the edge kept there, come down to the ground and tapers from where its under face does, so that its taper
+ * The bent layers of a wedge (derived). Each lies square to the bottom under those before it: it ends where its upper
+ * face, and what it is skived to there, come down to the ground and tapers from where its under face does, so that its taper
  * has the bottom's slope. Lengths are those of its own upper face, which is shorter than the last by the layers above it
  * times what the bottom turns. The one next to the last is longest; the last one is rasped flat on the ground.
  * @param thicknesses from the last downward, mm
@@ -37,7 +37,7 @@ const RADIAN = Math.PI / 180;
 export function bentLayers(
   profile: Profile,
   thicknesses: readonly number[],
-  keptEdge: number,
+  skiveTo: number,
   setback: { readonly least: number; readonly most: number } = USUAL_SETBACK,
 ): readonly BentLayer[] {
   const tread = atLength(profile, profile.tread).x;
@@ -49,7 +49,7 @@ export function bentLayers(
   return thicknesses.map((thickness, i) => {
     const above = under;
     under += thickness;
-    let end = whereLeft(profile, above + keptEdge);
+    let end = whereLeft(profile, above + skiveTo);
     if (i === 0) end = Math.max(end, atTreadSetback(profile, tread, setback.most));
     end = Math.min(end, atTreadSetback(profile, tread, setback.least));
     const from = Math.min(end, whereLeft(profile, under));

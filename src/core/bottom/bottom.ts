@@ -65,7 +65,7 @@ export function buildBottom(
   let item = lifts.length;
   const shaped = (course: Course): Layer => {
     const ring = outlineOf(course);
-    return { ...layerOf(course, (item += 1), ring), skive: bevel(style, course) };
+    return { ...layerOf(course, (item += 1), ring), skive: soleSkive(style, course) };
   };
   const outlineOf = ({ part, follows, underSeat }: Course): Ring => {
     if (part === 'insole') return last.outline;
@@ -111,7 +111,7 @@ function edgeCourse(part: 'welt' | 'cover', stock: Stock): Course {
 }
 
 function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): Layer {
-  const from = style.weltRun === 'to the seat' ? seatLine(last.length) : undefined;
+  const from = style.weltEnds === 'at the seat' ? seatLine(last.length) : undefined;
   const { length } = weltStrip(last.outline, style.weltLap, style.weltWidth, from);
   const ring: Ring = [
     [0, 0],
@@ -122,10 +122,12 @@ function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): 
   return layerOf(edgeCourse('welt', stock), item, ring);
 }
 
-function bevel(style: Style, { part, stock }: Course): Skive | undefined {
-  const { soleBevel: angle, soleEdge: edge } = style;
+function soleSkive(style: Style, { part, stock }: Course): Skive | undefined {
+  const { soleSkive: angle, soleSkiveTo: edge } = style;
   const isSole = part === 'sole' || part === 'midsole' || part === 'outsole';
   if (angle === undefined || !isSole || stock.material !== 'leather') return undefined;
-  const width = within(style, 'Sole bevel', () => skiveWidth(stock.thickness, edge, angle));
+  const width = within(style, 'Sole skive', () => skiveWidth(stock.thickness, edge, angle), {
+    skive_to: 'Sole skive to',
+  });
   return { at: 'edge', width, angle, edge };
 }

@@ -69,7 +69,7 @@ export function coursesOf(style: Style, last: Pick<LastInSize, 'heelHeight'>, fi
   const against = [
     ...one('insole'),
     ...one('midsole'),
-    ...one('sole', { underSeat: !(heel && style.soleRun === 'down the breast') }),
+    ...one('sole', { underSeat: !(heel && style.soleEnds === 'down the breast') }),
   ];
   const below = [...platform, ...outsole];
   const following = wedge ? against : [...against, ...below];

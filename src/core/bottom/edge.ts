@@ -7,7 +7,7 @@ import type { Style } from './style';
 const ZONES = [
   ['projectionSeat', 0.2],
   ['projectionWaist', 0.42],
-  ['projectionJoint', 2 / 3],
+  ['projectionTread', 2 / 3],
   ['projectionToe', 0.95],
 ] as const;
 
@@ -29,7 +29,7 @@ export function projectionAt(style: Style, share: number): number {
  * @param taken mm a side taken off again
  */
 export function letOutToEdge(ring: Ring, style: Style, last: LastInSize, taken = 0): Ring {
-  const out = style.lastedSubstance + style.roughEdge - taken;
+  const out = style.lastedSubstance + style.roundingAllowance - taken;
   return letOutSmooth(ring, (_point, i) => {
     const [s] = last.outline[i] as Point;
     return out + projectionAt(style, s / last.length);

@@ -26,8 +26,8 @@ export interface FlatLift {
 }
 
 export interface FlatLiftRule {
-  /** Thickness kept at a skived front, mm: 0.5 leather, 1 cork and foam (common practice). */
-  readonly keptEdge: number;
+  /** Thickness that a front is skived to, mm: 0.5 leather, 1 cork and foam (common practice). */
+  readonly skiveTo: number;
   /** The wedge ends this far behind the tread line, mm: at least, at most. A heel ends at its breast instead. */
   readonly setback?: { readonly least: number; readonly most: number };
   /** Where a heel's breast stands, along the ground from the back, mm. */
@@ -39,26 +39,26 @@ export const USUAL_SETBACK = { least: 5, most: 15 } as const;
 
 /**
  * The flat lifts that fill the space between the last's bottom and the ground (derived). Lift k fills the heights
- * between the sums of the lifts below it; it ends where the bottom stands at its lower face plus the kept edge and is
+ * between the sums of the lifts below it; it ends where the bottom stands at its lower face plus what it is skived to, and is
  * skived from where the bottom stands at its upper face.
  * @param thicknesses from the ground up, mm; their sum reaches the heel height
- * @throws Problem where an edge is kept that is as thick as a lift.
+ * @throws Problem where a lift is to be skived to its own thickness or more.
  */
 export function flatLifts(profile: Profile, thicknesses: readonly number[], rule: FlatLiftRule): readonly FlatLift[] {
-  const { keptEdge, setback = USUAL_SETBACK, breast } = rule;
+  const { skiveTo, setback = USUAL_SETBACK, breast } = rule;
   let upper = 0;
   return thicknesses.map((thickness, i) => {
-    if (keptEdge >= thickness) {
+    if (skiveTo >= thickness) {
       throw new Problem(
         'invalid',
-        { argument: 'edge_left' },
-        `an edge of ${keptEdge} mm cannot be left on lift ${i + 1}, of which ${Number(thickness.toFixed(2))} mm are left; give less, or other thicknesses`,
+        { argument: 'skive_to' },
+        `lift ${i + 1} is ${Number(thickness.toFixed(2))} mm thick and cannot be skived to ${skiveTo} mm; give less, or other thicknesses`,
       );
     }
     const lower = upper;
     upper += thickness;
-    const limit = breast ?? wedgeFront(profile, keptEdge, setback);
-    const front = i === 0 ? limit : Math.min(limit, whereStands(profile, lower + keptEdge).x);
+    const limit = breast ?? wedgeFront(profile, skiveTo, setback);
+    const front = i === 0 ? limit : Math.min(limit, whereStands(profile, lower + skiveTo).x);
     if (front <= 0) {
       throw new Problem(
         'unavailable',
@@ -70,14 +70,14 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
   });
 }
 
-/** Where a wedge ends, along the ground from the back: where its kept edge fits under the bottom, within the setback. */
+/** Where a wedge ends, along the ground from the back: where what it is skived to fits under the bottom, within the setback. */
 export function wedgeFront(
   profile: Profile,
-  keptEdge: number,
+  skiveTo: number,
   setback: { readonly least: number; readonly most: number } = USUAL_SETBACK,
 ): number {
   const tread = atLength(profile, profile.tread).x;
-  return Math.min(Math.max(whereStands(profile, keptEdge).x, tread - setback.most), tread - setback.least);
+  return Math.min(Math.max(whereStands(profile, skiveTo).x, tread - setback.most), tread - setback.least);
 }
 
 function liftBetween(

@@ -19,7 +19,7 @@ export function layers(height: number, thickness: number, rasping = Infinity): E
   if (rasped > rasping + 1e-9) {
     throw new Problem(
       'unavailable',
-      { argument: 'rasping' },
+      { argument: 'most_rasping' },
       `${count} layers of ${thickness} mm leave ${rasped.toFixed(1)} mm to rasp and ${rasping} mm are allowed; allow more or mix thicknesses`,
     );
   }

@@ -59,7 +59,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const lifts = flatLifts(
     face,
     courses.map(({ thickness }, i) => (i === 0 ? thickness - rasped : thickness)),
-    { keptEdge: style.edgeLeft, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
+    { skiveTo: style.skiveTo, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
   );
   return lifts
     .map((lift, i): Layer => {
@@ -101,7 +101,7 @@ function bent({ style, last, face, taken }: RaiseInput, courses: readonly Stock[
   const layers = bentLayers(
     face,
     courses.map(({ thickness }) => thickness),
-    style.edgeLeft,
+    style.skiveTo,
   );
   return layers.map((layer, i): Layer => {
     const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;

@@ -4,26 +4,22 @@ const RADIAN = Math.PI / 180;
 
 function substance(thickness: number, edge: number): number {
   if (edge >= thickness) {
-    throw new Problem(
-      'invalid',
-      { argument: 'edge_thickness' },
-      `an edge of ${edge} mm leaves nothing to skive from ${thickness} mm; give less`,
-    );
+    throw new Problem('invalid', { argument: 'skive_to' }, `${thickness} mm cannot be skived to ${edge} mm; give less`);
   }
   return thickness - edge;
 }
 
-/** Width of a plain bevel, mm: (t − e) / tan α (derived). Angle above 0 and below 90°. */
+/** Width of a plain skive, mm: (t − e) / tan α (derived). Angle above 0 and below 90°. */
 export function skiveWidth(thickness: number, edge: number, angle: number): number {
   return substance(thickness, edge) / Math.tan(angle * RADIAN);
 }
 
-/** Angle of a plain bevel, degrees: atan((t − e) / w) (derived). */
+/** Angle of a plain skive, degrees: atan((t − e) / w) (derived). */
 export function skiveAngle(thickness: number, edge: number, width: number): number {
   return Math.atan(substance(thickness, edge) / width) / RADIAN;
 }
 
-/** Width of a bevel given as 1 : n, mm: n (t − e) (derived). Laps are 1 : 4 to 1 : 8 (common practice). */
+/** Width of a skive given as 1 : n, mm: n (t − e) (derived). Laps are 1 : 4 to 1 : 8 (common practice). */
 export function lapSkive(thickness: number, edge: number, ratio: number): number {
   return ratio * substance(thickness, edge);
 }

@@ -3,8 +3,8 @@ import type { Style } from './style';
 
 /** Columns that a problem of the calculation is about whatever part it was met in. */
 const OWN_COLUMNS: Readonly<Record<string, string>> = {
-  edge_left: 'Edge left',
-  rasping: 'Rasping',
+  skive_to: 'Skive to',
+  most_rasping: 'Most rasping',
   heel_taper: 'Heel taper',
 };
 
@@ -13,12 +13,15 @@ export function styleCell(style: Style, column: string): Place {
   return { argument: 'styles', table: 'Styles', row: style.row, column };
 }
 
-/** Says of a problem of the calculation which cell of Styles it comes from. */
-export function within<T>(style: Style, column: string, work: () => T): T {
+/**
+ * Says of a problem of the calculation which cell of Styles it comes from.
+ * @param own columns by the argument that a problem names; all others are of `column`
+ */
+export function within<T>(style: Style, column: string, work: () => T, own = OWN_COLUMNS): T {
   try {
     return work();
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
-    throw new Problem(error.code, styleCell(style, OWN_COLUMNS[error.place.argument] ?? column), error.reason);
+    throw new Problem(error.code, styleCell(style, own[error.place.argument] ?? column), error.reason);
   }
 }

@@ -6,19 +6,19 @@ export const RAISES = ['wedge', 'heel', 'none'] as const;
 export type Raise = (typeof RAISES)[number];
 
 /**
- * How lifts are laid: flat and skived to the last; bent on along it; or glued up flat as a block that is sawn and rasped
+ * How lifts are laid: flat and skived to the last; bent round it; or glued up flat as a block that is sawn and rasped
  * to it.
  */
 export const LAYINGS = ['flat', 'bent', 'block'] as const;
 export type Laying = (typeof LAYINGS)[number];
 
-/** Where a full sole goes over a heel: on to the back between last and heel, or down the heel's breast. */
-export const SOLE_RUNS = ['to the back', 'down the breast'] as const;
-export type SoleRun = (typeof SOLE_RUNS)[number];
+/** Where a full sole goes over a heel: at the back, between last and heel, or down the heel's breast. */
+export const SOLE_ENDS = ['at the back', 'down the breast'] as const;
+export type SoleEnds = (typeof SOLE_ENDS)[number];
 
-/** How far a welt strip runs. */
-export const WELT_RUNS = ['to the seat', 'all round'] as const;
-export type WeltRun = (typeof WELT_RUNS)[number];
+/** Where a welt strip ends. */
+export const WELT_ENDS = ['at the seat', 'all round'] as const;
+export type WeltEnds = (typeof WELT_ENDS)[number];
 
 /** What the bottom of a style is built from. Stock is named by its code; lengths in mm, angles in degrees. */
 export interface Style {
@@ -32,7 +32,7 @@ export interface Style {
   readonly sole?: string | undefined;
   /** The least quality of stock for the pieces of a part; a part without one needs the best. */
   readonly quality: Readonly<Partial<Record<Part, Quality>>>;
-  readonly soleRun: SoleRun;
+  readonly soleEnds: SoleEnds;
   readonly raise: Raise;
   /** Stock of the lifts, one or more thicknesses to mix. */
   readonly lifts: readonly string[];
@@ -52,25 +52,25 @@ export interface Style {
   /** Of sole, platform and outsole beyond the upper; by zone where that differs. */
   readonly projection: number;
   readonly projectionToe?: number | undefined;
-  readonly projectionJoint?: number | undefined;
+  readonly projectionTread?: number | undefined;
   readonly projectionWaist?: number | undefined;
   readonly projectionSeat?: number | undefined;
   /** Left for rasping or rounding, a side. */
-  readonly roughEdge: number;
-  /** Left at skived fronts. */
-  readonly edgeLeft: number;
+  readonly roundingAllowance: number;
+  /** What fronts are skived to. */
+  readonly skiveTo: number;
   /** The most that may be rasped off a height. */
   readonly rasping: number;
-  /** Slant of the wedge's front with the joints, inside forward. */
+  /** Slant of the wedge's front with the foot's joints, inside forward. */
   readonly frontSlant: number;
   /** How much a heel narrows a side from the last to the ground. */
   readonly heelTaper: number;
-  /** Bevel of the edge of a leather sole, with the edge left there; blank for a square edge. */
-  readonly soleBevel?: number | undefined;
-  readonly soleEdge: number;
+  /** Skive of the edge of a leather sole, degrees, and what it is skived to; blank for a square edge. */
+  readonly soleSkive?: number | undefined;
+  readonly soleSkiveTo: number;
   readonly turnOver: number;
   readonly turnUnder: number;
-  readonly weltRun: WeltRun;
+  readonly weltEnds: WeltEnds;
   readonly weltWidth: number;
   readonly weltLap: number;
   /** Of a finished unit that could be bought instead: price of a pair, tooling per size, fewest pairs sold. */

@@ -12,7 +12,7 @@ export interface WedgeRule {
   readonly platform: number;
   readonly laying: 'flat' | 'bent';
   /** Thickness kept at skived fronts, mm. */
-  readonly keptEdge: number;
+  readonly skiveTo: number;
   /** The most that may be rasped off its height, mm. */
   readonly rasping: number;
 }
@@ -39,15 +39,15 @@ export function wedge({ profile, heelHeight }: LastInSize, rule: WedgeRule): Wed
   if (heelHeight <= 0) {
     throw new Problem('unavailable', { argument: 'last' }, 'its heel height is 0, so there is nothing to raise');
   }
-  const { platform, laying, keptEdge, rasping } = rule;
+  const { platform, laying, skiveTo, rasping } = rule;
   const offers = rule.thicknesses.map((thickness) => ({ thickness }));
   const height = laying === 'bent' ? squareToSeat(profile, heelHeight) : heelHeight;
   const mix = layerMix(height, offers, rasping);
   const courses = coursesOfMix(mix, offers).map(({ thickness }) => thickness);
   if (laying === 'bent') {
-    return { height, mix, flat: [], bent: bentLayers(profile, [...courses].reverse(), keptEdge) };
+    return { height, mix, flat: [], bent: bentLayers(profile, [...courses].reverse(), skiveTo) };
   }
-  const lifts = flatLifts(profile, courses, { keptEdge });
+  const lifts = flatLifts(profile, courses, { skiveTo });
   const overGround = lifts.map((lift) => ({ ...lift, from: platform + lift.lower, to: platform + lift.upper }));
   return { height, mix, flat: overGround, bent: undefined };
 }

@@ -24,5 +24,5 @@ function groupOf(groups: readonly SizeGroup[], size: number): number {
     0,
   );
   if (distance(groups[nearest] as SizeGroup) < 1) return nearest;
-  throw new Problem('invalid', { argument: 'size groups' }, `size ${size} stands in none of them; add it to one`);
+  throw new Problem('invalid', { argument: 'size groups' }, `size ${size} is in none of them; add it to one`);
 }

@@ -1,7 +1,7 @@
 import { atLength, type Profile } from './profile';
 
-/** Layers bend over the outside of a curve at the ball and into the hollow of the waist. */
-export type BendSide = 'outside' | 'hollow';
+/** Layers bend over a curve at the ball and into the hollow of the waist. */
+export type BendSide = 'over' | 'hollow';
 
 /** The tightest curve of one kind behind the tread line. */
 export interface Curve {

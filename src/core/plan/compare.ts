@@ -25,8 +25,8 @@ export interface Comparison {
     readonly cost: number;
     readonly minutes: number;
     readonly sheets: number;
-    readonly mend: number;
-    readonly look: number;
+    readonly putRight: number;
+    readonly lookAt: number;
   };
 }
 
@@ -63,8 +63,8 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
           cost: cost.pair,
           minutes: cost.minutes,
           sheets: plan.orders.reduce((sum, { need }) => sum + need, 0),
-          mend: count('mend'),
-          look: count('look'),
+          putRight: count('putRight'),
+          lookAt: count('lookAt'),
         },
       };
     } catch (error) {

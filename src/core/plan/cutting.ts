@@ -35,10 +35,10 @@ export interface StockCutting {
   /** Net area over the area of the sheets and offcuts. */
   readonly areaUse: number;
   /** Lost between the pieces, as a share of the ground that they take up on each sheet. */
-  readonly firstWaste: number;
+  readonly lostBetween: number;
   /** Lost outside of that ground, as a share of the sheets. */
-  readonly secondWaste: number;
-  /** No fewer sheets could do. */
+  readonly lostOutside: number;
+  /** No fewer sheets would be enough. */
   readonly least: number;
   /** Whole sheets that the layout takes, and offcuts that it uses. */
   readonly sheets: number;
@@ -128,7 +128,7 @@ function cutStock(
       `${wanted} pieces are more than the ${MOST_PIECES} that are laid at once; plan fewer pairs at a time`,
     );
   }
-  const laid = laidByContent.get(JSON.stringify([format, stock.lies, content]), () => {
+  const laid = laidByContent.get(JSON.stringify([format, stock.direction, content]), () => {
     const pieces = piecesOf(lines, stock);
     const layout = quickLayout(pieces, format);
     return {
@@ -159,8 +159,8 @@ function cutStock(
     net,
     ground,
     areaUse: net / cutFrom,
-    firstWaste: 1 - net / ground,
-    secondWaste: 1 - ground / cutFrom,
+    lostBetween: 1 - net / ground,
+    lostOutside: 1 - ground / cutFrom,
     least,
     sheets,
     offcuts,
@@ -188,8 +188,8 @@ function formatOf(
   return { length: length * scale, width: width * scale, knifeRoom, edgeTrim, ...more };
 }
 
-function wayOf({ lies }: Stock): Way {
-  return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[lies] };
+function wayOf({ direction }: Stock): Way {
+  return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[direction] };
 }
 
 function piecesOf(lines: readonly PieceLine[], stock: Stock): readonly Piece[] {

@@ -75,7 +75,7 @@ export class Finder {
       throw new Problem(
         'invalid',
         lastCell('Measured'),
-        `nothing measured stands in Outlines under ${last.measured}; enter it there, with the role gap for gaps, or leave this blank`,
+        `nothing measured is in Outlines under ${last.measured}; enter it there, with the role gap for gaps, or leave this blank`,
       );
     }
     const { daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;

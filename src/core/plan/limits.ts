@@ -2,7 +2,7 @@ import { Problem } from '../problem';
 import { fold } from './codes';
 import type { Rate } from './inputs';
 
-/** Limits that the checks hold against. The maker changes one by a row of Costs and times that counts as a limit. */
+/** Limits that the checks hold against. The maker changes one by a row of Costs and times whose unit is limit. */
 export interface Limits {
   /** |seat stack − tread stack − heel height|, mm. */
   readonly heelControl: number;

@@ -7,7 +7,7 @@ import type { PlanInput } from './inputs';
 import { limitsOf } from './limits';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
-import { type Round, rounds } from './rounds';
+import { type Batch, batches } from './batches';
 import { type Runs, runs } from './runs';
 import { ticket, type TicketStep } from './ticket';
 
@@ -15,7 +15,7 @@ export type UnreadHeading = { readonly table: string; readonly heading: string }
 
 /**
  * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
- * checks, rounds, ticket.
+ * checks, batches, ticket.
  */
 export class Plan {
   private stages: {
@@ -24,7 +24,7 @@ export class Plan {
     cutting?: Cutting;
     orders?: readonly OrderLine[];
     costs?: readonly CostLine[];
-    rounds?: readonly Round[];
+    batches?: readonly Batch[];
     checks?: readonly Check[];
   } = {};
 
@@ -63,8 +63,8 @@ export class Plan {
     return (this.stages.costs ??= cost(this.runs, this.pieces, this.orders, this.input));
   }
 
-  get rounds(): readonly Round[] {
-    return (this.stages.rounds ??= rounds(this.sound(this.runs), this.input));
+  get batches(): readonly Batch[] {
+    return (this.stages.batches ??= batches(this.sound(this.runs), this.input));
   }
 
   /** Never throws for what it can list instead. */
@@ -101,7 +101,7 @@ export class Plan {
       cutting: this.layouts,
       orders,
       costs,
-      rounds: rounds(this.runs, this.input),
+      batches: batches(this.runs, this.input),
       unread: this.unread,
       problems,
     });

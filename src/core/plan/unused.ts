@@ -17,7 +17,7 @@ export function strayOffcuts({ offcuts, stock }: Pick<PlanInput, 'offcuts' | 'st
   return offcuts.filter((offcut) => !known.has(fold(offcut.stock)));
 }
 
-/** Counts of which several rows add up; of all others one row holds at a time. */
+/** Units of which several rows add up; of all others one row holds at a time. */
 const ADDED_UP: ReadonlySet<RateUnit> = new Set([
   'minutes a piece',
   'minutes a skive',

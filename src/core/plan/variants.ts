@@ -16,7 +16,7 @@ const LIFT = { least: 2, most: 10 };
 const MOST = 8;
 
 /** How layings are called. */
-const LAYING_NAMES: Readonly<Record<Laying, string>> = { flat: 'Flat lifts', bent: 'Bent on', block: 'Block, sawn' };
+const LAYING_NAMES: Readonly<Record<Laying, string>> = { flat: 'Flat lifts', bent: 'Bent round', block: 'Block, sawn' };
 
 /** The aspects in which a style can differ: one that has no lifts cannot lay them otherwise. */
 export function aspectsOf(style: Style): readonly Aspect[] {

@@ -9,8 +9,8 @@ export const SOLD_BY = ['sheet', 'kg', 'ft²', 'm²'] as const;
 export type SoldBy = (typeof SOLD_BY)[number];
 
 /** How pieces may lie on a sheet. */
-export const LIES = ['any way', 'end for end', 'one way'] as const;
-export type Lies = (typeof LIES)[number];
+export const SHEET_DIRECTIONS = ['any way', 'end for end', 'one way'] as const;
+export type SheetDirection = (typeof SHEET_DIRECTIONS)[number];
 
 /** One kind of sheet or hide on offer. */
 export interface Stock {
@@ -34,7 +34,7 @@ export interface Stock {
   readonly density?: number | undefined;
   /** Smallest tube, in diameter, that the sheet rounds uncracked, mm. */
   readonly smallestTube?: number | undefined;
-  readonly lies: Lies;
+  readonly direction: SheetDirection;
   /** How the left and the right piece of a pair are to match. */
   readonly pairs: Pairs;
   readonly knifeRoom: number;

@@ -1,3 +1,4 @@
+import { INPUT_TABLES } from '../../tables/plan-input';
 import { argumentCount, type FunctionMetadata, type ParameterMetadata } from './metadata';
 
 /** A cell's value as the grid has it: null is a blank cell. */
@@ -49,7 +50,7 @@ export function argumentsFor(metadata: FunctionMetadata, given: readonly Argumen
   if (given.length < least || given.length > most) {
     const counted = `${metadata.name} takes ${countInWords(least, most)}, not ${given.length}`;
     // Whoever writes 45,5;7 at home has the parts of one argument or of too many here.
-    throw new Failure('#VALUE!', `${counted}; here a comma parts arguments and a point is the decimal mark`);
+    throw new Failure('#VALUE!', `${counted}; here a comma separates arguments and a point is the decimal mark`);
   }
   return metadata.parameters.map((parameter, at) =>
     parameter.repeating
@@ -70,7 +71,13 @@ function argumentFor(parameter: ParameterMetadata, argument: Argument, row: numb
     return omitted
       ? null
       : block.map((cells, r) =>
-          cells.map((cell, c) => converted(parameter, cell, block.length > 1 || cells.length > 1 ? [r, c] : undefined)),
+          cells.map((cell, c) =>
+            converted(
+              parameter,
+              cell,
+              block.length > 1 || cells.length > 1 ? placeIn(parameter, block, r, c) : undefined,
+            ),
+          ),
         );
   }
   if (!isBlock(argument)) return converted(parameter, argument);
@@ -81,14 +88,25 @@ function argumentFor(parameter: ParameterMetadata, argument: Argument, row: numb
   return converted(parameter, cell);
 }
 
-function converted(
-  { name, type, optional }: ParameterMetadata,
-  cell: Scalar | CellError,
-  at?: [number, number],
-): unknown {
-  const where = at ? `${name}, row ${at[0] + 1}, column ${at[1] + 1}` : name;
+/** Where a cell of a range is, in words: a table by its title, its rows counted below the headings. */
+function placeIn(
+  { name }: ParameterMetadata,
+  block: readonly (readonly (Scalar | CellError)[])[],
+  row: number,
+  column: number,
+): string {
+  const table = Object.values(INPUT_TABLES).find(({ argument }) => argument === name);
+  if (!table) return `${name}, row ${row + 1}, column ${column + 1}`;
+  const heading = block[0]?.[column];
+  const headed = typeof heading === 'string' && heading.trim() ? heading.trim().split('\n')[0] : `column ${column + 1}`;
+  return row === 0 ? `${table.name}, headings, column ${column + 1}` : `${table.name}, row ${row}, ${headed}`;
+}
+
+/** @param at where in its range the cell is; undefined for an argument of one cell */
+function converted({ name, type, optional }: ParameterMetadata, cell: Scalar | CellError, at?: string): unknown {
+  const where = at ?? name;
   if (cell instanceof CellError) {
-    throw new Failure(cell.code, `${where}: the cell shows ${cell.code}; mend that one first`);
+    throw new Failure(cell.code, `${where}: the cell shows ${cell.code}; put that one right first`);
   }
   if (cell === null) return optional || type === undefined || type === 'any' || at ? null : blankAs(type);
   const bad = (kind: string) => new Failure('#VALUE!', `${where}: "${String(cell)}" is not ${kind}; enter one`);

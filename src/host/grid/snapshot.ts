@@ -142,6 +142,12 @@ export function namesIn(snapshot: IWorkbookData): IDefinedNameMapItem {
   return stored(snapshot, resources.names) as IDefinedNameMapItem;
 }
 
+/** A snapshot with other named ranges. */
+export function withNames(snapshot: IWorkbookData, names: IDefinedNameMapItem): IWorkbookData {
+  const others = (snapshot.resources ?? []).filter(({ name }) => name !== resources.names);
+  return { ...snapshot, resources: [...others, { name: resources.names, data: JSON.stringify(names) }] };
+}
+
 /** The drop-down lists of a snapshot by the id of their sheet. */
 export function rulesIn(snapshot: IWorkbookData): Record<string, IDataValidationRule[]> {
   return stored(snapshot, resources.lists) as Record<string, IDataValidationRule[]>;

@@ -2,10 +2,12 @@ import type { Check } from '../../core/plan/checks/check';
 import { fold } from '../../core/plan/codes';
 import { placeOfCheck } from '../../tables/check-place';
 import { INPUT_TABLES } from '../../tables/plan-input';
+import { columnsIn } from '../../tables/read';
+import type { Column, Columns, Table } from '../../tables/schema';
 import { given, type Given, step, told, type Step } from '../working';
 import type { ColumnWorkings, Context } from './context';
 
-/** How the figures of each kind of check are come by: found, then wanted. */
+/** How the figures of each kind of check are worked out: found, then wanted. */
 const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wanted: string]>>> = {
   heelControl: [
     'What stands under the seat less what stands under the tread',
@@ -35,7 +37,7 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
   layoutUsed: ['Sheets of the layout in Layouts', 'Sheets by quick rows'],
 };
 
-/** The cell by which a check is mended, with what stands there. */
+/** The cell by which a check is put right, with what stands there. */
 function input(check: Check, { plan, tables }: Context): readonly Given[] {
   const lastOf = (style: string) => plan.input.styles.find((one) => fold(one.code) === fold(style))?.last;
   const { table, code, row, heading } = placeOfCheck(check, lastOf);
@@ -44,8 +46,9 @@ function input(check: Check, { plan, tables }: Context): readonly Given[] {
   const block = tables[known.argument as keyof typeof tables];
   const at = row ?? block.findIndex((line, i) => i > 0 && fold(String(line[0] ?? '')) === fold(code ?? ''));
   if (at < 1) return [];
-  const column = (block[0] ?? []).findIndex((one) => fold(String(one).split('\n')[0] ?? '') === fold(heading ?? ''));
-  const value = block[at]?.[column];
+  const [name] = Object.entries<Column>(known.columns).find(([, one]) => one.heading === heading) ?? [];
+  const column = name === undefined ? undefined : columnsIn(known as Table<Columns>, block[0] ?? []).get(name);
+  const value = column === undefined ? undefined : block[at]?.[column];
   const shown = typeof value === 'number' || (typeof value === 'string' && value !== '') ? value : 'blank';
   return [given(undefined, heading ?? table, shown, undefined, { argument: known.argument, row: at, column: heading })];
 }
@@ -57,7 +60,7 @@ const about =
     steps: seat(check, part),
     what: HOW[check.kind]?.[part] || (part === 0 ? 'What was found' : 'What is wanted'),
     formula: check.kind === 'heelControl' && part === 0 ? 'S − T' : undefined,
-    source: 'limits are common practice; a row of Costs and times that counts as a limit changes one',
+    source: 'limits are common practice; a row of Costs and times whose unit is limit changes one',
   });
 
 function seat(check: Check, part: 0 | 1): readonly Step[] {
@@ -80,6 +83,6 @@ export const checkColumns: ColumnWorkings<Check> = {
   Check: words('What is checked, with its unit'),
   Found: about(0),
   Wanted: about(1),
-  Result: words('Holds, is to be looked at, or is to be mended'),
-  'What to do': words('What would mend it, or why it holds'),
+  Result: words('Holds, is to be looked at, or is to be put right'),
+  'What to do': words('What would put it right, or why it holds'),
 };

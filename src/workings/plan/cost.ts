@@ -89,7 +89,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'sheets needed are shared by net area; sheets without a price count nothing',
     };
   },
-  'Glue ml a pair': (line, context) => {
+  'Adhesive ml a pair': (line, context) => {
     const { given: from, ...rest } = averaged(
       line,
       'ml',
@@ -103,7 +103,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'both faces of every joint × coats / coverage (common practice)',
     };
   },
-  'Glue ¤ a pair': (line, context) => {
+  'Adhesive ¤ a pair': (line, context) => {
     const row = ratesOf(context).row('money a litre', [line.run.style.code]);
     return {
       given: rate(row, 'r'),
@@ -150,7 +150,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     const row = ratesOf(context).row('share spoiled', [line.run.style.code]);
     return {
       given: rate(row, 'f'),
-      steps: [before('S', 'Stock of a pair', line.stock), before('g', 'Adhesive of a pair', line.glue)],
+      steps: [before('S', 'Stock of a pair', line.stock), before('g', 'Adhesive of a pair', line.adhesiveCost)],
       symbol: 'q',
       what: row ? 'Spoiled, of stock and adhesive' : 'No share spoiled is given',
       formula: row && '(S + g) · f',
@@ -174,10 +174,10 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'derived: area × thickness, less the skived wedge',
     };
   },
-  'Cost ¤ a pair': ({ stock, glue, sundries, work: labour, spoilage }) => ({
+  'Cost ¤ a pair': ({ stock, adhesiveCost, sundries, work: labour, spoilage }) => ({
     steps: [
       before('S', 'Stock', stock),
-      before('g', 'Adhesive', glue),
+      before('g', 'Adhesive', adhesiveCost),
       before('U', 'Sundries', sundries),
       before('w', 'Work', labour),
       before('q', 'Spoilage', spoilage),
@@ -193,7 +193,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Cost of the run',
     formula: 'C · P',
   }),
-  'Glue l, the run': ({ adhesive: ml, run }, context) => ({
+  'Adhesive l, the run': ({ adhesive: ml, run }, context) => ({
     given: pairsOf(context, run.style.code),
     steps: [before('V', 'Adhesive of a pair', ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
     symbol: 'L',

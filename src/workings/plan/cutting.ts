@@ -41,7 +41,7 @@ const ground = (one: StockCutting) =>
   step('G', 'Area of the boxes about the pieces of each sheet', undefined, one.ground, 'mm²');
 
 function format(context: Context, { stock }: StockCutting): readonly Given[] {
-  const names = ['width', 'length', 'knifeRoom', 'edgeTrim', 'lies', 'usableShare'] as const;
+  const names = ['width', 'length', 'knifeRoom', 'edgeTrim', 'direction', 'usableShare'] as const;
   return names.map((name) => cell(context, 'stock', stock.row, name));
 }
 
@@ -76,7 +76,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   },
   Sheets: (one, context) => ({
     given: format(context, one),
-    steps: [net(one), sheet(one), step('m', 'No fewer sheets could do', undefined, one.least)],
+    steps: [net(one), sheet(one), step('m', 'No fewer sheets would be enough', undefined, one.least)],
     what:
       one.source === 'rows'
         ? 'Sheets that the quick rows take, each piece checked'
@@ -109,14 +109,14 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
     what: 'Net area of the pieces over the area of the sheets',
     formula: `100 · N / (${whole(one)})`,
   }),
-  'First waste %': (one, context) => ({
+  'Lost between %': (one, context) => ({
     given: format(context, one),
     steps: [net(one), ground(one)],
     symbol: 'w',
     what: 'Lost between the pieces',
     formula: '100 · (1 − N / G)',
   }),
-  'Second waste %': (one, context) => ({
+  'Lost outside %': (one, context) => ({
     given: format(context, one),
     steps: [ground(one), sheet(one), sheets(one), ...offcuts(one)],
     symbol: 'v',

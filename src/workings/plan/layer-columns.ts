@@ -38,7 +38,7 @@ function shapeGiven(context: Context, { run, sizeRun }: LayerLine): readonly Giv
   return [
     given(undefined, 'Size', sizeRun.size),
     ...(['length', 'heelHeight', 'tread', 'waist', 'seat'] as const).map((name) => cell(context, 'lasts', row, name)),
-    ...(['lastedSubstance', 'projection', 'roughEdge', 'edgeLeft'] as const).map((name) =>
+    ...(['lastedSubstance', 'projection', 'roundingAllowance', 'skiveTo'] as const).map((name) =>
       cell(context, 'styles', run.style.row, name),
     ),
   ];
@@ -50,8 +50,13 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
     given: pairsOf(context, run.style.code, sizeRun.size),
     what: 'The size that the pairs stand under in Pairage',
   }),
-  'No.': () => ({
-    what: 'Number of the piece on ticket and pictures, from the last downward, welt and cover at the end',
+  'No.': ({ layer: { part, follows } }) => ({
+    what:
+      part !== 'lift'
+        ? 'Number of the piece on ticket and pictures: after the lifts come what lies under them, what lies over them, welt and cover'
+        : follows
+          ? 'Number of the lift on ticket and pictures: bent lifts count from the last downward'
+          : 'Number of the lift on ticket and pictures: flat lifts count from the ground up',
   }),
   Piece: (line, context) => ({
     given: [stockNamed(context, line)],
@@ -89,7 +94,7 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
           step('a', 'Lower face over the ground face of the lifts', undefined, line.layer.lift.lower, 'mm'),
           step(
             'f',
-            'It ends there along the ground, where the bottom stands at its lower face and the edge that is left',
+            'It ends there along the ground, where the bottom stands at its lower face and what it is skived to',
             undefined,
             line.layer.lift.front,
             'mm',
@@ -101,20 +106,20 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
       : line.layer.follows
         ? 'Length of the box about its outline, let out from the last, along the bottom'
         : 'Length of the box about its outline, let out from the last, along the ground',
-    source: 'derived: last outline + lasted substance + projection − cover + rough edge',
+    source: 'derived: last outline + lasted substance + projection − cover + rounding allowance',
   }),
   'Width mm': (line, context) => ({
     given: shapeGiven(context, line),
     what: 'Width of the box about its outline',
-    source: 'derived: last outline + lasted substance + projection − cover + rough edge',
+    source: 'derived: last outline + lasted substance + projection − cover + rounding allowance',
   }),
   'Skive mm': (line, context) => skived(line, context, 'width'),
   'Angle °': (line, context) => skived(line, context, 'angle'),
-  'Edge left mm': ({ run, layer }, context) => ({
-    given: [cell(context, 'styles', run.style.row, layer.skive?.at === 'edge' ? 'soleEdge' : 'edgeLeft')],
+  'Skive to mm': ({ run, layer }, context) => ({
+    given: [cell(context, 'styles', run.style.row, layer.skive?.at === 'edge' ? 'soleSkiveTo' : 'skiveTo')],
     what:
       layer.skive?.at === 'edge'
-        ? 'Left at the bevelled edge, as Styles has it'
+        ? 'Left at the skived edge, as Styles has it'
         : 'Left at the skived front: what Styles asks for, more where the front stops earlier',
   }),
 };
@@ -131,24 +136,24 @@ function skived({ run, layer }: LayerLine, context: Context, wanted: 'width' | '
     own,
     'mm',
   );
-  const e = step('e', 'Thickness left at its edge', undefined, skive?.edge ?? 0, 'mm');
+  const e = step('e', 'Thickness that its edge is skived to', undefined, skive?.edge ?? 0, 'mm');
   if (skive?.at === 'edge') {
-    const α = cell(context, 'styles', styles, 'soleBevel', 'α');
+    const α = cell(context, 'styles', styles, 'soleSkive', 'α');
     return {
-      given: [{ ...α, unit: '°' }, cell(context, 'styles', styles, 'soleEdge')],
+      given: [{ ...α, unit: '°' }, cell(context, 'styles', styles, 'soleSkiveTo')],
       steps: wanted === 'width' ? [t, e] : [],
       ...(wanted === 'width'
-        ? { symbol: 'w', what: 'Width of the bevel', formula: '(t − e) / tan(α)' }
-        : { what: 'Angle of the bevel, as Styles has it', formula: 'α' }),
+        ? { symbol: 'w', what: 'Width of the skive', formula: '(t − e) / tan(α)' }
+        : { what: 'Angle of the skive, as Styles has it', formula: 'α' }),
     };
   }
-  const from = [cell(context, 'styles', styles, 'edgeLeft'), cell(context, 'lasts', run.last.row, 'heelHeight')];
+  const from = [cell(context, 'styles', styles, 'skiveTo'), cell(context, 'lasts', run.last.row, 'heelHeight')];
   const width = step('w', 'Width of the skive', lift ? 'f − b' : undefined, skive?.width ?? 0, 'mm');
   const ends = lift
     ? [
         step(
           'f',
-          'The lift ends there along the ground, where the bottom stands at its lower face and that edge',
+          'The lift ends there along the ground, where the bottom stands at its lower face and what it is skived to',
           undefined,
           lift.front,
           'mm',

@@ -69,5 +69,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   Coats: time('coats', 'Coats on each face, as in Costs and times; without a row there, 1'),
   'Open min': time('minutes open', 'Minutes from coating to joining, as in Costs and times'),
   'Press min': time('minutes pressed', 'Minutes in the press, as in Costs and times'),
-  Do: ({ layer }) => ({ what: `What to do with ${partName(layer).toLowerCase()}, by its part, material and skive` }),
+  'What to do': ({ layer }) => ({
+    what: `What to do with ${partName(layer).toLowerCase()}, by its part, material and skive`,
+  }),
 };

@@ -2,15 +2,15 @@ import { describe, expect, it } from 'vitest';
 import { bendStrain, leastRadius, maxThickness } from '../../../src/core/bottom/bend';
 import type { BendSide } from '../../../src/core/last/tightest-curve';
 
-const SIDES: readonly BendSide[] = ['outside', 'hollow'];
+const SIDES: readonly BendSide[] = ['over', 'hollow'];
 
 describe('bendStrain', () => {
   it.each([
     [7, 60, 'hollow', 0.0619],
-    [3, 60, 'outside', 0.0244],
-    [7, 60, 'outside', 0.0551],
-    [3, 28.5, 'outside', 0.05],
-    [7, 66.5, 'outside', 0.05],
+    [3, 60, 'over', 0.0244],
+    [7, 60, 'over', 0.0551],
+    [3, 28.5, 'over', 0.05],
+    [7, 66.5, 'over', 0.05],
   ] as const)('of %f mm at a radius of %f mm, %s, is %f (derived)', (thickness, radius, side, strain) => {
     expect(bendStrain(thickness, radius, side)).toBeCloseTo(strain, 4);
   });
@@ -20,7 +20,7 @@ describe('bendStrain', () => {
     const middle = (inner: number) => (inner + thickness / 2) * angle;
     const face = (at: number) => at * angle;
     // Over the outside the layer begins at the last; in the hollow it ends there, stretched against the last.
-    expect(bendStrain(thickness, radius, 'outside')).toBeCloseTo(face(radius + thickness) / middle(radius) - 1, 12);
+    expect(bendStrain(thickness, radius, 'over')).toBeCloseTo(face(radius + thickness) / middle(radius) - 1, 12);
     expect(bendStrain(thickness, radius, 'hollow')).toBeCloseTo(face(radius) / middle(radius - thickness) - 1, 12);
   });
 
@@ -32,13 +32,13 @@ describe('bendStrain', () => {
 
 describe('leastRadius', () => {
   it('is half the smallest tube outside: F 60, t 3 → 90, t 7 → 210; F 3, t 7 → 10.5 (ISO 4708:2015, 7.6)', () => {
-    expect(leastRadius(3, 60, 'outside')).toBe(90);
-    expect(leastRadius(7, 60, 'outside')).toBe(210);
-    expect(leastRadius(7, 3, 'outside')).toBe(10.5);
+    expect(leastRadius(3, 60, 'over')).toBe(90);
+    expect(leastRadius(7, 60, 'over')).toBe(210);
+    expect(leastRadius(7, 3, 'over')).toBe(10.5);
   });
 
   it('leaves the layer on a tube of its smallest radius in a hollow too: its free face lies a thickness inside (derived)', () => {
-    expect(leastRadius(7, 3, 'hollow') - 7).toBe(leastRadius(7, 3, 'outside'));
+    expect(leastRadius(7, 3, 'hollow') - 7).toBe(leastRadius(7, 3, 'over'));
   });
 });
 

@@ -17,15 +17,15 @@ const build = (named: Named, on = last) => buildBottom(styleOf(named), on, findS
 const WAYS: readonly Named[] = [
   { Raise: 'none' },
   ...['wedge', 'heel'].flatMap((Raise) =>
-    ['flat', 'bent', 'block'].map((Laying) => ({ Raise, Laying, Lifts: 'Cork 7, Cork 3', Rasping: 3 })),
+    ['flat', 'bent', 'block'].map((Laying) => ({ Raise, Laying, Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 })),
   ),
 ];
 const ADDED: readonly Named[] = [
   {},
-  { Insole: 'Board 2', Welt: 'Bend 4', Midsole: 'Bend 4', Sole: 'Bend 4', 'Sole bevel': 20, 'Sole edge': 2 },
-  { Sole: 'Bend 4', 'Sole run': 'down the breast', Outsole: 'Rubber 4', 'Top piece': 'Rubber 6' },
+  { Insole: 'Board 2', Welt: 'Bend 4', Midsole: 'Bend 4', Sole: 'Bend 4', 'Sole skive': 20, 'Sole skive to': 2 },
+  { Sole: 'Bend 4', 'Sole ends': 'down the breast', Outsole: 'Rubber 4', 'Top piece': 'Rubber 6' },
   { Platform: 'Foam 8, Cork 7', Outsole: 'Rubber 4', 'Projection toe': 4, Projection: 1 },
-  { Platform: 'Foam 8, Cork 3', 'Finished heel': 90, Outsole: 'Rubber 4', Rasping: 3 },
+  { Platform: 'Foam 8, Cork 3', 'Finished heel': 90, Outsole: 'Rubber 4', 'Most rasping': 3 },
 ];
 // So stout a platform does not go into the hollow of a last: it lies flat, under a wedge.
 const combinations = WAYS.flatMap((way) =>
@@ -112,7 +112,7 @@ describe('buildBottom', () => {
   it('makes a 45 mm last on 8 mm of platform finish at 53 mm (derived)', () => {
     const on = lastInSize(lastOf({ 'Heel height': 45 }), 38, 'EU');
     const { seatStack, treadStack } = build(
-      { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Platform: 'Foam 8', Rasping: 2 },
+      { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Platform: 'Foam 8', 'Most rasping': 2 },
       on,
     );
     expect([seatStack, treadStack]).toEqual([53, 8]);
@@ -125,7 +125,7 @@ describe('buildBottom', () => {
       Platform: 'Foam 8, Cork 3, Cork 7',
       'Finished heel': 70,
       Outsole: 'Rubber 4',
-      Rasping: 2,
+      'Most rasping': 2,
     });
     expect(platform?.built).toBeGreaterThanOrEqual(26);
     expect((platform?.built ?? 0) - (platform?.rasped ?? 0)).toBeCloseTo(26, 9);
@@ -138,14 +138,14 @@ describe('buildBottom', () => {
       Lifts: 'Cork 7, Cork 3',
       Platform: 'Foam 8',
       'Finished heel': 55,
-      Rasping: 2,
+      'Most rasping': 2,
     });
     expect(bottom.platform).toMatchObject({ built: 16, rasped: 1 });
     expect([bottom.seatStack, bottom.treadStack]).toEqual([55, 15]);
   });
 
   it('lays lifts the stoutest next to the ground, and puts a top piece under them', () => {
-    const bottom = build({ Raise: 'heel', Lifts: 'Cork 3, Cork 7', 'Top piece': 'Rubber 6', Rasping: 3 });
+    const bottom = build({ Raise: 'heel', Lifts: 'Cork 3, Cork 7', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
     const stack = bottom.layers.map(({ part, thickness }) => `${part} ${thickness}`);
     expect(stack).toEqual([
       ...stack.slice(0, -1).filter((one) => one === 'lift 3'),
@@ -157,7 +157,7 @@ describe('buildBottom', () => {
 
   it('narrows a heel’s lifts to the ground, a side by their share of its height', () => {
     const lifts = (taper: number) =>
-      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Heel taper': taper, Rasping: 3 }).layers.filter(
+      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Heel taper': taper, 'Most rasping': 3 }).layers.filter(
         ({ part }) => part === 'lift',
       );
     const [straight, narrowed] = [lifts(0), lifts(4)];
@@ -169,8 +169,8 @@ describe('buildBottom', () => {
 
   it('carries a sole to the back, or ends it down the breast with a flap as long as the breast is high', () => {
     const run = (how: string) =>
-      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', Sole: 'Bend 4', 'Sole run': how, Rasping: 3 });
-    const [whole, down] = [run('to the back'), run('down the breast')];
+      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', Sole: 'Bend 4', 'Sole ends': how, 'Most rasping': 3 });
+    const [whole, down] = [run('at the back'), run('down the breast')];
     expect(whole.liftHeight).toBe(40);
     // The sole adds 4 mm under the tread alone, so that the heel must make up for it.
     expect(down.liftHeight).toBe(44);
@@ -178,20 +178,21 @@ describe('buildBottom', () => {
   });
 
   it('covers what the cover takes: a covered wedge is cut smaller by the cover, a side', () => {
-    const plain = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Rasping: 2 };
+    const plain = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 };
     const width = (bottom: Bottom) => bottom.layers.find(({ part }) => part === 'lift')?.width ?? 0;
     expect(width(build(plain)) - width(build({ ...plain, Cover: 'Calf 1' }))).toBeCloseTo(2 * 1.2, 1);
   });
 
   it('keeps a block’s lifts unskived and takes the same ones', () => {
     const lifts = (Laying: string) =>
-      build({ Raise: 'wedge', Laying, Lifts: 'Cork 7, Cork 3', Rasping: 2 }).layers.map(({ length, thickness }) => [
-        length,
-        thickness,
-      ]);
+      build({ Raise: 'wedge', Laying, Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 }).layers.map(
+        ({ length, thickness }) => [length, thickness],
+      );
     expect(lifts('block')).toEqual(lifts('flat'));
     expect(
-      build({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 7, Cork 3', Rasping: 2 }).layers.some(({ skive }) => skive),
+      build({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 }).layers.some(
+        ({ skive }) => skive,
+      ),
     ).toBe(false);
   });
 
@@ -202,9 +203,9 @@ describe('buildBottom', () => {
       "Styles, row 1, Raise: the last's heel of 0 mm leaves nothing",
     );
     expect(slip({ Raise: 'heel' })).toContain('Styles, row 1, Lifts: a heel needs stock for its lifts');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', Rasping: 0 })).toContain('allow 2.0 mm or add a thickness');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 3', 'Edge left': 3, Rasping: 2 })).toContain(
-      'Styles, row 1, Edge left:',
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', 'Most rasping': 0 })).toContain('allow 2.0 mm or add a thickness');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 3', 'Skive to': 3, 'Most rasping': 2 })).toContain(
+      'Styles, row 1, Skive to: lift',
     );
     expect(slip({ Raise: 'none', Cover: 'Calf 1' })).toContain('there is no wedge, heel or platform to cover');
     expect(slip({ 'Finished heel': 30 })).toContain('name stock for it, or leave Finished heel blank');
@@ -217,7 +218,9 @@ describe('buildBottom', () => {
         lastInSize(lastOf({ 'Heel height': 6 }), 38, 'EU'),
       ),
     ).toContain('leaves nothing for lifts');
-    expect(slip({ Sole: 'Bend 4', 'Sole bevel': 20, 'Sole edge': 4 })).toContain('Styles, row 1, Sole bevel:');
+    expect(slip({ Sole: 'Bend 4', 'Sole skive': 20, 'Sole skive to': 4 })).toContain(
+      'Styles, row 1, Sole skive to: 4 mm cannot be skived to 4 mm',
+    );
   });
 
   it('comes out on low and small lasts too', () => {
@@ -227,7 +230,7 @@ describe('buildBottom', () => {
       'EU',
     );
     for (const on of [low, child]) {
-      const bottom = build({ Raise: 'wedge', Lifts: 'Cork 3', Outsole: 'Rubber 4', Rasping: 2 }, on);
+      const bottom = build({ Raise: 'wedge', Lifts: 'Cork 3', Outsole: 'Rubber 4', 'Most rasping': 2 }, on);
       expect(bottom.seatStack - bottom.treadStack).toBeCloseTo(on.heelHeight, 9);
     }
   });
@@ -241,8 +244,8 @@ describe('buildBottom', () => {
           Lifts: 'Cork 7, Cork 3',
           'Heel taper': 20,
           'Lasted substance': 0,
-          'Rough edge': 0,
-          Rasping: 3,
+          'Rounding allowance': 0,
+          'Most rasping': 3,
         },
         small,
       ),

@@ -24,7 +24,7 @@ describe('coursesOf', () => {
     const heel = courses({
       Raise: 'heel',
       Sole: 'Bend 4',
-      'Sole run': 'down the breast',
+      'Sole ends': 'down the breast',
       Outsole: 'Rubber 4',
       'Top piece': 'Rubber 6',
     });
@@ -56,7 +56,7 @@ describe('chooseMixes', () => {
   });
 
   it('counts bent layers square to the pitched seat: 40 mm at 8.89° are 39.52 (derived)', () => {
-    const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', Rasping: 3 });
+    const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 });
     const { lifts } = chooseMixes(steep, last, findSample);
     expect((lifts?.built ?? 0) - (lifts?.rasped ?? 0)).toBeCloseTo(40 * Math.cos((40 / 4.5) * (Math.PI / 180)), 1);
   });

@@ -7,14 +7,21 @@ import { rampLast } from '../ramp';
 import { findSample, lastOf, type Named, styleOf } from '../samples';
 
 const THIN = { Cover: 'Calf 1', 'Turn over': 12, 'Turn under': 15 };
-const BARE = { ...THIN, 'Lasted substance': 1.2, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, 'Front slant': 0 };
-const LIFTS = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Rasping: 3 };
+const BARE = {
+  ...THIN,
+  'Lasted substance': 1.2,
+  Projection: 0,
+  'Rounding allowance': 0,
+  'Skive to': 0.1,
+  'Front slant': 0,
+};
+const LIFTS = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 };
 const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ...named }), on, findSample);
 const last = lastInSize(lastOf(), 38, 'EU');
 
 describe('the cover of a bottom', () => {
   it('of a ramp wedge is its back and sides, 60 + 2 × 155 to 5 mm behind the tread (derived)', () => {
-    const { cover } = build({ ...LIFTS, Rasping: 0 });
+    const { cover } = build({ ...LIFTS, 'Most rasping': 0 });
     expect(cover?.length).toBeCloseTo(370, 1);
     // Walls of 60 × 40 and twice 2,400 + 95 × (40 + 2) / 2.
     expect(cover?.wall).toBeCloseTo(2400 + 2 * (2400 + 95 * 21), -1);

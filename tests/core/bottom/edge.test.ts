@@ -9,7 +9,7 @@ describe('projectionAt', () => {
   const zoned = styleOf({
     Projection: 3,
     'Projection toe': 6,
-    'Projection joint': 4,
+    'Projection tread': 4,
     'Projection waist': 1,
     'Projection seat': 2,
   });
@@ -36,8 +36,8 @@ describe('projectionAt', () => {
 });
 
 describe('letOutToEdge', () => {
-  it('adds lasted substance, projection and rough edge a side, less what a cover takes (common practice)', () => {
-    const style = styleOf({ 'Lasted substance': 2.5, Projection: 3, 'Rough edge': 2 });
+  it('adds lasted substance, projection and rounding allowance a side, less what a cover takes (common practice)', () => {
+    const style = styleOf({ 'Lasted substance': 2.5, Projection: 3, 'Rounding allowance': 2 });
     const { left, right, bottom, top } = box(letOutToEdge(rampOutline, style, rampLast, 1.2));
     expect([-left, -bottom - 30, top - 30, right - rampLast.length]).toEqual(
       new Array(4).fill(expect.closeTo(2.5 + 3 + 2 - 1.2, 6)),
@@ -45,12 +45,12 @@ describe('letOutToEdge', () => {
   });
 
   it('leaves a sandal at its insole edge where nothing is added', () => {
-    const style = styleOf({ 'Lasted substance': 0, Projection: 0, 'Rough edge': 0 });
+    const style = styleOf({ 'Lasted substance': 0, Projection: 0, 'Rounding allowance': 0 });
     expect(area(letOutToEdge(rampOutline, style, rampLast))).toBeCloseTo(area(rampOutline), 6);
   });
 
   it('reads the zone from the last’s own length, also where the outline stands shorter on the ground', () => {
-    const style = styleOf({ 'Lasted substance': 0, 'Rough edge': 0, 'Projection toe': 5, Projection: 0 });
+    const style = styleOf({ 'Lasted substance': 0, 'Rounding allowance': 0, 'Projection toe': 5, Projection: 0 });
     const ground = rampOutline.map(([x, y]) => [x * 0.9, y] as const);
     expect(box(letOutToEdge(ground, style, rampLast)).right).toBeCloseTo(0.9 * rampLast.length + 5, 6);
   });

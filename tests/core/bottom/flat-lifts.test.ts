@@ -5,8 +5,8 @@ import { atGround, atLength } from '../../../src/core/last/profile';
 import { RAMP_ANGLE, rampProfile } from '../ramp';
 
 const NO_SETBACK = { least: 0, most: 15 };
-const ramp = (thicknesses: readonly number[], keptEdge = 0, setback = NO_SETBACK) =>
-  flatLifts(rampProfile, thicknesses, { keptEdge, setback });
+const ramp = (thicknesses: readonly number[], skiveTo = 0, setback = NO_SETBACK) =>
+  flatLifts(rampProfile, thicknesses, { skiveTo, setback });
 
 describe('flatLifts under a ramp last worked by hand (derived)', () => {
   const lifts = ramp([7, 7, 7, 7, 3, 3, 3, 3]);
@@ -53,7 +53,7 @@ describe('flatLifts under a ramp last worked by hand (derived)', () => {
   });
 
   it('end at the breast of a heel; what lies above it is skived from there back', () => {
-    const heel = flatLifts(rampProfile, [7, 7, 7, 7, 3, 3, 3, 3], { keptEdge: 0.5, breast: 70 });
+    const heel = flatLifts(rampProfile, [7, 7, 7, 7, 3, 3, 3, 3], { skiveTo: 0.5, breast: 70 });
     expect(heel.slice(0, 7).map(({ front }) => front)).toEqual([70, 70, 70, 70, 70, 70, 70]);
     expect(heel.slice(0, 5).every(({ skiveWidth }) => skiveWidth === 0)).toBe(true);
     // The bottom stands at 36 above the breast: the topmost lift but one is 37 high.
@@ -63,7 +63,7 @@ describe('flatLifts under a ramp last worked by hand (derived)', () => {
   });
 
   it('refuses an edge as thick as a lift, and lifts above the back', () => {
-    expect(() => ramp([7, 3], 3)).toThrow('an edge of 3 mm cannot be left on lift 2, of which 3 mm are left');
+    expect(() => ramp([7, 3], 3)).toThrow('lift 2 is 3 mm thick and cannot be skived to 3 mm');
     expect(() => ramp([30, 30, 7])).toThrow('lift 3 would lie above the back of the last; take fewer or thinner lifts');
   });
 });
@@ -73,7 +73,7 @@ describe('flatLifts under the model', () => {
 
   it.each(heights)('fill what lies under a bottom of heel %i as fine integration says, within 1 %%', (heelHeight) => {
     const profile = modelProfile({ length: 252, heelHeight, toeSpring: 8 });
-    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { keptEdge: 0.1 });
+    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { skiveTo: 0.1 });
     const front = (lifts[0] as (typeof lifts)[number]).front;
     let under = 0;
     for (let i = 0; i < 20_000; i++) under += (atGround(profile, ((i + 0.5) / 20_000) * front).z * front) / 20_000;
@@ -84,7 +84,7 @@ describe('flatLifts under the model', () => {
 
   it.each(heights)('never rise, and are each skived within the one below, at a heel of %i', (heelHeight) => {
     const profile = modelProfile({ length: 252, heelHeight, toeSpring: 8 });
-    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { keptEdge: 1 });
+    const lifts = flatLifts(profile, new Array<number>(heelHeight / 5).fill(5), { skiveTo: 1 });
     lifts.forEach((lift, i) => {
       const below = lifts[i - 1];
       if (below) expect(lift.front).toBeLessThanOrEqual(below.front);
@@ -98,7 +98,7 @@ describe('flatLifts under the model', () => {
 
   it('stand proud by less than a quarter of their thickness where the bottom curves (derived: t/4)', () => {
     const profile = modelProfile({ length: 252, heelHeight: 40, toeSpring: 8 });
-    const lifts = flatLifts(profile, new Array<number>(8).fill(5), { keptEdge: 1 });
+    const lifts = flatLifts(profile, new Array<number>(8).fill(5), { skiveTo: 1 });
     const proudest = Math.max(...lifts.map(({ proud }) => proud));
     expect(proudest).toBeGreaterThan(0.2);
     expect(proudest).toBeLessThan(5 / 4);

@@ -4,7 +4,14 @@ import { gauges } from '../../../src/core/bottom/gauge';
 import { rampLast } from '../ramp';
 import { findSample, type Named, styleOf } from '../samples';
 
-const BARE = { 'Lasted substance': 0, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, 'Front slant': 0, Rasping: 3 };
+const BARE = {
+  'Lasted substance': 0,
+  Projection: 0,
+  'Rounding allowance': 0,
+  'Skive to': 0.1,
+  'Front slant': 0,
+  'Most rasping': 3,
+};
 const heights = (named: Named) => {
   const bottom = buildBottom(styleOf({ ...BARE, ...named }), rampLast, findSample);
   const map = gauges(bottom);
@@ -18,7 +25,7 @@ describe('gauges on a ramp last worked by hand (derived; breast at 251.55 / 4 = 
     const list = heights({
       Raise: 'wedge',
       Lifts: 'Cork 7, Cork 3',
-      Rasping: 0,
+      'Most rasping': 0,
       Platform: 'Foam 8',
       Outsole: 'Rubber 4',
     });
@@ -44,7 +51,7 @@ describe('gauges on a ramp last worked by hand (derived; breast at 251.55 / 4 = 
   });
 
   it('read a bent layer upright: 7 mm on a level seat are 7, whatever the ramp', () => {
-    const list = heights({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', Rasping: 0 });
+    const list = heights({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', 'Most rasping': 0 });
     expect(list.map(({ back }) => back)).toEqual([40, 37, 34, 31, 28, 21, 14, 7].map((z) => expect.closeTo(z, 6)));
   });
 });

@@ -15,8 +15,8 @@ describe('within', () => {
         }),
       );
     expect(slip('thicknesses')).toBe('Styles, row 4, Lifts: take another');
-    expect(slip('edge_left')).toBe('Styles, row 4, Edge left: take another');
-    expect(slip('rasping')).toBe('Styles, row 4, Rasping: take another');
+    expect(slip('skive_to')).toBe('Styles, row 4, Skive to: take another');
+    expect(slip('most_rasping')).toBe('Styles, row 4, Most rasping: take another');
   });
 
   it('lets other errors through, and results', () => {

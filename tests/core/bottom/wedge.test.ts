@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { wedge, type WedgeRule } from '../../../src/core/bottom/wedge';
 import { RAMP_ANGLE, rampLast } from '../ramp';
 
-const rule: WedgeRule = { thicknesses: [8], platform: 10, laying: 'flat', keptEdge: 1, rasping: 0 };
+const rule: WedgeRule = { thicknesses: [8], platform: 10, laying: 'flat', skiveTo: 1, rasping: 0 };
 
 describe('a wedge under the ramp last, worked by hand (derived)', () => {
   it('has five lifts of 8 for a heel of 40, over a platform of 10', () => {

@@ -41,7 +41,7 @@ describe('heelInSize', () => {
   });
 
   it('refuses a size that stands in none of the groups', () => {
-    expect(() => heelInSize(grouped, 46)).toThrow('size groups: size 46 stands in none of them; add it to one');
+    expect(() => heelInSize(grouped, 46)).toThrow('size groups: size 46 is in none of them; add it to one');
     expect(() => heelInSize(grouped, 35)).toThrow('size 35');
   });
 });

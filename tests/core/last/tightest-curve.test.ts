@@ -10,14 +10,14 @@ describe('tightestCurve', () => {
     const profile = modelProfile({ length: 252, heelHeight: 40, toeSpring: 8 });
     const shank = (Math.max(...profile.slope) * Math.PI) / 180;
     const fall = 0.45 * (168 - 63);
-    expect(tightestCurve(profile, 'outside')?.radius).toBeCloseTo(fall / (shank * (Math.PI / 2)), 1);
+    expect(tightestCurve(profile, 'over')?.radius).toBeCloseTo(fall / (shank * (Math.PI / 2)), 1);
   });
 
   it('is within a twentieth of it for gaps measured off the model every 5 mm', () => {
     const model = modelProfile({ length: 252, heelHeight: 45, toeSpring: 8 });
     const gaps = Array.from({ length: 37 }, (_, i) => ({ x: 5 * i, z: Math.max(0, atGround(model, 5 * i).z) }));
     const measured = measuredProfile(gaps, 252);
-    for (const side of ['outside', 'hollow'] as const) {
+    for (const side of ['over', 'hollow'] as const) {
       const [found, wanted] = [tightestCurve(measured, side), tightestCurve(model, side)];
       expect((found?.radius ?? 0) / (wanted?.radius ?? 1)).toBeGreaterThan(0.95);
       expect((found?.radius ?? 0) / (wanted?.radius ?? 1)).toBeLessThan(1.05);
@@ -26,7 +26,7 @@ describe('tightestCurve', () => {
   });
 
   it('leaves corners out and finds none on straight lines', () => {
-    expect(tightestCurve(rampProfile, 'outside')).toBeUndefined();
+    expect(tightestCurve(rampProfile, 'over')).toBeUndefined();
     expect(tightestCurve(rampProfile, 'hollow')).toBeUndefined();
   });
 
@@ -40,7 +40,7 @@ describe('tightestCurve', () => {
 
   it('grows tighter with the heel', () => {
     const radius = (heelHeight: number) =>
-      tightestCurve(modelProfile({ length: 252, heelHeight, toeSpring: 8 }), 'outside')?.radius ?? Infinity;
+      tightestCurve(modelProfile({ length: 252, heelHeight, toeSpring: 8 }), 'over')?.radius ?? Infinity;
     expect(radius(50)).toBeLessThan(radius(40));
     expect(radius(40)).toBeLessThan(radius(20));
   });

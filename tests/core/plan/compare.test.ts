@@ -4,7 +4,7 @@ import { inputOf, STOCKS } from '../samples';
 
 const input = inputOf({
   stock: STOCKS.map((one) => ({ ...one, Price: 10 })),
-  rates: [{ Item: 'Welt', Value: 5, Counts: 'minutes a piece', For: 'Teasel' }],
+  rates: [{ Item: 'Welt', Value: 5, Unit: 'minutes a piece', For: 'Teasel' }],
 });
 
 describe('compare', () => {
@@ -27,8 +27,8 @@ describe('compare', () => {
   });
 
   it('does not hold rates of other styles against it', () => {
-    expect(cork?.result?.look).toBe(
-      compare({ ...input, rates: [] }, 'Sorrel', [{ name: 'Cork', changes: {} }])[0]?.result?.look,
+    expect(cork?.result?.lookAt).toBe(
+      compare({ ...input, rates: [] }, 'Sorrel', [{ name: 'Cork', changes: {} }])[0]?.result?.lookAt,
     );
   });
 

@@ -37,7 +37,7 @@ const withSide = (stock: Named = {}, style: Named = {}, outlines = SIDE) => ({
   styles: [{ ...USUAL_TABLES.styles[0], ...style }],
   stock: USUAL_TABLES.stock.map((one) =>
     one.Stock === 'Rubber 4'
-      ? { ...RUBBER_4, Width: '', Length: '', Outline: 'side 7', Lies: 'end for end', ...stock }
+      ? { ...RUBBER_4, Width: '', Length: '', Outline: 'side 7', Direction: 'end for end', ...stock }
       : one,
   ),
   outlines,
@@ -66,8 +66,8 @@ describe('cutting from a traced sheet', () => {
     expect(cutting.areaUse).toBeCloseTo(cutting.net / (cutting.layout.sheets.length * 480_000), 9);
     expect(order([cutting])[0].sheetPrice).toBeCloseTo(4.8, 9);
     expect(cutting.least).toBeGreaterThanOrEqual(1);
-    expect(cutting.firstWaste).toBeLessThan(1);
-    expect(cutting.secondWaste).toBeGreaterThanOrEqual(0);
+    expect(cutting.lostBetween).toBeLessThan(1);
+    expect(cutting.lostOutside).toBeGreaterThanOrEqual(0);
   });
 
   it('cuts from the loose zone what may come from it', () => {

@@ -13,13 +13,13 @@ describe('limitsOf', () => {
       ...Object.values(LIMIT_ITEMS).map((Item, i) => ({
         Item: ` ${Item.toUpperCase()}`,
         Value: 7 + i,
-        Counts: 'limit',
+        Unit: 'limit',
       })),
     );
     expect(Object.values(limitsOf(rates))).toEqual(Object.values(LIMIT_ITEMS).map((_, i) => 7 + i));
   });
 
   it('refuses one that no check knows, and names those that there are', () => {
-    expect(() => limitsOf(ratesOf({ Item: 'Shank', Value: 1, Counts: 'limit' }))).toThrow('Heel without shank');
+    expect(() => limitsOf(ratesOf({ Item: 'Shank', Value: 1, Unit: 'limit' }))).toThrow('Heel without shank');
   });
 });

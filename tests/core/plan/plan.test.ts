@@ -3,7 +3,14 @@ import { describe, expect, it } from 'vitest';
 import { allPlacements } from '../../../src/core/cutting/sheet/layout';
 import { verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
 import { Plan } from '../../../src/core/plan/plan';
-import { checksTable, costTable, orderTable, piecesTable, roundsTable, ticketTable } from '../../../src/tables/results';
+import {
+  checksTable,
+  costTable,
+  orderTable,
+  piecesTable,
+  batchesTable,
+  ticketTable,
+} from '../../../src/tables/results';
 import { readPlan } from '../../../src/tables/plan-input';
 import { writeTable } from '../../../src/tables/result';
 import { cellsOf, inputOf, type Named, type NamedTables, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
@@ -21,7 +28,7 @@ function said(plan: Plan): unknown {
     attempt(() => writeTable(piecesTable(), plan.pieces)),
     attempt(() => writeTable(orderTable, plan.orders)),
     attempt(() => writeTable(costTable, plan.costs)),
-    attempt(() => writeTable(roundsTable, plan.rounds)),
+    attempt(() => writeTable(batchesTable, plan.batches)),
     attempt(() => writeTable(checksTable, plan.checks)),
     attempt(() => writeTable(ticketTable(), plan.ticket('Sorrel'))),
   ];
@@ -38,9 +45,9 @@ const styleArbitrary = (code: string): fc.Arbitrary<Named> =>
     Sole: fc.constantFrom('', 'Bend 4'),
     Platform: fc.constantFrom('', 'Foam 8'),
     Outsole: fc.constantFrom('', 'Rubber 4'),
-    'Rough edge': fc.integer({ min: 0, max: 4 }),
+    'Rounding allowance': fc.integer({ min: 0, max: 4 }),
     Projection: fc.integer({ min: -1, max: 4 }),
-    Rasping: fc.constant(3),
+    'Most rasping': fc.constant(3),
   });
 
 const pairsArbitrary = fc.array(fc.integer({ min: 0, max: 6 }), { minLength: 5, maxLength: 5 });
@@ -49,12 +56,12 @@ const tablesArbitrary: fc.Arbitrary<NamedTables> = fc
   .record({
     styles: fc.tuple(styleArbitrary('Sorrel'), styleArbitrary('Teasel')),
     pairs: fc.tuple(pairsArbitrary, pairsArbitrary),
-    lies: fc.constantFrom('any way', 'end for end', 'one way'),
+    direction: fc.constantFrom('any way', 'end for end', 'one way'),
   })
-  .map(({ styles, pairs, lies }) => ({
+  .map(({ styles, pairs, direction }) => ({
     styles,
     lasts: [ROUND, { ...ROUND, Last: 'Low', 'Heel height': 12 }],
-    stock: STOCKS.map((one) => ({ ...one, Lies: lies, 'On hand': 1 })),
+    stock: STOCKS.map((one) => ({ ...one, Direction: direction, 'On hand': 1 })),
     pairage: styles.map(({ Style }, i) => ({
       Style,
       ...Object.fromEntries((pairs[i] as number[]).map((n, k) => [36 + k, n])),
@@ -85,11 +92,11 @@ describe('Plan', () => {
         expect(plan.pieces.reduce((sum, { count }) => sum + count, 0)).toBe(wanted);
         const { stocks } = plan.cutting;
         expect(stocks.reduce((sum, { layout }) => sum + allPlacements(layout).length, 0)).toBe(wanted);
-        for (const { pieces, format, layout, least, areaUse, firstWaste, secondWaste } of stocks) {
+        for (const { pieces, format, layout, least, areaUse, lostBetween, lostOutside } of stocks) {
           expect(verifyLayout(pieces, format, layout)).toEqual([]);
           expect(layout.sheets.length).toBeGreaterThanOrEqual(least);
           // What is used and what is lost between and outside is the whole sheet.
-          expect((1 - firstWaste) * (1 - secondWaste)).toBeCloseTo(areaUse, 9);
+          expect((1 - lostBetween) * (1 - lostOutside)).toBeCloseTo(areaUse, 9);
         }
         for (const { need, onHand, buy } of plan.orders) expect(onHand + buy).toBeGreaterThanOrEqual(need);
       }),
@@ -177,14 +184,14 @@ describe('Plan', () => {
   it('refuses what would leave an order short, and says it in the checks instead', () => {
     const plan = new Plan(inputOf({ styles: [{ ...USUAL_TABLES.styles[0], Lifts: 'Cork 9' }] }));
     expect(() => plan.pieces).toThrow('"Cork 9" is not in Bottom stock; enter it there or name another');
-    expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'mend' });
+    expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
     const large = new Plan(inputOf({ stock: STOCKS.map((one) => ({ ...one, Width: 60 })) }));
     expect(() => large.orders).toThrow('Bottom stock, row');
   });
 
   it('holds the layers of a style within a group of sizes', () => {
     for (const laying of ['flat', 'bent']) {
-      const styles = [{ ...USUAL_TABLES.styles[0], Laying: laying, Rasping: 3 }];
+      const styles = [{ ...USUAL_TABLES.styles[0], Laying: laying, 'Most rasping': 3 }];
       const pairage = [
         { Style: 'Sorrel', ...Object.fromEntries([34, 35, 36, 37, 38, 39, 40, 41, 42].map((size) => [size, 1])) },
       ];

@@ -6,9 +6,9 @@ const plan = new Plan(
   inputOf({
     styles: [{ ...USUAL_TABLES.styles[0], Insole: 'Board 2', Welt: 'Bend 4', Cover: 'Calf 1' }],
     rates: [
-      { Item: 'Open', Value: 12, Counts: 'minutes open' },
-      { Item: 'Open', Value: 20, Counts: 'minutes open', For: 'Rubber' },
-      { Item: 'Coats', Value: 2, Counts: 'coats', For: 'Cork 7' },
+      { Item: 'Open', Value: 12, Unit: 'minutes open' },
+      { Item: 'Open', Value: 20, Unit: 'minutes open', For: 'Rubber' },
+      { Item: 'Coats', Value: 2, Unit: 'coats', For: 'Cork 7' },
     ],
   }),
 );

@@ -17,10 +17,10 @@ describe('unreadRates', () => {
   it('are rows for what is no style, stock or material, and rows that another holds for already', () => {
     expect(
       unread(
-        { Value: 30, Counts: 'money an hour' },
-        { Value: 40, Counts: 'money an hour', For: 'SORREL' },
-        { Value: 50, Counts: 'money an hour', For: 'Thistle' },
-        { Value: 60, Counts: 'money an hour' },
+        { Value: 30, Unit: 'money an hour' },
+        { Value: 40, Unit: 'money an hour', For: 'SORREL' },
+        { Value: 50, Unit: 'money an hour', For: 'Thistle' },
+        { Value: 60, Unit: 'money an hour' },
       ),
     ).toEqual(['3 scope', '4 twice']);
   });
@@ -28,10 +28,10 @@ describe('unreadRates', () => {
   it('are not rows that add up, unless they are the same item for the same', () => {
     expect(
       unread(
-        { Item: 'Cutting', Value: 1, Counts: 'minutes a piece' },
-        { Item: 'Marking', Value: 1, Counts: 'minutes a piece' },
-        { Item: 'Cutting', Value: 2, Counts: 'minutes a piece', For: 'Cork' },
-        { Item: ' cutting', Value: 2, Counts: 'minutes a piece' },
+        { Item: 'Cutting', Value: 1, Unit: 'minutes a piece' },
+        { Item: 'Marking', Value: 1, Unit: 'minutes a piece' },
+        { Item: 'Cutting', Value: 2, Unit: 'minutes a piece', For: 'Cork' },
+        { Item: ' cutting', Value: 2, Unit: 'minutes a piece' },
       ),
     ).toEqual(['4 twice']);
   });

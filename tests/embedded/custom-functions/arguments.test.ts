@@ -77,9 +77,9 @@ describe('argumentsFor', () => {
   it('passes errors on and says where in a range they stand', () => {
     expect(failure(() => argumentsFor(taking(any('a')), [new CellError('#N/A')]))).toEqual([
       '#N/A',
-      'a: the cell shows #N/A; mend that one first',
+      'a: the cell shows #N/A; put that one right first',
     ]);
-    const f = taking(any('lasts', { dimensionality: 'matrix' }));
+    const f = taking(any('size_curve', { dimensionality: 'matrix' }));
     expect(
       failure(() =>
         argumentsFor(f, [
@@ -89,17 +89,31 @@ describe('argumentsFor', () => {
           ],
         ]),
       )[1],
-    ).toBe('lasts, row 2, column 2: the cell shows #REF!; mend that one first');
+    ).toBe('size_curve, row 2, column 2: the cell shows #REF!; put that one right first');
+  });
+
+  it('names a table by its title, with its row below the headings and its heading', () => {
+    const stock = taking(any('stock', { dimensionality: 'matrix' }));
+    const said = (block: (string | number | CellError)[][]) => failure(() => argumentsFor(stock, [block]))[1];
+    expect(
+      said([
+        ['Stock', 'Thick\nmm'],
+        ['Cork 6', new CellError('#REF!')],
+      ]),
+    ).toBe('Bottom stock, row 1, Thick: the cell shows #REF!; put that one right first');
+    expect(said([['Stock', new CellError('#N/A')]])).toBe(
+      'Bottom stock, headings, column 2: the cell shows #N/A; put that one right first',
+    );
   });
 
   it('counts arguments', () => {
     const count = (f: FunctionMetadata, given: number) => failure(() => argumentsFor(f, Array(given).fill(1)))[1];
-    expect(count(taking(any('a')), 2)).toContain('F takes 1 argument, not 2; here a comma parts');
+    expect(count(taking(any('a')), 2)).toContain('F takes 1 argument, not 2; here a comma separates');
     expect(count(taking(any('a'), any('b'), any('c', { optional: true })), 1)).toContain(
-      'F takes 2 to 3 arguments, not 1; here a comma parts',
+      'F takes 2 to 3 arguments, not 1; here a comma separates',
     );
     expect(count(taking(any('a'), any('r', { repeating: true })), 0)).toContain(
-      'F takes 1 argument or more, not 0; here a comma parts',
+      'F takes 1 argument or more, not 0; here a comma separates',
     );
   });
 });

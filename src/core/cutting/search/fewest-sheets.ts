@@ -27,7 +27,7 @@ export interface SheetsJob {
 /** The best so far. */
 export interface Progress {
   readonly layout: Layout;
-  /** Whole sheets that it began with, and no fewer than that could do. */
+  /** Whole sheets that it began with, and no fewer would be enough. */
   readonly began: number;
   readonly least: number;
   /** Share of the effort that has been spent, 0 to 1. */

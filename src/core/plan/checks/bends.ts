@@ -11,7 +11,7 @@ import { worst } from './worst';
 /** Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. */
 export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
   const subject = style.code;
-  return (['outside', 'hollow'] as const).flatMap((side) => {
+  return (['over', 'hollow'] as const).flatMap((side) => {
     const tightest = worst(sizes, ({ bottom }) => 1 / (radiusOf(bottom, side) ?? Infinity));
     const radius = tightest && radiusOf(tightest.bottom, side);
     if (!tightest || radius === undefined) return [];
@@ -22,12 +22,12 @@ export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<strin
       const { part, thickness } = layer;
       const strain = 2 * radius > thickness ? bendStrain(thickness, radius, side) : 1;
       const tube = stocks.get(fold(layer.stock))?.smallestTube;
-      if (tube === undefined) return { kind: 'tubeUnknown', subject, verdict: 'look', part, strain, found: radius };
+      if (tube === undefined) return { kind: 'tubeUnknown', subject, verdict: 'lookAt', part, strain, found: radius };
       const wanted = leastRadius(thickness, tube / thickness, side);
       return {
         kind: 'bend',
         subject,
-        verdict: radius >= wanted ? 'holds' : 'look',
+        verdict: radius >= wanted ? 'holds' : 'lookAt',
         found: radius,
         wanted,
         part,

@@ -5,8 +5,8 @@ import type { Problem } from '../../problem';
 import type { Material } from '../../stock/stock';
 import type { Rate } from '../inputs';
 
-/** holds: as it should be. look: the maker decides. mend: the plan does not work as it stands. */
-export type Verdict = 'holds' | 'look' | 'mend';
+/** holds: as it should be. lookAt: the maker decides. putRight: the plan does not work as it stands. */
+export type Verdict = 'holds' | 'lookAt' | 'putRight';
 
 /** A finding with what was found and what is wanted. */
 interface Measured {
@@ -50,7 +50,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'unreadHeading'; readonly heading: string }
 );
 
-/** A problem as a check: it is always to be mended. */
+/** A problem as a check: it is always to be put right. */
 export function problemCheck(problem: Problem): Check {
-  return { kind: 'problem', subject: problem.place.table ?? problem.place.argument, verdict: 'mend', problem };
+  return { kind: 'problem', subject: problem.place.table ?? problem.place.argument, verdict: 'putRight', problem };
 }

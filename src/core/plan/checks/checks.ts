@@ -6,7 +6,7 @@ import { Finder } from '../finder';
 import type { PlanInput } from '../inputs';
 import { limitsOf, USUAL_LIMITS } from '../limits';
 import type { OrderLine } from '../order';
-import type { Round } from '../rounds';
+import type { Batch } from '../batches';
 import type { Runs } from '../runs';
 import { strayOffcuts, unreadRates } from '../unused';
 import { bendChecks } from './bends';
@@ -15,7 +15,7 @@ import { groundChecks } from './ground';
 import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
-import { roundChecks } from './rounds';
+import { batchChecks } from './batches';
 import { layoutChecks, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
 
@@ -26,16 +26,16 @@ export interface Checked {
   readonly cutting: Cutting;
   readonly orders: readonly OrderLine[];
   readonly costs: readonly CostLine[];
-  readonly rounds: readonly Round[];
+  readonly batches: readonly Batch[];
   /** Headings that no table knows. */
   readonly unread: readonly { readonly table: string; readonly heading: string }[];
   /** What kept later stages from being made. */
   readonly problems: readonly Problem[];
 }
 
-/** The sixth stage: what to mend first, then what to look at, then what holds, each in the order of the tables. */
+/** The sixth stage: what to put right first, then what to look at, then what holds, each in the order of the tables. */
 export function checks(checked: Checked): readonly Check[] {
-  const { input, runs, cutting, orders, costs, rounds } = checked;
+  const { input, runs, cutting, orders, costs, batches } = checked;
   const stocks = byCode(input.stock);
   const finder = new Finder(input);
   // A limit that no check knows is told by the stage before; here the usual ones serve.
@@ -49,18 +49,18 @@ export function checks(checked: Checked): readonly Check[] {
       ...groundChecks(run, stocks),
       ...lastChecks(run, limits, finder, stocks),
     ]),
-    ...roundChecks(rounds),
+    ...batchChecks(batches),
     ...unreadRates(input).map(({ rate, why }): Check => ({
       kind: 'unreadRate',
       subject: 'Costs and times',
-      verdict: 'look',
+      verdict: 'lookAt',
       rate,
       why,
     })),
     ...strayOffcuts(input).map(({ code, row, stock }): Check => ({
       kind: 'strayOffcut',
       subject: code,
-      verdict: 'look',
+      verdict: 'lookAt',
       row,
       stock,
     })),
@@ -70,10 +70,10 @@ export function checks(checked: Checked): readonly Check[] {
     ...checked.unread.map(({ table, heading }): Check => ({
       kind: 'unreadHeading',
       subject: table,
-      verdict: 'look',
+      verdict: 'lookAt',
       heading,
     })),
   ];
-  const order: readonly Verdict[] = ['mend', 'look', 'holds'];
+  const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];
   return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
 }

@@ -16,7 +16,7 @@ export function groundChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<str
     // All but leather, rubber and a steel tip wear fast on the ground unless one face is moulded to be walked on.
     const soft = material !== 'leather' && material !== 'rubber' && material !== 'steel';
     if (soft && !stocks.get(fold(stock))?.mouldedFace) {
-      list.push({ kind: 'bareGround', subject, verdict: 'mend', part, material });
+      list.push({ kind: 'bareGround', subject, verdict: 'putRight', part, material });
     }
   }
   return list;

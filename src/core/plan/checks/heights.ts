@@ -11,7 +11,7 @@ export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readon
   const found = seat - tread;
   const held = Math.abs(found - last.heelHeight) <= limits.heelControl + 1e-9;
   const list: Check[] = [
-    { kind: 'heelControl', subject, verdict: held ? 'holds' : 'mend', found, wanted: last.heelHeight, seat, tread },
+    { kind: 'heelControl', subject, verdict: held ? 'holds' : 'putRight', found, wanted: last.heelHeight, seat, tread },
   ];
   for (const [part, mix] of [
     ['lift', lifts],
@@ -22,16 +22,16 @@ export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readon
     list.push({ kind: 'rasping', subject, verdict: 'holds', found: rasped, wanted: style.rasping, part, built });
   }
   if (seat > limits.highBuild) {
-    list.push({ kind: 'highBuild', subject, verdict: 'look', found: seat, wanted: limits.highBuild });
+    list.push({ kind: 'highBuild', subject, verdict: 'lookAt', found: seat, wanted: limits.highBuild });
   }
   const proudest = worst(layersOf(sizes), ({ lift }) => lift?.proud ?? 0);
   if (proudest?.lift && proudest.lift.proud > 0.05) {
     const { proud } = proudest.lift;
-    const verdict = proud > limits.proud ? 'look' : 'holds';
+    const verdict = proud > limits.proud ? 'lookAt' : 'holds';
     list.push({ kind: 'proud', subject, verdict, found: proud, wanted: limits.proud, item: proudest.item });
   }
   if (last.heelHeight >= limits.shank && !style.shank && style.raise !== 'wedge') {
-    list.push({ kind: 'shank', subject, verdict: 'look', found: last.heelHeight, wanted: limits.shank });
+    list.push({ kind: 'shank', subject, verdict: 'lookAt', found: last.heelHeight, wanted: limits.shank });
   }
   return list;
 }

@@ -25,29 +25,29 @@ export function lastChecks(
   const list: Check[] = [];
   const { heelHeight } = last;
   if (heelHeight > limits.plainModel && profile.source === 'model') {
-    list.push({ kind: 'plainModel', subject, verdict: 'look', found: heelHeight, wanted: limits.plainModel });
+    list.push({ kind: 'plainModel', subject, verdict: 'lookAt', found: heelHeight, wanted: limits.plainModel });
   }
   if (profile.misfit !== undefined) {
-    const verdict = profile.misfit > limits.misfit ? 'look' : 'holds';
+    const verdict = profile.misfit > limits.misfit ? 'lookAt' : 'holds';
     list.push({ kind: 'misfit', subject, verdict, found: profile.misfit, wanted: limits.misfit });
   }
-  for (const part of unusedParts(style)) list.push({ kind: 'unusedPart', subject, verdict: 'look', part });
+  for (const part of unusedParts(style)) list.push({ kind: 'unusedPart', subject, verdict: 'lookAt', part });
   for (const { size, bottom } of sizes) {
     const { length } = bottom.last;
     if (Math.abs(length / last.length - 1) <= FAR_FROM_BASE) continue;
-    list.push({ kind: 'farFromBase', subject, verdict: 'look', found: length, wanted: last.length, size });
+    list.push({ kind: 'farFromBase', subject, verdict: 'lookAt', found: length, wanted: last.length, size });
   }
   // The tread is the widest place of a bottom, the waist the narrowest.
   if (last.waist > last.tread) {
-    list.push({ kind: 'widths', subject, verdict: 'look', found: last.waist, wanted: last.tread, of: 'waist' });
+    list.push({ kind: 'widths', subject, verdict: 'lookAt', found: last.waist, wanted: last.tread, of: 'waist' });
   }
   if (last.seat > last.tread) {
-    list.push({ kind: 'widths', subject, verdict: 'look', found: last.seat, wanted: last.tread, of: 'seat' });
+    list.push({ kind: 'widths', subject, verdict: 'lookAt', found: last.seat, wanted: last.tread, of: 'seat' });
   }
   const measured = finder.measured(last);
   const back = measured?.gaps?.[0]?.z;
   if (back !== undefined && Math.abs(back - heelHeight) > limits.heelControl + 1e-9) {
-    list.push({ kind: 'gapsAgainstHeel', subject, verdict: 'mend', found: back, wanted: heelHeight });
+    list.push({ kind: 'gapsAgainstHeel', subject, verdict: 'putRight', found: back, wanted: heelHeight });
   }
   if (measured?.gaps && heelHeight > 0) {
     const model = plainModel(last);
@@ -57,14 +57,14 @@ export function lastChecks(
     }
   }
   if (measured?.twist !== undefined && measured.twist > limits.twist) {
-    list.push({ kind: 'twist', subject, verdict: 'look', found: measured.twist, wanted: limits.twist });
+    list.push({ kind: 'twist', subject, verdict: 'lookAt', found: measured.twist, wanted: limits.twist });
   }
   const leather = sizes[0]?.bottom.layers.find(
     ({ part, material }) => material === 'leather' && (part === 'sole' || part === 'outsole' || part === 'midsole'),
   );
   if (leather) {
     const pairs = stocks.get(fold(leather.stock))?.pairs ?? 'anywhere';
-    const verdict = pairs === 'anywhere' ? 'look' : 'holds';
+    const verdict = pairs === 'anywhere' ? 'lookAt' : 'holds';
     list.push({ kind: 'leatherPairs', subject, verdict, wanted: limits.pairSubstance, part: leather.part, pairs });
   }
   return list;

@@ -14,20 +14,20 @@ export function moneyChecks(
   return [
     ...orders
       .filter(({ sheetPrice }) => sheetPrice === undefined)
-      .map(({ cutting }): Check => ({ kind: 'price', subject: cutting.stock.code, verdict: 'mend' })),
+      .map(({ cutting }): Check => ({ kind: 'price', subject: cutting.stock.code, verdict: 'putRight' })),
     ...costs.flatMap((line): readonly Check[] => {
       const subject = line.run.style.code;
       const list: Check[] = [];
-      if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'look' });
+      if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'lookAt' });
       if (rates.one('money an hour', [subject]) === undefined)
-        list.push({ kind: 'workRate', subject, verdict: 'look' });
+        list.push({ kind: 'workRate', subject, verdict: 'lookAt' });
       const choice = makeOrBuy(line);
       if (choice) {
         const { make: found, buy: wanted, breakEven } = choice;
         list.push({
           kind: 'makeOrBuy',
           subject,
-          verdict: found <= wanted ? 'holds' : 'look',
+          verdict: found <= wanted ? 'holds' : 'lookAt',
           found,
           wanted,
           breakEven,

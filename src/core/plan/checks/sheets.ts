@@ -14,7 +14,7 @@ export function offcutChecks({ stocks }: Cutting): readonly Check[] {
 
 export function layoutChecks({ stocks }: Cutting): readonly Check[] {
   return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, sheets }): readonly Check[] => {
-    if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'look', reason: ignored }];
+    if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'lookAt', reason: ignored }];
     if (source === 'rows') return [];
     return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: sheets, wanted: rows }];
   });

@@ -13,6 +13,14 @@ export function skiveChecks({ style, sizes }: StyleRun): readonly Check[] {
   if (!widest?.skive || widest.skive.width <= room(widest)) return [];
   const { item, part, skive } = widest;
   return [
-    { kind: 'skiveWide', subject: style.code, verdict: 'mend', item, part, found: skive.width, wanted: room(widest) },
+    {
+      kind: 'skiveWide',
+      subject: style.code,
+      verdict: 'putRight',
+      item,
+      part,
+      found: skive.width,
+      wanted: room(widest),
+    },
   ];
 }

@@ -16,7 +16,7 @@ export interface CostLine {
   readonly stock: number;
   /** ml; undefined where no coverage is given. */
   readonly adhesive: number | undefined;
-  readonly glue: number;
+  readonly adhesiveCost: number;
   readonly sundries: number;
   readonly minutes: number;
   readonly work: number;
@@ -42,17 +42,17 @@ export function cost(
     const { code } = run.style;
     const stock = stockShare(run, lines, orders) / run.pairs;
     const ml = average(run, ({ bottom }) => adhesive(bottom, code, rates));
-    const glue = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
+    const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
     const minutes = average(run, ({ bottom }) => work(bottom, code, rates)) ?? 0;
     const labour = (minutes / 60) * (rates.one('money an hour', [code]) ?? 0);
-    const spoilage = (stock + glue) * (rates.one('share spoiled', [code]) ?? 0);
-    const pair = stock + glue + sundries + labour + spoilage;
+    const spoilage = (stock + adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
+    const pair = stock + adhesiveCost + sundries + labour + spoilage;
     return {
       run,
       stock,
       adhesive: ml,
-      glue,
+      adhesiveCost,
       sundries,
       minutes,
       work: labour,

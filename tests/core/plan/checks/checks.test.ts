@@ -8,8 +8,8 @@ const kinds = (tables: NamedTables, kind: string) => checks(tables).filter((chec
 const stock = (code: string, named: Named) => STOCKS.map((one) => (one.Stock === code ? { ...one, ...named } : one));
 
 describe('checks', () => {
-  it('come as what to mend, then what to look at, then what holds', () => {
-    const order = ['mend', 'look', 'holds'];
+  it('come as what to put right, then what to look at, then what holds', () => {
+    const order = ['putRight', 'lookAt', 'holds'];
     const list = checks({}).map(({ verdict }) => order.indexOf(verdict));
     expect(new Set(list).size).toBe(3);
     expect(list).toEqual([...list].sort());
@@ -18,18 +18,18 @@ describe('checks', () => {
   it('hold seat and tread against the last’s heel within 1 mm (common practice)', () => {
     expect(kinds({}, 'heelControl')).toMatchObject([{ verdict: 'holds', found: 40, wanted: 40, seat: 52, tread: 12 }]);
     const flat = { styles: style({ Raise: 'none', Lifts: '' }) };
-    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'mend', found: 0, wanted: 40 }]);
-    const wide = { ...flat, rates: [{ Item: 'heel control', Value: 50, Counts: 'limit' }] };
+    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'putRight', found: 0, wanted: 40 }]);
+    const wide = { ...flat, rates: [{ Item: 'heel control', Value: 50, Unit: 'limit' }] };
     expect(kinds(wide, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
   });
 
   it('ask for a shank from the limit on, and not in a wedge', () => {
-    const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', Rasping: 3 });
-    expect(kinds({ styles: heel }, 'shank')).toMatchObject([{ verdict: 'look', found: 40, wanted: 30 }]);
+    const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
+    expect(kinds({ styles: heel }, 'shank')).toMatchObject([{ verdict: 'lookAt', found: 40, wanted: 30 }]);
     expect(kinds({ styles: [{ ...heel[0], Shank: 'yes' }] }, 'shank')).toEqual([]);
-    expect(
-      kinds({ styles: heel, rates: [{ Item: 'Heel without shank', Value: 41, Counts: 'limit' }] }, 'shank'),
-    ).toEqual([]);
+    expect(kinds({ styles: heel, rates: [{ Item: 'Heel without shank', Value: 41, Unit: 'limit' }] }, 'shank')).toEqual(
+      [],
+    );
     expect(kinds({}, 'shank')).toEqual([]);
   });
 
@@ -39,9 +39,9 @@ describe('checks', () => {
       stock: stock('Bend 4', { 'Smallest tube': tube }),
     });
     const outside = (tube: unknown) =>
-      kinds(sole(tube), 'bend').filter((check) => check.kind === 'bend' && check.side === 'outside');
+      kinds(sole(tube), 'bend').filter((check) => check.kind === 'bend' && check.side === 'over');
     expect(outside(20)).toMatchObject([{ verdict: 'holds', wanted: 10 }]);
-    expect(outside(2000)).toMatchObject([{ verdict: 'look', wanted: 1000 }]);
+    expect(outside(2000)).toMatchObject([{ verdict: 'lookAt', wanted: 1000 }]);
     expect(kinds(sole(''), 'tubeUnknown')).toHaveLength(2);
   });
 
@@ -55,14 +55,16 @@ describe('checks', () => {
   });
 
   it('find a skive wider than its piece has room for', () => {
-    const steep = { styles: [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4', 'Sole bevel': 1, 'Sole edge': 0.2 }] };
-    expect(kinds(steep, 'skiveWide')).toMatchObject([{ verdict: 'mend', part: 'sole' }]);
+    const steep = {
+      styles: [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4', 'Sole skive': 1, 'Sole skive to': 0.2 }],
+    };
+    expect(kinds(steep, 'skiveWide')).toMatchObject([{ verdict: 'putRight', part: 'sole' }]);
   });
 
   it('trust the plain model to 50 mm of heel (common practice)', () => {
-    const at = (heel: number) => ({ lasts: [{ ...ROUND, 'Heel height': heel }], styles: style({ Rasping: 3 }) });
+    const at = (heel: number) => ({ lasts: [{ ...ROUND, 'Heel height': heel }], styles: style({ 'Most rasping': 3 }) });
     expect(kinds(at(50), 'plainModel')).toEqual([]);
-    expect(kinds(at(51), 'plainModel')).toMatchObject([{ verdict: 'look', found: 51, wanted: 50 }]);
+    expect(kinds(at(51), 'plainModel')).toMatchObject([{ verdict: 'lookAt', found: 51, wanted: 50 }]);
   });
 
   it('hold a first gap against the heel height, and the edges against each other', () => {
@@ -77,7 +79,7 @@ describe('checks', () => {
       ),
     });
     expect(kinds(measured(40, 40), 'gapsAgainstHeel')).toEqual([]);
-    expect(kinds(measured(43, 43), 'gapsAgainstHeel')).toMatchObject([{ verdict: 'mend', found: 43, wanted: 40 }]);
+    expect(kinds(measured(43, 43), 'gapsAgainstHeel')).toMatchObject([{ verdict: 'putRight', found: 43, wanted: 40 }]);
     expect(kinds(measured(43, 37), 'twist')).toMatchObject([{ found: 6, wanted: 4 }]);
   });
 
@@ -90,7 +92,7 @@ describe('checks', () => {
 
   it('tell of a bought unit that would cost less', () => {
     const bought = (price: number) => ({ styles: style({ 'Bought price': price }) });
-    expect(kinds(bought(1), 'makeOrBuy')).toMatchObject([{ verdict: 'look' }]);
+    expect(kinds(bought(1), 'makeOrBuy')).toMatchObject([{ verdict: 'lookAt' }]);
     expect(kinds(bought(10_000), 'makeOrBuy')).toMatchObject([{ verdict: 'holds', breakEven: undefined }]);
   });
 
@@ -99,9 +101,9 @@ describe('checks', () => {
     expect(kinds({ lasts: [{ ...ROUND, 'Pairs on hand': 0 }] }, 'lasts')).toHaveLength(3);
     const late = {
       pairage: [{ Style: 'Sorrel', Due: 101, 38: 9 }],
-      rates: [{ Item: 'Start', Value: 100, Counts: 'day of start' }],
+      rates: [{ Item: 'Start', Value: 100, Unit: 'day of start' }],
     };
     // Five rounds of two days: done on day 110.
-    expect(kinds(late, 'late')).toMatchObject([{ verdict: 'mend', found: 110, wanted: 101 }]);
+    expect(kinds(late, 'late')).toMatchObject([{ verdict: 'putRight', found: 110, wanted: 101 }]);
   });
 });

@@ -9,7 +9,7 @@ const costs = (rates: readonly Named[], styles = USUAL_TABLES.styles, pairage = 
 
 describe('cost', () => {
   it('splits every sheet that is needed over the styles, so that their shares sum to the whole', () => {
-    const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel', 'Rough edge': 4 }];
+    const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel', 'Rounding allowance': 4 }];
     const pairage = [...USUAL_TABLES.pairage, { Style: 'Teasel', 38: 5 }];
     const plan = new Plan(inputOf({ stock: priced, styles, pairage, rates: [] }));
     const sheets = plan.orders.reduce((sum, { need, sheetPrice }) => sum + need * (sheetPrice ?? 0), 0);
@@ -18,32 +18,32 @@ describe('cost', () => {
 
   it('is the sum of its parts, spoilage on stock and adhesive alone', () => {
     const [line] = costs([
-      { Item: 'Work', Value: 30, Counts: 'money an hour' },
-      { Item: 'Adhesive', Value: 14, Counts: 'money a litre' },
-      { Item: 'Adhesive', Value: 3.5, Counts: 'm² a litre' },
-      { Item: 'Spoilage', Value: 0.04, Counts: 'share spoiled' },
-      { Item: 'Sock', Value: 1.5, Counts: 'money a pair' },
-      { Item: 'Shank', Value: 0.8, Counts: 'money a pair', For: 'Sorrel' },
-      { Item: 'Finishing', Value: 20, Counts: 'minutes a pair' },
+      { Item: 'Work', Value: 30, Unit: 'money an hour' },
+      { Item: 'Adhesive', Value: 14, Unit: 'money a litre' },
+      { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' },
+      { Item: 'Spoilage', Value: 0.04, Unit: 'share spoiled' },
+      { Item: 'Sock', Value: 1.5, Unit: 'money a pair' },
+      { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Sorrel' },
+      { Item: 'Finishing', Value: 20, Unit: 'minutes a pair' },
     ]);
     if (!line) throw new Error('There is no cost.');
     expect(line.sundries).toBeCloseTo(2.3, 9);
     expect(line.work).toBeCloseTo(10, 9);
-    expect(line.glue).toBeCloseTo(((line.adhesive ?? 0) / 1000) * 14, 9);
-    expect(line.spoilage).toBeCloseTo(0.04 * (line.stock + line.glue), 9);
-    expect(line.pair).toBeCloseTo(line.stock + line.glue + line.sundries + line.work + line.spoilage, 9);
+    expect(line.adhesiveCost).toBeCloseTo(((line.adhesive ?? 0) / 1000) * 14, 9);
+    expect(line.spoilage).toBeCloseTo(0.04 * (line.stock + line.adhesiveCost), 9);
+    expect(line.pair).toBeCloseTo(line.stock + line.adhesiveCost + line.sundries + line.work + line.spoilage, 9);
     expect(line.whole).toBeCloseTo(6 * line.pair, 9);
   });
 
   it('counts minutes by piece, skive and joint of both feet (derived: one piece, one joint)', () => {
     const sole = [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4' }];
-    const rates = ['minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'].map((Counts, i) => ({
-      Item: Counts,
+    const rates = ['minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'].map((Unit, i) => ({
+      Item: Unit,
       Value: 10 ** i,
-      Counts,
+      Unit,
     }));
     expect(costs(rates, sole)[0]?.minutes).toBe(2 * (1 + 100) + 1000);
-    expect(costs(rates, [{ ...sole[0], 'Sole bevel': 20, 'Sole edge': 2 }])[0]?.minutes).toBe(
+    expect(costs(rates, [{ ...sole[0], 'Sole skive': 20, 'Sole skive to': 2 }])[0]?.minutes).toBe(
       2 * (1 + 10 + 100) + 1000,
     );
   });

@@ -5,7 +5,14 @@ import { joints } from '../../../../src/core/plan/cost/joints';
 import { rampLast } from '../../ramp';
 import { findSample, type Named, styleOf } from '../../samples';
 
-const BARE = { 'Lasted substance': 0, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, 'Front slant': 0, Rasping: 0 };
+const BARE = {
+  'Lasted substance': 0,
+  Projection: 0,
+  'Rounding allowance': 0,
+  'Skive to': 0.1,
+  'Front slant': 0,
+  'Most rasping': 0,
+};
 const build = (named: Named) => buildBottom(styleOf({ ...BARE, ...named }), rampLast, findSample);
 const told = (named: Named) =>
   joints(build(named)).map(
@@ -33,7 +40,7 @@ describe('joints', () => {
       Sole: 'Bend 4',
       Outsole: 'Rubber 4',
       'Top piece': 'Rubber 6',
-      Rasping: 3,
+      'Most rasping': 3,
     });
     expect(list.slice(0, 3)).toEqual(['lasted - sole', 'sole - outsole', 'sole - lift']);
     expect(list.at(-1)).toBe('lift - topPiece');

@@ -4,11 +4,11 @@ import { ratesOf } from '../../samples';
 
 const rates = new Rates(
   ratesOf(
-    { Item: 'Cutting', Value: 1, Counts: 'minutes a piece' },
-    { Item: 'Marking', Value: 0.5, Counts: 'minutes a piece' },
-    { Item: 'Cutting', Value: 3, Counts: 'minutes a piece', For: 'Leather' },
-    { Item: 'cutting ', Value: 4, Counts: 'minutes a piece', For: 'Bend 4' },
-    { Item: 'Work', Value: 30, Counts: 'money an hour' },
+    { Item: 'Cutting', Value: 1, Unit: 'minutes a piece' },
+    { Item: 'Marking', Value: 0.5, Unit: 'minutes a piece' },
+    { Item: 'Cutting', Value: 3, Unit: 'minutes a piece', For: 'Leather' },
+    { Item: 'cutting ', Value: 4, Unit: 'minutes a piece', For: 'Bend 4' },
+    { Item: 'Work', Value: 30, Unit: 'money an hour' },
   ),
 );
 

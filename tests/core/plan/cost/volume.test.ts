@@ -8,8 +8,8 @@ import { volume } from '../../../../src/core/plan/cost/volume';
 import { rampLast } from '../../ramp';
 import { findSample, lastOf, type Named, styleOf } from '../../samples';
 
-const BARE = { 'Lasted substance': 0, Projection: 0, 'Rough edge': 0, 'Edge left': 0.1, Outsole: 'Rubber 4' };
-const WEDGE = { ...BARE, Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Rasping: 3 };
+const BARE = { 'Lasted substance': 0, Projection: 0, 'Rounding allowance': 0, 'Skive to': 0.1, Outsole: 'Rubber 4' };
+const WEDGE = { ...BARE, Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 };
 const liftsOf = ({ layers }: Bottom) => layers.filter(({ part }) => part === 'lift');
 const volumeOf = (bottom: Bottom) => liftsOf(bottom).reduce((sum, lift) => sum + volume(lift), 0);
 
@@ -30,7 +30,7 @@ function integrated(ring: Ring, face: Profile, height: number, slant: number, wh
 
 describe('volume', () => {
   it('of the lifts of a ramp wedge is 264 cm³ but for its setback and kept edges (derived: 4,400 mm² × 60 mm)', () => {
-    const bottom = buildBottom(styleOf({ ...WEDGE, 'Front slant': 0, Rasping: 0 }), rampLast, findSample);
+    const bottom = buildBottom(styleOf({ ...WEDGE, 'Front slant': 0, 'Most rasping': 0 }), rampLast, findSample);
     // Before the wedge's front, 5 mm behind the tread, stand ½ × 5 × 2 mm².
     expect(volumeOf(bottom)).toBeCloseTo(60 * (4400 - 5), -2);
   });
@@ -66,7 +66,7 @@ describe('volume', () => {
   const soleOf = (named: Named) => buildBottom(styleOf({ ...plain, ...named }), rampLast, findSample).layers[0];
 
   it('of a plain sole is area × thickness, of one with a skived edge that less a triangle all along it (derived)', () => {
-    const [square, skived] = [soleOf({}), soleOf({ 'Sole bevel': 20, 'Sole edge': 2 })];
+    const [square, skived] = [soleOf({}), soleOf({ 'Sole skive': 20, 'Sole skive to': 2 })];
     if (!square || !skived) throw new Error('There is no sole.');
     const length = rampLast.length;
     expect(volume(square)).toBeCloseTo(60 * length * 4, 6);

@@ -4,8 +4,8 @@ import type { PairageRow, PlanInput } from './inputs';
 import { Rates } from './cost/rates';
 import type { Runs, StyleRun } from './runs';
 
-/** One order's pairs on one size of one last: which rounds they take and when they are done. */
-export interface Round {
+/** One order's pairs on one size of one last: which batches they take and when they are done. */
+export interface Batch {
   readonly last: string;
   /** In the last's own system. */
   readonly size: number;
@@ -15,7 +15,7 @@ export interface Round {
   readonly pairs: number;
   /** Pairs of lasts; undefined where the maker has not said. */
   readonly onHand: number | undefined;
-  /** The rounds of this last and size that it is in, from 1; undefined where there is no last. */
+  /** The batches of this last and size that it is in, from 1; undefined where there is no last. */
   readonly from: number | undefined;
   readonly to: number | undefined;
   /** Days from the start until the last of its pairs is off its last. */
@@ -25,10 +25,10 @@ export interface Round {
 }
 
 /**
- * The rounds of all lasts: orders take the lasts of a size in turn, the soonest due first, and fill up each other's last
- * round. Rounds = ⌈pairs / last pairs on hand⌉, days = rounds × days on the last (derived).
+ * The batches of all lasts: orders take the lasts of a size in turn, the soonest due first, and fill up each other's last
+ * batch. Batches = ⌈pairs / last pairs on hand⌉, days = batches × days on the last (derived).
  */
-export function rounds(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>): readonly Round[] {
+export function batches(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>): readonly Batch[] {
   const start = new Rates(input.rates).one('day of start', []);
   const queues = new Map<
     string,
@@ -38,7 +38,7 @@ export function rounds(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>):
     for (const row of input.pairage) {
       if (fold(row.style) !== fold(run.style.code)) continue;
       for (const [size, pairs] of row.pairs) {
-        // A size that the last cannot have has no bottom and no round; the runs tell of it.
+        // A size that the last cannot have has no bottom and no batch; the runs tell of it.
         const built = run.sizes.some((one) => one.size === size && one.system === (row.system ?? run.last.system));
         if (pairs === 0 || !built) continue;
         const own = Number(convertSize(size, row.system ?? run.last.system, run.last.system).toFixed(2));
@@ -57,7 +57,7 @@ export function rounds(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>):
         (a, b) => (a.row.due ?? Infinity) - (b.row.due ?? Infinity) || a.row.row - b.row.row,
       );
       let before = 0;
-      return inTurn.map(({ row, pairs, run }): Round => {
+      return inTurn.map(({ row, pairs, run }): Batch => {
         const from = onHand ? Math.floor(before / onHand) + 1 : undefined;
         before += pairs;
         const to = onHand ? Math.ceil(before / onHand) : undefined;

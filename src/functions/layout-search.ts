@@ -14,7 +14,7 @@ const NO_RATES = [['']];
 
 /**
  * Searches long for layouts of the run's pieces that take fewer sheets than the quick rows. Put its table where the plan finds its Layouts, as values.
- * @customfunction MIXEDCUTTING
+ * @customfunction LAYOUTSEARCH
  * @cancelable
  * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
  * @param {any[][]} styles Styles with its headings.
@@ -27,7 +27,7 @@ const NO_RATES = [['']];
  * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
  * @returns {Promise<any[][]>} A table: stock, sheet, piece, place in mm, turn in degrees.
  */
-export function mixedCutting(
+export function layoutSearch(
   pairage: any[][],
   styles: any[][],
   lasts: any[][],
