@@ -1,11 +1,9 @@
+import { adhesiveForArea } from '../core/plan/cost/adhesive-for-area';
 import { breakEven as breakEvenOf } from '../core/plan/cost/break-even';
+import { sheetWeight } from '../core/stock/weight';
 import { convertUnit } from '../core/units';
-import { isBlank, readNumber, readText } from '../tables/cell';
 import { answer, IN_G, IN_ML, measured } from './answer';
-import { readThickness } from './arguments';
-
-const AREA = { unit: 'mm2', least: 0 };
-const MONEY = { least: 0, most: 1e9 };
+import { readAdhesive, readBreakEven, readUnits, readWeight } from './bench-arguments';
 
 /**
  * Adhesive for an area of faces: area × coats / coverage.
@@ -16,13 +14,7 @@ const MONEY = { least: 0, most: 1e9 };
  * @returns {any} Adhesive, ml.
  */
 export function adhesive(area: any, coats: any, coverage: any): any {
-  return measured(
-    () =>
-      (readNumber(area, AREA, { argument: 'area' }) *
-        readNumber(coats, { least: 0, most: 20 }, { argument: 'coats' })) /
-      (readNumber(coverage, { least: 0.1, most: 1000 }, { argument: 'coverage' }) * 1000),
-    IN_ML,
-  );
+  return measured(() => adhesiveForArea(...readAdhesive(area, coats, coverage)), IN_ML);
 }
 
 /**
@@ -34,14 +26,7 @@ export function adhesive(area: any, coats: any, coverage: any): any {
  * @returns {any} Weight, g.
  */
 export function weight(area: any, thickness: any, density: any): any {
-  return measured(
-    () =>
-      (readNumber(area, AREA, { argument: 'area' }) *
-        readThickness(thickness) *
-        readNumber(density, { above: 0, most: 25_000 }, { argument: 'density' })) /
-      1e6,
-    IN_G,
-  );
+  return measured(() => sheetWeight(...readWeight(area, thickness, density)), IN_G);
 }
 
 /**
@@ -54,15 +39,7 @@ export function weight(area: any, thickness: any, density: any): any {
  * @returns {number} Pairs.
  */
 export function breakEven(tooling: any, make: any, buy: any, minimum?: any): number {
-  return answer(
-    () =>
-      breakEvenOf(
-        readNumber(tooling, MONEY, { argument: 'tooling' }),
-        readNumber(make, MONEY, { argument: 'make' }),
-        readNumber(buy, MONEY, { argument: 'buy' }),
-        isBlank(minimum) ? 0 : readNumber(minimum, { least: 0, most: 1e6, whole: true }, { argument: 'minimum' }),
-      ).pairs,
-  );
+  return answer(() => breakEvenOf(...readBreakEven(tooling, make, buy, minimum)).pairs);
 }
 
 /**
@@ -75,12 +52,7 @@ export function breakEven(tooling: any, make: any, buy: any, minimum?: any): num
  */
 export function unit(value: any, from_unit: any, to_unit: any): any {
   return measured(
-    () =>
-      convertUnit(
-        readNumber(value, {}, { argument: 'value' }),
-        readText(from_unit, { argument: 'from_unit' }),
-        readText(to_unit, { argument: 'to_unit' }),
-      ),
+    () => convertUnit(...readUnits(value, from_unit, to_unit)),
     () => `General "${String(to_unit).trim()}"`,
   );
 }

@@ -1,18 +1,14 @@
+import { adhesiveForArea } from '../core/plan/cost/adhesive-for-area';
 import { breakEven } from '../core/plan/cost/break-even';
+import { sheetWeight } from '../core/stock/weight';
 import { convertUnit } from '../core/units';
-import { readThickness } from '../functions/arguments';
-import { isBlank, readNumber, readText } from '../tables/cell';
+import { readAdhesive, readBreakEven, readUnits, readWeight } from '../functions/bench-arguments';
 import { givenOr, type WorkingOf } from './arguments';
 import { given, step } from './working';
 
-const AREA = { unit: 'mm2', least: 0 };
-const MONEY = { least: 0, most: 1e9 };
-
 export const bench: Readonly<Record<string, WorkingOf>> = {
   ADHESIVE: ([area, coats, coverage]) => {
-    const a = readNumber(area, AREA, { argument: 'area' });
-    const n = readNumber(coats, { least: 0, most: 20 }, { argument: 'coats' });
-    const c = readNumber(coverage, { least: 0.1, most: 1000 }, { argument: 'coverage' });
+    const [a, n, c] = readAdhesive(area, coats, coverage);
     return {
       given: [
         given('A', 'Area of all faces to coat', a, 'mm²', 'area'),
@@ -20,32 +16,31 @@ export const bench: Readonly<Record<string, WorkingOf>> = {
         given('c', 'What a litre covers with one coat', c, 'm²', 'coverage'),
       ],
       steps: [
-        step('V', 'Adhesive: 1,000,000 mm² a m², 1,000 ml a litre', 'A · n / (1000 · c)', (a * n) / (c * 1000), 'ml'),
+        step(
+          'V',
+          'Adhesive: 1,000,000 mm² a m², 1,000 ml a litre',
+          'A · n / (1000 · c)',
+          adhesiveForArea(a, n, c),
+          'ml',
+        ),
       ],
       source: 'common practice; coverage as in US federal specification MMM-A-121',
     };
   },
   WEIGHT: ([area, thickness, density]) => {
-    const a = readNumber(area, AREA, { argument: 'area' });
-    const t = readThickness(thickness);
-    const r = readNumber(density, { above: 0, most: 25_000 }, { argument: 'density' });
+    const [a, t, r] = readWeight(area, thickness, density);
     return {
       given: [
         given('A', 'Area', a, 'mm²', 'area'),
         given('t', 'Thickness', t, 'mm', 'thickness'),
         given('ρ', 'Density', r, 'kg/m³', 'density'),
       ],
-      steps: [step('m', 'Weight: a kg/m³ is a g in 1,000,000 mm³', 'A · t · ρ / 1000000', (a * t * r) / 1e6, 'g')],
+      steps: [step('m', 'Weight: a kg/m³ is a g in 1,000,000 mm³', 'A · t · ρ / 1000000', sheetWeight(a, t, r), 'g')],
       source: 'derived',
     };
   },
   BREAKEVEN: ([tooling, make, buy, minimum]) => {
-    const t = readNumber(tooling, MONEY, { argument: 'tooling' });
-    const m = readNumber(make, MONEY, { argument: 'make' });
-    const b = readNumber(buy, MONEY, { argument: 'buy' });
-    const least = isBlank(minimum)
-      ? 0
-      : readNumber(minimum, { least: 0, most: 1e6, whole: true }, { argument: 'minimum' });
+    const [t, m, b, least] = readBreakEven(tooling, make, buy, minimum);
     const { pairs, saving } = breakEven(t, m, b, least);
     return {
       given: [
@@ -62,8 +57,7 @@ export const bench: Readonly<Record<string, WorkingOf>> = {
     };
   },
   UNIT: ([value, from, to]) => {
-    const x = readNumber(value, {}, { argument: 'value' });
-    const [a, b] = [readText(from, { argument: 'from_unit' }), readText(to, { argument: 'to_unit' })];
+    const [x, a, b] = readUnits(value, from, to);
     return {
       given: [
         given('x', 'Value to convert', x, a, 'value'),

@@ -1,6 +1,6 @@
 import type { Part } from '../bottom/layer';
 import { sheetArea, type Stock } from '../stock/stock';
-import { weight } from '../stock/weight';
+import { sheetWeight } from '../stock/weight';
 import { Problem } from '../problem';
 import { convertUnit } from '../units';
 import type { StockCutting } from './cutting';
@@ -59,5 +59,5 @@ export function priceOfSheet(stock: Stock): number | undefined {
       'what is sold by kg needs its density; enter it in kg/m³',
     );
   }
-  return price * convertUnit(weight(area * thickness, density), 'g', 'kg');
+  return price * convertUnit(sheetWeight(area, thickness, density), 'g', 'kg');
 }

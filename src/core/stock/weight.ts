@@ -2,3 +2,8 @@
 export function weight(volume: number, density: number): number {
   return (volume * density) / 1e6;
 }
+
+/** Weight of a piece of sheet, g. @param area mm² @param thickness mm @param density kg/m³ */
+export function sheetWeight(area: number, thickness: number, density: number): number {
+  return weight(area * thickness, density);
+}
