@@ -1,18 +1,9 @@
-import { beforeAll, describe, expect, it } from 'vitest';
-import { Sheet } from './sheet';
-import { type Instead, onWorkbench, servedSite } from './site';
+import { describe, expect, it } from 'vitest';
+import { servedWorkbench } from './site';
 
 /** Functions that only these tests have, associated with the stand-in runtime and described in functions.json. */
 describe('a custom function in the grid', () => {
-  const site = servedSite();
-  let workbench: Instead = {};
-  beforeAll(async () => {
-    workbench = await onWorkbench();
-  });
-  const open = async () => {
-    const { page } = await site.open({ instead: workbench });
-    return { page, sheet: new Sheet(page) };
-  };
+  const { open } = servedWorkbench();
 
   it('is typed by keyboard with help on its arguments, and gives its result', async () => {
     const { page, sheet } = await open();

@@ -1,8 +1,7 @@
 import type { Page } from 'playwright-core';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
-import { Sheet } from './sheet';
-import { type Instead, onWorkbench, servedSite } from './site';
+import { servedWorkbench } from './site';
 
 const other: WorkbookPlan = {
   name: 'Autumn run',
@@ -27,15 +26,7 @@ const other: WorkbookPlan = {
 };
 
 describe('the grid as a host', () => {
-  const site = servedSite();
-  let workbench: Instead = {};
-  beforeAll(async () => {
-    workbench = await onWorkbench();
-  });
-  const open = async () => {
-    const { page } = await site.open({ instead: workbench });
-    return { page, sheet: new Sheet(page) };
-  };
+  const { open } = servedWorkbench();
   const tables = (page: Page) => page.evaluate(async () => Object.fromEntries(await window.workbench.host.tables()));
   const undo = async (page: Page) => {
     await page.keyboard.press('Control+z');

@@ -3,16 +3,11 @@ import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/host/address';
 import { demo } from '../../src/workbook/demo';
+import { barriers } from './barriers';
 import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { servedSite } from './site';
 
-/** The part of axe-core that is used here. */
-interface Axe {
-  run(context: object): Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
-}
-
-const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
 const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Workings', 'Help'] as const;
 
 /** What of the page has the focus: its id, else its words or its name. */
@@ -201,16 +196,9 @@ describe('the views of the pane', () => {
   it.each(['light', 'dark'] as const)(
     'hold no barrier that can be found by rule, wide or narrow, in %s',
     async (colorScheme) => {
-      // Rules of the Web Content Accessibility Guidelines 2.2 as the library axe-core tests them.
       const { page, context } = await site.open({ context: { colorScheme } });
       const pane = page.locator('#pane');
       await pane.getByText('9 to look at').waitFor();
-      await page.evaluate(axe);
-      const barriers = () =>
-        page.evaluate(async () => {
-          const { violations } = await (Reflect.get(window, 'axe') as Axe).run({ include: [['#pane']] });
-          return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html.slice(0, 200))]);
-        });
       await pane.getByRole('button', { name: 'Build as text' }).click();
       await pane.getByRole('button', { name: 'Cautions' }).click();
       for (const width of [1440, 320]) {
@@ -218,7 +206,7 @@ describe('the views of the pane', () => {
         for (const view of VIEWS) {
           await pane.getByRole('tab', { name: view }).click();
           if (view === 'Compare') await pane.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
-          expect(await barriers(), `${view}, ${width} px`).toEqual([]);
+          expect(await barriers(page, '#pane'), `${view}, ${width} px`).toEqual([]);
           const [wide, own] = await pane.evaluate((element) => [element.scrollWidth, element.clientWidth] as const);
           expect(wide, `${view}, ${width} px`).toBeLessThanOrEqual(own);
         }

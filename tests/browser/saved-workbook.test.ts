@@ -1,17 +1,8 @@
-import { beforeAll, describe, expect, it } from 'vitest';
-import { Sheet } from './sheet';
-import { type Instead, onWorkbench, type Opening, servedSite } from './site';
+import { describe, expect, it } from 'vitest';
+import { servedWorkbench } from './site';
 
 describe('a workbook between visits', () => {
-  const site = servedSite();
-  let workbench: Instead = {};
-  beforeAll(async () => {
-    workbench = await onWorkbench();
-  });
-  const open = async (opening: Opening = {}) => {
-    const opened = await site.open({ instead: workbench, ...opening });
-    return { ...opened, sheet: new Sheet(opened.page) };
-  };
+  const { open, instead } = servedWorkbench();
 
   it('is there again after a reload, with its formulas, looks and tables', async () => {
     const { page, sheet } = await open();
@@ -81,7 +72,7 @@ describe('a workbook between visits', () => {
       in: context,
       ready: false,
       expected: /the grid gives up|functions\.json/,
-      instead: { ...workbench, 'page.js': (own) => withoutPalette(workbench['page.js']?.(own) ?? '') },
+      instead: { 'page.js': (own) => withoutPalette(instead()['page.js']?.(own) ?? '') },
     });
     await broken.page.getByText('The page could not start: the grid gives up').waitFor();
     await broken.page.close();

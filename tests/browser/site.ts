@@ -3,6 +3,7 @@ import { afterAll, beforeAll } from 'vitest';
 import { type BuiltPage, builtPage, windowSize } from './built-page';
 import { bundled } from './bundled';
 import { withTestFunctions } from './pages/functions';
+import { Sheet } from './sheet';
 
 /** What the page gets in place of a file of the site, by the file's name and made of its own content. */
 export type Instead = Readonly<Record<string, (content: string) => string>>;
@@ -102,4 +103,22 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
 export async function onWorkbench(): Promise<Instead> {
   const workbench = await bundled('pages/workbench.ts');
   return { ...withTestFunctions, 'page.js': () => workbench };
+}
+
+/** The served page on the workbook for tests, with functions for tests, and its sheet. */
+export function servedWorkbench() {
+  const site = servedSite();
+  let workbench: Instead = {};
+  beforeAll(async () => {
+    workbench = await onWorkbench();
+  });
+  return {
+    site,
+    /** What stands in for the page's own files. */
+    instead: () => workbench,
+    open: async (opening: Opening = {}) => {
+      const opened = await site.open({ ...opening, instead: { ...workbench, ...opening.instead } });
+      return { ...opened, sheet: new Sheet(opened.page) };
+    },
+  };
 }

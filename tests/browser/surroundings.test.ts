@@ -1,25 +1,9 @@
-import { readFileSync } from 'node:fs';
-import { beforeAll, describe, expect, it } from 'vitest';
-import { Sheet } from './sheet';
-import { type Instead, onWorkbench, type Opening, servedSite } from './site';
-
-/** The part of axe-core that is used here. */
-interface Axe {
-  run(): Promise<{ violations: readonly { id: string; nodes: readonly { html: string }[] }[] }>;
-}
-
-const axe = readFileSync('node_modules/axe-core/axe.min.js', 'utf8');
+import { describe, expect, it } from 'vitest';
+import { barriers } from './barriers';
+import { servedWorkbench } from './site';
 
 describe('the page around the sheet', () => {
-  const site = servedSite();
-  let workbench: Instead = {};
-  beforeAll(async () => {
-    workbench = await onWorkbench();
-  });
-  const open = async (opening: Opening = {}) => {
-    const opened = await site.open({ instead: workbench, ...opening });
-    return { ...opened, sheet: new Sheet(opened.page) };
-  };
+  const { open, site } = servedWorkbench();
 
   it('says what is selected as the keys move on', async () => {
     const { page, sheet } = await open();
@@ -71,20 +55,13 @@ describe('the page around the sheet', () => {
   });
 
   it.each(['light', 'dark'] as const)('holds no barrier that can be found by rule, in %s', async (colorScheme) => {
-    // Rules of the Web Content Accessibility Guidelines 2.2 as the library axe-core tests them.
     const { page, sheet } = await open({ context: { colorScheme } });
     await sheet.enter('B5', 'thin');
     await sheet.select('C5');
     await page.locator('#problem').waitFor();
-    await page.evaluate(axe);
-    const barriers = () =>
-      page.evaluate(async () => {
-        const { violations } = await (Reflect.get(window, 'axe') as Axe).run();
-        return violations.map(({ id, nodes }) => [id, ...nodes.map(({ html }) => html.slice(0, 200))]);
-      });
-    expect(await barriers()).toEqual([]);
+    expect(await barriers(page)).toEqual([]);
     await page.getByRole('button', { name: 'As table' }).click();
-    expect(await barriers()).toEqual([]);
+    expect(await barriers(page)).toEqual([]);
   });
 
   it.each([320, 375, 768, 1440])('fits a window %d px wide', async (width) => {
