@@ -86,12 +86,18 @@ async function describeFunctions(compilation) {
   const guide = path('src/help/office.md');
   compilation.contextDependencies.add(path('src/help'));
   const { functions, ...rest } = JSON.parse(asset.source.source());
-  const described = functions.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
+  const { tableInWords } = await tsImport('./src/tables/plan-input.ts', import.meta.url);
+  // Docstrings leave out what src/tables says of the tables that many functions take.
+  const filled = functions.map((one) => ({
+    ...one,
+    parameters: one.parameters.map((each) => ({ description: tableInWords(each.name), ...each })),
+  }));
+  const described = filled.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.
   const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);
   compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
   const { helpSite } = await tsImport('./src/help/site.ts', import.meta.url);
-  for (const [name, html] of helpSite({ ...rest, functions }, readFileSync(guide, 'utf8'))) {
+  for (const [name, html] of helpSite({ ...rest, functions: filled }, readFileSync(guide, 'utf8'))) {
     compilation.emitAsset(`help/${name}`, new webpack.sources.RawSource(html));
   }
 }

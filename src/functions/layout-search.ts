@@ -16,14 +16,10 @@ const NO_RATES = [['']];
  * Searches long for layouts of the run's pieces that take fewer sheets than the quick rows. Put its table where the plan finds its Layouts, as values.
  * @customfunction LAYOUTSEARCH
  * @cancelable
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
+ * @param {any[][]} [outlines]
  * @param {any} [effort] How long to search each stock, in millions of places tried, 1 to 1000; without it 20.
  * @param {any} [seed] A whole number; another one makes another attempt. Without it 1.
- * @param {any[][]} [offcuts] Offcuts with its headings.
+ * @param {any[][]} [offcuts]
  * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
  * @returns {Promise<any[][]>} A table: stock, sheet, piece, place in mm, turn in degrees.
  */

@@ -14,17 +14,11 @@ import { sizeWriter } from '../tables/sizes-in-words';
 import { answer } from './answer';
 import { reading, soundPlan } from './plan-arguments';
 
+// The tables that these functions take are described once, in src/tables: the build puts that into functions.json.
+
 /**
  * Every piece to cut, by style and size: outline, thickness, skive, number.
  * @customfunction PIECES
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
 export function pieces(
@@ -46,14 +40,6 @@ export function pieces(
 /**
  * How the pieces of all sizes lie on shared sheets, by stock.
  * @customfunction CUTTING
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: sheets, least possible number, area use, what is lost between the pieces and outside of them.
  */
 export function cutting(
@@ -75,14 +61,6 @@ export function cutting(
 /**
  * Sheets needed, on hand and to buy, with what they cost.
  * @customfunction ORDER
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a stock, and the sum.
  */
 export function order(
@@ -104,14 +82,6 @@ export function order(
 /**
  * What a pair and the run cost, by style: stock, adhesive, sundries, work, spoilage; with minutes and weight.
  * @customfunction COST
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a style, and the sum.
  */
 export function cost(
@@ -133,14 +103,6 @@ export function cost(
 /**
  * What to put right, what to look at and what holds: slips in the tables, heights, bends, sheets, lasts, prices.
  * @customfunction CHECKS
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a check, what is to be put right first.
  */
 export function checks(
@@ -168,14 +130,6 @@ export function checks(
 /**
  * How often the lasts of each size are used to make the run, and for how many days.
  * @customfunction BATCHES
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a last and size.
  */
 export function batches(
@@ -198,15 +152,7 @@ export function batches(
  * The bench's ticket of a style in gluing order, from the last downward.
  * @customfunction TICKET
  * @param {any} style Code of the style.
- * @param {any[][]} pairage Pairage with its headings: styles down, sizes across.
- * @param {any[][]} styles Styles with its headings.
- * @param {any[][]} lasts Lasts with its headings.
- * @param {any[][]} stock Bottom stock with its headings.
- * @param {any[][]} rates Costs and times with its headings.
- * @param {any[][]} [outlines] Outlines with its headings.
- * @param {any[][]} [layouts] Layouts with its headings.
  * @param {any} [size] One size of the run; without it, all.
- * @param {any[][]} [offcuts] Offcuts with its headings.
  * @returns {any[][]} A table: a row a piece, with size, measures, skive, pieces to cut, height built, how to make its faces ready.
  */
 export function ticket(

@@ -38,6 +38,16 @@ export const INPUT_TABLES = {
   offcuts: offcutsTable,
 } as const;
 
+/** How a table is laid out, where its headings alone do not say. */
+const LAID_OUT: Partial<Record<string, string>> = { pairage: 'styles down, sizes across' };
+
+/** What a function's argument of that name takes, for help; undefined for a name that is no input table's. */
+export function tableInWords(argument: string): string | undefined {
+  const table = Object.values<Table<Columns>>(INPUT_TABLES).find((one) => one.argument === argument);
+  const laidOut = LAID_OUT[argument];
+  return table && `${table.name} with its headings${laidOut ? `: ${laidOut}` : ''}.`;
+}
+
 /** A plan, or everything in the tables that keeps it from being made. */
 export interface PlanReading {
   readonly plan: Plan;
