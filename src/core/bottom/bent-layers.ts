@@ -1,6 +1,7 @@
 import { atLength, integrateOver, type Profile } from '../last/profile';
 import { Problem } from '../problem';
 import { USUAL_SETBACK } from './flat-lifts';
+import { angleOver } from './skive';
 
 /** One layer of a wedge that is bent round: it follows the last, and the ground face cuts it off. */
 export interface BentLayer {
@@ -76,7 +77,7 @@ export function bentLayers(
       groundFront: place.x - above * Math.sin(place.slope * RADIAN),
       skiveFrom,
       skiveWidth,
-      skiveAngle: skiveWidth > 0 ? Math.atan2(thickness - edge, skiveWidth) / RADIAN : 0,
+      skiveAngle: skiveWidth > 0 ? angleOver(thickness - edge, skiveWidth) : 0,
       edge,
       upright: thickness / Math.cos(slope * RADIAN),
       slope,

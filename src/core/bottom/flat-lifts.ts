@@ -1,5 +1,6 @@
 import { atGround, atLength, integrateOver, type Profile, whereStands } from '../last/profile';
 import { Problem } from '../problem';
+import { angleOver } from './skive';
 
 /** One flat lift of a wedge or heel: a level layer whose upper face is skived to the last's bottom. */
 export interface FlatLift {
@@ -99,6 +100,5 @@ function liftBetween(
     if (x >= skiveFrom && x <= front && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
   });
   const removed = integrateOver(profile, 'x', skiveFrom, front, ({ z }) => Math.min(thickness, Math.max(0, upper - z)));
-  const skiveAngle = (Math.atan2(rise, skiveWidth) * 180) / Math.PI;
-  return { ...lift, skiveFrom, skiveWidth, skiveAngle, edge, proud, removed };
+  return { ...lift, skiveFrom, skiveWidth, skiveAngle: angleOver(rise, skiveWidth), edge, proud, removed };
 }

@@ -2,6 +2,11 @@ import { Problem } from '../problem';
 
 const RADIAN = Math.PI / 180;
 
+/** Angle of a plain bevel that takes so much off over a width, degrees: atan(taken / w) (derived). */
+export function angleOver(taken: number, width: number): number {
+  return Math.atan(taken / width) / RADIAN;
+}
+
 function substance(thickness: number, edge: number): number {
   if (edge >= thickness) {
     throw new Problem('invalid', { argument: 'skive_to' }, `${thickness} mm cannot be skived to ${edge} mm; give less`);
@@ -16,7 +21,7 @@ export function skiveWidth(thickness: number, edge: number, angle: number): numb
 
 /** Angle of a plain skive, degrees: atan((t − e) / w) (derived). */
 export function skiveAngle(thickness: number, edge: number, width: number): number {
-  return Math.atan(substance(thickness, edge) / width) / RADIAN;
+  return angleOver(substance(thickness, edge), width);
 }
 
 /** Width of a skive given as 1 : n, mm: n (t − e) (derived). Laps are 1 : 4 to 1 : 8 (common practice). */
