@@ -4,9 +4,15 @@ import { grade as gradeOf } from '../core/sizes/grade';
 import { lastLength as lastLengthOf } from '../core/sizes/last-length';
 import { splitPairs } from '../core/sizes/split-pairs';
 import { sizeRun as sizesOf } from '../core/sizes/size-run';
-import { isBlank, readNumber } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
-import { readSize, readSystem } from './arguments';
+import {
+  readConversion,
+  readGrading,
+  readSizeCurve,
+  readSizeOf,
+  readSizeRun,
+  readToeAllowance,
+} from './sizes-arguments';
 
 // The metadata tool wants double quotes.
 // prettier-ignore
@@ -50,14 +56,7 @@ enum SizeSystem {
  * @returns {number} The size in the system wanted.
  */
 export function sizeConvert(size: any, from_system: SizeSystem, to_system: SizeSystem, rounding?: any): number {
-  return answer(() =>
-    convertSize(
-      readSize(size, 'size'),
-      readSystem(from_system, 'from_system'),
-      readSystem(to_system, 'to_system'),
-      isBlank(rounding) ? 0 : readNumber(rounding, { least: 0, most: 50 }, { argument: 'rounding' }),
-    ),
-  );
+  return answer(() => convertSize(...readConversion(size, from_system, to_system, rounding)));
 }
 
 /**
@@ -68,7 +67,7 @@ export function sizeConvert(size: any, from_system: SizeSystem, to_system: SizeS
  * @returns {any} Length of the foot, mm.
  */
 export function footLength(size: any, system: SizeSystem): any {
-  return measured(() => footLengthOf(readSize(size, 'size'), readSystem(system, 'system')), IN_MM);
+  return measured(() => footLengthOf(...readSizeOf(size, system)), IN_MM);
 }
 
 /**
@@ -80,17 +79,7 @@ export function footLength(size: any, system: SizeSystem): any {
  * @returns {any} Length of the last, mm.
  */
 export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): any {
-  return measured(
-    () =>
-      lastLengthOf(
-        readSize(size, 'size'),
-        readSystem(system, 'system'),
-        isBlank(toe_allowance)
-          ? undefined
-          : readNumber(toe_allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' }),
-      ),
-    IN_MM,
-  );
+  return measured(() => lastLengthOf(...readSizeOf(size, system), readToeAllowance(toe_allowance)), IN_MM);
 }
 
 /**
@@ -103,14 +92,7 @@ export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): 
  * @returns {number} The measure at the size wanted.
  */
 export function grade(value: any, from_size: any, to_size: any, per_size: any): number {
-  return answer(() =>
-    gradeOf(
-      readNumber(value, {}, { argument: 'value' }),
-      readSize(from_size, 'from_size'),
-      readSize(to_size, 'to_size'),
-      readNumber(per_size, { least: -1000, most: 1000 }, { argument: 'per_size' }),
-    ),
-  );
+  return answer(() => gradeOf(...readGrading(value, from_size, to_size, per_size)));
 }
 
 /**
@@ -122,15 +104,7 @@ export function grade(value: any, from_size: any, to_size: any, per_size: any): 
  * @returns {any[][]} One row of sizes.
  */
 export function sizeRun(smallest: any, largest: any, step?: any): any[][] {
-  return answer(() => [
-    [
-      ...sizesOf(
-        readSize(smallest, 'smallest'),
-        readSize(largest, 'largest'),
-        isBlank(step) ? 1 : readNumber(step, { above: 0, most: 100 }, { argument: 'step' }),
-      ),
-    ],
-  ]);
+  return answer(() => [[...sizesOf(...readSizeRun(smallest, largest, step))]]);
 }
 
 /**
@@ -142,12 +116,8 @@ export function sizeRun(smallest: any, largest: any, step?: any): any[][] {
  */
 export function pairs(total: any, size_curve: any[][]): any[][] {
   return answer(() => {
-    const place = { argument: 'size_curve' };
-    const weights = size_curve.map((row) =>
-      row.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, place))),
-    );
-    const whole = readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' });
-    const list = splitPairs(whole, weights.flat()).pairs;
+    const { total: all, weights } = readSizeCurve(total, size_curve);
+    const list = splitPairs(all, weights.flat()).pairs;
     let next = 0;
     return weights.map((row) => row.map(() => list[next++] as number));
   });

@@ -5,8 +5,14 @@ import { lastLength } from '../core/sizes/last-length';
 import { splitPairs } from '../core/sizes/split-pairs';
 import { sizeRun } from '../core/sizes/size-run';
 import { SYSTEM_RULES, type SizeSystem } from '../core/sizes/systems';
-import { readSize, readSystem } from '../functions/arguments';
-import { isBlank, readNumber } from '../tables/cell';
+import {
+  readConversion,
+  readGrading,
+  readSizeCurve,
+  readSizeOf,
+  readSizeRun,
+  readToeAllowance,
+} from '../functions/sizes-arguments';
 import { cells, givenOr, type WorkingOf } from './arguments';
 import { given, step } from './working';
 
@@ -24,9 +30,7 @@ const rule = (system: SizeSystem, mark: string, argument: string) => {
 
 export const sizes: Readonly<Record<string, WorkingOf>> = {
   SIZECONVERT: ([size, from, to, rounding]) => {
-    const s = readSize(size, 'size');
-    const [a, b] = [readSystem(from, 'from_system'), readSystem(to, 'to_system')];
-    const r = isBlank(rounding) ? 0 : readNumber(rounding, { least: 0, most: 50 }, { argument: 'rounding' });
+    const [s, a, b, r] = readConversion(size, from, to, rounding);
     const exact = step('x', `Size in ${b} for that foot`, 'f / a₂ + z₂', convertSize(s, a, b));
     return {
       given: [
@@ -44,7 +48,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     };
   },
   FOOTLENGTH: ([size, code]) => {
-    const [s, system] = [readSize(size, 'size'), readSystem(code, 'system')];
+    const [s, system] = readSizeOf(size, code);
     return {
       given: [given('s', 'Size', s, undefined, 'size'), ...rule(system, '', 'system')],
       steps: [step('f', 'Length of the foot', '(s − z) · a', footLength(s, system), 'mm')],
@@ -52,10 +56,8 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     };
   },
   LASTLENGTH: ([size, code, allowance]) => {
-    const [s, system] = [readSize(size, 'size'), readSystem(code, 'system')];
-    const own = isBlank(allowance)
-      ? undefined
-      : readNumber(allowance, { unit: 'mm', least: -20, most: 60 }, { argument: 'toe_allowance' });
+    const [s, system] = readSizeOf(size, code);
+    const own = readToeAllowance(allowance);
     const v = own ?? SYSTEM_RULES[system].toeAllowance;
     return {
       given: [
@@ -71,9 +73,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     };
   },
   GRADE: ([value, from, to, perSize]) => {
-    const v = readNumber(value, {}, { argument: 'value' });
-    const [a, b] = [readSize(from, 'from_size'), readSize(to, 'to_size')];
-    const g = readNumber(perSize, { least: -1000, most: 1000 }, { argument: 'per_size' });
+    const [v, a, b, g] = readGrading(value, from, to, perSize);
     return {
       given: [
         given('v', 'Measure at the first size', v, undefined, 'value'),
@@ -87,8 +87,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     };
   },
   SIZERUN: ([smallest, largest, every], { column }) => {
-    const [a, b] = [readSize(smallest, 'smallest'), readSize(largest, 'largest')];
-    const d = isBlank(every) ? 1 : readNumber(every, { above: 0, most: 100 }, { argument: 'step' });
+    const [a, b, d] = readSizeRun(smallest, largest, every);
     const run = sizeRun(a, b, d);
     return {
       given: [
@@ -102,10 +101,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     };
   },
   PAIRS: ([total, curve], { row, column }) => {
-    const n = readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' });
-    const block = cells(curve).map((line) =>
-      line.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, { argument: 'size_curve' }))),
-    );
+    const { total: n, weights: block } = readSizeCurve(total, cells(curve));
     const weights = block.flat();
     const at = block.slice(0, row).reduce((sum, line) => sum + line.length, 0) + column;
     const { pairs, shares, wholes, left } = splitPairs(n, weights);
