@@ -51,6 +51,11 @@ export function readNumbers(cells: Cells, argument: string, rule: NumberRule): r
   return list;
 }
 
+/** How far an outline is let out, or taken in. */
+export function readDistance(cell: Cell): number {
+  return readLength(cell, 'distance', { least: -500, most: 500 });
+}
+
 /** The most points of an outline. */
 const MOST_POINTS = 5000;
 

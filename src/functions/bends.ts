@@ -1,7 +1,6 @@
 import { bendStrain as strainOf, maxThickness as thickestOf } from '../core/bottom/bend';
-import { readNumber } from '../tables/cell';
 import { IN_MM, IN_PERCENT, measured } from './answer';
-import { readLength, readSide, readThickness } from './arguments';
+import { readBendStrain, readMaxThickness } from './bends-arguments';
 
 // The metadata tool wants double quotes.
 // prettier-ignore
@@ -16,8 +15,6 @@ enum BendSide {
   hollow = "hollow",
 }
 
-const RADIUS = { above: 0, most: 1e5 };
-
 /**
  * How far a bent layer's outer face is stretched: t / (2R + t) over a curve, t / (2R − t) into a hollow. A caution, not a ban.
  * @customfunction BENDSTRAIN
@@ -27,10 +24,7 @@ const RADIUS = { above: 0, most: 1e5 };
  * @returns {any} Stretch as a share of the length.
  */
 export function bendStrain(thickness: any, radius: any, side?: BendSide): any {
-  return measured(
-    () => strainOf(readThickness(thickness), readLength(radius, 'radius', RADIUS), readSide(side)),
-    IN_PERCENT,
-  );
+  return measured(() => strainOf(...readBendStrain(thickness, radius, side)), IN_PERCENT);
 }
 
 /**
@@ -42,13 +36,5 @@ export function bendStrain(thickness: any, radius: any, side?: BendSide): any {
  * @returns {any} Thickness, mm.
  */
 export function maxThickness(radius: any, tube_per_thickness: any, side?: BendSide): any {
-  return measured(
-    () =>
-      thickestOf(
-        readLength(radius, 'radius', RADIUS),
-        readNumber(tube_per_thickness, { least: 0.01, most: 1000 }, { argument: 'tube_per_thickness' }),
-        readSide(side),
-      ),
-    IN_MM,
-  );
+  return measured(() => thickestOf(...readMaxThickness(radius, tube_per_thickness, side)), IN_MM);
 }

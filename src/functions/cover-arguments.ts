@@ -5,10 +5,12 @@ import type { LastInSize } from '../core/last/last-in-size';
 import type { Cell, Cells } from '../tables/cell';
 import { readLength, readLengthOr } from './arguments';
 import { readLast } from './last-argument';
+import { readLetOut } from './lasts-arguments';
 
 /** The strip that COVERSTRIP lists, with the measures that it is made of, mm. */
 export interface Cover {
   readonly last: Last;
+  readonly size: number;
   readonly inSize: LastInSize;
   readonly over: number;
   readonly under: number;
@@ -27,7 +29,7 @@ export function readCover(
   size?: Cell,
   outlines?: Cells | null,
 ): Cover {
-  const { last, inSize } = readLast(code, lasts, size, outlines);
+  const found = readLast(code, lasts, size, outlines);
   const over = readLength(turnOver, 'turn_over', { most: 100 });
   const under = readLength(turnUnder, 'turn_under', { most: 100 });
   const platform = readLengthOr(platformUnder, 'platform', 0, { most: 200 });
@@ -35,7 +37,7 @@ export function readCover(
     turnOver: over,
     turnUnder: under,
     platform,
-    letOut: readLengthOr(letOut, 'let_out', 0, { least: -20, most: 100 }),
+    letOut: readLetOut(letOut),
   };
-  return { last, inSize, over, under, platform, strip: wedgeCover(inSize, rule) };
+  return { ...found, over, under, platform, strip: wedgeCover(found.inSize, rule) };
 }

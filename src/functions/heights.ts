@@ -1,12 +1,8 @@
 import { heelHeight as heelHeightOf, platform as platformOf } from '../core/bottom/heel-height';
 import { layerMix as mixOf } from '../core/bottom/layer-mix';
 import { layers as layersOf } from '../core/bottom/layers';
-import { Problem } from '../core/problem';
-import { isBlank } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
-import { readLength, readLengthOr, readNumbers, readThickness } from './arguments';
-
-const HEIGHT = { above: 0, most: 500 };
+import { readHeelHeight, readLayerMix, readLayers, readPlatform } from './heights-arguments';
 
 /**
  * Number of layers of one thickness that reach a height.
@@ -17,14 +13,7 @@ const HEIGHT = { above: 0, most: 500 };
  * @returns {number} Number of layers.
  */
 export function layers(height: any, thickness: any, most_rasping?: any): number {
-  return answer(
-    () =>
-      layersOf(
-        readLength(height, 'height', HEIGHT),
-        readThickness(thickness),
-        readLengthOr(most_rasping, 'most_rasping', undefined),
-      ).count,
-  );
+  return answer(() => layersOf(...readLayers(height, thickness, most_rasping)).count);
 }
 
 /**
@@ -38,30 +27,13 @@ export function layers(height: any, thickness: any, most_rasping?: any): number 
  */
 export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, on_hand?: any[][]): any[][] {
   return answer(() => {
-    const given = readNumbers(thicknesses, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
-    if (given.length > 20) {
-      throw new Problem('invalid', { argument: 'thicknesses' }, `${given.length} are too many; 20 is the most`);
-    }
-    const counts = on_hand?.flat().every(isBlank)
-      ? undefined
-      : on_hand && readNumbers(on_hand, 'on_hand', { least: 0, most: 10_000, whole: true });
-    if (counts && counts.length !== given.length) {
-      throw new Problem(
-        'invalid',
-        { argument: 'on_hand' },
-        `it counts ${counts.length} thicknesses and ${given.length} are given; give one count for each`,
-      );
-    }
-    const mix = mixOf(
-      readLength(height, 'height', HEIGHT),
-      given.map((thickness, i) => ({ thickness, onHand: counts?.[i] })),
-      readLengthOr(most_rasping, 'most_rasping', undefined),
-    );
+    const [wanted, offers, most] = readLayerMix(height, thicknesses, most_rasping, on_hand);
+    const { counts, built, rasped } = mixOf(wanted, offers, most);
     return [
       ['Thick\nmm', 'Layers'],
-      ...given.map((thickness, i) => [thickness, mix.counts[i] as number]),
-      ['Built', mix.built],
-      ['Rasped', mix.rasped],
+      ...offers.map(({ thickness }, i) => [thickness, counts[i] as number]),
+      ['Built', built],
+      ['Rasped', rasped],
     ];
   });
 }
@@ -75,15 +47,7 @@ export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, 
  * @returns {any} Finished heel height, mm.
  */
 export function heelHeight(last_heel: any, platform: any, outsole?: any): any {
-  return measured(
-    () =>
-      heelHeightOf(
-        readLength(last_heel, 'last_heel', { most: 500 }),
-        readLength(platform, 'platform', { most: 500 }),
-        readLengthOr(outsole, 'outsole', 0, { most: 500 }),
-      ),
-    IN_MM,
-  );
+  return measured(() => heelHeightOf(...readHeelHeight(last_heel, platform, outsole)), IN_MM);
 }
 
 /**
@@ -95,13 +59,5 @@ export function heelHeight(last_heel: any, platform: any, outsole?: any): any {
  * @returns {any} Thickness of the platform, mm.
  */
 export function platform(finished_heel: any, last_heel: any, outsole?: any): any {
-  return measured(
-    () =>
-      platformOf(
-        readLength(finished_heel, 'finished_heel', { most: 500 }),
-        readLength(last_heel, 'last_heel', { most: 500 }),
-        readLengthOr(outsole, 'outsole', 0, { most: 500 }),
-      ),
-    IN_MM,
-  );
+  return measured(() => platformOf(...readPlatform(finished_heel, last_heel, outsole)), IN_MM);
 }

@@ -10,13 +10,8 @@ import { readTable } from '../tables/read';
 /** From row to row of PROFILE, mm. */
 export const PROFILE_STEP = 10;
 
-/** A last by its code in a table of lasts, in a size of its own system or in its base size: see readLast. */
-export function readLastInSize(code: Cell, lasts: Cells, size?: Cell, outlines?: Cells | null): LastInSize {
-  return readLast(code, lasts, size, outlines).inSize;
-}
-
 /**
- * The same with the last as its row has it.
+ * A last by its code in a table of lasts, and in a size of its own system or in its base size.
  * @throws Problem for an unknown code and for slips in the tables.
  */
 export function readLast(

@@ -1,14 +1,13 @@
 import { weltStrip as weltOf } from '../core/bottom/welt-strip';
-import { letOutSmooth } from '../core/geometry/let-out-smooth';
-import { mirror } from '../core/geometry/mirror';
+import { footOutline } from '../core/last/foot-outline';
 import { placesAlong } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { Problem } from '../core/problem';
-import { isBlank, readChoice } from '../tables/cell';
 import { answer, IN_MM, measured } from './answer';
-import { readLength, readLengthOr, readOutline, readSide, writeOutline } from './arguments';
+import { readSide, writeOutline } from './arguments';
 import { readCover } from './cover-arguments';
-import { PROFILE_STEP, readLastInSize } from './last-argument';
+import { PROFILE_STEP, readLast } from './last-argument';
+import { readFoot, readLetOut, readWelt } from './lasts-arguments';
 import { readWedge } from './wedge-arguments';
 
 // The metadata tool wants double quotes, and each file its own enumerations.
@@ -59,10 +58,10 @@ enum Laying {
  */
 export function profile(last: any, lasts: any[][], size?: any, outlines?: any[][]): any[][] {
   return answer(() => {
-    const { profile: side } = readLastInSize(last, lasts, size, outlines);
+    const { inSize } = readLast(last, lasts, size, outlines);
     return [
       ['Along\nmm', 'Ground\nmm', 'Height\nmm', 'Slope\n°'],
-      ...placesAlong(side, PROFILE_STEP).map(({ s, x, z, slope }) => [s, x, z, slope]),
+      ...placesAlong(inSize.profile, PROFILE_STEP).map(({ s, x, z, slope }) => [s, x, z, slope]),
     ];
   });
 }
@@ -87,10 +86,8 @@ export function outline(
   outlines?: any[][],
 ): any[][] {
   return answer(() => {
-    const { outline: ring } = readLastInSize(last, lasts, size, outlines);
-    const side = isBlank(foot) ? 'left' : readChoice(foot, ['left', 'right'] as const, { argument: 'foot' });
-    const out = letOutSmooth(ring, readLengthOr(let_out, 'let_out', 0, { least: -20, most: 100 }));
-    return writeOutline(side === 'left' ? out : mirror(out));
+    const { inSize } = readLast(last, lasts, size, outlines);
+    return writeOutline(footOutline(inSize.outline, readFoot(foot), readLetOut(let_out)));
   });
 }
 
@@ -107,7 +104,7 @@ export function outline(
 export function tightestRadius(last: any, lasts: any[][], side?: CurveSide, size?: any, outlines?: any[][]): any {
   return measured(() => {
     const where = readSide(side);
-    const curve = tightestCurve(readLastInSize(last, lasts, size, outlines).profile, where);
+    const curve = tightestCurve(readLast(last, lasts, size, outlines).inSize.profile, where);
     if (!curve)
       throw new Problem(
         'unavailable',
@@ -240,12 +237,7 @@ export function coverStrip(
  */
 export function weltStrip(outline: any[][], lap: any, width?: any, from?: any): any[][] {
   return answer(() => {
-    const strip = weltOf(
-      readOutline(outline),
-      readLength(lap, 'lap', { most: 200 }),
-      readLengthOr(width, 'width', 12, { above: 0, most: 100 }),
-      readLengthOr(from, 'from', undefined),
-    );
+    const strip = weltOf(...readWelt(outline, lap, width, from));
     return [
       ['Length\nmm', 'Inseam\nmm', 'Outer edge\nmm'],
       [strip.length, strip.inseam, strip.outer],

@@ -2,7 +2,7 @@ import { area } from '../core/geometry/area';
 import { edgeLength as edgeLengthOf } from '../core/geometry/edge-length';
 import { letOut as letOutOf } from '../core/geometry/let-out';
 import { answer, IN_MM, IN_MM2, measured } from './answer';
-import { readLength, readOutline, writeOutline } from './arguments';
+import { readDistance, readOutline, writeOutline } from './arguments';
 
 /**
  * Area of an outline.
@@ -32,7 +32,5 @@ export function edgeLength(outline: any[][]): any {
  * @returns {any[][]} A table: x and y of the new outline, mm.
  */
 export function letOut(outline: any[][], distance: any): any[][] {
-  return answer(() =>
-    writeOutline(letOutOf(readOutline(outline), readLength(distance, 'distance', { least: -500, most: 500 }))),
-  );
+  return answer(() => writeOutline(letOutOf(readOutline(outline), readDistance(distance))));
 }

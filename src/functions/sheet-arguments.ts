@@ -19,7 +19,7 @@ const THINNEST = 500;
 const MOST_POINTS = 500;
 
 /** The outline of a piece that is to lie on a sheet. */
-export function readPiece(cells: Cells): Ring {
+function readPiece(cells: Cells): Ring {
   const ring = readOutline(cells);
   if (ring.length > MOST_POINTS) {
     throw new Problem(
@@ -54,13 +54,18 @@ function readFormat(width: Cell, length: Cell, knifeRoom: Cell, edgeTrim: Cell):
 const MOST_PIECES = 5000;
 
 /** How a piece may lie: in words, or so many degrees to either side of the sheet's length. */
-export function readWay(cell: Cell): Way {
+function readWay(cell: Cell): Way {
   if (isBlank(cell)) return { kind: 'any' };
   if (typeof cell === 'number') {
     return { kind: 'within', degrees: readNumber(cell, { least: 0, most: 90 }, { argument: 'direction' }) };
   }
   const word = readChoice(cell, ['any way', 'end for end', 'one way'] as const, { argument: 'direction' });
   return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[word] };
+}
+
+/** Of FIRSTWASTE, as core takes them: without knife room there is none. */
+export function readFirstWaste(outline: Cells, knifeRoom: Cell, direction: Cell): [Ring, number, Way] {
+  return [readPiece(outline), readLengthOr(knifeRoom, 'knife_room', 0, { most: 50 }), readWay(direction)];
 }
 
 function readFeet(cell: Cell): Feet {

@@ -1,7 +1,6 @@
 import { firstWaste as firstWasteOf } from '../core/cutting/pattern/first-waste';
 import { answer, IN_PERCENT, measured } from './answer';
-import { readLengthOr } from './arguments';
-import { readPiece, readWay, sheetOfOne } from './sheet-arguments';
+import { readFirstWaste, sheetOfOne } from './sheet-arguments';
 
 /**
  * How many of one piece a sheet takes, laid in rows of any sequence, hooked into each other, in one block or two.
@@ -63,12 +62,7 @@ export function areaUse(
  * @returns {any} Share of the cutting area, 0 to 1.
  */
 export function firstWaste(outline: any[][], knife_room?: any, direction?: any): any {
-  return measured(
-    () =>
-      firstWasteOf(readPiece(outline), readLengthOr(knife_room, 'knife_room', 0, { most: 50 }), readWay(direction))
-        .share,
-    IN_PERCENT,
-  );
+  return measured(() => firstWasteOf(...readFirstWaste(outline, knife_room, direction)).share, IN_PERCENT);
 }
 
 /**

@@ -4,9 +4,8 @@ import {
   skiveWidth as widthOf,
   turnedEdge as turnedOf,
 } from '../core/bottom/skive';
-import { readNumber } from '../tables/cell';
 import { IN_DEGREES, IN_MM, measured } from './answer';
-import { readAngle, readLength, readThickness } from './arguments';
+import { readLapSkive, readSkiveAngle, readSkiveWidth, readTurnedEdge } from './skives-arguments';
 
 /**
  * Width of a skive from its angle: (thickness − skive_to) / tan(angle).
@@ -17,10 +16,7 @@ import { readAngle, readLength, readThickness } from './arguments';
  * @returns {any} Width of the skive, mm.
  */
 export function skiveWidth(thickness: any, skive_to: any, angle: any): any {
-  return measured(
-    () => widthOf(readThickness(thickness), readLength(skive_to, 'skive_to'), readAngle(angle, 'angle')),
-    IN_MM,
-  );
+  return measured(() => widthOf(...readSkiveWidth(thickness, skive_to, angle)), IN_MM);
 }
 
 /**
@@ -32,10 +28,7 @@ export function skiveWidth(thickness: any, skive_to: any, angle: any): any {
  * @returns {any} Angle of the skive, degrees.
  */
 export function skiveAngle(thickness: any, skive_to: any, width: any): any {
-  return measured(
-    () => angleOf(readThickness(thickness), readLength(skive_to, 'skive_to'), readLength(width, 'width', { above: 0 })),
-    IN_DEGREES,
-  );
+  return measured(() => angleOf(...readSkiveAngle(thickness, skive_to, width)), IN_DEGREES);
 }
 
 /**
@@ -47,15 +40,7 @@ export function skiveAngle(thickness: any, skive_to: any, width: any): any {
  * @returns {any} Width of the skive, mm.
  */
 export function lapSkive(thickness: any, skive_to: any, ratio: any): any {
-  return measured(
-    () =>
-      lapSkiveOf(
-        readThickness(thickness),
-        readLength(skive_to, 'skive_to'),
-        readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' }),
-      ),
-    IN_MM,
-  );
+  return measured(() => lapSkiveOf(...readLapSkive(thickness, skive_to, ratio)), IN_MM);
 }
 
 /**
@@ -66,5 +51,5 @@ export function lapSkive(thickness: any, skive_to: any, ratio: any): any {
  * @returns {any} Width to skive, mm.
  */
 export function turnedEdge(thickness: any, fold: any): any {
-  return measured(() => turnedOf(readThickness(thickness), readLength(fold, 'fold', { above: 0 })), IN_MM);
+  return measured(() => turnedOf(...readTurnedEdge(thickness, fold)), IN_MM);
 }

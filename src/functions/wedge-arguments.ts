@@ -9,6 +9,7 @@ import { readLast } from './last-argument';
 /** A wedge as WEDGE lists it, with what it is built from. */
 export interface WedgeRead extends Wedge {
   readonly last: Last;
+  readonly size: number;
   readonly inSize: LastInSize;
   readonly rule: WedgeRule;
 }
@@ -25,7 +26,7 @@ export function readWedge(
   size?: Cell,
   outlines?: Cells | null,
 ): WedgeRead {
-  const { last, inSize } = readLast(code, lasts, size, outlines);
+  const found = readLast(code, lasts, size, outlines);
   const rule: WedgeRule = {
     thicknesses: readNumbers(given, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 }),
     platform: readLengthOr(platform, 'platform', 0, { most: 200 }),
@@ -33,5 +34,5 @@ export function readWedge(
     skiveTo: readLengthOr(skiveTo, 'skive_to', 1, { most: 20 }),
     rasping: readLengthOr(mostRasping, 'most_rasping', DEFAULT_RASPING, { most: 30 }),
   };
-  return { last, inSize, rule, ...wedge(inSize, rule) };
+  return { ...found, rule, ...wedge(found.inSize, rule) };
 }

@@ -13,6 +13,11 @@ export function cells(argument: Cell): Cells {
   return isBlank(argument) ? [] : [[argument]];
 }
 
+/** A range that may be left out. */
+export function optional(argument: Cell): Cells | null {
+  return isBlank(argument) ? null : cells(argument);
+}
+
 /** A figure that was given, or its usual value where it was left out. */
 export function givenOr(
   symbol: string | undefined,

@@ -1,6 +1,5 @@
 import { bendStrain, maxThickness } from '../core/bottom/bend';
-import { readLength, readSide, readThickness } from '../functions/arguments';
-import { readNumber } from '../tables/cell';
+import { readBendStrain, readMaxThickness } from '../functions/bends-arguments';
 import { givenOr, type WorkingOf } from './arguments';
 import { given, step } from './working';
 
@@ -8,9 +7,7 @@ const radiusOf = (r: number) => given('R', 'Radius of the last’s curve', r, 'm
 
 export const bends: Readonly<Record<string, WorkingOf>> = {
   BENDSTRAIN: ([thickness, radius, place]) => {
-    const t = readThickness(thickness);
-    const r = readLength(radius, 'radius', { above: 0, most: 1e5 });
-    const side = readSide(place);
+    const [t, r, side] = readBendStrain(thickness, radius, place);
     return {
       given: [
         given('t', 'Thickness of the layer', t, 'mm', 'thickness'),
@@ -29,9 +26,7 @@ export const bends: Readonly<Record<string, WorkingOf>> = {
     };
   },
   MAXTHICKNESS: ([radius, tube, place]) => {
-    const r = readLength(radius, 'radius', { above: 0, most: 1e5 });
-    const f = readNumber(tube, { least: 0.01, most: 1000 }, { argument: 'tube_per_thickness' });
-    const side = readSide(place);
+    const [r, f, side] = readMaxThickness(radius, tube, place);
     return {
       given: [
         radiusOf(r),

@@ -1,18 +1,15 @@
 import { heelHeight, platform } from '../core/bottom/heel-height';
-import { DEFAULT_RASPING, layerMix, type LayerMix } from '../core/bottom/layer-mix';
+import { layerMix, type LayerMix } from '../core/bottom/layer-mix';
 import { layers } from '../core/bottom/layers';
-import { readLength, readLengthOr, readNumbers, readThickness } from '../functions/arguments';
-import { isBlank } from '../tables/cell';
+import { readHeelHeight, readLayerMix, readLayers, readPlatform } from '../functions/heights-arguments';
 import { cells, givenOr, type WorkingOf } from './arguments';
 import { type At, given, type Given, step, type Step, told } from './working';
 
-const HEIGHT = { above: 0, most: 500 };
 const STANDS = 'derived: under the seat the last’s heel stands on platform and outsole, under the tread these alone';
 
 export const heights: Readonly<Record<string, WorkingOf>> = {
   LAYERS: ([height, thickness, rasping]) => {
-    const [h, t] = [readLength(height, 'height', HEIGHT), readThickness(thickness)];
-    const most = readLengthOr(rasping, 'most_rasping', undefined);
+    const [h, t, most] = readLayers(height, thickness, rasping);
     const { count, rasped } = layers(h, t, most);
     return {
       given: [
@@ -30,35 +27,25 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
     };
   },
   LAYERMIX: ([height, thicknesses, rasping, onHand], at) => {
-    const h = readLength(height, 'height', HEIGHT);
-    const list = readNumbers(cells(thicknesses), 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
-    const counted = cells(onHand);
-    const most = counted.flat().every(isBlank)
-      ? undefined
-      : readNumbers(counted, 'on_hand', { least: 0, most: 10_000, whole: true });
-    const r = readLengthOr(rasping, 'most_rasping', DEFAULT_RASPING);
-    const mix = layerMix(
-      h,
-      list.map((thickness, i) => ({ thickness, onHand: most?.[i] })),
-      r,
-    );
-    const steps = chosen(mix, list, at);
+    const [h, offers, r] = readLayerMix(height, cells(thicknesses), rasping, cells(onHand));
+    const list = offers.map(({ thickness }) => thickness);
+    const steps = chosen(layerMix(h, offers, r), list, at);
     if (!steps) return undefined;
     return {
       given: [
         given('h', 'Height to reach', h, 'mm', 'height'),
         ...mixGiven(list),
         givenOr('a', 'The most that may be rasped off', r, 'mm', 'most_rasping', rasping),
-        ...(most?.map((count, i) => given(undefined, `On hand of ${list[i]} mm`, count, undefined, 'on_hand')) ?? []),
+        ...offers.flatMap(({ thickness, onHand: count }) =>
+          count === undefined ? [] : [given(undefined, `On hand of ${thickness} mm`, count, undefined, 'on_hand')],
+        ),
       ],
       steps,
       source: 'exact search over all mixes (dynamic programming over the heights, to 0.01 mm)',
     };
   },
   HEELHEIGHT: ([lastHeel, under, outsole]) => {
-    const h = readLength(lastHeel, 'last_heel', { most: 500 });
-    const p = readLength(under, 'platform', { most: 500 });
-    const o = readLengthOr(outsole, 'outsole', 0, { most: 500 });
+    const [h, p, o] = readHeelHeight(lastHeel, under, outsole);
     return {
       given: [
         given('h', 'Heel height of the last', h, 'mm', 'last_heel'),
@@ -70,9 +57,7 @@ export const heights: Readonly<Record<string, WorkingOf>> = {
     };
   },
   PLATFORM: ([finished, lastHeel, outsole]) => {
-    const f = readLength(finished, 'finished_heel', { most: 500 });
-    const h = readLength(lastHeel, 'last_heel', { most: 500 });
-    const o = readLengthOr(outsole, 'outsole', 0, { most: 500 });
+    const [f, h, o] = readPlatform(finished, lastHeel, outsole);
     return {
       given: [
         given('H', 'Finished heel height wanted', f, 'mm', 'finished_heel'),

@@ -1,49 +1,15 @@
-import type { Last } from '../core/last/last';
-import type { LastInSize } from '../core/last/last-in-size';
 import { placesAlong } from '../core/last/profile';
 import { tightestCurve } from '../core/last/tightest-curve';
-import { letOutSmooth } from '../core/geometry/let-out-smooth';
-import { mirror } from '../core/geometry/mirror';
+import { footOutline } from '../core/last/foot-outline';
 import { weltStrip } from '../core/bottom/welt-strip';
-import { readLength, readLengthOr, readOutline, readSide } from '../functions/arguments';
+import { readSide } from '../functions/arguments';
 import { readCover } from '../functions/cover-arguments';
 import { PROFILE_STEP, readLast } from '../functions/last-argument';
-import { readWedge } from '../functions/wedge-arguments';
-import { type Cell, type Cells, isBlank } from '../tables/cell';
-import { lastsTable } from '../tables/lasts';
-import { cells, givenOr, type WorkingOf } from './arguments';
-import { given, type Given, step, type Step, told } from './working';
-
-const { columns } = lastsTable;
-
-/** A measure of a last with its place in Lasts. */
-function measure(symbol: string | undefined, last: Last, column: keyof typeof columns): Given {
-  const { heading, meaning, unit } = columns[column] as { heading: string; meaning: string; unit?: string };
-  const value = last[column as keyof Last];
-  const from = { argument: 'lasts', row: last.row, column: heading };
-  if (value === undefined) return given(symbol, meaning, 'blank', undefined, from);
-  return given(symbol, meaning, value as number | string, unit, from);
-}
-
-/** A last's code and size, and the measures of it that shape its bottom. */
-function lastGiven(last: Last, size: number, cell: Cell): readonly Given[] {
-  return [
-    given(undefined, 'Last', last.code, undefined, 'last'),
-    givenOr(undefined, 'Size', size, undefined, 'size', cell),
-    measure(undefined, last, 'baseSize'),
-    measure(undefined, last, 'length'),
-    measure(undefined, last, 'heelHeight'),
-    ...(last.measured === undefined ? [] : [measure(undefined, last, 'measured')]),
-  ];
-}
-
-/** The measures of a last in the size asked for. */
-function graded({ heelHeight, length }: LastInSize): readonly Step[] {
-  return [
-    step('Lₛ', 'Bottom length in this size', undefined, length, 'mm'),
-    step('Hₛ', 'Heel height in this size, held within its group of sizes', undefined, heelHeight, 'mm'),
-  ];
-}
+import { readFoot, readLetOut, readWelt } from '../functions/lasts-arguments';
+import { cells, givenOr, optional, type WorkingOf } from './arguments';
+import { graded, lastGiven, measure } from './last-given';
+import { wedge } from './wedge';
+import { given, step, told } from './working';
 
 const HOW = {
   model: 'modelled from length, heel and seat pitch',
@@ -83,10 +49,9 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
   },
   OUTLINE: ([code, table, size, foot, letOut, outlines], { row, column }) => {
     const { last, size: own, inSize } = readLast(code, cells(table), size, optional(outlines));
-    const d = readLengthOr(letOut, 'let_out', 0, { least: -20, most: 100 });
-    const left = isBlank(foot) || String(foot).trim().toLowerCase() === 'left';
-    const out = letOutSmooth(inSize.outline, d);
-    const point = (left ? out : mirror(out))[row - 1];
+    const [d, side] = [readLetOut(letOut), readFoot(foot)];
+    const left = side === 'left';
+    const point = footOutline(inSize.outline, side, d)[row - 1];
     if (!point) return undefined;
     return {
       given: [
@@ -94,7 +59,7 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
         measure('T', last, 'tread'),
         measure('W', last, 'waist'),
         measure('S', last, 'seat'),
-        givenOr(undefined, 'Foot', left ? 'left' : 'right', undefined, 'foot', foot),
+        givenOr(undefined, 'Foot', side, undefined, 'foot', foot),
         givenOr('d', 'Let out all round', d, 'mm', 'let_out', letOut),
       ],
       steps: [
@@ -131,11 +96,10 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
       source: 'derived: a curve’s radius is one over the change of its slope',
     };
   },
-  WEDGE: (args, at) => wedge(args, at.row, at.column),
+  WEDGE: wedge,
   COVERSTRIP: ([code, table, over, under, platform, letOut, size, outlines], { row, column }) => {
     const cover = readCover(code, cells(table), over, under, platform, letOut, size, optional(outlines));
-    const { strip, last } = cover;
-    const own = isBlank(size) ? last.baseSize : Number(size);
+    const { strip, last, size: own } = cover;
     const from = [
       ...lastGiven(last, own, size),
       given('o', 'Turned over the upper edge', cover.over, 'mm', 'turn_over'),
@@ -173,10 +137,7 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
     };
   },
   WELTSTRIP: ([outline, lap, width, from], { row, column }) => {
-    const ring = readOutline(cells(outline));
-    const l = readLength(lap, 'lap', { most: 200 });
-    const w = readLengthOr(width, 'width', 12, { above: 0, most: 100 });
-    const start = readLengthOr(from, 'from', undefined);
+    const [ring, l, w, start] = readWelt(cells(outline), lap, width, from);
     const strip = weltStrip(ring, l, w, start);
     if (row !== 1) return undefined;
     const inseam = step(
@@ -215,148 +176,3 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
     };
   },
 };
-
-function optional(argument: Cell): Cells | null {
-  return isBlank(argument) ? null : cells(argument);
-}
-
-function wedge(args: readonly Cell[], row: number, column: number) {
-  const [code, table, thicknesses, platform, laying, skiveTo, rasping, size, outlines] = args;
-  const all = readWedge(
-    code,
-    cells(table),
-    cells(thicknesses),
-    platform,
-    laying,
-    skiveTo,
-    rasping,
-    size,
-    optional(outlines),
-  );
-  const { last, inSize, rule, mix, height, flat, bent } = all;
-  const own = isBlank(size) ? last.baseSize : Number(size);
-  const from = [
-    ...lastGiven(last, own, size),
-    ...rule.thicknesses.map((one) => given(undefined, 'Thickness on offer', one, 'mm', 'thicknesses')),
-    givenOr('p', 'What lies under the wedge', rule.platform, 'mm', 'platform', platform),
-    givenOr('e', 'Thickness that fronts are skived to', rule.skiveTo, 'mm', 'skive_to', skiveTo),
-    givenOr(undefined, 'The most that may be rasped off', rule.rasping, 'mm', 'most_rasping', rasping),
-  ];
-  const mixed = mix.counts.map((count, i) => `${count} × ${rule.thicknesses[i]}`).join(' + ');
-  const start = [
-    ...graded(inSize),
-    step(
-      'h',
-      bent ? 'Height that the layers are to reach, square to the pitched seat' : 'Height that the lifts are to reach',
-      undefined,
-      height,
-      'mm',
-    ),
-    told('Fewest lifts that reach it, then the least rasping', mixed),
-  ];
-  const layer = bent?.[row - 1];
-  if (layer) {
-    const skive = step(
-      'w',
-      'Skive: from where its under face meets the ground to its end',
-      undefined,
-      layer.skiveWidth,
-      'mm',
-    );
-    const t = step('t', 'Its thickness, the thinnest next to the last', undefined, layer.thickness, 'mm');
-    const steps = [
-      [step('k', 'Counted from the last downward', undefined, layer.number)],
-      [t],
-      [
-        step(
-          'l',
-          'Where it ends along the last: what it is skived to still fits over the ground',
-          undefined,
-          layer.front,
-          'mm',
-        ),
-      ],
-      [step('x', 'The same place along the ground', undefined, layer.groundFront, 'mm')],
-      [skive],
-      [
-        skive,
-        t,
-        step('q', 'Thickness left at its end', undefined, layer.edge, 'mm'),
-        ...(layer.skiveWidth > 0
-          ? [step('α', 'Angle of the skive', 'atan((t − q) / w)', layer.skiveAngle, '°')]
-          : [step('α', 'Angle of the skive: none', undefined, 0, '°')]),
-      ],
-      [
-        t,
-        step('θ', 'Slope of the last where it begins to taper', undefined, layer.slope, '°'),
-        step('u', 'Its substance measured upright', 't / cos(θ)', layer.upright, 'mm'),
-      ],
-    ][column];
-    return (
-      steps && {
-        given: from,
-        steps: [...start, ...steps],
-        source: 'derived: a bent layer follows the bottom and the ground cuts it off',
-      }
-    );
-  }
-  const lift = flat[row - 1];
-  if (!lift) return undefined;
-  const lower = step(
-    'a',
-    'Its lower face over the ground face of the wedge: all lifts below it',
-    undefined,
-    lift.lower,
-    'mm',
-  );
-  const t = step('t', 'Its thickness, the stoutest next to the ground', undefined, lift.thickness, 'mm');
-  const front = step(
-    'l',
-    lift.number === 1
-      ? 'The ground lift ends where what it is skived to fits under the bottom, 5 to 15 mm behind the tread'
-      : 'It ends where the bottom stands at a + e',
-    undefined,
-    lift.front,
-    'mm',
-  );
-  const back = step('b', 'Its upper face meets the bottom here', undefined, lift.skiveFrom, 'mm');
-  const width = step('w', 'Width of the skive', 'l − b', lift.skiveWidth, 'mm');
-  const left = step('q', 'Thickness left at its front', undefined, lift.edge, 'mm');
-  const steps = [
-    [step('k', 'Counted from the ground up', undefined, lift.number)],
-    [t],
-    [lower, step('f', 'From this height over the ground', 'p + a', lift.from, 'mm')],
-    [lower, t, step('g', 'To this height over the ground', 'p + a + t', lift.to, 'mm')],
-    [lower, front],
-    [lower, t, front, back, width],
-    [
-      t,
-      front,
-      back,
-      width,
-      left,
-      ...(lift.skiveWidth > 0
-        ? [step('α', 'Angle of the skive', 'atan((t − q) / w)', lift.skiveAngle, '°')]
-        : [step('α', 'Angle of the skive: none', undefined, 0, '°')]),
-    ],
-    [lower, front, left],
-    [
-      front,
-      back,
-      step(
-        'd',
-        'The flat skive stands proud of the curved bottom by at most this, to be rasped',
-        undefined,
-        lift.proud,
-        'mm',
-      ),
-    ],
-  ][column];
-  return (
-    steps && {
-      given: from,
-      steps: [...start, ...steps],
-      source: 'derived: level lifts fill the space between the bottom and the ground',
-    }
-  );
-}

@@ -1,7 +1,7 @@
 import { area } from '../core/geometry/area';
 import { edgeLength } from '../core/geometry/edge-length';
 import { letOut } from '../core/geometry/let-out';
-import { readLength, readOutline, writeOutline } from '../functions/arguments';
+import { readDistance, readOutline, writeOutline } from '../functions/arguments';
 import { cells, type WorkingOf } from './arguments';
 import { given, step, told } from './working';
 
@@ -43,7 +43,7 @@ export const outlines: Readonly<Record<string, WorkingOf>> = {
   },
   LETOUT: ([outline, distance], { row, column }) => {
     const ring = readOutline(cells(outline));
-    const d = readLength(distance, 'distance', { least: -500, most: 500 });
+    const d = readDistance(distance);
     const out = letOut(ring, d);
     const value = writeOutline(out)[row]?.[column];
     if (typeof value !== 'number') return undefined;

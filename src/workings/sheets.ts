@@ -3,8 +3,7 @@ import { roomOn } from '../core/cutting/sheet/sheet';
 import type { Way } from '../core/cutting/sheet/way';
 import { area } from '../core/geometry/area';
 import { letOutArea } from '../core/geometry/let-out-area';
-import { readLengthOr } from '../functions/arguments';
-import { readPiece, readWay, sheetOfOne } from '../functions/sheet-arguments';
+import { readFirstWaste, sheetOfOne } from '../functions/sheet-arguments';
 import type { Cell } from '../tables/cell';
 import { cells, givenOr, type WorkingOf } from './arguments';
 import { given, step, told } from './working';
@@ -80,9 +79,7 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
     };
   },
   FIRSTWASTE: ([outline, knifeRoom, direction]) => {
-    const ring = readPiece(cells(outline));
-    const room = readLengthOr(knifeRoom, 'knife_room', 0, { most: 50 });
-    const way = readWay(direction);
+    const [ring, room, way] = readFirstWaste(cells(outline), knifeRoom, direction);
     const { share, ground } = firstWaste(ring, room, way);
     return {
       given: [

@@ -1,6 +1,5 @@
 import { lapSkive, skiveAngle, skiveWidth, turnedEdge } from '../core/bottom/skive';
-import { readAngle, readLength, readThickness } from '../functions/arguments';
-import { readNumber } from '../tables/cell';
+import { readLapSkive, readSkiveAngle, readSkiveWidth, readTurnedEdge } from '../functions/skives-arguments';
 import type { WorkingOf } from './arguments';
 import { given, step } from './working';
 
@@ -11,7 +10,7 @@ const edgeOf = (e: number) => given('e', 'Thickness that the edge is skived to',
 
 export const skives: Readonly<Record<string, WorkingOf>> = {
   SKIVEWIDTH: ([thickness, edge, angle]) => {
-    const [t, e, a] = [readThickness(thickness), readLength(edge, 'skive_to'), readAngle(angle, 'angle')];
+    const [t, e, a] = readSkiveWidth(thickness, edge, angle);
     return {
       given: [thicknessOf(t), edgeOf(e), given('α', 'Angle of the skive', a, '°', 'angle')],
       steps: [step('w', 'Width of the skive', '(t − e) / tan(α)', skiveWidth(t, e, a), 'mm')],
@@ -19,8 +18,7 @@ export const skives: Readonly<Record<string, WorkingOf>> = {
     };
   },
   SKIVEANGLE: ([thickness, edge, width]) => {
-    const [t, e] = [readThickness(thickness), readLength(edge, 'skive_to')];
-    const w = readLength(width, 'width', { above: 0 });
+    const [t, e, w] = readSkiveAngle(thickness, edge, width);
     return {
       given: [thicknessOf(t), edgeOf(e), given('w', 'Width of the skive', w, 'mm', 'width')],
       steps: [step('α', 'Angle of the skive', 'atan((t − e) / w)', skiveAngle(t, e, w), '°')],
@@ -28,8 +26,7 @@ export const skives: Readonly<Record<string, WorkingOf>> = {
     };
   },
   LAPSKIVE: ([thickness, edge, ratio]) => {
-    const [t, e] = [readThickness(thickness), readLength(edge, 'skive_to')];
-    const n = readNumber(ratio, { above: 0, most: 100 }, { argument: 'ratio' });
+    const [t, e, n] = readLapSkive(thickness, edge, ratio);
     return {
       given: [thicknessOf(t), edgeOf(e), given('n', 'Width for each mm taken off', n, undefined, 'ratio')],
       steps: [step('w', 'Width of the skive', 'n · (t − e)', lapSkive(t, e, n), 'mm')],
@@ -37,7 +34,7 @@ export const skives: Readonly<Record<string, WorkingOf>> = {
     };
   },
   TURNEDEDGE: ([thickness, fold]) => {
-    const [t, f] = [readThickness(thickness), readLength(fold, 'fold', { above: 0 })];
+    const [t, f] = readTurnedEdge(thickness, fold);
     return {
       given: [thicknessOf(t), given('f', 'Width of the fold', f, 'mm', 'fold')],
       steps: [step('w', 'Width to skive', '2 · f + t', turnedEdge(t, f), 'mm')],

@@ -6,7 +6,7 @@ import { INPUT_TABLES } from '../../tables/plan-input';
 import { columnsIn } from '../../tables/read';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
-import { cells } from '../arguments';
+import { cells, optional } from '../arguments';
 import { type At, given, type Given, type Step, step, told, type Working } from '../working';
 
 /** The plan that a plan function answers from, with its tables as they were given. */
@@ -34,7 +34,6 @@ export const DERIVED = 'derived: it follows from the tables';
 /** @param args of the plan functions, in their order */
 export function contextOf(args: readonly Cell[]): Context {
   const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts] = args;
-  const optional = (cell: Cell) => (isBlank(cell) ? null : cells(cell));
   const { plan, money } = soundPlan([
     cells(pairage),
     cells(styles),
