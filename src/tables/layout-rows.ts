@@ -2,7 +2,7 @@ import { fold } from '../core/plan/codes';
 import type { FoundRow } from '../core/plan/inputs';
 import { type Cell, type Cells, isBlank } from './cell';
 import { layoutsTable } from './layouts';
-import { columnsIn } from './read';
+import { columnsIn } from './headings';
 
 /**
  * The rows of the table Layouts with a stock's layout in place of what stood there for it; rows of other stocks stay.

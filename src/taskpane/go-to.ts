@@ -3,7 +3,7 @@ import type { CellPlace, Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
 import type { Cell, Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/plan-input';
-import { columnsIn } from '../tables/read';
+import { columnsIn } from '../tables/headings';
 import type { Columns, Table } from '../tables/schema';
 
 /** Leads the maker to the cell that a place means. */

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { readSide } from '../../src/functions/arguments';
 import { INPUT_TABLES } from '../../src/tables/plan-input';
-import { columnsIn, readTable } from '../../src/tables/read';
+import { columnsIn } from '../../src/tables/headings';
+import { readTable } from '../../src/tables/read';
 import type { Column, Columns, Table } from '../../src/tables/schema';
 import { tableCells } from '../demo-cells';
 

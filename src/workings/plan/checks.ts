@@ -2,7 +2,7 @@ import type { Check } from '../../core/plan/checks/check';
 import { fold } from '../../core/plan/codes';
 import { placeOfCheck } from '../../tables/check-place';
 import { INPUT_TABLES } from '../../tables/plan-input';
-import { columnsIn } from '../../tables/read';
+import { columnsIn } from '../../tables/headings';
 import type { Column, Columns, Table } from '../../tables/schema';
 import { given, type Given, step, told, type Step } from '../working';
 import type { ColumnWorkings, Context } from './context';

@@ -3,7 +3,7 @@ import type { Plan } from '../../core/plan/plan';
 import { soundPlan } from '../../functions/plan-arguments';
 import { type Cell, type Cells, isBlank } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/plan-input';
-import { columnsIn } from '../../tables/read';
+import { columnsIn } from '../../tables/headings';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
 import { cells, optional } from '../arguments';
