@@ -159,6 +159,34 @@ export const stockTable = table({
       }),
       1,
     ),
+    roundingAllowance: optional(
+      number({
+        heading: 'Rounding allowance',
+        unit: 'mm',
+        meaning:
+          'Left a side for rasping or rounding; blank is as in Styles; usual 0.5 rubber, 1 cork, 1 to 1.5 foam',
+        least: 0,
+        most: 20,
+      }),
+    ),
+    blockAllowance: optional(
+      number({
+        heading: 'Block allowance',
+        unit: 'mm',
+        meaning: 'Left a side by the saw where it makes a block; blank is as its other edges; usual 3 to 5',
+        least: 0,
+        most: 20,
+      }),
+    ),
+    mostRasping: optional(
+      number({
+        heading: 'Most rasping',
+        unit: 'mm',
+        meaning: 'The most that may be rasped off a height built from it; blank is as in Styles',
+        least: 0,
+        most: 30,
+      }),
+    ),
   },
 });
 

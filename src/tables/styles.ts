@@ -1,4 +1,4 @@
-import { LAYINGS, RAISES, SOLE_ENDS, WELT_ENDS } from '../core/bottom/style';
+import { ADHESIVES, HEEL_CORES, LAYINGS, RAISES, SOLE_ENDS, WELT_ENDS } from '../core/bottom/style';
 import type { Style } from '../core/bottom/style';
 import { qualities } from './quality';
 import type { Reading } from './read';
@@ -270,6 +270,51 @@ export const stylesTable = table({
     boughtMinimum: defaulted(
       number({ heading: 'Bought minimum', meaning: 'Fewest pairs of bought units', least: 0, most: 1e6, whole: true }),
       0,
+    ),
+    heelCore: defaulted(
+      choice(
+        {
+          heading: 'Heel core',
+          meaning: 'What a heel of cork, foam or board has in it for nails and screws to hold in',
+          width: 84,
+        },
+        HEEL_CORES,
+      ),
+      'none' as const,
+    ),
+    adhesive: optional(
+      choice(
+        {
+          heading: 'Adhesive',
+          meaning: 'Kind of adhesive: its usual times and coats hold where Costs and times are silent',
+          width: 120,
+        },
+        ADHESIVES,
+      ),
+    ),
+    breastAllowance: defaulted(
+      number({
+        heading: 'Breast allowance',
+        unit: 'mm',
+        meaning: 'Length that the bend of a sole down the breast takes; usual 3',
+        least: 0,
+        most: 30,
+      }),
+      3,
+    ),
+    tabLength: defaulted(
+      number({
+        heading: 'Tab length',
+        unit: 'mm',
+        meaning: 'Of a sole down the breast, turned on to the heel under the top piece; usual 3 to 4, 0 is none',
+        least: 0,
+        most: 30,
+      }),
+      4,
+    ),
+    tabWidth: defaulted(
+      number({ heading: 'Tab width', unit: 'mm', meaning: 'Width of that tab; usual 10', least: 0, most: 80 }),
+      10,
     ),
   },
 });

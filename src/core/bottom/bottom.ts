@@ -2,16 +2,17 @@ import type { Ring } from '../geometry/ring';
 import { groundOutline } from '../last/ground-outline';
 import type { LastInSize } from '../last/last-in-size';
 import { offsetProfile } from '../last/offset-profile';
-import { atLength, type Profile, seatLine } from '../last/profile';
+import { atGround, atLength, type Profile, seatLine } from '../last/profile';
+import { roundingAllowance } from './allowances';
 import { downBreast, fromBreast } from './breast-sole';
 import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
 import { coverOf } from './cover';
 import type { CoverStrip } from './cover-strip';
 import { letOutToEdge } from './edge';
-import { extent, HEADINGS, type Layer, sheet, type Skive } from './layer';
+import { extent, type Flap, HEADINGS, type Layer, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
 import { breastLine, raise } from './raise';
-import { skiveWidth } from './skive';
+import { soleSkive } from './sole-skive';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
 import { within } from './style-problem';
@@ -56,32 +57,36 @@ export function buildBottom(
   const under = within(style, stoutest, () =>
     offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0)),
   );
-  const face = raised(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
+  const face = lifted(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
   const lifts = mixes.lifts
     ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, taken })
     : [];
 
   // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
   let item = lifts.length;
+  const pile = [...following.filter(({ part }) => part !== 'insole'), ...flat];
+  const raised = style.raise === 'heel' ? breastLine(last) : liftsEnd(lifts, face);
   const shaped = (course: Course): Layer => {
-    const ring = outlineOf(course);
-    return { ...layerOf(course, (item += 1), ring), skive: soleSkive(style, course) };
+    const skive = soleSkive(style, pile, course, raised);
+    return { ...layerOf(course, (item += 1), outlineOf(course)), skive };
   };
-  const outlineOf = ({ part, follows, underSeat }: Course): Ring => {
-    if (part === 'insole') return last.outline;
-    if (part === 'topPiece') return lifts.at(-1)?.ring ?? ground;
+  const outlineOf = ({ part, stock, follows, underSeat }: Course): Outlined => {
+    if (part === 'insole') return { ring: last.outline };
+    if (part === 'topPiece') return { ring: lifts.at(-1)?.ring ?? ground };
     const own = part === 'platform' ? taken : 0;
-    const full = letOutToEdge(follows ? last.outline : ground, style, last, own);
-    if (underSeat) return full;
+    const full = letOutToEdge(follows ? last.outline : ground, style, last, own, roundingAllowance(style, stock));
+    if (underSeat) return { ring: full };
     const breast = breastLine(last);
-    return part === 'sole' ? downBreast(full, breast, atLength(face, breast).z) : fromBreast(full, breast);
+    if (part !== 'sole') return { ring: fromBreast(full, breast) };
+    const { breastAllowance: allowance, tabLength, tabWidth } = style;
+    return downBreast(full, breast, atLength(face, breast).z, { allowance, tabLength, tabWidth });
   };
   const below = [...flat, ...(topPiece ? [topPiece] : [])].map(shaped);
   const above = following.map(shaped);
   const layers = [...above, ...lifts, ...below];
   if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
   const strip = cover && coverOf(style, face, layers);
-  if (cover && strip) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), strip.ring));
+  if (cover && strip) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), strip));
 
   const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
   return {
@@ -97,12 +102,38 @@ export function buildBottom(
   };
 }
 
-function raised(profile: Profile, by: number): Profile {
+function lifted(profile: Profile, by: number): Profile {
   return by === 0 ? profile : { ...profile, z: profile.z.map((z) => z + by) };
 }
 
-function layerOf({ part, stock, follows, underSeat, underTread, rasped }: Course, item: number, ring: Ring): Layer {
-  return { item, part, ...sheet(stock), ring, ...extent(ring), follows, underSeat, underTread, rasped };
+/** The outline of a piece, with the flap that is part of it. */
+interface Outlined {
+  readonly ring: Ring;
+  readonly flap?: Flap;
+}
+
+function layerOf(course: Course, item: number, { ring, flap }: Outlined): Layer {
+  const { part, stock, follows, underSeat, underTread, rasped } = course;
+  return {
+    item,
+    part,
+    ...sheet(stock),
+    ring,
+    ...extent(ring),
+    follows,
+    underSeat,
+    underTread,
+    rasped: rasped || undefined,
+    flap,
+  };
+}
+
+/** How far the lifts of a wedge reach from the back along what lies over them, mm; undefined where there are none. */
+function liftsEnd(lifts: readonly Layer[], face: Profile): number | undefined {
+  const [first] = lifts;
+  if (!first) return undefined;
+  const end = Math.max(...lifts.flatMap(({ ring }) => ring.map(([x]) => x)));
+  return first.follows ? end : atGround(face, end).s;
 }
 
 /** What goes round the edge adds nothing to the height under the foot. */
@@ -119,15 +150,5 @@ function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): 
     [length, style.weltWidth],
     [0, style.weltWidth],
   ];
-  return layerOf(edgeCourse('welt', stock), item, ring);
-}
-
-function soleSkive(style: Style, { part, stock }: Course): Skive | undefined {
-  const { soleSkive: angle, soleSkiveTo: edge } = style;
-  const isSole = part === 'sole' || part === 'midsole' || part === 'outsole';
-  if (angle === undefined || !isSole || stock.material !== 'leather') return undefined;
-  const width = within(style, 'Sole skive', () => skiveWidth(stock.thickness, edge, angle), {
-    skive_to: 'Sole skive to',
-  });
-  return { at: 'edge', width, angle, edge };
+  return layerOf(edgeCourse('welt', stock), item, { ring });
 }

@@ -1,5 +1,6 @@
 import type { LastInSize } from '../last/last-in-size';
 import { Problem } from '../problem';
+import { mostRasping } from './allowances';
 import { squareToSeat } from './bent-layers';
 import { HEADINGS, type Part } from './layer';
 import { coursesOfMix, type LayerMix, layerMix, type Offer } from './layer-mix';
@@ -66,12 +67,12 @@ export function coursesOf(style: Style, last: Pick<LastInSize, 'heelHeight'>, fi
     rasped: i === length - 1 ? mixes.platform?.rasped : undefined,
   }));
   const outsole = one('outsole', { follows: !wedge, underSeat: !heel });
-  const against = [
-    ...one('insole'),
-    ...one('midsole'),
-    ...one('sole', { underSeat: !(heel && style.soleEnds === 'down the breast') }),
-  ];
-  const below = [...platform, ...outsole];
+  const flapped = heel && style.soleEnds === 'down the breast';
+  const inner = [...one('insole'), ...one('midsole')];
+  const sole = one('sole', { underSeat: !flapped });
+  // A sole that goes down the breast is the outer one: a platform lies over it, or nothing could be put on in turn.
+  const against = flapped ? [...inner, ...platform, ...sole] : [...inner, ...sole];
+  const below = flapped ? outsole : [...platform, ...outsole];
   const following = wedge ? against : [...against, ...below];
   const [topPiece] = heel ? one('topPiece', { follows: false, underTread: false }) : [];
   return {
@@ -122,9 +123,7 @@ export function chooseMixes(style: Style, last: LastInSize, find: FindStock): Mi
     );
   }
   const target = style.laying === 'bent' ? squareToSeat(last.profile, height) : height;
-  const lifts = within(style, HEADINGS.lift, () =>
-    layerMix(target, offers(style.lifts, HEADINGS.lift, find), style.rasping),
-  );
+  const lifts = within(style, HEADINGS.lift, () => mixOf(style, target, style.lifts, HEADINGS.lift, find));
   return { lifts, platform };
 }
 
@@ -150,20 +149,20 @@ function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix 
       `without a platform the bottom stands ${raised + others} mm high already; ask for more or take a lower last`,
     );
   }
-  return within(style, HEADINGS.platform, () =>
-    layerMix(height, offers(style.platform, HEADINGS.platform, find), style.rasping),
-  );
+  return within(style, HEADINGS.platform, () => mixOf(style, height, style.platform, HEADINGS.platform, find));
+}
+
+function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {
+  const stocks = codes.map((code) => find(code, heading));
+  return layerMix(height, stocks.map(offerOf), mostRasping(style, stocks));
+}
+
+function offerOf({ thickness: mm, price }: Stock): Offer {
+  return { thickness: mm, cost: price };
 }
 
 function platformStock(style: Style, find: FindStock, mix: LayerMix | undefined): readonly Stock[] {
   const stocks = style.platform.map((code) => find(code, HEADINGS.platform));
   // The stoutest lies next to the ground.
   return mix ? coursesOfMix(mix, stocks).reverse() : stocks;
-}
-
-function offers(codes: readonly string[], heading: string, find: FindStock): readonly Offer[] {
-  return codes.map((code) => {
-    const { thickness: mm, price } = find(code, heading);
-    return { thickness: mm, cost: price };
-  });
 }

@@ -25,11 +25,18 @@ export function projectionAt(style: Style, share: number): number {
 /**
  * Lets the last's outline out to the edge of a piece: lasted substance, projection by zone, what is left for rasping,
  * less what a cover takes.
+ * @param rounding what is left for rasping, mm a side
  * @param ring the last's outline, developed or as it stands on the ground: point for point that of `last`
  * @param taken mm a side taken off again
  */
-export function letOutToEdge(ring: Ring, style: Style, last: LastInSize, taken = 0): Ring {
-  const out = style.lastedSubstance + style.roundingAllowance - taken;
+export function letOutToEdge(
+  ring: Ring,
+  style: Style,
+  last: LastInSize,
+  taken = 0,
+  rounding = style.roundingAllowance,
+): Ring {
+  const out = style.lastedSubstance + rounding - taken;
   return letOutSmooth(ring, (_point, i) => {
     const [s] = last.outline[i] as Point;
     return out + projectionAt(style, s / last.length);

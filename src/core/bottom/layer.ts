@@ -21,12 +21,24 @@ export const HEADINGS = {
 
 /** What a piece is skived for, and how. */
 export interface Skive {
-  /** At its front, or all round its edge. */
+  /** At its front, or round its edge. */
   readonly at: 'front' | 'edge';
+  /** The face that it is taken off, as the piece lies in the shoe. */
+  readonly face: 'upper' | 'lower';
   readonly width: number;
   /** degrees */
   readonly angle: number;
   readonly edge: number;
+  /** Of an edge: how far from the back, along the outline, it begins; without it, it runs all round. */
+  readonly from?: number | undefined;
+}
+
+/** The end of a sole that goes down a heel's breast, mm: the flap, and the tab at its end that the top piece holds. */
+export interface Flap {
+  readonly width: number;
+  readonly length: number;
+  readonly tabWidth: number;
+  readonly tabLength: number;
 }
 
 /** One piece of a bottom, of the left foot. */
@@ -47,8 +59,9 @@ export interface Layer {
   readonly removed?: number | undefined;
   /** Slant of its front, inside forward, degrees; without it, square to the length. */
   readonly frontSlant?: number | undefined;
-  /** What is sanded off its ground face once it is built in, mm. */
+  /** What is rasped off its ground face once it is built in, mm. */
   readonly rasped?: number | undefined;
+  readonly flap?: Flap | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;
   /** Whether it adds its thickness under the seat, and under the tread. */
@@ -73,6 +86,11 @@ export function extent(ring: Ring): { readonly length: number; readonly width: n
   // Later stages would search for ever on an outline that is none.
   if (!Number.isFinite(right - left + top - bottom)) throw new Error('A piece came out without an outline.');
   return { length: right - left, width: top - bottom };
+}
+
+/** What is left of a piece's thickness once it is built in, mm: all that stands over the ground adds up from it. */
+export function builtThickness({ thickness, rasped = 0 }: Pick<Layer, 'thickness' | 'rasped'>): number {
+  return thickness - rasped;
 }
 
 /** What a layer keeps of its sheet. */

@@ -4,6 +4,7 @@ import type { Ring } from '../geometry/ring';
 import type { LastInSize } from '../last/last-in-size';
 import { atLength, type Profile } from '../last/profile';
 import { Problem } from '../problem';
+import { roundingAllowance } from './allowances';
 import { bentLayers } from './bent-layers';
 import { letOutToEdge } from './edge';
 import { flatLifts } from './flat-lifts';
@@ -65,7 +66,9 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
     .map((lift, i): Layer => {
       // A heel narrows toward the ground: each lift is cut to its upper face.
       const narrowed = heel ? style.heelTaper * Math.max(0, 1 - lift.upper / height) : 0;
-      const edge = letOutToEdge(ground, style, last, input.taken + narrowed);
+      const stock = courses[i] as Stock;
+      const rough = roundingAllowance(style, stock, style.laying === 'block');
+      const edge = letOutToEdge(ground, style, last, input.taken + narrowed, rough);
       const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
       const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
       // A block is sawn to the last as a whole, so its lifts are not skived one by one.
@@ -73,16 +76,16 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
       return {
         item: lift.number,
         part: 'lift',
-        ...sheet(courses[i] as Stock),
+        ...sheet(stock),
         ring,
         ...extent(ring),
         follows: false,
         underSeat: true,
         underTread: false,
-        skive: skived ? { at: 'front', width, angle, edge: left } : undefined,
+        skive: skived ? { at: 'front', face: 'upper', width, angle, edge: left } : undefined,
         removed: lift.removed,
         frontSlant: heel ? undefined : style.frontSlant,
-        rasped: lift.number === 1 ? rasped : undefined,
+        rasped: (lift.number === 1 && rasped) || undefined,
         lift: {
           lower: lift.lower,
           upper: lift.upper,
@@ -95,30 +98,34 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
     .reverse();
 }
 
-function bent({ style, last, face, taken }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
-  const full = letOutToEdge(last.outline, style, last, taken);
+function bent({ style, last, face, taken, mix }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const slant = style.raise === 'heel' ? 0 : style.frontSlant;
+  // What is built too high is rasped off the ground face, which the outer layer comes to.
+  const rasped = (i: number) => (i === courses.length - 1 && mix.rasped) || undefined;
   const layers = bentLayers(
     face,
-    courses.map(({ thickness }) => thickness),
+    courses.map(({ thickness }, i) => thickness - (rasped(i) ?? 0)),
     style.skiveTo,
   );
   return layers.map((layer, i): Layer => {
     const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;
+    const stock = courses[i] as Stock;
+    const full = letOutToEdge(last.outline, style, last, taken, roundingAllowance(style, stock));
     const ring = cutAtFront(full, front, slant);
     const { skiveWidth: width, skiveAngle: angle, edge } = layer;
     return {
       item: layer.number,
       part: 'lift',
-      ...sheet(courses[i] as Stock),
+      ...sheet(stock),
       ring,
       ...extent(ring),
       follows: true,
       underSeat: true,
       underTread: false,
-      skive: width > 0 && front === layer.front ? { at: 'front', width, angle, edge } : undefined,
+      skive: width > 0 && front === layer.front ? { at: 'front', face: 'lower', width, angle, edge } : undefined,
       removed: front === layer.front ? layer.removed : undefined,
       frontSlant: slant,
+      rasped: rasped(i),
     };
   });
 }

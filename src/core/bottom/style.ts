@@ -16,6 +16,14 @@ export type Laying = (typeof LAYINGS)[number];
 export const SOLE_ENDS = ['at the back', 'down the breast'] as const;
 export type SoleEnds = (typeof SOLE_ENDS)[number];
 
+/** What a block of cork, foam or board has in it for nails and screws to hold in. */
+export const HEEL_CORES = ['none', 'wood', 'leather'] as const;
+export type HeelCore = (typeof HEEL_CORES)[number];
+
+/** Kinds of adhesive, which differ in how they are used. */
+export const ADHESIVES = ['polychloroprene', 'polyurethane', 'water-based', 'hot melt'] as const;
+export type Adhesive = (typeof ADHESIVES)[number];
+
 /** Where a welt strip ends. */
 export const WELT_ENDS = ['at the seat', 'all round'] as const;
 export type WeltEnds = (typeof WELT_ENDS)[number];
@@ -77,4 +85,11 @@ export interface Style {
   readonly boughtPrice?: number | undefined;
   readonly boughtTooling: number;
   readonly boughtMinimum: number;
+  readonly heelCore: HeelCore;
+  /** Of a sole down the breast: what its bend takes, and the tab that lies on the heel's ground face. */
+  readonly breastAllowance: number;
+  readonly tabLength: number;
+  readonly tabWidth: number;
+  /** Without it, times are those of polychloroprene and a face has one coat. */
+  readonly adhesive?: Adhesive | undefined;
 }

@@ -1,4 +1,5 @@
-import type { Point, Ring } from '../geometry/ring';
+import { edgeBeyond } from '../geometry/edge-beyond';
+import type { Ring } from '../geometry/ring';
 
 /** A welt before it is sewn on. */
 export interface WeltStrip {
@@ -19,15 +20,4 @@ export function weltStrip(ring: Ring, lap: number, width: number, from?: number)
   // Round the toe from side to side the strip turns by half of a full turn.
   const turns = from === undefined ? 2 * Math.PI : Math.PI;
   return { length: inseam + lap, inseam, outer: inseam + turns * width };
-}
-
-/** Length of the edge that lies further forward than a place. */
-function edgeBeyond(ring: Ring, from: number): number {
-  return ring.reduce((length, [ax, ay], i) => {
-    const [bx, by] = ring[(i + 1) % ring.length] as Point;
-    const step = Math.hypot(bx - ax, by - ay);
-    if (ax >= from && bx >= from) return length + step;
-    if (ax < from && bx < from) return length;
-    return length + step * Math.abs((Math.max(ax, bx) - from) / (bx - ax));
-  }, 0);
 }

@@ -117,7 +117,17 @@ export class Finder {
       return stock;
     };
     const named = stocksOf(style).map((code) => this.stock(code));
-    const shaping = named.map((stock) => stock && [stock.code, stock.material, stock.thickness]);
+    const shaping = named.map(
+      (stock) =>
+        stock && [
+          stock.code,
+          stock.material,
+          stock.thickness,
+          stock.roundingAllowance,
+          stock.blockAllowance,
+          stock.mostRasping,
+        ],
+    );
     // Prices decide between mixes that are equal otherwise, but the bottom depends on the mix alone.
     const prices = named.map((stock) => stock?.price);
     const key = `${identity(last)} ${JSON.stringify([style, shaping])}`;

@@ -43,6 +43,10 @@ export interface Stock {
   readonly mouldedFace: boolean;
   /** Share of a sheet or hide that can be used. */
   readonly usableShare: number;
+  /** Left for rasping: a side of a piece's edge, a side of a sawn block, and off a height; without it, what the style leaves. */
+  readonly roundingAllowance?: number | undefined;
+  readonly blockAllowance?: number | undefined;
+  readonly mostRasping?: number | undefined;
 }
 
 /** Area of a sheet, mm²: what it is sold by, holes and flaws and all. */

@@ -1,18 +1,21 @@
 import type { Layer } from '../../bottom/layer';
 import { area } from '../../geometry/area';
 import { cut } from '../../geometry/cut';
-import { edgeLength } from '../../geometry/edge-length';
+import { edgeBeyond } from '../../geometry/edge-beyond';
 import type { Point, Ring } from '../../geometry/ring';
 
 /**
  * Volume of a piece as it is built in, mm³: area × thickness less what is rasped off its ground face and what its skive
- * takes off (derived). A skived edge loses a triangle (t − e) × w / 2 all along it; a front loses what is taken off
+ * takes off (derived). A skived edge loses a triangle (t − e) × w / 2 as far as it runs; a front loses what is taken off
  * seen from the side, growing steadily from where the skive begins.
  */
 export function volume({ ring, thickness, skive, rasped = 0, lift, removed = 0, frontSlant = 0 }: Layer): number {
   const built = thickness - rasped;
   const full = area(ring) * built;
-  if (skive?.at === 'edge') return Math.max(0, full - (edgeLength(ring) * skive.width * (built - skive.edge)) / 2);
+  if (skive?.at === 'edge') {
+    const along = edgeBeyond(ring, skive.from ?? -Infinity);
+    return Math.max(0, full - (along * skive.width * (built - skive.edge)) / 2);
+  }
   const width = lift ? lift.front - lift.skiveFrom : (skive?.width ?? 0);
   return width > 0 && removed > 0 ? full - (2 * removed * forwardOf(ring, width, frontSlant)) / width ** 2 : full;
 }

@@ -90,7 +90,7 @@ describe('volume', () => {
     const sole = soleOf({});
     if (!sole) throw new Error('There is no sole.');
     const slant = (Math.atan(20 / 50) * 180) / Math.PI;
-    const skive = { at: 'front', width: 20, angle: 0, edge: 1 } as const;
+    const skive = { at: 'front', face: 'upper', width: 20, angle: 0, edge: 1 } as const;
     const skived = volume({ ...sole, ring, thickness: 5, skive, removed: 40, frontSlant: slant });
     expect(skived).toBeCloseTo(100 * 50 * 5 - 40 * 50, 6);
   });
