@@ -29,8 +29,9 @@ const rooms = {
   'cutting/search': ['cutting/quick-layout.ts', 'cutting/natural', 'cutting/rows', 'cutting/sheet', 'geometry'],
   stock: ['cutting/sheet', 'geometry'],
   bottom: ['stock', 'last', 'cutting/sheet', 'geometry', 'numerics'],
-  'plan/cost': ['bottom', 'stock', 'geometry', 'plan/[^/]+.ts'],
-  'plan/checks': ['bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/[^/]+.ts'],
+  steps: ['bottom', 'stock', 'last', 'geometry'],
+  'plan/cost': ['steps', 'bottom', 'stock', 'geometry', 'plan/[^/]+.ts'],
+  'plan/checks': ['steps', 'bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/[^/]+.ts'],
 };
 
 module.exports = {

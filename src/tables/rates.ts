@@ -1,3 +1,5 @@
+import { WAIT_ITEMS } from '../core/steps/usual-times';
+import { STEP_KINDS } from '../core/steps/step';
 import { type Rate, RATE_UNITS, type RateUnit } from '../core/plan/inputs';
 import { Problem } from '../core/problem';
 import type { Reading } from './read';
@@ -14,6 +16,16 @@ export const ratesTable = table({
     ),
     value: number({ heading: 'Value', meaning: 'How much', least: 0, most: 1e6, format: '0.00' }),
     unit: choice({ heading: 'Unit', meaning: 'What the value is in', former: ['Counts'], width: 150 }, RATE_UNITS),
+    step: optional(
+      choice(
+        {
+          heading: 'Step',
+          meaning: 'Kind of step that minutes a pair are spent on, in styles that have it; blank is every pair',
+          width: 74,
+        },
+        STEP_KINDS,
+      ),
+    ),
   },
 });
 
@@ -35,6 +47,21 @@ export function toRate({ bySize: _none, ...rate }: Reading<(typeof ratesTable)['
   if (bound && !bound.sound(rate.value)) {
     const place = { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Value' };
     throw new Problem('invalid', place, `${rate.value} is not possible where the unit is ${rate.unit}; ${bound.say}`);
+  }
+  const waits: readonly string[] = WAIT_ITEMS;
+  if (rate.unit === 'minutes waited' && !waits.some((item) => item.toLowerCase() === rate.item.trim().toLowerCase())) {
+    throw new Problem(
+      'invalid',
+      { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Item' },
+      `"${rate.item}" is no wait that a step has; use one of ${WAIT_ITEMS.join(', ')}`,
+    );
+  }
+  if (rate.step !== undefined && rate.unit !== 'minutes a pair') {
+    throw new Problem(
+      'invalid',
+      { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Step' },
+      `only minutes a pair are spent on a kind of step; leave it blank where the unit is ${rate.unit}`,
+    );
   }
   return rate;
 }

@@ -163,8 +163,7 @@ export const stockTable = table({
       number({
         heading: 'Rounding allowance',
         unit: 'mm',
-        meaning:
-          'Left a side for rasping or rounding; blank is as in Styles; usual 0.5 rubber, 1 cork, 1 to 1.5 foam',
+        meaning: 'Left a side for rasping or rounding; blank is as in Styles; usual 0.5 rubber, 1 cork, 1 to 1.5 foam',
         least: 0,
         most: 20,
       }),

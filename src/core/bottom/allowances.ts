@@ -11,9 +11,6 @@ export function roundingAllowance(
 }
 
 /** The most that may be rasped off a height that is built from some stocks, mm: the least of what they allow. */
-export function mostRasping(
-  style: Pick<Style, 'rasping'>,
-  stocks: readonly Pick<Stock, 'mostRasping'>[],
-): number {
+export function mostRasping(style: Pick<Style, 'rasping'>, stocks: readonly Pick<Stock, 'mostRasping'>[]): number {
   return Math.min(...stocks.map(({ mostRasping: own }) => own ?? style.rasping));
 }

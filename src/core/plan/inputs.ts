@@ -5,6 +5,7 @@ import type { Stock } from '../stock/stock';
 import type { Style } from '../bottom/style';
 import type { Last } from '../last/last';
 import type { SizeSystem } from '../sizes/systems';
+import type { StepKind } from '../steps/step';
 
 /** The typed input of a plan. Every record keeps the row that it was read from, so that a problem can name it. */
 export interface PlanInput {
@@ -47,6 +48,8 @@ export const RATE_UNITS = [
   'money a pair',
   'day of start',
   'limit',
+  'minutes waited',
+  'degrees warmed',
 ] as const;
 export type RateUnit = (typeof RATE_UNITS)[number];
 
@@ -58,6 +61,8 @@ export interface Rate {
   readonly scope?: string | undefined;
   readonly value: number;
   readonly unit: RateUnit;
+  /** Of minutes a pair: the kind of step that they are spent on; without it, the whole shoe. */
+  readonly step?: StepKind | undefined;
 }
 
 export const OUTLINE_ROLES = [

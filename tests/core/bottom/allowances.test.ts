@@ -15,7 +15,9 @@ describe('what is left for rasping', () => {
 
   it('is by the stock and what is done: an edge rasped, a block sawn, a height levelled (usual: common practice)', () => {
     const cork = stockOf({ 'Rounding allowance': 1, 'Block allowance': 4, 'Most rasping': 2 });
-    expect([roundingAllowance(style, cork), roundingAllowance(style, cork, true), mostRasping(style, [cork])]).toEqual([1, 4, 2]);
+    expect([roundingAllowance(style, cork), roundingAllowance(style, cork, true), mostRasping(style, [cork])]).toEqual([
+      1, 4, 2,
+    ]);
     expect(roundingAllowance(style, stockOf({ 'Rounding allowance': 1 }), true)).toBe(1);
   });
 

@@ -1,0 +1,102 @@
+import type { Bottom } from '../bottom/bottom';
+import type { Layer } from '../bottom/layer';
+import type { Style } from '../bottom/style';
+import { holdsNails } from './fixing';
+
+/** How a bottom is put together: which pieces are joined off the last, which on it, what is covered, nailed, stitched. */
+export interface Assembly {
+  readonly bottom: Bottom;
+  readonly style: Style;
+  readonly insole?: Layer | undefined;
+  readonly welt?: Layer | undefined;
+  readonly cover?: Layer | undefined;
+  readonly topPiece?: Layer | undefined;
+  /** Pieces that follow the last below the insole, without lifts, from the last downward. */
+  readonly following: readonly Layer[];
+  /** From the last downward. */
+  readonly lifts: readonly Layer[];
+  /** What lies flat under a wedge, downward. */
+  readonly flat: readonly Layer[];
+  /** Pieces that are joined to one another off the last, from the last downward: a wedge, a block, a slab. */
+  readonly apart: readonly Layer[];
+  /** Pieces whose edge is covered. */
+  readonly covered: readonly Layer[];
+  /** Whether the heel is built on the shoe, lift by lift with nails. */
+  readonly nailed: boolean;
+  /** Pieces that are stitched through to the welt. */
+  readonly stitched: readonly Layer[];
+  /** A sole that ends on the heel's breast. */
+  readonly flapped?: Layer | undefined;
+  /** What is walked on, under the seat and under the tread. */
+  readonly walked: readonly Layer[];
+  /** Whether a piece is walked on with a face that was moulded for it. */
+  readonly moulded: (layer: Layer) => boolean;
+}
+
+/** @param mouldedFace whether a stock, by its code, has a moulded face */
+export function assemblyOf(bottom: Bottom, style: Style, mouldedFace: (code: string) => boolean): Assembly {
+  const { layers } = bottom;
+  const one = (part: Layer['part']) => layers.find((layer) => layer.part === part);
+  const lifts = layers.filter(({ part }) => part === 'lift');
+  const edge = (layer: Layer) => layer.part === 'welt' || layer.part === 'cover';
+  const stack = layers.filter((layer) => !edge(layer) && layer.part !== 'lift' && layer.part !== 'topPiece');
+  const following = stack.filter(({ follows, part }) => follows && part !== 'insole');
+  const flat = stack.filter(({ follows }) => !follows);
+  const [insole, welt, cover, topPiece] = [one('insole'), one('welt'), one('cover'), one('topPiece')];
+  const heel = style.raise === 'heel';
+  const nailed = heel && style.laying === 'flat' && !cover && lifts.every(holdsNails);
+  const apart = builtApart(style, { lifts, following, flat, covered: cover !== undefined, nailed });
+  const covered = cover ? layers.filter(({ part }) => part === 'lift' || (part === 'platform' && !heel)) : [];
+  const flapped = heel && style.soleEnds === 'down the breast' ? one('sole') : undefined;
+  const pile = layers.filter((layer) => !edge(layer));
+  const walked = [pile.findLast(({ underSeat }) => underSeat), pile.findLast(({ underTread }) => underTread)];
+  return {
+    bottom,
+    style,
+    insole,
+    welt,
+    cover,
+    topPiece,
+    following,
+    lifts,
+    flat,
+    apart,
+    covered,
+    nailed,
+    stitched: welt ? stitchedThrough(following) : [],
+    flapped,
+    walked: walked.filter((layer) => layer !== undefined),
+    moulded: (layer) => walked.includes(layer) && mouldedFace(layer.stock),
+  };
+}
+
+interface Stacks {
+  readonly lifts: readonly Layer[];
+  readonly following: readonly Layer[];
+  readonly flat: readonly Layer[];
+  readonly covered: boolean;
+  readonly nailed: boolean;
+}
+
+/**
+ * What is joined off the last: lifts that lie flat, and the platform under a wedge of them; without a raise, soft slabs
+ * and what lies under them, or the platform whose edge is covered.
+ */
+function builtApart(style: Style, { lifts, following, flat, covered, nailed }: Stacks): readonly Layer[] {
+  if (style.raise === 'none') {
+    const soft = following.findIndex(
+      ({ part, material }) => material === 'cork' || material === 'foam' || (covered && part === 'platform'),
+    );
+    if (soft < 0) return [];
+    // A covered platform has its outsole put on after it is on the last, as a wedge has.
+    return following.slice(soft).filter(({ part }) => !(covered && part === 'outsole'));
+  }
+  if (style.laying === 'bent' || nailed) return [];
+  return [...lifts, ...flat.filter(({ part }) => part === 'platform')];
+}
+
+/** Leather and rubber against the last, as far as they lie on one another: a needle holds in nothing softer. */
+function stitchedThrough(following: readonly Layer[]): readonly Layer[] {
+  const soft = following.findIndex(({ material }) => material !== 'leather' && material !== 'rubber');
+  return soft < 0 ? following : following.slice(0, soft);
+}

@@ -1,0 +1,42 @@
+import type { Assembly } from './assembly';
+import { covering } from './covering';
+import { gluing } from './gluing';
+import { levelling } from './levelling';
+import { faceOf, operation, overlap } from './operation';
+import type { Joint, Operation } from './step';
+
+/** What is built up off the last: glued, levelled, rasped to the last, its edge rasped as one, covered. */
+export function builtApart(assembly: Assembly, joints: readonly Joint[]): readonly Operation[] {
+  const { style, apart, cover } = assembly;
+  if (apart.length === 0) return [];
+  const covers = joints.find(({ apart: off, adds }) => off && cover !== undefined && adds.includes(cover));
+  const glued = joints.filter((joint) => joint.apart && joint !== covers);
+  const lifts = assembly.lifts.filter((lift) => apart.includes(lift));
+  const laid = glued.filter(({ adds }) => adds.every(({ part }) => part === 'lift'));
+  const up = joints.find((joint) => !joint.apart && overlap(joint.brings, apart));
+  const off = { apart: true };
+  const block = style.laying === 'block' && lifts.length > 0;
+  const list: Operation[] = laid.flatMap(gluing);
+  if (block && laid.length > 0) list.push(operation('wait', ['cure'], lifts, off));
+  if (style.raise === 'heel' && style.heelCore !== 'none') {
+    list.push(operation('fix', ['bore core', 'glue core'], lifts, off));
+  }
+  if (block) list.push(operation('rasp', ['saw'], lifts, { ...off, faces: lifts.map((lift) => faceOf(lift, 'edge')) }));
+  list.push(...levelling(assembly, true), ...glued.filter((joint) => !laid.includes(joint)).flatMap(gluing));
+  if (lifts.length > 0) {
+    const tops = lifts.map((lift) => faceOf(lift, 'upper', 'top'));
+    list.push(
+      operation('rasp', ['rasp to last'], lifts, { ...off, joint: up, faces: tops }),
+      operation('check', ['try on last'], apart, { ...off, joint: up }),
+    );
+  }
+  // The edge of a bare slab is rasped at the end, flush with all that is under it.
+  if (lifts.length > 0 || covers) {
+    const edges = apart.map((piece) => faceOf(piece, 'edge'));
+    // A block that nothing was glued to since has cured.
+    if (glued.length > (block ? laid.length : 0)) list.push(operation('wait', ['cure'], apart, off));
+    list.push(operation('rasp', ['rasp edge'], apart, { ...off, faces: edges }));
+  }
+  if (covers) list.push(...covering(covers, style));
+  return list;
+}

@@ -1,0 +1,82 @@
+import { builtThickness, type Layer } from '../bottom/layer';
+import type { CoverStrip } from '../bottom/cover-strip';
+import type { Style } from '../bottom/style';
+import { readying } from './gluing';
+import { areaOf, faceOf, facesOf, operation, piecesOf } from './operation';
+import type { Face, Joint, Operation } from './step';
+
+/** What of a cover lies on the upper and the lower face of what it covers, mm²: not more than nine tenths of them. */
+export function margins(
+  covered: readonly Layer[],
+  strip: CoverStrip,
+  style: Style,
+): { readonly over: number; readonly under: number } {
+  const areas = covered.map(areaOf);
+  const most = 0.9 * Math.max(...areas);
+  // A heel's ground face is its lowest lift; under a wedge that is bent on, all its layers come to the ground.
+  const ground = style.raise === 'heel' ? 0.9 * (areas.at(-1) as number) : most;
+  return {
+    over: Math.min(most, strip.length * style.turnOver),
+    under: Math.min(ground, strip.length * style.turnUnder),
+  };
+}
+
+/**
+ * The joint of a cover: its flesh all over against the wall and the turned margins. Where what it covers is on the last
+ * already, its top edge cannot be turned over and is folded on itself.
+ */
+export function coverJoint(
+  covered: readonly Layer[],
+  cover: Layer,
+  strip: CoverStrip,
+  style: Style,
+  apart: boolean,
+): Joint {
+  const [top, low] = [covered[0] as Layer, covered.at(-1) as Layer];
+  const height = covered.reduce((sum, piece) => sum + builtThickness(piece), 0);
+  const { over, under } = margins(covered, strip, style);
+  const part = (piece: Layer, side: Face['side'], size: number): Face => ({ piece, side, area: size });
+  return {
+    above: [
+      ...covered.map((piece) => part(piece, 'edge', (strip.wall * builtThickness(piece)) / height)),
+      // Its margins run on from the wall.
+      ...(apart ? [{ ...part(top, 'edge', over), zone: 'over' as const }] : []),
+      { ...part(low, 'edge', under), zone: 'under' as const },
+    ],
+    below: [part(cover, 'flesh', strip.area)],
+    adds: [cover],
+    brings: apart ? [] : [cover],
+    apart,
+  };
+}
+
+/** Whether a strip's ends meet: all round a platform, or at a heel's breast. */
+function closes(covered: readonly Layer[], { raise }: Style): boolean {
+  return raise === 'heel' || covered.some(({ part }) => part === 'platform');
+}
+
+/** Covering an edge. Margins are filled flush, so that what lies on them finds a level face. */
+export function covering(joint: Joint, style: Style): readonly Operation[] {
+  const cover = joint.adds[0] as Layer;
+  const { apart } = joint;
+  const faces = facesOf(joint);
+  const pieces = piecesOf(faces);
+  const rest = { joint, apart };
+  const grain = (zone: 'over' | 'under'): Face => ({ piece: cover, side: 'grain', zone, area: 0 });
+  const turned = apart ? [grain('over'), grain('under')] : [grain('under')];
+  return [
+    operation('skive', ['skive margins'], [cover], { ...rest, faces: [faceOf(cover, 'flesh')] }),
+    ...(apart ? [] : [operation('cover', ['fold edge'], [cover], rest)]),
+    ...readying(
+      joint.above.filter(({ side }) => side === 'edge'),
+      rest,
+    ),
+    operation('cement', ['coat'], pieces, { ...rest, faces, coated: faces }),
+    operation('cover', closes(pieces, style) ? ['join', 'close seam'] : ['join'], pieces, { ...rest, faces }),
+    operation('cover', apart ? ['pare pleats', 'turn over', 'turn under'] : ['pare pleats', 'turn under'], pieces, {
+      ...rest,
+      faces: turned,
+    }),
+    operation('prepare', ['fill margins'], pieces, { apart, faces: turned }),
+  ];
+}

@@ -1,0 +1,67 @@
+import { Memo } from '../memo';
+import { comesBefore, ruled } from './rules';
+import type { Face, Joint, Operation } from './step';
+
+/** Sizes of a style are put together alike, so that one order serves them all. */
+interface Order {
+  readonly places: readonly number[];
+}
+const orders = new Memo<Order>(512);
+
+/**
+ * Operations in an order that keeps all rules; of those that may come next, the one that stands first in the list.
+ * @throws Error where rules contradict one another: a construction that cannot be put together.
+ */
+export function inOrder(operations: readonly Operation[]): readonly Operation[] {
+  const { places } = orders.get(told(operations), () => ({ places: sorted(operations) }));
+  return places.map((i) => operations[i] as Operation);
+}
+
+function sorted(operations: readonly Operation[]): readonly number[] {
+  const all = operations.map(ruled);
+  const after = all.map((first) => all.flatMap((then, i) => (comesBefore(first, then) ? [i] : [])));
+  const waits = new Array<number>(all.length).fill(0);
+  for (const list of after) for (const i of list) waits[i] = (waits[i] as number) + 1;
+  const order: number[] = [];
+  const done = new Set<number>();
+  while (order.length < all.length) {
+    const next = waits.findIndex((n, i) => n === 0 && !done.has(i));
+    if (next < 0) {
+      const left = operations.filter((_, i) => !done.has(i)).map(({ acts }) => acts.join(' and '));
+      throw new Error(`No order of the bench keeps all rules: ${left.join('; ')}.`);
+    }
+    done.add(next);
+    order.push(next);
+    for (const i of after[next] as readonly number[]) waits[i] = (waits[i] as number) - 1;
+  }
+  return order;
+}
+
+/** All that the rules look at, in one string. */
+function told(operations: readonly Operation[]): string {
+  const joints = new Map<Joint, number>();
+  const face = ({ piece, side, zone }: Face) => `${piece?.item ?? 0}${side}${zone ?? ''}`;
+  const pieces = (list: Operation['pieces']) => list.map(({ item, part }) => `${part}${item}`).join();
+  const jointOf = (joint: Joint) => {
+    const known = joints.get(joint);
+    if (known !== undefined) return String(known);
+    joints.set(joint, joints.size);
+    const { above, below, adds, brings, apart } = joint;
+    return [above.map(face).join(), below.map(face).join(), pieces(adds), pieces(brings), apart].join(';');
+  };
+  return operations
+    .map((one) =>
+      [
+        one.kind,
+        one.acts.join(),
+        pieces(one.pieces),
+        one.faces.map(face).join(),
+        one.joint ? jointOf(one.joint) : '',
+        one.apart,
+        one.whole,
+        one.coated !== undefined,
+        one.onHeel ? pieces(one.onHeel) : '',
+      ].join('|'),
+    )
+    .join('\n');
+}

@@ -1,0 +1,290 @@
+import type { Layer } from '../bottom/layer';
+import type { Assembly } from './assembly';
+import { coverJoint, margins } from './covering';
+import { areaOf } from './operation';
+import type { Face, Joint, Side, Zone } from './step';
+
+const LASTED = 'lasted';
+type Body = Layer | typeof LASTED;
+
+function face(of: Body, side: Side, zone: Zone | undefined, size: number): Face {
+  return of === LASTED ? { side, zone, area: size } : { piece: of, side, zone, area: size };
+}
+
+/** All joints of a bottom but the sewn one of its welt: those off the last first, then those on it from the last downward. */
+export function jointsOf(assembly: Assembly): readonly Joint[] {
+  const { style, cover, covered, apart, bottom } = assembly;
+  const bare =
+    style.raise === 'none'
+      ? slabJoints(assembly)
+      : style.raise === 'wedge'
+        ? wedgeJoints(assembly)
+        : heelJoints(assembly);
+  if (!cover || !bottom.cover || covered.length === 0) return bare;
+  const off = apart.length > 0;
+  const { over, under } = margins(covered, bottom.cover, style);
+  const grain = (zone: 'over' | 'under', size: number): Face => ({ piece: cover, side: 'grain', zone, area: size });
+  const isCovered = ({ piece }: Face) => piece !== undefined && covered.includes(piece);
+  return [
+    ...bare.map((joint): Joint => {
+      if (joint.apart) return joint;
+      const onTop = off && joint.brings.some((piece) => covered.includes(piece));
+      const underneath =
+        joint.above.some((one) => one.side === 'lower' && isCovered(one)) && !joint.below.some(isCovered);
+      return {
+        ...joint,
+        brings: onTop ? [...joint.brings, cover] : joint.brings,
+        below: onTop ? [...lessBy(joint.below, over, isCovered), grain('over', over)] : joint.below,
+        above: underneath ? [...lessBy(joint.above, under, isCovered), grain('under', under)] : joint.above,
+      };
+    }),
+    coverJoint(covered, cover, bottom.cover, style, off),
+  ];
+}
+
+/** Faces of which some together are smaller by what lies on them. */
+function lessBy(faces: readonly Face[], by: number, which: (face: Face) => boolean): readonly Face[] {
+  const sum = faces.filter(which).reduce((all, { area: size }) => all + size, 0);
+  const left = sum > 0 ? Math.max(0, sum - by) / sum : 1;
+  return faces.map((one) => (which(one) ? { ...one, area: one.area * left } : one));
+}
+
+/** Area of the tops of a stack of lifts together, which is what its longest lift covers, mm². */
+function topOf(lifts: readonly Layer[]): number {
+  return Math.max(0, ...lifts.map(areaOf));
+}
+
+/**
+ * What of each lift's upper face meets what lies over the stack: the rest is under the next lift. Of lifts that are bent on
+ * it is the lower face.
+ */
+function tops(lifts: readonly Layer[]): readonly Face[] {
+  return lifts.map((lift, i) => {
+    const over = lifts[i - 1];
+    return face(lift, 'upper', 'top', Math.max(0, areaOf(lift) - (over ? areaOf(over) : 0)));
+  });
+}
+
+/** The joints between neighbours of a pile. */
+function between(pile: readonly Layer[], zone: Zone | undefined, apart: boolean): Joint | undefined {
+  if (pile.length < 2) return undefined;
+  const common = (i: number) => Math.min(areaOf(pile[i] as Layer), areaOf(pile[i + 1] as Layer));
+  return {
+    above: pile.slice(0, -1).map((layer, i) => face(layer, 'lower', zone, common(i))),
+    below: pile.slice(1).map((layer, i) => face(layer, 'upper', zone, common(i))),
+    adds: pile.slice(1),
+    brings: apart ? [] : pile.slice(1),
+    apart,
+  };
+}
+
+/** One piece after the other against what is on the last. */
+function onLast(first: Body, pile: readonly Layer[], zone?: Zone): readonly Joint[] {
+  return pile.map((layer, i): Joint => {
+    const size = areaOf(layer);
+    return {
+      above: [face(pile[i - 1] ?? first, 'lower', zone, size)],
+      below: [face(layer, 'upper', zone, size)],
+      adds: [layer],
+      brings: [layer],
+      apart: false,
+    };
+  });
+}
+
+function some<T>(...list: readonly (T | undefined)[]): readonly T[] {
+  return list.filter((one) => one !== undefined);
+}
+
+function slabJoints({ following, apart }: Assembly): readonly Joint[] {
+  const first = following.findIndex((layer) => layer === apart[0]);
+  const over = first < 0 ? following : following.slice(0, first);
+  const [top] = apart;
+  const lowest = over.at(-1) ?? LASTED;
+  if (!top) return onLast(LASTED, over);
+  const outsole = apart.length > 1 && apart.at(-1)?.part === 'outsole' ? apart.at(-1) : undefined;
+  const slab = outsole ? apart.slice(0, -1) : apart;
+  const under = following.slice(first + apart.length);
+  return [
+    ...some(between(slab, undefined, true)),
+    ...(outsole ? some(between([slab.at(-1) as Layer, outsole], undefined, true)) : []),
+    ...onLast(LASTED, over),
+    {
+      above: [face(lowest, 'lower', undefined, areaOf(top))],
+      below: [face(top, 'upper', undefined, areaOf(top))],
+      adds: [top],
+      brings: apart,
+      apart: false,
+    },
+    ...onLast(apart.at(-1) as Layer, under),
+  ];
+}
+
+function wedgeJoints({ following, lifts, flat, apart }: Assembly): readonly Joint[] {
+  const over = onLast(LASTED, following);
+  const lowest = following.at(-1) ?? LASTED;
+  const wedge = topOf(lifts);
+  const platforms = flat.filter(({ part }) => part === 'platform');
+  const outsole = flat.find(({ part }) => part === 'outsole');
+  const before = (layer: Layer) => Math.max(0, areaOf(layer) - wedge);
+  /** A piece under wedge and forepart at once. */
+  const underBoth = (layer: Layer, seats: readonly Face[]): Joint => ({
+    above: [...seats, face(lowest, 'lower', 'forepart', before(layer))],
+    below: [face(layer, 'upper', 'seat', wedge), face(layer, 'upper', 'forepart', before(layer))],
+    adds: [layer],
+    brings: [layer],
+    apart: false,
+  });
+  if (apart.length === 0) {
+    const [first, ...rest] = flat;
+    const [upper] = lifts;
+    return [
+      ...over,
+      ...(upper
+        ? [
+            {
+              above: [face(lowest, 'lower', 'seat', areaOf(upper))],
+              below: [face(upper, 'upper', undefined, areaOf(upper))],
+              adds: [upper],
+              brings: [upper],
+              apart: false,
+            },
+            ...onLast(upper, lifts.slice(1), 'stack'),
+          ]
+        : []),
+      // Levelled, all the bent layers show in the ground face.
+      ...(first
+        ? [
+            underBoth(
+              first,
+              lifts.map((lift) => face(lift, 'lower', 'top', wedge / lifts.length)),
+            ),
+            ...onLast(first, rest),
+          ]
+        : []),
+    ];
+  }
+  const ground = lifts.at(-1) as Layer;
+  const [platform] = platforms;
+  const pile = between(platforms, undefined, true);
+  const underLifts: Joint | undefined = platform && {
+    above: [face(ground, 'lower', undefined, wedge), ...(pile?.above ?? [])],
+    below: [face(platform, 'upper', 'seat', wedge), ...(pile?.below ?? [])],
+    adds: platforms,
+    brings: [],
+    apart: true,
+  };
+  const up: Joint = {
+    above: [
+      face(lowest, 'lower', 'seat', wedge),
+      ...(platform ? [face(lowest, 'lower', 'forepart', before(platform))] : []),
+    ],
+    below: [...tops(lifts), ...(platform ? [face(platform, 'upper', 'forepart', before(platform))] : [])],
+    adds: [lifts[0] as Layer],
+    brings: apart,
+    apart: false,
+  };
+  const low = platforms.at(-1);
+  return [
+    ...some(between(lifts, 'stack', true), underLifts),
+    ...over,
+    up,
+    ...(outsole
+      ? low
+        ? onLast(low, [outsole])
+        : [underBoth(outsole, [face(ground, 'lower', undefined, wedge)])]
+      : []),
+  ];
+}
+
+function heelJoints({ following, lifts, topPiece, apart, flapped, stitched }: Assembly): readonly Joint[] {
+  const full = following.filter(({ underSeat }) => underSeat);
+  const seat = full.at(-1) ?? LASTED;
+  const joints: Joint[] = [];
+  let lowest: Body = LASTED;
+  let breast: Joint | undefined;
+  let afterHeel: Joint[] = [];
+  for (const layer of following) {
+    const flap = layer === flapped ? flapOf(layer, lifts) : undefined;
+    const size = areaOf(layer) - (flap ? flapArea(layer) : 0);
+    const zone = layer.underSeat ? undefined : ('forepart' as const);
+    const joint: Joint = {
+      above: [face(lowest, 'lower', zone, size)],
+      below: [face(layer, 'upper', zone, size)],
+      adds: [layer],
+      brings: [layer],
+      apart: false,
+    };
+    lowest = layer;
+    if (!flap) {
+      // What lies on a sole down the breast waits for it.
+      if (afterHeel.length > 0) afterHeel.push(joint);
+      else joints.push(joint);
+      continue;
+    }
+    if (stitched.includes(layer)) {
+      // Its forepart is stitched before the heel is built; the flap hangs loose until then.
+      joints.push(joint);
+      breast = { ...flap, adds: [], brings: [], apart: false };
+    } else {
+      afterHeel = [{ ...joint, above: [...joint.above, ...flap.above], below: [...joint.below, ...flap.below] }];
+    }
+  }
+  const heel = heelOn(seat, lifts, apart);
+  const ground = lifts.at(-1);
+  return [
+    ...heel.filter(({ apart: off }) => off),
+    ...joints,
+    ...heel.filter(({ apart: off }) => !off),
+    ...some(breast),
+    ...afterHeel,
+    ...(topPiece && ground ? onLast(ground, [topPiece]) : []),
+  ];
+}
+
+/** The lifts of a heel: one by one against the seat, or joined to one another and then to it. */
+function heelOn(seat: Body, lifts: readonly Layer[], apart: readonly Layer[]): readonly Joint[] {
+  const [top] = lifts;
+  if (!top) return [];
+  if (apart.length === 0) {
+    return lifts.map((lift, i): Joint => {
+      const size = Math.min(areaOf(lift), areaOf(lifts[i - 1] ?? lift));
+      // What a lift reaches further than the one above it meets the seat.
+      const rest = areaOf(lift) - (lifts[i - 1] ? size : 0);
+      return {
+        above: [
+          ...(lifts[i - 1] ? [face(lifts[i - 1] as Layer, 'lower', undefined, size)] : []),
+          ...(rest > 1e-6 ? [face(seat, 'lower', 'seat', rest)] : []),
+        ],
+        below: [face(lift, 'upper', undefined, areaOf(lift))],
+        adds: [lift],
+        brings: [lift],
+        apart: false,
+      };
+    });
+  }
+  return [
+    ...some(between(lifts, 'stack', true)),
+    {
+      above: [face(seat, 'lower', 'seat', topOf(lifts))],
+      below: tops(lifts),
+      adds: [top],
+      brings: apart,
+      apart: false,
+    },
+  ];
+}
+
+/** Where the flap of a sole lies on the heel's breast. */
+function flapOf(sole: Layer, lifts: readonly Layer[]): Pick<Joint, 'above' | 'below'> {
+  const size = flapArea(sole);
+  return {
+    above: lifts.map((lift) => face(lift, 'breast', undefined, size / lifts.length)),
+    below: [face(sole, 'upper', 'flap', size)],
+  };
+}
+
+/** What of a sole down the breast lies on the breast, and with its tab on the heel's ground face, mm². */
+function flapArea({ flap }: Layer): number {
+  return flap ? flap.width * flap.length + flap.tabWidth * flap.tabLength : 0;
+}

@@ -1,0 +1,63 @@
+import type { Assembly } from './assembly';
+import { faceOf, operation } from './operation';
+import type { Face, Operation } from './step';
+
+/** The lower face of the lasted bottom. */
+const LASTED: Face = { side: 'lower', area: 0 };
+
+/** Cutting and skiving, each piece by itself. */
+export function piecesReady({ bottom, flapped }: Assembly): readonly Operation[] {
+  return [
+    ...bottom.layers.map((layer) => operation('prepare', ['cut'], [layer])),
+    ...bottom.layers.flatMap((layer): readonly Operation[] => {
+      const { skive } = layer;
+      return [
+        ...(skive
+          ? [
+              operation('skive', [skive.at === 'front' ? 'skive front' : 'skive edge'], [layer], {
+                faces: [faceOf(layer, skive.face)],
+              }),
+            ]
+          : []),
+        ...(layer === flapped
+          ? [operation('skive', ['skive flap'], [layer], { faces: [faceOf(layer, 'upper', 'flap')] })]
+          : []),
+      ];
+    }),
+  ];
+}
+
+/** The insole on the last, the upper lasted over it, the welt sewn to it. */
+export function lasting({ insole, welt }: Assembly): readonly Operation[] {
+  return [
+    ...(insole
+      ? [
+          operation('bend', insole.material === 'leather' ? ['soak', 'block insole', 'dry'] : ['block insole'], [
+            insole,
+          ]),
+          ...(welt ? [operation('prepare', ['cut holdfast'], [insole])] : []),
+          operation('fix', ['last upper'], [insole]),
+        ]
+      : []),
+    ...(welt
+      ? [
+          operation('skive', ['skive ends'], [welt]),
+          operation('sew', ['sew welt'], [welt]),
+          operation('trim', ['trim seam', 'beat welt'], [welt]),
+        ]
+      : []),
+  ];
+}
+
+/** What is under the lasted upper made ready: its margin, shank and filler. */
+export function lastedBottom({ style, welt }: Assembly): readonly Operation[] {
+  // A bare sandal has no margin under its insole, and so no hollow between.
+  const cavity = welt !== undefined || style.lastedSubstance > 0;
+  return [
+    operation('prepare', cavity ? ['trim margin', 'pare pleats', 'roughen', 'dust'] : ['roughen', 'dust'], [], {
+      faces: [LASTED],
+    }),
+    ...(style.shank ? [operation('fix', ['fit shank'])] : []),
+    ...(cavity ? [operation('prepare', ['fill cavity'])] : []),
+  ];
+}

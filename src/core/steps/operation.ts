@@ -1,0 +1,59 @@
+import type { Layer } from '../bottom/layer';
+import { area } from '../geometry/area';
+import type { Ring } from '../geometry/ring';
+import type { Act, Face, Joint, Operation, StepKind } from './step';
+
+/** An operation with what most have not left out. */
+export function operation(
+  kind: StepKind,
+  acts: readonly Act[],
+  pieces: readonly Layer[] = [],
+  rest: Partial<Operation> = {},
+): Operation {
+  return { kind, acts, pieces, faces: [], ...rest };
+}
+
+const areas = new WeakMap<Ring, number>();
+
+/** Area of a piece, mm²: it is asked for once a face. */
+export function areaOf({ ring }: Pick<Layer, 'ring'>): number {
+  let size = areas.get(ring);
+  if (size === undefined) {
+    size = area(ring);
+    areas.set(ring, size);
+  }
+  return size;
+}
+
+/** A side of a piece, or the part of it in a zone, with the area of its outline. */
+export function faceOf(piece: Layer, side: Face['side'], zone?: Face['zone']): Face {
+  return { piece, side, zone, area: areaOf(piece) };
+}
+
+/** Whether an operation does one of some acts. */
+export function does(operation: Operation, ...acts: readonly Act[]): boolean {
+  return operation.acts.some((act) => acts.includes(act));
+}
+
+/** All faces of a joint. */
+export function facesOf({ above, below }: Joint): readonly Face[] {
+  return [...above, ...below];
+}
+
+/** The pieces whose faces they are, each once. */
+export function piecesOf(faces: readonly Face[]): readonly Layer[] {
+  return [...new Set(faces.flatMap(({ piece }) => piece ?? []))];
+}
+
+/** Whether two faces are the same or lie within one another. */
+export function sameFace(one: Face, other: Face): boolean {
+  return (
+    one.piece === other.piece &&
+    one.side === other.side &&
+    (one.zone === undefined || other.zone === undefined || one.zone === other.zone)
+  );
+}
+
+export function overlap<T>(one: readonly T[], other: readonly T[]): boolean {
+  return one.some((each) => other.includes(each));
+}

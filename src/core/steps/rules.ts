@@ -1,0 +1,239 @@
+import type { Layer } from '../bottom/layer';
+import { does, overlap, sameFace } from './operation';
+import type { Act, Face, Operation } from './step';
+
+/** An operation with what the rules ask of it, found out once. */
+export interface Ruled {
+  readonly operation: Operation;
+  readonly pieces: readonly Layer[];
+  readonly faces: readonly Face[];
+  /** How late it is of what is done at one face, and in one joint; -1 where it is none of it. */
+  readonly atFace: number;
+  readonly inJoint: number;
+  /** How late it is in each of the sequences. */
+  readonly inSequence: readonly number[];
+  /** Off the last, or on it. */
+  readonly apart: boolean;
+  /** Whether it brings faces together or presses them. */
+  readonly joins: boolean;
+  /** Pieces that its joint adds, that are on the last with it, and whose faces lie above. */
+  readonly adds: readonly Layer[];
+  readonly brings: readonly Layer[];
+  readonly above: readonly Layer[];
+  /** Whether its joint meets the lasted bottom, the seat, a flap. */
+  readonly meets: { readonly lasted: boolean; readonly seat: boolean; readonly flap: boolean };
+  readonly coats: boolean;
+  /** Whether it is done to the lasted bottom before anything lies on it. */
+  readonly lasting: boolean;
+  readonly sewing: boolean;
+  /** Whether it waits until all is joined. */
+  readonly end: boolean;
+}
+
+const LASTING: readonly Act[] = [
+  'block insole',
+  'cut holdfast',
+  'last upper',
+  'sew welt',
+  'trim seam',
+  'fit shank',
+  'fill cavity',
+];
+const SEWING: readonly Act[] = ['round', 'open channel', 'stitch', 'hammer seam', 'close channel'];
+const END: readonly Act[] = ['trim edge', 'check height', 'sand edge', 'sock'];
+
+/** What is done at a face, in this order. */
+const AT_A_FACE: readonly ((one: Operation) => boolean)[] = [
+  (one) => does(one, 'thin'),
+  ({ kind }) => kind === 'skive',
+  (one) => (one.kind === 'rasp' && !does(one, 'thin')) || does(one, 'cut breast'),
+  (one) => does(one, 'turn under'),
+  ({ kind }) => kind === 'prepare',
+  ({ coated }) => coated !== undefined,
+];
+
+/** What is done for a joint, in this order. */
+const IN_A_JOINT: readonly ((one: Operation) => boolean)[] = [
+  ({ kind }) => kind === 'skive',
+  (one) => does(one, 'rasp to last', 'fold edge'),
+  (one) => does(one, 'try on last'),
+  ({ kind }) => kind === 'prepare',
+  ({ coated }) => coated !== undefined,
+  (one) => does(one, 'join'),
+  (one) => does(one, 'press', 'turn under', 'turn tab'),
+];
+
+/** Acts of which each comes before all that stand after it. */
+const SEQUENCES: readonly (readonly Act[])[] = [
+  // A welt sews to the insole; shank, filler and sole hide its seam.
+  [...LASTING.slice(0, 5), 'trim margin', ...LASTING.slice(5), 'lay rand'],
+  ['skive ends', 'sew welt'],
+  // A channel is closed when the thread lies dry in it; the heel hides the seam at the seat.
+  [...SEWING, 'nail seat', 'lay rand'],
+  // The insole must be reached; a last holds the shoe again for what is done to its ground.
+  ['last out', 'nail from inside', 'filler last in', 'cut breast'],
+  ['bore core', 'saw', 'rasp to last', 'rasp edge'],
+  ['fit shank', 'fill cavity', 'try on last'],
+  ['trim edge', 'check height', 'sand edge', 'sock'],
+];
+
+export function ruled(operation: Operation): Ruled {
+  const { joint, pieces, faces, acts } = operation;
+  const end = operation.whole === true || does(operation, ...END);
+  const latest = (list: readonly ((one: Operation) => boolean)[]) => list.findLastIndex((is) => is(operation));
+  return {
+    operation,
+    pieces,
+    faces,
+    atFace: latest(AT_A_FACE),
+    inJoint: joint ? latest(IN_A_JOINT) : -1,
+    // The last that comes out at the end is no step before the heel's nails.
+    inSequence: SEQUENCES.map((sequence) =>
+      end === sequence.includes('sock') ? sequence.findLastIndex((act) => acts.includes(act)) : -1,
+    ),
+    apart: operation.apart === true,
+    joins: joint !== undefined && does(operation, 'join', 'press', 'turn tab'),
+    adds: joint?.adds ?? [],
+    brings: joint?.brings ?? [],
+    above: joint?.above.flatMap(({ piece }) => piece ?? []) ?? [],
+    meets: {
+      lasted: joint?.above.some(({ piece }) => !piece) === true,
+      seat: joint?.above.some(({ zone }) => zone === 'seat') === true,
+      flap: joint?.below.some(({ zone }) => zone === 'flap') === true,
+    },
+    coats: operation.coated !== undefined,
+    lasting: !joint && (does(operation, ...LASTING) || faces.some(({ piece }) => !piece)),
+    sewing: does(operation, ...SEWING),
+    end,
+  };
+}
+
+/** Says of two operations whether the first must come before the other. */
+type Rule = (first: Ruled, then: Ruled) => boolean;
+
+const doing = (one: Ruled, ...acts: readonly Act[]) => does(one.operation, ...acts);
+const covers = ({ adds }: Ruled) => adds.some(({ part }) => part === 'cover');
+const within = (pieces: readonly Layer[], others: readonly Layer[]) => pieces.every((piece) => others.includes(piece));
+const sameJoint = (first: Ruled, then: Ruled) =>
+  first.operation.joint !== undefined && first.operation.joint === then.operation.joint;
+const onLast = ({ operation: { joint } }: Ruled) => joint?.apart === false;
+const offLast = ({ operation: { joint } }: Ruled) => joint?.apart === true;
+
+/** All that must come before something else, by what it is for. */
+export const RULES: Readonly<Record<string, Rule>> = {
+  'a piece is cut before all else': (first, then) =>
+    doing(first, 'cut') && !doing(then, 'cut') && overlap(first.pieces, then.pieces),
+
+  'knife and rasp take a coat off: a face is shaped, then made ready, then coated': (first, then) =>
+    first.atFace >= 0 &&
+    first.atFace < then.atFace &&
+    first.faces.some((one) => then.faces.some((other) => sameFace(one, other))),
+
+  'for a joint its faces are tried, made ready, coated, brought together, pressed': (first, then) =>
+    sameJoint(first, then) && first.inJoint >= 0 && first.inJoint < then.inJoint,
+
+  'a piece is skived while it is flat, and bent before it is coated': (first, then) =>
+    (first.operation.kind === 'skive' && then.operation.kind === 'bend' && overlap(first.pieces, then.pieces)) ||
+    (first.operation.kind === 'bend' && then.operation.joint !== undefined && overlap(first.pieces, then.pieces)),
+
+  'on the last each piece is the ground of the next': (first, then) =>
+    first.joins && onLast(first) && onLast(then) && !sameJoint(first, then) && overlap(first.brings, then.above),
+
+  'off the last a pile is joined before the next is put to it': (first, then) =>
+    first.joins && offLast(first) && offLast(then) && !sameJoint(first, then) && overlap(first.adds, then.above),
+
+  'what is built off the last is joined before it is cured, shaped, tried': (first, then) =>
+    first.joins &&
+    offLast(first) &&
+    !covers(first) &&
+    then.apart &&
+    !offLast(then) &&
+    within(first.pieces, then.pieces),
+
+  'all that is done off the last is done before it is put on': (first, then) =>
+    first.apart && then.coats && onLast(then) && overlap(first.pieces, then.brings),
+
+  'a joint has cured before it is bored, sawn or rasped at its edge': (first, then) =>
+    doing(first, 'cure') &&
+    !first.end &&
+    doing(then, 'bore core', 'saw', 'rasp edge') &&
+    within(first.pieces, then.pieces),
+
+  'a stack is levelled when it is whole': (first, then) =>
+    doing(then, 'level') &&
+    first.joins &&
+    offLast(first) === then.apart &&
+    then.faces.some(
+      ({ piece, side }) => side === 'lower' && piece && (first.adds.includes(piece) || first.brings.includes(piece)),
+    ),
+
+  'a face is levelled before its edge is rasped, and what is shaped before it is covered': (first, then) =>
+    first.operation.kind === 'rasp' &&
+    first.apart === then.apart &&
+    overlap(first.pieces, then.pieces) &&
+    ((doing(first, 'level') && doing(then, 'rasp edge')) || (then.coats && covers(then))),
+
+  'a wall on the last is whole before it is cured and rasped': (first, then) =>
+    first.joins &&
+    onLast(first) &&
+    !then.apart &&
+    !then.end &&
+    doing(then, 'cure', 'rasp edge') &&
+    overlap(first.adds, then.pieces),
+
+  'a cover is on and its margins turned before what lies on them': (first, then) =>
+    first.operation.kind === 'cover' &&
+    then.coats &&
+    !sameJoint(first, then) &&
+    onLast(then) &&
+    (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),
+
+  'the lasted bottom is made ready before anything lies on it': (first, then) =>
+    first.lasting && onLast(then) && then.meets.lasted,
+
+  'some things follow one another in every shoe': (first, then) =>
+    first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
+
+  'a sole is joined before it is stitched, and stitched before what hides the seam': (first, then) =>
+    (first.joins && onLast(first) && then.sewing && overlap(first.adds, then.pieces)) ||
+    (first.sewing &&
+      onLast(then) &&
+      !overlap(then.adds, first.pieces) &&
+      (then.meets.flap || overlap(then.above, first.pieces) || then.brings.some(({ part }) => part === 'lift'))),
+
+  'a seat is joined before it is nailed, and made ready before the heel lies on it': (first, then) =>
+    (first.joins && doing(then, 'nail seat') && overlap(first.brings, then.pieces)) ||
+    (doing(first, 'nail seat', 'lay rand') && then.meets.seat),
+
+  'a heel is on before it is fixed from inside, and fixed before its ground is levelled': (first, then) =>
+    (first.joins && doing(then, 'last out', 'nail from inside') && overlap(first.brings, heelOf(then))) ||
+    (doing(first, 'nail from inside', 'filler last in') &&
+      doing(then, 'level') &&
+      !then.apart &&
+      overlap(heelOf(first), then.pieces)),
+
+  'a heel stands before its breast is cut for the flap': (first, then) =>
+    doing(then, 'cut breast') && first.joins && !first.meets.flap && overlap(first.brings, then.pieces),
+
+  'all else is joined and level before the top piece is tried': (first, then) =>
+    (doing(then, 'try on ground') &&
+      !first.end &&
+      (first.joins || first.sewing || doing(first, 'level', 'nail from inside', 'filler last in', 'cut breast')) &&
+      !overlap(first.adds, then.pieces)) ||
+    (doing(first, 'try on ground') && onLast(then) && overlap(then.adds, first.pieces)),
+
+  'all is joined and cured before edges are trimmed and finished': (first, then) =>
+    then.end && (!first.end || (first.operation.whole === true && then.operation.whole !== true)),
+};
+
+/** The lifts that an operation waits for, or is done to. */
+function heelOf({ operation: { onHeel, pieces } }: Ruled): readonly Layer[] {
+  return onHeel ?? pieces;
+}
+
+const ALL = Object.values(RULES);
+
+/** Whether a rule bids an operation come before another. */
+export function comesBefore(first: Ruled, then: Ruled): boolean {
+  return first !== then && ALL.some((rule) => rule(first, then));
+}

@@ -1,0 +1,54 @@
+import type { Bottom } from '../bottom/bottom';
+import type { Layer } from '../bottom/layer';
+import type { Style } from '../bottom/style';
+import { assemblyOf } from './assembly';
+import { caresOf, looksOf } from './care';
+import type { FixingLimits } from './fixing';
+import { Build } from './heights';
+import { inOrder } from './in-order';
+import { does } from './operation';
+import { operationsOf } from './operations';
+import type { Operation, SkiveThen, Step } from './step';
+import { timesOf, type BenchRates } from './times';
+
+/** What a bottom's steps depend on besides its construction. */
+export interface Bench {
+  readonly rates: BenchRates;
+  readonly limits: FixingLimits & { readonly highBuild: number };
+  /** Whether a stock, by its code, has a face that is moulded to be walked on. */
+  readonly mouldedFace: (code: string) => boolean;
+}
+
+/** The steps of a bottom in the order of the bench, for one pair. */
+export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFace }: Bench): readonly Step[] {
+  const operations = inOrder(operationsOf(assemblyOf(bottom, style, mouldedFace), limits));
+  const times = timesOf(operations, style, rates);
+  const build = new Build(bottom);
+  const high = bottom.seatStack > limits.highBuild;
+  return operations.map((operation, i): Step => {
+    const skive = skiveThen(operation, build);
+    const height = build.after(operation);
+    const low = operation.pieces.at(-1);
+    return {
+      ...operation,
+      ...(times[i] as ReturnType<typeof timesOf>[number]),
+      number: i + 1,
+      height,
+      left: low && does(operation, 'level', 'thin') ? build.thicknessOf(low) : undefined,
+      skive,
+      looks: looksOf(operation),
+      cares: caresOf(operation, high),
+    };
+  });
+}
+
+/** A skive as it is when it is made: what is rasped off its piece's other face later is still there. */
+function skiveThen({ acts, pieces }: Operation, build: Build): SkiveThen | undefined {
+  const [piece] = pieces as readonly [Layer];
+  if (!piece?.skive || !acts.some((act) => act === 'skive front' || act === 'skive edge')) return undefined;
+  const { width, edge, face } = piece.skive;
+  const thickness = build.thicknessOf(piece);
+  const later = thickness - (piece.thickness - (piece.rasped ?? 0));
+  const left = face === 'upper' ? edge + later : edge;
+  return { thickness, edge: left, width, angle: (Math.atan2(thickness - left, width) * 180) / Math.PI };
+}

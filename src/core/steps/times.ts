@@ -1,0 +1,148 @@
+import type { Layer } from '../bottom/layer';
+import type { Style } from '../bottom/style';
+import { does } from './operation';
+import type { Face, Operation, Step, StepKind, Told } from './step';
+import { ABSORBENT, USUAL_TIMES, USUAL_WAITS, type UsualTimes, type WaitItem } from './usual-times';
+
+/** Costs and times as the steps ask for them; scopes run from the most particular to the least. */
+export interface BenchRates {
+  one(
+    unit: 'coats' | 'm² a litre' | 'minutes open' | 'minutes pressed' | 'degrees warmed',
+    scopes: readonly string[],
+  ): number | undefined;
+  sum(unit: 'minutes a piece' | 'minutes a skive' | 'minutes a joint', scopes: readonly string[]): number;
+  items(
+    unit: 'minutes a pair' | 'minutes waited',
+    scopes: readonly string[],
+  ): readonly { readonly item: string; readonly value: number; readonly step?: StepKind | undefined }[];
+}
+
+type Times = Pick<Step, 'coats' | 'open' | 'pressed' | 'wait' | 'warm' | 'minutes' | 'adhesive'>;
+
+/** What a rate for a face may be given for: the lasted bottom is the upper's leather, whatever is under it. */
+function scopesOfFace(style: string, { piece }: Face): readonly string[] {
+  return piece ? scopesOf(style, piece) : [style, 'leather'];
+}
+
+/** What a rate for a layer may be given for, the most particular first. */
+export function scopesOf(style: string, { stock, material }: Pick<Layer, 'stock' | 'material'>): readonly string[] {
+  return [style, stock, material];
+}
+
+/** Times, minutes and adhesive of all operations, one pair. */
+export function timesOf(operations: readonly Operation[], style: Style, rates: BenchRates): readonly Times[] {
+  const usual = USUAL_TIMES[style.adhesive ?? 'polychloroprene'];
+  const byPair = rates.items('minutes a pair', [style.code]);
+  const count = (kind: StepKind) => operations.filter((one) => one.kind === kind).length;
+  return operations.map((operation): Times => {
+    const { kind, coated = [], pieces } = operation;
+    const scopes = pieces.length > 0 ? pieces.map((piece) => scopesOf(style.code, piece)) : [[style.code]];
+    const coats = coated.map((face) => coatsOf(face, style, usual, rates));
+    const own = byPair.reduce((sum, { value, step }) => (step === kind ? sum + value / count(kind) : sum), 0);
+    return {
+      coats,
+      minutes: 2 * footMinutes(operation, style.code, rates) + own,
+      adhesive: adhesiveOf(coated, coats, style.code, rates),
+      open:
+        coated.length > 0 ? told(least(scopes.map((one) => rates.one('minutes open', one))), usual.open) : undefined,
+      pressed: does(operation, 'press')
+        ? told(most(scopes.map((one) => rates.one('minutes pressed', one))), usual.pressed)
+        : undefined,
+      wait: waitOf(operation, { style, usual, rates, coats: Math.max(0, ...coats), scopes }),
+      warm: does(operation, 'join') && operation.joint ? warmed(style, usual, rates, scopes) : undefined,
+    };
+  });
+}
+
+/** Minutes that are counted by the pair and belong to no kind of step: they are of the whole shoe. */
+export function furtherMinutes(style: string, rates: BenchRates): number {
+  return rates
+    .items('minutes a pair', [style])
+    .reduce((sum, { value, step }) => (step === undefined ? sum + value : sum), 0);
+}
+
+function footMinutes(operation: Operation, style: string, rates: BenchRates): number {
+  const of = (unit: 'minutes a piece' | 'minutes a skive' | 'minutes a joint', pieces: readonly Layer[]) =>
+    pieces.reduce((sum, piece) => sum + rates.sum(unit, scopesOf(style, piece)), 0);
+  if (does(operation, 'cut')) return of('minutes a piece', operation.pieces);
+  if (operation.kind === 'skive') return of('minutes a skive', operation.pieces);
+  return operation.joint && does(operation, 'join') ? of('minutes a joint', operation.joint.adds) : 0;
+}
+
+function coatsOf(face: Face, style: Style, usual: UsualTimes, rates: BenchRates): number {
+  const given = rates.one('coats', scopesOfFace(style.code, face));
+  if (given !== undefined) return given;
+  // Where no adhesive is named either, a face has one coat.
+  if (style.adhesive === undefined) return 1;
+  return !face.piece || ABSORBENT.has(face.piece.material) ? usual.absorbent : usual.coats;
+}
+
+/** Faces × coats / coverage, both feet, ml (common practice; coverage as in US federal specification MMM-A-121). */
+function adhesiveOf(
+  faces: readonly Face[],
+  coats: readonly number[],
+  style: string,
+  rates: BenchRates,
+): number | undefined {
+  let litres = 0;
+  for (const [i, face] of faces.entries()) {
+    const coverage = rates.one('m² a litre', scopesOfFace(style, face));
+    if (coverage === undefined || coverage === 0) return undefined;
+    litres += ((face.area / 1e6) * (coats[i] as number)) / coverage;
+  }
+  return 2 * litres * 1000;
+}
+
+interface Waiting {
+  readonly style: Style;
+  readonly usual: UsualTimes;
+  readonly rates: BenchRates;
+  readonly coats: number;
+  readonly scopes: readonly (readonly string[])[];
+}
+
+function waitOf(operation: Operation, { usual, rates, coats, scopes }: Waiting): Told | undefined {
+  const of = (item: WaitItem, fallback: number, times = 1): Told => {
+    const given = most(
+      scopes.map(
+        (one) =>
+          rates.items('minutes waited', one).find((row) => row.item.trim().toLowerCase() === item.toLowerCase())?.value,
+      ),
+    );
+    return { value: times * (given ?? fallback), usual: given === undefined };
+  };
+  if (operation.coated) return of('Flash-off', usual.flashOff, coats);
+  if (does(operation, 'cure')) return of('Cure', usual.cure);
+  if (does(operation, 'dry')) return of('Drying', USUAL_WAITS.Drying);
+  if (does(operation, 'cool')) return of('Cooling', USUAL_WAITS.Cooling);
+  if (does(operation, 'fit shank')) return of('Shank', USUAL_WAITS.Shank);
+  return undefined;
+}
+
+function warmed(
+  style: Style,
+  { warm, byHeat }: UsualTimes,
+  rates: BenchRates,
+  scopes: readonly (readonly string[])[],
+): Step['warm'] {
+  const given = most(scopes.map((one) => rates.one('degrees warmed', one)));
+  if (given !== undefined) return { least: given, most: given, usual: false };
+  return byHeat && style.adhesive !== undefined ? { ...warm, usual: true } : undefined;
+}
+
+function told(given: number | undefined, usual: number): Told {
+  return given === undefined ? { value: usual, usual: true } : { value: given, usual: false };
+}
+
+function least(values: readonly (number | undefined)[]): number | undefined {
+  return extreme(values, Math.min);
+}
+
+function most(values: readonly (number | undefined)[]): number | undefined {
+  return extreme(values, Math.max);
+}
+
+function extreme(values: readonly (number | undefined)[], of: (...all: number[]) => number): number | undefined {
+  const given = values.filter((value) => value !== undefined);
+  return given.length > 0 ? of(...given) : undefined;
+}
