@@ -15,7 +15,7 @@ const CARES: Readonly<Partial<Record<Act, Care>>> = {
   'trim lift': 'blade',
   'skive level': 'blade',
   'cut breast': 'blade',
-  round: 'blade',
+  'trim round': 'blade',
   'open channel': 'blade',
   'close seam': 'blade',
   roughen: 'dust',

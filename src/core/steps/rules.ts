@@ -39,7 +39,7 @@ const LASTING: readonly Act[] = [
   'fit shank',
   'fill cavity',
 ];
-const SEWING: readonly Act[] = ['round', 'open channel', 'stitch', 'hammer seam', 'close channel'];
+const SEWING: readonly Act[] = ['trim round', 'open channel', 'stitch', 'hammer seam', 'close channel'];
 const END: readonly Act[] = ['trim edge', 'check height', 'sand edge', 'sock'];
 
 /** What is done at a face, in this order. */

@@ -9,7 +9,7 @@ export function stitching({ stitched, welt }: Assembly): readonly Operation[] {
   const channelled = outer.material === 'leather';
   const ground = { faces: [faceOf(outer, 'lower')] };
   return [
-    operation('trim', ['round'], stitched),
+    operation('trim', ['trim round'], stitched),
     ...(channelled ? [operation('prepare', ['damp', 'open channel'], [outer], ground)] : []),
     operation('sew', ['stitch'], [...stitched, welt]),
     ...(channelled

@@ -77,7 +77,7 @@ export type Act =
   | 'turn over'
   | 'turn under'
   // Sewing a sole on
-  | 'round'
+  | 'trim round'
   | 'open channel'
   | 'stitch'
   | 'hammer seam'

@@ -169,7 +169,7 @@ describe('welted, a double sole, a stacked heel', () => {
         ['join', 'midsole'],
         'soak',
         ['join', 'sole'],
-        'round',
+        'trim round',
         'open channel',
         'stitch',
         'hammer seam',

@@ -303,13 +303,13 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
       return [
         ...inTurn(
           list,
-          ['soak', 'mellow', 'beat', 'round', 'open channel', 'stitch', 'hammer seam', 'close channel'],
+          ['soak', 'mellow', 'beat', 'trim round', 'open channel', 'stitch', 'hammer seam', 'close channel'],
           (step) => meet(step.pieces, sole),
         ),
         ...wrong(
           list,
           (step) => joined(step) && (step.joint?.adds ?? []).some((piece) => sole.includes(piece)),
-          (other) => does(other, 'round', 'open channel', 'stitch'),
+          (other) => does(other, 'trim round', 'open channel', 'stitch'),
         ),
         ...list.steps.flatMap((step) =>
           does(step, 'hammer seam') && !step.wait ? ['the channel is closed on a wet seam'] : [],
