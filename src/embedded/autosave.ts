@@ -22,6 +22,9 @@ export interface AutosaveListener {
 /** How long a tab that is just being closed may take to let go, ms. */
 const handover = 1500;
 
+/** How long content that is worked out must rest before it is kept, ms: the pane is drawn first. */
+const rest = 300;
+
 /**
  * Keeps the workbook after each change, so that it is there when the page is loaded again. Of several tabs only the
  * first keeps its own: else each would overwrite the others'.
@@ -40,7 +43,11 @@ export function autosave(injector: Injector, host: GridHost, saved: SavedWorkboo
   };
   const begin = () => {
     listener.keeping();
-    host.onContent(save);
+    let soon: ReturnType<typeof setTimeout> | undefined;
+    host.onContent(() => {
+      clearTimeout(soon);
+      soon = setTimeout(save, rest);
+    });
     addEventListener('pagehide', () => {
       // A page that is left at once has not waited for its content to rest.
       if (changed) saved.saveLeaving(snapshot(injector));

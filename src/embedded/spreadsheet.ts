@@ -20,10 +20,13 @@ import listWords from '@univerjs/preset-sheets-data-validation/locales/en-US';
 import { CalculationMode } from '@univerjs/sheets-formula';
 import { defaultTheme } from '@univerjs/themes';
 import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
+import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
 import { lookOfExamples } from '../host/grid/example-look';
+import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
+import { showWithoutDelay } from './first-render';
 import { PaletteColours, PalettePlugin } from './palette';
 import { passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
@@ -71,8 +74,13 @@ const greys = {
  * Fills an element with the grid.
  * @param container the element's id
  * @param data the workbook that it begins with
+ * @param failed is told where the grid could not do what it was to do later
  */
-export function createSpreadsheet(container: string, data: IWorkbookData): Spreadsheet {
+export function createSpreadsheet(
+  container: string,
+  data: IWorkbookData,
+  failed: (error: unknown) => void,
+): Spreadsheet {
   widenSelectionOutline();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
@@ -103,6 +111,9 @@ export function createSpreadsheet(container: string, data: IWorkbookData): Sprea
   const api = FUniver.newAPI(univer);
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
   const injector = univer.__getInjector();
+  showWithoutDelay(injector, data.id, failed);
+  keepSpilledValues(injector);
+  beginCalculationsSoon(injector, failed);
   lookAfterSpills(injector);
   lookOfExamples(injector);
   passOverRemovedSheets(injector);

@@ -43,6 +43,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   const spreadsheet = createSpreadsheet(
     'grid',
     found.kind === 'workbook' ? found.workbook : snapshotOf(plan, 'workbook'),
+    tellFault,
   );
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
@@ -74,18 +75,46 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
 
   await spreadsheet.shown;
   mendSemantics(element('grid'));
-  stage('Working out the workbook');
-  await functions.workOutAll();
-  if (found.kind === 'workbook') await saved.opened();
-  tellOf(found);
-  if (found.kind !== 'unable') keep(host, injector, saved);
-  element('actions').hidden = false;
-  element('loading').remove();
-  enterSheet();
+  const uncover = () => {
+    tellOf(found);
+    if (found.kind !== 'unable') keep(host, injector, saved);
+    element('actions').hidden = false;
+    element('loading').remove();
+    enterSheet();
+  };
+  if (found.kind === 'workbook') {
+    // Its last values can be seen while it is worked out anew.
+    uncover();
+    await painted();
+    await opening(functions.workOutAll(), saved);
+  } else {
+    stage('Working out the workbook');
+    await functions.workOutAll();
+    uncover();
+  }
   const loaded = await pane;
   if (loaded) loaded.mountPane(element('pane'), host);
   else showNotice('The pane beside the sheet did not load. Load the page again to have it.');
   return { host, spreadsheet };
+}
+
+/** Says that a saved workbook opened well once it is worked out; to leave it before that is no failure of it. */
+async function opening(work: Promise<void>, saved: SavedWorkbook): Promise<void> {
+  const leave = () => {
+    saved.opened().catch(tellFault);
+  };
+  addEventListener('pagehide', leave);
+  await work;
+  removeEventListener('pagehide', leave);
+  await saved.opened();
+}
+
+/** Waits until the page has been painted; not for long, since a page that is hidden is not painted. */
+function painted(): Promise<void> {
+  return new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve));
+    setTimeout(resolve, 100);
+  });
 }
 
 async function readMetadata(): Promise<Metadata> {

@@ -28,12 +28,13 @@ import {
   SetWorksheetActiveOperation,
   SheetsSelectionsService,
 } from '@univerjs/sheets';
-import { debounceTime, merge, Observable, type Subscription } from 'rxjs';
+import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress, fixedReference } from '../address';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
+import { contentAtRest } from './content-at-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
@@ -45,13 +46,11 @@ export type MessageAt = (
   code: string,
 ) => string | undefined;
 
-/** How long content must rest before its listeners are told, ms: longer than the grid waits before it calculates. */
-const contentRests = 250;
-
 /** The embedded grid's workbook. There is one at a time. */
 export class GridHost implements Host {
   readonly name = 'grid';
   private readonly commands: ICommandService;
+  private readonly atRest: Observable<void>;
   private readonly workbooks: IUniverInstanceService;
   private readonly selections: SheetsSelectionsService;
   private readonly formulas: FormulaDataModel;
@@ -62,6 +61,7 @@ export class GridHost implements Host {
     private readonly messageAt: MessageAt,
   ) {
     this.commands = injector.get(ICommandService);
+    this.atRest = contentAtRest(this.commands).pipe(share());
     this.workbooks = injector.get(IUniverInstanceService);
     this.selections = injector.get(SheetsSelectionsService);
     this.formulas = injector.get(FormulaDataModel);
@@ -188,11 +188,7 @@ export class GridHost implements Host {
   }
 
   onContent(listener: () => void): Stop {
-    return stopOf(
-      this.content()
-        .pipe(debounceTime(contentRests))
-        .subscribe(() => listener()),
-    );
+    return stopOf(this.atRest.subscribe(listener));
   }
 
   /** Why a cell shows an error and what would do; undefined where it shows none. */
