@@ -1,0 +1,123 @@
+import { type CommandListener, CommandType, ICommandService, type Injector } from '@univerjs/core';
+import { IActiveDirtyManagerService } from '@univerjs/engine-formula';
+import { TriggerCalculationController } from '@univerjs/sheets-formula';
+import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { beginCalculationsSoon } from '../../../src/host/grid/calculation-start';
+
+const start = 'formula.mutation.set-formula-calculation-start';
+const stop = 'formula.mutation.set-formula-calculation-stop';
+const notification = 'formula.mutation.set-formula-calculation-notification';
+const values = 'sheet.mutation.set-range-values';
+
+/** The grid's trigger as far as it is used, with its own wait of 100 ms. */
+class Trigger {
+  _setTimeoutKey: ReturnType<typeof setTimeout> | number = -1;
+  _waitingCommandQueue: string[] = [];
+  _executingDirtyData: { readonly changed?: readonly string[] } = {};
+  _executionInProgressParams: unknown = null;
+  _restartCalculation = false;
+  begunItself = 0;
+
+  _generateDirty(commands: readonly string[]) {
+    return { changed: [...commands] };
+  }
+
+  _mergeDirty(one: Trigger['_executingDirtyData'], other: Trigger['_executingDirtyData']) {
+    return { changed: [...(one.changed ?? []), ...(other.changed ?? [])] };
+  }
+
+  hear(what: string) {
+    this._waitingCommandQueue.push(what);
+    clearTimeout(this._setTimeoutKey);
+    this._setTimeoutKey = setTimeout(() => this.begunItself++, 100);
+  }
+}
+
+describe('calculations that begin soon', () => {
+  let trigger: Trigger;
+  let executed: { readonly id: string; readonly params: { readonly changed?: readonly string[] } }[];
+  let tell: CommandListener;
+
+  beforeEach(() => {
+    vi.useFakeTimers();
+    trigger = new Trigger();
+    executed = [];
+    const services = new Map<unknown, unknown>([
+      [TriggerCalculationController, trigger],
+      [IActiveDirtyManagerService, { get: (id: string) => (id === values ? {} : undefined) }],
+      [
+        ICommandService,
+        {
+          onCommandExecuted: (listener: CommandListener) => void (tell = listener),
+          executeCommand: async (id: string, params: object) => {
+            executed.push({ id, params });
+            tell({ id, params, type: CommandType.MUTATION });
+          },
+        },
+      ],
+    ]);
+    beginCalculationsSoon({ get: (token: unknown) => services.get(token) } as unknown as Injector, (error) => {
+      throw error;
+    });
+  });
+  afterEach(() => void vi.useRealTimers());
+
+  const change = (what: string) => {
+    trigger.hear(what);
+    tell({ id: values, type: CommandType.MUTATION });
+  };
+  const calculate = (ms: number) => {
+    trigger._executionInProgressParams = {};
+    vi.advanceTimersByTime(ms);
+    trigger._executionInProgressParams = null;
+    trigger._executingDirtyData = {};
+    tell({ id: notification, params: { functionsExecutedState: 3 }, type: CommandType.MUTATION });
+  };
+
+  it('begins once for a burst of changes, before the grid itself would', () => {
+    change('A1');
+    vi.advanceTimersByTime(10);
+    change('A2');
+    vi.advanceTimersByTime(19);
+    expect(executed).toEqual([]);
+    vi.advanceTimersByTime(1);
+    expect(executed).toEqual([{ id: start, params: { changed: ['A1', 'A2'] } }]);
+    vi.advanceTimersByTime(1000);
+    expect(trigger.begunItself).toBe(0);
+    expect(trigger._waitingCommandQueue).toEqual([]);
+  });
+
+  it('waits longer where the last calculation took long, up to half a second', () => {
+    change('A1');
+    vi.advanceTimersByTime(20);
+    calculate(2000);
+    change('A2');
+    vi.advanceTimersByTime(199);
+    expect(executed).toHaveLength(1);
+    vi.advanceTimersByTime(1);
+    expect(executed).toHaveLength(2);
+    calculate(60_000);
+    change('A3');
+    vi.advanceTimersByTime(499);
+    expect(executed).toHaveLength(2);
+    vi.advanceTimersByTime(1);
+    expect(executed).toHaveLength(3);
+  });
+
+  it('stops a calculation that is under way, so that it begins again with what has changed', () => {
+    change('A1');
+    vi.advanceTimersByTime(20);
+    trigger._executionInProgressParams = {};
+    change('A2');
+    vi.advanceTimersByTime(20);
+    expect(executed.map(({ id }) => id)).toEqual([start, stop]);
+    expect(trigger._restartCalculation).toBe(true);
+    expect(trigger._executingDirtyData).toEqual({ changed: ['A1', 'A2'] });
+  });
+
+  it('leaves alone what changes no formula', () => {
+    tell({ id: 'sheet.mutation.set-worksheet-row-height', type: CommandType.MUTATION });
+    vi.advanceTimersByTime(1000);
+    expect(executed).toEqual([]);
+  });
+});
