@@ -45,7 +45,7 @@ describe('a workbook between visits', () => {
       CustomFunctions.associate('LAYERS', () => 77);`;
     const again = await open({
       in: context,
-      instead: { ...workbench, 'functions.js': (own) => changed(workbench['functions.js']?.(own) ?? own) },
+      instead: { 'functions.js': (own) => changed(instead()['functions.js']?.(own) ?? own) },
     });
     const first = await again.page.evaluate(() => window.heard);
     expect(first[5]).toContain('9');
