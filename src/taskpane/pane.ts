@@ -4,19 +4,19 @@ import { hatchings } from '../drawing/hatching';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { Host } from '../host/host';
 import type { InputPlace } from '../tables/check-place';
-import { figuresOf, UNIT_SYSTEMS, type UnitSystem } from '../tables/figures';
+import { figuresOf, type UnitSystem } from '../tables/figures';
 import { withLayout } from '../tables/layout-rows';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import { buildSection } from './build-section';
-import { button } from './button';
 import { cautions } from './cautions';
 import { checksSection } from './checks-section';
 import { compareSection } from './compare-section';
 import { Comparing } from './comparing';
 import './components';
 import { cuttingSection, SheetChoice } from './cutting-section';
+import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
 import { notice } from './notice';
@@ -29,12 +29,10 @@ import { type CuttingSearch, Searching } from './searching';
 import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
+import { tabs, type View } from './views';
+import { waiting } from './waiting';
 import { Watched } from './watched';
 import './workings-view';
-
-/** Views of the pane, in their order. */
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Workings', 'Help'] as const;
-type View = (typeof VIEWS)[number];
 
 /** Narrowest and widest drawing, px. */
 const DRAWING = { least: 256, most: 720 };
@@ -54,45 +52,88 @@ export interface Surroundings {
  * @returns takes the pane away again
  */
 export function mountPane(element: HTMLElement, host: Host, surroundings: Surroundings = {}): () => void {
-  const { functionsAddress = 'functions.json', search = searchBesidePage } = surroundings;
-  const watched = new Watched(host);
-  let view: View = 'Build';
-  let query = '';
-  let functions: readonly DescribedFunction[] = [];
-  let said = '';
-  let drawn = 0;
-  let units = keptUnits();
-  let cautious = false;
+  const pane = new Pane(element, host, surroundings.search ?? searchBesidePage);
+  const size = new ResizeObserver(() => pane.fit());
+  size.observe(element);
+  fetch(surroundings.functionsAddress ?? 'functions.json')
+    .then((response) => response.json() as Promise<{ functions: readonly DescribedFunction[] }>)
+    .then(({ functions }) => pane.knows(functions))
+    .catch(() => pane.say('The list of functions did not load; load the page again.'));
+  element.classList.add('has-pane');
+  pane.draw();
+  return () => {
+    size.disconnect();
+    pane.end();
+  };
+}
 
-  const draw = () => render(page(), element);
-  const say = (sentence: string) => {
-    said = sentence;
-    draw();
-  };
-  const refused = (error: unknown) => say(whatWentWrong(error));
-  const attempt = (work: () => Promise<unknown>, done: string): void => {
-    work()
-      .then((held) => say(held === false ? '' : done))
-      .catch(refused);
-  };
-  const lead = (place: InputPlace): void => {
-    goTo(host, place)
-      .then((found) => found || say(`The workbook has no table ${place.table}.`))
-      .catch(refused);
-  };
-  const frame = (id: string, name: string) => new PictureFrame(id, name, draw, say);
-  const frames = {
-    build: frame('build', 'Build'),
-    sheet: frame('sheet-shown', 'Sheet'),
-    pairs: frame('pairs', 'Pairs by size'),
-    cost: frame('cost', 'Cost by material'),
-  };
-  const sheetChoice = new SheetChoice(draw);
-  const comparing = new Comparing(draw);
-  const searching = new Searching(search, draw);
+/** The pane: what is shown of the workbook, view by view. */
+class Pane {
+  private readonly watched: Watched;
+  private view: View = 'Build';
+  private query = '';
+  private functions: readonly DescribedFunction[] = [];
+  private said = '';
+  /** Width of the view, px. */
+  private drawn = 0;
+  private units = keptUnits();
+  private cautious = false;
+  private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost', PictureFrame>>;
+  private readonly sheetChoice: SheetChoice;
+  private readonly comparing: Comparing;
+  private readonly searching: Searching;
 
-  const page = (): TemplateResult =>
-    html`<svg class="draw hatchings" aria-hidden="true">
+  constructor(
+    private readonly element: HTMLElement,
+    private readonly host: Host,
+    search: CuttingSearch,
+  ) {
+    this.watched = new Watched(host);
+    this.watched.onChange(this.draw);
+    const frame = (id: string, name: string) => new PictureFrame(id, name, this.draw, this.say);
+    this.frames = {
+      build: frame('build', 'Build'),
+      sheet: frame('sheet-shown', 'Sheet'),
+      pairs: frame('pairs', 'Pairs by size'),
+      cost: frame('cost', 'Cost by material'),
+    };
+    this.sheetChoice = new SheetChoice(this.draw);
+    this.comparing = new Comparing(this.draw);
+    this.searching = new Searching(search, this.draw);
+  }
+
+  readonly draw = (): void => {
+    render(this.page(), this.element);
+  };
+
+  readonly say = (sentence: string): void => {
+    this.said = sentence;
+    this.draw();
+  };
+
+  /** Takes over the functions' descriptions. */
+  knows(functions: readonly DescribedFunction[]): void {
+    this.functions = functions;
+    this.draw();
+  }
+
+  /** Draws as wide as the pane is now. */
+  fit(): void {
+    // Without its scroll bar, for which room is kept.
+    const width = this.element.querySelector('.view')?.clientWidth ?? 0;
+    if (width === this.drawn) return;
+    this.drawn = width;
+    this.draw();
+  }
+
+  end(): void {
+    this.watched.stop();
+    render(nothing, this.element);
+  }
+
+  private page(): TemplateResult {
+    const { watched, view, cautious } = this;
+    return html`<svg class="draw hatchings" aria-hidden="true">
         <defs>${unsafeSVG(hatchings())}</defs>
       </svg>
       <p class="unseen" id="picture-keys">
@@ -100,149 +141,123 @@ export function mountPane(element: HTMLElement, host: Host, surroundings: Surrou
         as wide as the pane, Shift with arrow keys moves it, Escape leaves it.
       </p>
       <p class="unseen" role="status">${shownInWords(watched)}</p>
-      ${titleBlock(watched)} ${tabs()} ${notice(watched, lead, () => go('Checks'))}
-      <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${content()}</div>
+      ${titleBlock(watched)} ${tabs(view, (next) => this.turnTo(next))}
+      ${notice(watched, this.lead, () => this.go('Checks'))}
+      <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${this.content()}</div>
       ${cautious ? cautions() : nothing}
-      <p class="said small" role="status">${said}</p>
-      <footer class="foot">
-        ${button('Cautions', () => showCautions(!cautious), { kind: 'link', expanded: cautious })}
-        <label class="units"
-          ><span class="unseen">Units</span>
-          <select @change=${(event: Event) => choose((event.target as HTMLSelectElement).value)}>
-            ${UNIT_SYSTEMS.map(
-              (one) =>
-                html`<option value=${one} .selected=${one === units}>
-                  ${one === 'metric' ? 'mm, g' : 'inches, irons'}
-                </option>`,
-            )}
-          </select>
-        </label>
-        <span>Nothing leaves this machine.</span>
-      </footer>`;
+      <p class="said small" role="status">${this.said}</p>
+      ${foot({
+        cautious,
+        units: this.units,
+        onCautions: () => this.showCautions(!cautious),
+        onUnits: (units) => this.showUnits(units),
+      })}`;
+  }
 
-  const showCautions = (open: boolean) => {
-    cautious = open;
-    draw();
-    if (open) element.querySelector<HTMLElement>('.cautions')?.focus();
-  };
-
-  const choose = (chosen: string) => {
-    units = UNIT_SYSTEMS.find((one): one is UnitSystem => one === chosen) ?? 'metric';
-    keepUnits(units);
-    say(`${figuresOf(units).sentence}.`);
-  };
-
-  const turnTo = (next: View) => {
-    [view, said] = [next, ''];
-    draw();
-  };
-  const go = (next: View) => {
-    turnTo(next);
-    element.querySelector<HTMLElement>(`#tab-${next}`)?.focus();
-  };
-
-  const tabs = () =>
-    html`<fluent-tablist
-      class="views"
-      role="tablist"
-      aria-label="Views"
-      activeid="tab-${view}"
-      @change=${(event: Event) => {
-        const id = (event.target as HTMLElement & { activeid?: string }).activeid;
-        const next = VIEWS.find((one) => `tab-${one}` === id);
-        if (next && next !== view) turnTo(next);
-      }}
-    >
-      ${VIEWS.map((one) => html`<fluent-tab role="tab" slot="tab" id="tab-${one}">${one}</fluent-tab>`)}
-    </fluent-tablist>`;
-
-  const content = (): TemplateResult | typeof nothing => {
+  private content(): TemplateResult | typeof nothing {
+    const { watched, view, lead, frames, drawn } = this;
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
-    const figures = figuresOf(units);
-    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Workings')
-      return startSection(watched, lead, load);
+    const figures = figuresOf(this.units);
+    const start = () => startSection(watched, lead, (what) => this.load(what));
+    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Workings') {
+      return watched.working ? waiting(watched) : start();
+    }
     switch (view) {
       case 'Build':
-        return html`${begins(watched) ? startSection(watched, lead, load) : nothing}
-        ${buildSection(watched, lead, frames.build, figures, width)}
-        ${begins(watched) ? nothing : startSection(watched, lead, load)}`;
+        return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
+        ${begins(watched) ? nothing : start()}`;
       case 'Cutting':
-        return cuttingSection(watched, lead, frames.sheet, sheetChoice, figures, width, (cutting) =>
-          searchSection(cutting, searching, writeLayout, undoes),
+        return cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting) =>
+          searchSection(cutting, this.searching, (found) => this.writeLayout(found), this.undoes),
         );
       case 'Run':
         return runSection(watched, lead, frames, width);
       case 'Compare':
-        return compareSection(watched, lead, comparing, figures);
+        return compareSection(watched, lead, this.comparing, figures);
       case 'Checks':
         return checksSection(watched, lead, figures);
       case 'Workings':
-        return html`<solebench-workings .host=${host} .functions=${functions}></solebench-workings>`;
+        return html`<solebench-workings .host=${this.host} .functions=${this.functions}></solebench-workings>`;
       case 'Help':
-        return help();
+        return this.help();
     }
-  };
+  }
 
-  const help = () =>
-    functionList({
-      functions,
-      query,
+  private help(): TemplateResult {
+    return functionList({
+      functions: this.functions,
+      query: this.query,
       onQuery: (next) => {
-        query = next;
-        draw();
+        this.query = next;
+        this.draw();
       },
       onInsert: (formula) =>
-        attempt(
-          () => host.insertFormula(formula),
+        this.attempt(
+          () => this.host.insertFormula(formula),
           'The formula is in the selected cell; fill in what is left blank in it.',
         ),
     });
+  }
 
-  const undoes = host.name === 'grid';
-  const writeLayout = ({ stock, layouts }: StockProgress) =>
-    attempt(async () => {
+  private turnTo(next: View): void {
+    [this.view, this.said] = [next, ''];
+    this.draw();
+  }
+
+  private go(next: View): void {
+    this.turnTo(next);
+    this.element.querySelector<HTMLElement>(`#tab-${next}`)?.focus();
+  }
+
+  private showCautions(open: boolean): void {
+    this.cautious = open;
+    this.draw();
+    if (open) this.element.querySelector<HTMLElement>('.cautions')?.focus();
+  }
+
+  private showUnits(units: UnitSystem): void {
+    this.units = units;
+    keepUnits(units);
+    this.say(`${figuresOf(units).sentence}.`);
+  }
+
+  private readonly lead = (place: InputPlace): void => {
+    goTo(this.host, place)
+      .then((found) => found || this.say(`The workbook has no table ${place.table}.`))
+      .catch(this.refused);
+  };
+
+  /** Does something to the workbook and says so; nothing where the maker would rather not, and why where it fails. */
+  private attempt(work: () => Promise<unknown>, done: string): void {
+    work()
+      .then((held) => this.say(held === false ? '' : done))
+      .catch(this.refused);
+  }
+
+  private readonly refused = (error: unknown): void => this.say(whatWentWrong(error));
+
+  private get undoes(): boolean {
+    return this.host.name === 'grid';
+  }
+
+  private writeLayout({ stock, layouts }: StockProgress): void {
+    const { host, searching } = this;
+    const write = async () => {
       const { name } = INPUT_TABLES.layouts;
       const table = (await host.tables()).get(name);
       if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
       await host.writeTable(name, withLayout(table, stock, layouts));
       searching.wrote();
-    }, `The layout of ${stock} is in Layouts.`);
+    };
+    this.attempt(write, `The layout of ${stock} is in Layouts.`);
+  }
 
-  const load = (what: 'demo' | 'blank') =>
-    attempt(
-      () => {
-        say('Putting the sheets into the workbook.');
-        return host.load(what === 'demo' ? demo : blank);
-      },
-      [
-        what === 'demo' ? 'The demo is in the workbook.' : 'Blank tables are in the workbook.',
-        undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.',
-      ].join(' '),
-    );
-
-  watched.onChange(draw);
-  const size = new ResizeObserver(() => {
-    // Without its scroll bar, for which room is kept.
-    const width = element.querySelector('.view')?.clientWidth ?? 0;
-    if (width === drawn) return;
-    drawn = width;
-    draw();
-  });
-  size.observe(element);
-  fetch(functionsAddress)
-    .then((response) => response.json() as Promise<{ functions: readonly DescribedFunction[] }>)
-    .then((read) => {
-      functions = read.functions;
-      draw();
-    })
-    .catch(() => say('The list of functions did not load; load the page again.'));
-  element.classList.add('has-pane');
-  draw();
-  return () => {
-    size.disconnect();
-    watched.stop();
-    render(nothing, element);
-  };
+  private load(what: 'demo' | 'blank'): void {
+    const done = what === 'demo' ? 'The demo is in the workbook.' : 'Blank tables are in the workbook.';
+    const before = this.undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.';
+    this.say('Putting the sheets into the workbook.');
+    this.attempt(() => this.host.load(what === 'demo' ? demo : blank), `${done} ${before}`);
+  }
 }
 
 /** What the pane shows, spoken whenever a selected cell brings in something else: "Sorrel, EU 38, left". */
