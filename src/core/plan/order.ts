@@ -10,9 +10,10 @@ export interface OrderLine {
   readonly cutting: StockCutting;
   /** What it is for: parts by style. */
   readonly uses: readonly { readonly style: string; readonly part: Part }[];
-  /** Sheets needed, on the shelf, to buy. */
+  /** Sheets needed, and on the shelf. */
   readonly need: number;
   readonly onHand: number;
+  /** What is lacking, no fewer than the least quantity, in whole packs: ⌈max(need − onHand, minimum) / pack⌉ · pack (derived). */
   readonly buy: number;
   /** Money for one sheet; undefined where no price is given. */
   readonly sheetPrice: number | undefined;

@@ -18,6 +18,7 @@ export interface CostLine {
   readonly adhesive: number | undefined;
   readonly adhesiveCost: number;
   readonly sundries: number;
+  /** See work. */
   readonly minutes: number;
   readonly work: number;
   /** On stock and adhesive. */
