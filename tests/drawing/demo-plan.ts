@@ -2,19 +2,11 @@ import { readFileSync } from 'node:fs';
 import type { Plan } from '../../src/core/plan/plan';
 import type { SizeRun, StyleRun } from '../../src/core/plan/runs';
 import { readPlan } from '../../src/tables/plan-input';
-import { tableCells } from '../demo-cells';
+import { demoPlanCells } from '../demo-cells';
 
 /** The plan of the demo, with the sign of its money. */
 export function demoPlan(): { readonly plan: Plan; readonly money: string } {
-  const cells = tableCells();
-  const { plan, problems, money } = readPlan({
-    pairage: cells['Pairage'] ?? [],
-    styles: cells['Styles'] ?? [],
-    lasts: cells['Lasts'] ?? [],
-    stock: cells['Bottom stock'] ?? [],
-    rates: cells['Costs and times'] ?? [],
-    outlines: cells['Outlines'],
-  });
+  const { plan, problems, money } = readPlan(demoPlanCells());
   if (problems[0]) throw problems[0];
   return { plan, money };
 }

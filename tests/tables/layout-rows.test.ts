@@ -3,20 +3,10 @@ import type { Layout } from '../../src/core/cutting/sheet/layout';
 import type { StockCutting } from '../../src/core/plan/cutting';
 import { withLayout } from '../../src/tables/layout-rows';
 import { readPlan } from '../../src/tables/plan-input';
-import { tableCells } from '../demo-cells';
+import { demoPlanCells, tableCells } from '../demo-cells';
 
-const cells = tableCells();
-const planOf = (layouts: unknown[][]) =>
-  readPlan({
-    pairage: cells['Pairage'] ?? [],
-    styles: cells['Styles'] ?? [],
-    lasts: cells['Lasts'] ?? [],
-    stock: cells['Bottom stock'] ?? [],
-    rates: cells['Costs and times'] ?? [],
-    outlines: cells['Outlines'],
-    layouts,
-  });
-const [headings = []] = cells['Layouts'] ?? [];
+const planOf = (layouts: unknown[][]) => readPlan({ ...demoPlanCells(), layouts });
+const [headings = []] = tableCells()['Layouts'] ?? [];
 const cuttingOf = (layouts: unknown[][], stock: string) => {
   const { plan, problems } = planOf(layouts);
   if (problems[0]) throw problems[0];
