@@ -17,7 +17,7 @@ import { reading, soundPlan } from './plan-arguments';
 // The tables that these functions take are described once, in src/tables: the build puts that into functions.json.
 
 /**
- * Every piece to cut, by style and size: outline, thickness, skive, number.
+ * Every piece to cut, by style and size: outline, thickness, what it is rasped to, skive, number.
  * @customfunction PIECES
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
@@ -149,11 +149,11 @@ export function batches(
 }
 
 /**
- * The bench's ticket of a style in gluing order, from the last downward.
+ * The bench's ticket of a style: every step in the order of the bench, with heights, times, minutes and what to look for.
  * @customfunction TICKET
  * @param {any} style Code of the style.
  * @param {any} [size] One size of the run; without it, all.
- * @returns {any[][]} A table: a row a piece, with size, measures, skive, pieces to cut, height built, how to make its faces ready.
+ * @returns {any[][]} A table: a row for each step, with its pieces, measures in mm, skive, heights after it, coats, minutes, what to do, look for and mind.
  */
 export function ticket(
   style: any,

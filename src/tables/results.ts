@@ -1,3 +1,4 @@
+import { builtThickness } from '../core/bottom/layer';
 import type { Check } from '../core/plan/checks/check';
 import type { CostLine } from '../core/plan/cost/cost';
 import type { StockCutting } from '../core/plan/cutting';
@@ -8,8 +9,8 @@ import type { Batch } from '../core/plan/batches';
 import type { TicketStep } from '../core/plan/ticket';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
-import { stepInWords } from './step-in-words';
-import { CARE, PART_WORDS, VERDICT_WORDS } from './words';
+import { piecesInWords, stepInWords } from './step-in-words';
+import { CARE, CARE_WORDS, LOOK_WORDS, PART_WORDS, VERDICT_WORDS } from './words';
 
 type SizeWords = (size: PieceLine['sizeRun']) => string | number;
 
@@ -29,6 +30,10 @@ export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
     words('Piece', ({ layer }) => PART_WORDS[layer.part]),
     words('Stock', ({ layer }) => layer.stock),
     figure('Thick', ({ layer }) => layer.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Rasp to', ({ layer }) => (layer.rasped ? builtThickness(layer) : undefined), {
+      unit: 'mm',
+      format: '0.0#',
+    }),
     figure('Length', ({ layer }) => layer.length, { unit: 'mm' }),
     figure('Width', ({ layer }) => layer.width, { unit: 'mm' }),
     figure('Area', ({ area }) => area / 100, { unit: 'cm²' }),
@@ -163,28 +168,40 @@ export const batchesTable: ResultTable<Batch> = {
   ],
 };
 
-/** The bench's ticket, in gluing order. */
+/** The one piece of a step that is done to one alone: its own measures are shown. */
+const alone = ({ step: { pieces, acts } }: TicketStep) => (acts.includes('cut') ? pieces[0] : undefined);
+
+/** The bench's ticket: a row for each step, in the order in which they are done. */
 export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => ({
   name: 'Ticket',
-  meaning: 'What to cut, skive and glue, from the last downward',
+  meaning: 'What to do at the bench, step by step',
   columns: [
     figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: GENERAL, width: 84 }),
-    figure('No.', ({ layer }) => layer.item, { format: '0', width: 44 }),
-    words('Piece', ({ layer }) => PART_WORDS[layer.part], { width: 84 }),
-    words('Stock', ({ layer }) => layer.stock),
-    figure('Thick', ({ layer }) => layer.thickness, { unit: 'mm', format: '0.0#' }),
-    figure('Length', ({ layer }) => layer.length, { unit: 'mm', format: '0' }),
-    figure('Width', ({ layer }) => layer.width, { unit: 'mm', format: '0' }),
-    figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
-    figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
-    figure('Skive to', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
-    figure('Cut', ({ cut }) => cut, { unit: 'L and R', format: '0' }),
-    figure('At back', ({ gauge }) => gauge?.back, { unit: 'mm' }),
-    figure('At breast', ({ gauge }) => gauge?.breast, { unit: 'mm' }),
-    figure('At tread', ({ gauge }) => gauge?.tread, { unit: 'mm' }),
-    figure('Coats', ({ coats }) => coats, { format: '0', width: 58 }),
-    figure('Open', ({ open }) => open, { unit: 'min', format: '0', width: 58 }),
-    figure('Press', ({ pressed }) => pressed, { unit: 'min', format: '0', width: 58 }),
+    figure('Step', ({ step }) => step.number, { format: '0', width: 44 }),
+    words('Kind', ({ step }) => step.kind, { width: 70 }),
+    words('Piece', ({ step }) => piecesInWords(step.pieces), { width: 120 }),
+    words('Stock', (line) => alone(line)?.stock),
+    figure('Thick', (line) => alone(line)?.thickness, { unit: 'mm', format: '0.0#' }),
+    figure('Rasp to', ({ step }) => step.left, { unit: 'mm', format: '0.0#' }),
+    figure('Length', (line) => alone(line)?.length, { unit: 'mm', format: '0' }),
+    figure('Width', (line) => alone(line)?.width, { unit: 'mm', format: '0' }),
+    figure('Skive', ({ step }) => step.skive?.width, { unit: 'mm' }),
+    figure('Angle', ({ step }) => step.skive?.angle, { unit: '°', format: '0' }),
+    figure('Skive to', ({ step }) => step.skive?.edge, { unit: 'mm' }),
+    figure('Cut', (line) => (alone(line) ? 2 * line.sizeRun.pairs : undefined), { unit: 'L and R', format: '0' }),
+    figure('At back', ({ step }) => step.height?.back, { unit: 'mm' }),
+    figure('At breast', ({ step }) => step.height?.breast, { unit: 'mm' }),
+    figure('At tread', ({ step }) => step.height?.tread, { unit: 'mm' }),
+    figure('Coats', ({ step }) => (step.coats.length > 0 ? Math.max(...step.coats) : undefined), {
+      format: '0',
+      width: 58,
+    }),
+    figure('Open', ({ step }) => step.open?.value, { unit: 'min', format: GENERAL, width: 58 }),
+    figure('Press', ({ step }) => step.pressed?.value, { unit: 'min', format: GENERAL, width: 58 }),
+    figure('Wait', ({ step }) => step.wait?.value, { unit: 'min', format: '0', width: 58 }),
+    figure('Work', ({ step }) => step.minutes || undefined, { unit: 'min a pair', format: '0.0', width: 58 }),
     words('What to do', stepInWords, { width: 380, total: () => CARE }),
+    words('Look for', ({ step }) => step.looks.map((look) => LOOK_WORDS[look]).join('; '), { width: 200 }),
+    words('Care', ({ step }) => step.cares.map((care) => CARE_WORDS[care]).join('; '), { width: 200 }),
   ],
 });

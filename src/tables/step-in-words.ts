@@ -1,23 +1,187 @@
+import { builtThickness, type Layer } from '../core/bottom/layer';
 import type { TicketStep } from '../core/plan/ticket';
-import { PREPARE_WORDS } from './words';
+import type { Act, Face, Step } from '../core/steps/step';
+import { PART_WORDS } from './words';
 
-/** What to do with a piece at the bench: skive, make its faces ready, glue or sew, and what to check. */
-export function stepInWords({ run: { style }, layer, pressed }: TicketStep): string {
-  const { part, material, skive, lift, follows } = layer;
-  const prepare = PREPARE_WORDS[material];
-  const steps: string[] = [];
-  if (part === 'welt') return 'skive the ends to lap; sew round the lasted edge';
-  if (skive?.at === 'front') {
-    steps.push(lift ? 'skive the front of the upper face' : 'taper the front of the lower face');
+/** Pieces by their names and numbers, neighbours of one part together: "Lifts 7 to 1, Platform 8". */
+export function piecesInWords(pieces: readonly Layer[]): string {
+  const groups: Layer[][] = [];
+  for (const piece of pieces) {
+    const before = groups.at(-1);
+    const last = before?.at(-1);
+    if (before && last?.part === piece.part && Math.abs(last.item - piece.item) === 1) before.push(piece);
+    else groups.push([piece]);
   }
-  if (skive?.at === 'edge') steps.push('skive all round from the flesh side');
-  if (lift && style.laying === 'block' && layer.item === 1) steps.push('press the block, saw and rasp it to the last');
-  if (lift && lift.proud > 0.5) steps.push('rasp the skive hollow to the ball');
-  if (follows && part !== 'insole') steps.push('bend it to the last before coating');
-  if (part === 'insole') steps.push('tack to the last, trim to its edge');
-  else if (part === 'cover') steps.push(`${prepare}; seam at the back, turn over and under`);
-  else steps.push(`both faces: ${prepare}`);
-  if (part === 'outsole' || part === 'topPiece') steps.push('rasp flush; check heel height, wobble and pair');
-  else if (pressed !== undefined && part !== 'insole' && part !== 'cover') steps.push('press');
-  return steps.join('; ');
+  return groups
+    .map((group) => {
+      const [first, last] = [group[0] as Layer, group.at(-1) as Layer];
+      const name = PART_WORDS[first.part];
+      return group.length === 1 ? `${name} ${first.item}` : `${name}s ${first.item} to ${last.item}`;
+    })
+    .join(', ');
+}
+
+const mm = (value: number) => value.toFixed(1);
+
+/** Leather lies grain up in insole, midsole, lifts and platform, grain to the ground in all that is walked on. */
+const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topPiece'] as const);
+
+/** The name of a side: of leather its grain or flesh. */
+function sideInWords({ piece, side, zone }: Face): string {
+  if (zone === 'over') return 'grain of the turned-over margin alone';
+  if (side === 'grain') return 'grain of the turned-under margin alone';
+  if (side === 'flesh') return 'flesh side all over';
+  if (side === 'edge') return 'edge';
+  if (side === 'breast') return 'breast';
+  if (zone === 'flap') return 'flap';
+  const where = zone === 'seat' && side === 'lower' ? ' under the heel' : zone === 'top' ? ' that is left bare' : '';
+  if (piece?.material !== 'leather') return `${side} face${where}`;
+  const grain = GRAIN_DOWN.has(piece.part) ? side === 'lower' : side === 'upper';
+  return `${grain ? 'grain' : 'flesh'}${where}`;
+}
+
+/** Faces by their sides, each with its pieces. */
+function facesInWords(faces: readonly Face[]): string {
+  const bySide = new Map<string, Layer[]>();
+  let lasted = false;
+  for (const face of faces) {
+    if (!face.piece) {
+      lasted = true;
+      continue;
+    }
+    const side = sideInWords(face);
+    const pieces = bySide.get(side) ?? [];
+    bySide.set(side, pieces);
+    if (!pieces.includes(face.piece)) pieces.push(face.piece);
+  }
+  const said = [...bySide].map(([side, pieces]) => `${side} of ${piecesInWords(pieces).toLowerCase()}`);
+  return (lasted ? ['lasted bottom', ...said] : said).join(', ');
+}
+
+function coatsInWords({ coated = [], coats }: Step): string {
+  const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice, the first thin' : `${n} times`);
+  const counts = [...new Set(coats)];
+  if (counts.length === 1) return `coat ${facesInWords(coated)} ${times(counts[0] as number)}`;
+  return counts.map((n) => `coat ${facesInWords(coated.filter((_, i) => coats[i] === n))} ${times(n)}`).join('; ');
+}
+
+function fixingInWords({ fixing }: Step): string {
+  if (!fixing) return '';
+  return `nail with ${fixing.nails} in a triangle${fixing.row ? `, through both a row of ${fixing.row}, 6 mm inside the edge` : ''}`;
+}
+
+type Phrase = (step: Step, line: TicketStep) => string;
+
+const PHRASES: Readonly<Record<Act, string | Phrase>> = {
+  cut: ({ pieces: [piece] }) =>
+    piece?.rasped
+      ? `cut left and right; ${mm(builtThickness(piece))} mm of it are left in the end`
+      : 'cut left and right',
+  'skive front': ({ skive, faces: [face] }) =>
+    `skive the front of the ${face?.side ?? 'upper'} face from ${mm(skive?.thickness ?? 0)} to ${mm(skive?.edge ?? 0)} mm over ${mm(skive?.width ?? 0)} mm`,
+  'skive edge': ({ skive, faces: [face], pieces: [piece] }) =>
+    `skive the edge from the ${face ? sideInWords(face) : 'flesh'} side to ${mm(skive?.edge ?? 0)} mm over ${mm(skive?.width ?? 0)} mm${piece?.skive?.from === undefined ? '' : ', before the heel alone'}`,
+  'skive flap': 'skive the flap where it bends at the breast',
+  'skive margins': 'skive the margins that are turned, and the ends',
+  'skive ends': 'skive the ends to lap',
+  'block insole': 'block to the last, tack, trim to its edge',
+  'cut holdfast': 'cut the holdfast and bore its holes',
+  'last upper': 'last the upper over it',
+  'sew welt': 'sew the welt on round the lasted edge',
+  'trim seam': 'trim the seam',
+  'beat welt': 'beat the welt flat',
+  'trim margin': 'trim the lasted margin level',
+  'fit shank': 'fit the shank from mid heel to behind the tread, fasten both ends',
+  'fill cavity': 'fill the hollow under the forepart flush',
+  roughen: ({ faces }) =>
+    `roughen the ${facesInWords(faces)}${faces.every(({ piece }) => !piece) ? ' to 1 mm inside its edge' : ''}`,
+  degrease: 'wash or degrease',
+  prime: 'prime',
+  dust: ({ acts, faces }) => (acts[0] === 'dust' ? `dust off the ${facesInWords(faces)}` : 'dust off'),
+  'fill margins': 'fill between the turned margins flush',
+  soak: 'soak',
+  mellow: 'let mellow',
+  beat: 'beat it firm',
+  warm: 'warm',
+  damp: 'damp',
+  bend: 'bend to the last',
+  coat: (step) => (step.kind === 'fix' ? 'paste both faces, none at the very edge' : coatsInWords(step)),
+  join: (step) => {
+    const warm = step.warm
+      ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
+      : '';
+    if (step.kind === 'cover') return `${warm}lay the cover from the middle of the back, slightly stretched`;
+    if (step.kind === 'fix') return 'set it on';
+    const added = piecesInWords(step.joint?.adds ?? []).toLowerCase();
+    if (step.apart) return `${warm}lay flat on one another, backs flush`;
+    return `${warm}join ${added || 'the flap'} from the back forward, no air between`;
+  },
+  press: ({ pressed }) => (pressed?.usual ? 'press, or hammer all over' : 'press'),
+  cool: 'let cool on the last',
+  dry: 'let dry',
+  cure: 'let cure before it is rasped',
+  level: ({ left, pieces }) => {
+    const low = pieces.at(-1);
+    return low?.rasped
+      ? `rasp ${piecesInWords([low]).toLowerCase()} to ${mm(left ?? 0)} mm, the ground face flat`
+      : 'level the ground face';
+  },
+  thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,
+  saw: 'saw the profile',
+  'rasp to last': ({ pieces }) => {
+    const proud = Math.max(...pieces.map(({ lift }) => lift?.proud ?? 0));
+    return proud > 0.05 ? `rasp the top hollow to the last, up to ${mm(proud)} mm` : 'rasp the top to the last';
+  },
+  'try on last': 'try it dry on the last',
+  'rasp edge': 'rasp the edge of all as one',
+  'bore core': 'bore the block from seat to ground',
+  'glue core': (_, { run }) => `glue in the core of ${run.style.heelCore}`,
+  'fold edge': 'fold the top edge on itself',
+  'close seam': (_, { run }) =>
+    run.style.raise === 'heel' ? 'cut once through both overlapping ends at the breast' : 'close the seam at the back',
+  'pare pleats': 'pare the pleats',
+  'turn over': 'turn the margin over on top',
+  'turn under': 'turn the margin under',
+  'trim round': 'trim the sole round to its outline',
+  'open channel': 'open the channel in the grain',
+  stitch: 'stitch through to the welt',
+  'hammer seam': 'hammer the seam',
+  'close channel': 'close the channel',
+  'nail seat': 'nail the seat',
+  'lay rand': 'level the seat with a rand',
+  nail: fixingInWords,
+  'punch under': 'punch the heads under',
+  'trim lift': 'trim',
+  peen: 'peen',
+  'skive level': 'skive level',
+  'nail from inside': ({ fixing }) => `${fixing?.nails ?? 0} nails from inside through the insole`,
+  'screw from inside': 'one screw of 4 mm, at least 15 mm into what holds it',
+  'cut breast': 'cut the breast clean',
+  'turn tab': 'turn the tab on to the heel’s ground face',
+  'try on ground': 'stand it on a flat board, the top piece loose',
+  'trim edge': 'trim the edges flush',
+  'check height': ({ height }) =>
+    `check ${mm(height?.back ?? 0)} mm under the seat and ${mm(height?.tread ?? 0)} mm under the tread`,
+  'check stand': 'stand it on a flat board',
+  'check pair': 'hold left against right',
+  'sand edge': 'sand the edges fine',
+  ink: 'ink',
+  'iron and wax': 'iron and wax',
+  seal: 'seal',
+  'last out': 'pull the last',
+  'filler last in': 'put a filler last in',
+  'filler last out': 'pull the filler last',
+  sock: 'put the sock in',
+};
+
+/** What to do in a step, in the words of the bench. */
+export function stepInWords(line: TicketStep): string {
+  const { step } = line;
+  return step.acts
+    .map((act) => {
+      const phrase = PHRASES[act];
+      return typeof phrase === 'string' ? phrase : phrase(step, line);
+    })
+    .filter(Boolean)
+    .join('; ');
 }

@@ -1,4 +1,4 @@
-import type { Material } from '../core/stock/stock';
+import type { Care, Look } from '../core/steps/step';
 import type { Part } from '../core/bottom/layer';
 import type { Verdict } from '../core/plan/checks/check';
 
@@ -22,15 +22,32 @@ export const VERDICT_WORDS: Readonly<Record<Verdict, string>> = {
   putRight: '⊠ put right',
 };
 
-/** How a face of a material is made ready for adhesive (common practice). */
-export const PREPARE_WORDS: Readonly<Record<Material, string>> = {
-  cork: 'dust off; thin first coat, then a second',
-  foam: 'roughen, prime, coat',
-  leather: 'roughen the grain; thin first coat, then a second',
-  rubber: 'roughen, wash or prime, coat',
-  board: 'roughen, coat',
-  fabric: 'coat thinly',
-  steel: 'degrease, coat',
+/** What to look for when a step is done. */
+export const LOOK_WORDS: Readonly<Record<Look, string>> = {
+  'no gap': 'no gap all round',
+  tacky: 'just tacky, no wet places',
+  level: 'flat on a board, the height right',
+  'to the last': 'no gap under the last, dry',
+  flush: 'flush, no step to feel',
+  square: 'square to the ground',
+  firm: 'firm, both ends held',
+  'nail tips': 'no nail tip inside',
+  height: 'the heights of this row',
+  stand: 'no rocking; toe spring as on the last',
+  pair: 'left and right alike',
+  'even width': 'even all along, no nick',
+  'no spring': 'it keeps its bend',
+  'margins flat': 'margins flat, corners without folds',
+};
+
+/** What can hurt somebody in a step, in a few words. */
+export const CARE_WORDS: Readonly<Record<Care, string>> = {
+  vapour: 'moving air, no flame',
+  dust: 'draw dust off, mask',
+  blade: 'cut away from the hand',
+  heat: 'hot: fumes and burns',
+  machine: 'guards on',
+  'high build': 'a high build can tip or come loose: have it judged',
 };
 
 /** The usual cautions, shown wherever work is planned. They defer to local rules and qualified practice. */

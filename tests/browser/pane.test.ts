@@ -78,7 +78,7 @@ describe('the pane', () => {
     const pane = page.locator('#pane');
     await sheet.select('P5');
     await pane.getByRole('tab', { name: 'Help' }).click();
-    await pane.getByLabel('Search').fill('last downward ticket');
+    await pane.getByLabel('Search').fill('order of the bench ticket');
     await pane.getByText(/1 of \d+ functions/).waitFor();
     await pane.getByText('TICKET', { exact: true }).click();
     await pane.getByRole('button', { name: 'Insert TICKET into the selected cell' }).click();

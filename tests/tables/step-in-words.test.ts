@@ -1,43 +1,51 @@
 import { describe, expect, it } from 'vitest';
-import { Plan } from '../../src/core/plan/plan';
-import { stepInWords } from '../../src/tables/step-in-words';
-import { inputOf, type Named, USUAL_TABLES } from '../core/samples';
+import { piecesInWords, stepInWords } from '../../src/tables/step-in-words';
+import { built, demoPlan } from '../drawing/demo-plan';
 
-const said = (named: Named) =>
-  new Plan(
-    inputOf({
-      styles: [{ ...USUAL_TABLES.styles[0], ...named }],
-      rates: [{ Item: 'Press', Value: 2, Unit: 'minutes pressed' }],
-    }),
-  )
-    .ticket('Sorrel', 38)
-    .map((step) => `${step.layer.part}: ${stepInWords(step)}`);
-const of = (list: readonly string[], part: string) => list.filter((one) => one.startsWith(part));
+const { plan } = demoPlan();
+const said = (style: string, size: number) => plan.ticket(style, size).map(stepInWords);
 
-describe('what to do with a piece', () => {
-  it('says of a flat lift to skive its upper face, of a bent one its lower, of a block to saw and rasp it', () => {
-    expect(of(said({}), 'lift').every((one) => one.includes('skive the front of the upper face'))).toBe(true);
-    const bent = of(said({ Laying: 'bent', 'Most rasping': 3 }), 'lift');
-    expect(
-      bent.every((one) => one.includes('taper the front of the lower face') && one.includes('bend it to the last')),
-    ).toBe(true);
-    const block = of(said({ Laying: 'block' }), 'lift');
-    expect(block.filter((one) => one.includes('saw and rasp'))).toHaveLength(1);
-    expect(block.some((one) => one.includes('skive the front'))).toBe(false);
+describe('what to do in a step', () => {
+  it('names pieces by part and number, neighbours together', () => {
+    const { layers } = built(plan, 'Sorrel', 38).sizeRun.bottom;
+    expect(piecesInWords(layers)).toBe('Lifts 7 to 1, Platform 8, Outsole 9');
+    expect(piecesInWords([])).toBe('');
   });
 
-  it('says which faces to make ready and how, by the material', () => {
-    const list = said({ Sole: 'Bend 4' });
-    expect(of(list, 'platform')[0]).toContain('both faces: roughen, prime, coat');
-    expect(of(list, 'sole')[0]).toContain('both faces: roughen the grain; thin first coat, then a second');
-    expect(of(list, 'lift')[0]).toContain('both faces: dust off');
+  it('says what is rasped on the piece that it comes off', () => {
+    expect(said('Sorrel', 38)).toContain('rasp lift 1 to 6.0 mm, the ground face flat');
+    expect(said('Fennel', 38)).toContain('rasp platform 11 to 7.0 mm, the ground face flat');
   });
 
-  it('sews a welt, tacks an insole, and checks the heel height at the ground', () => {
-    const list = said({ Insole: 'Board 2', Welt: 'Bend 4' });
-    expect(of(list, 'welt')[0]).toContain('sew round the lasted edge');
-    expect(of(list, 'insole')[0]).toContain('tack to the last');
-    expect(of(list, 'outsole')[0]).toContain('check heel height, wobble and pair');
-    expect(of(list, 'platform')[0]).toContain('press');
+  it('roughens the flesh of a sole, which lies grain out, and its grain under the heel alone', () => {
+    const comfrey = said('Comfrey', 38);
+    expect(comfrey).toContain('roughen the flesh of sole 16; dust off');
+    expect(comfrey.filter((one) => /roughen.*grain under the heel of sole 16/.test(one))).toHaveLength(1);
+  });
+
+  it('coats the flesh of a cover all over, and roughens the grain of its turned margin alone', () => {
+    const bracken = said('Bracken', 38);
+    expect(bracken.some((one) => /coat .*flesh side all over of cover 7/.test(one))).toBe(true);
+    expect(bracken).toContain('roughen the grain of the turned-under margin alone of cover 7; dust off');
+  });
+
+  it('gives a skive by the thickness that its piece then has', () => {
+    expect(said('Sorrel', 38).find((one) => one.startsWith('skive') && one.includes('from 7.0 to 1.6'))).toBeDefined();
+  });
+
+  it('tells heights, nails and screws with their numbers', () => {
+    expect(said('Yarrow', 41).some((one) => one.includes('nail with 3 in a triangle'))).toBe(true);
+    expect(said('Comfrey', 38).some((one) => one.includes('5 nails from inside through the insole; one screw'))).toBe(
+      true,
+    );
+    expect(said('Sorrel', 38).some((one) => one.includes('57.1 mm under the seat and 12.1 mm under the tread'))).toBe(
+      true,
+    );
+  });
+
+  it('leaves no step of any style without words', () => {
+    for (const { style } of plan.runs.styles) {
+      for (const words of plan.ticket(style.code).map(stepInWords)) expect(words).not.toMatch(/^$|undefined|NaN/);
+    }
   });
 });

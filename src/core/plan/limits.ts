@@ -20,6 +20,9 @@ export interface Limits {
   readonly twist: number;
   /** Difference in substance between the leather soles of a pair, mm. */
   readonly pairSubstance: number;
+  /** Heel from which more than adhesive fixes it, and above which more than nails does, mm. */
+  readonly heelFixing: number;
+  readonly screwedHeel: number;
 }
 
 /** The usual limits (common practice). */
@@ -32,6 +35,8 @@ export const USUAL_LIMITS: Limits = {
   misfit: 1,
   twist: 4,
   pairSubstance: 0.3,
+  heelFixing: 30,
+  screwedHeel: 50,
 };
 
 /** Names of the limits as they stand in the column Item. */
@@ -44,6 +49,8 @@ export const LIMIT_ITEMS: Readonly<Record<keyof Limits, string>> = {
   misfit: 'Misfit of model',
   twist: 'Twist of last',
   pairSubstance: 'Pair substance',
+  heelFixing: 'Heel fixing',
+  screwedHeel: 'Screwed heel',
 };
 
 /**

@@ -73,7 +73,7 @@ export class Plan {
   }
 
   ticket(style: string, size?: number): readonly TicketStep[] {
-    return ticket(this.runs, this.input.rates, style, size);
+    return ticket(this.runs, this.input, style, size);
   }
 
   /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */

@@ -30,7 +30,6 @@ const CARES: Readonly<Partial<Record<Act, Care>>> = {
   coat: 'vapour',
   seal: 'vapour',
   warm: 'heat',
-  reactivate: 'heat',
   'iron and wax': 'heat',
   saw: 'machine',
   'bore core': 'machine',

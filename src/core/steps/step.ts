@@ -54,7 +54,6 @@ export type Act =
   | 'bend'
   // Joining
   | 'coat'
-  | 'reactivate'
   | 'join'
   | 'press'
   // Waiting
@@ -71,7 +70,6 @@ export type Act =
   | 'glue core'
   // Covering
   | 'fold edge'
-  | 'lay cover'
   | 'close seam'
   | 'pare pleats'
   | 'turn over'
@@ -98,7 +96,6 @@ export type Act =
   | 'try on last'
   | 'try on ground'
   | 'trim edge'
-  | 'grind edge'
   | 'check height'
   | 'check stand'
   | 'check pair'
@@ -181,8 +178,7 @@ export type Look =
   | 'pair'
   | 'even width'
   | 'no spring'
-  | 'margins flat'
-  | 'tread face whole';
+  | 'margins flat';
 
 /** Where a skive stands when it is made: what is rasped off later is still on the piece. */
 export interface SkiveThen {

@@ -87,6 +87,14 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
       formula: Math.abs(less) > 1e-9 ? 't − r' : 't',
     };
   },
+  'Rasp to mm': ({ layer }) => ({
+    steps: [
+      step('t', 'Thickness of the piece', undefined, layer.thickness, 'mm'),
+      step('r', 'Rasped off, so that the height comes out', undefined, layer.rasped ?? 0, 'mm'),
+    ],
+    what: 'Thickness that it has once it is built in',
+    formula: 't − r',
+  }),
   'Length mm': (line, context) => ({
     given: shapeGiven(context, line),
     steps: line.layer.lift

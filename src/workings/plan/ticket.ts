@@ -1,14 +1,15 @@
-import { scopesOf } from '../../core/plan/cost/adhesive';
+import { builtThickness, type Layer } from '../../core/bottom/layer';
+import { scopesOf } from '../../core/steps/times';
 import type { PieceLine } from '../../core/plan/pieces';
 import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';
-import { step, type Step } from '../working';
-import { type ColumnWorkings, type Context, pairsOf, rate } from './context';
-import { layerColumns, partName } from './layer-columns';
+import { step } from '../working';
+import { type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
+import { layerColumns, type LayerLine, partName } from './layer-columns';
 
-const twice = (line: Pick<PieceLine, 'run' | 'sizeRun'>, context: Context) => ({
+const twice = (line: Pick<PieceLine, 'run' | 'sizeRun'>, context: Context): ColumnWorking => ({
   given: pairsOf(context, line.run.style.code, line.sizeRun.size),
   steps: [step('p', 'Pairs in this size', undefined, line.sizeRun.pairs)],
   symbol: 'n',
@@ -27,49 +28,131 @@ export const pieceColumns: ColumnWorkings<PieceLine> = {
   'Cut number': twice,
 };
 
-/** Thicknesses that stand under a piece's upper face, from the ground up. */
-function stack({ layer, sizeRun: { bottom } }: TicketStep, counts: 'underSeat' | 'underTread'): readonly Step[] {
-  const parts = bottom.layers.filter(
-    (one) => one.item >= layer.item && one[counts] && one.part !== 'welt' && one.part !== 'cover',
-  );
-  return parts.reverse().map((one, i) => step(`t${below(i + 1)}`, partName(one), undefined, one.thickness, 'mm'));
-}
+/** The one piece that a step is done to, as a line of pieces has it. */
+const alone = ({ run, sizeRun, step: { pieces } }: TicketStep): LayerLine => ({
+  run,
+  sizeRun,
+  layer: pieces[0] as Layer,
+});
 
-const gauge = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[string] => {
-  return (line) => {
-    const steps = stack(line, at === 'tread' ? 'underTread' : 'underSeat');
-    const sum = steps.reduce((all, one) => all + Number(one.value), 0);
-    const value = line.gauge?.[at] ?? NaN;
-    // The face of a skived lift, and a breast, stand lower than all that is glued under them.
-    const whole = Math.abs(sum - value) < 1e-9;
+/** A column that a step has of its piece, as Pieces has it. */
+const ofPiece = (column: keyof typeof layerColumns): ColumnWorkings<TicketStep>[string] => {
+  return (line, context) =>
+    line.step.pieces.length > 0
+      ? (layerColumns[column] as ColumnWorkings<LayerLine>[string])(alone(line), context)
+      : { what: 'A step of the whole shoe has no piece' };
+};
+
+const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[string] => {
+  return ({ step: { height }, sizeRun: { bottom } }) => {
+    const parts = height?.parts[at] ?? [];
+    const listed = parts.map(({ piece, adds }, i) =>
+      step(`t${below(i + 1)}`, `${partName(piece)}, as thick there as it is by then`, undefined, adds, 'mm'),
+    );
+    const sum = parts.reduce((all, { adds }) => all + adds, 0);
+    const welt = (height?.[at] ?? 0) - sum;
+    const thickness = bottom.layers.find(({ part }) => part === 'welt')?.thickness;
+    const steps =
+      thickness !== undefined && Math.abs(welt - thickness) < 1e-9
+        ? [...listed, step('w', 'Welt', undefined, thickness, 'mm')]
+        : listed;
     return {
       steps,
-      what: whole
-        ? 'Height over the ground of its upper face: all that lies under it'
-        : 'Height over the ground of its upper face: what lies under it, as far as the last’s bottom lets it stand there',
-      formula: whole ? steps.map(({ symbol }) => symbol).join(' + ') : undefined,
-      source: 'derived: read with a gauge on the finished bottom',
+      what: 'Height after the step of what is joined by then: off the last from its ground face, on it from the feather edge',
+      formula: steps.map(({ symbol }) => symbol).join(' + '),
+      source: 'derived: only what is under that face is added up',
     };
   };
 };
 
-const time = (unit: RateUnit, what: string): ColumnWorkings<TicketStep>[string] => {
-  return ({ run, layer }, { plan }) => ({
-    given: rate(new Rates(plan.input.rates).row(unit, scopesOf(run.style.code, layer))),
-    what,
-  });
+const skiveThen = (wanted: 'width' | 'angle' | 'edge'): ColumnWorkings<TicketStep>[string] => {
+  return (line) => {
+    const { skive } = line.step;
+    const t = step('t', 'Thickness that the piece has when it is skived', undefined, skive?.thickness ?? 0, 'mm');
+    const e = step('e', 'What it is skived to then', undefined, skive?.edge ?? 0, 'mm');
+    const w = step('w', 'Width of the skive', undefined, skive?.width ?? 0, 'mm');
+    const [piece] = line.step.pieces;
+    const later = (skive?.thickness ?? 0) - (piece ? builtThickness(piece) : 0);
+    if (wanted === 'width') {
+      return {
+        steps: [t, e, step('α', 'Angle of the skive', undefined, skive?.angle ?? 0, '°')],
+        symbol: 'w',
+        what: 'Width of the skive',
+        formula: '(t − e) / tan(α)',
+      };
+    }
+    if (wanted === 'angle') {
+      return { steps: [t, e, w], symbol: 'α', what: 'Angle of the skive', formula: 'atan((t − e) / w)' };
+    }
+    const built = piece?.skive?.edge ?? 0;
+    const upper = piece?.skive?.face === 'upper' && later > 1e-9;
+    return upper
+      ? {
+          steps: [
+            step('b', 'What it is skived to once it is built in', undefined, built, 'mm'),
+            step('r', 'Rasped off its other face later', undefined, later, 'mm'),
+          ],
+          what: 'What it is skived to while that is still on it',
+          formula: 'b + r',
+        }
+      : { what: 'What it is skived to, as it is built in' };
+  };
+};
+
+const time = (unit: RateUnit, own: (step: TicketStep['step']) => boolean, what: string) => {
+  return ({ run, step: line }: TicketStep, { plan }: Context): ColumnWorking => {
+    const rates = new Rates(plan.input.rates);
+    const scopes = line.pieces.map((piece) => scopesOf(run.style.code, piece));
+    const rows = [...new Set((scopes.length > 0 ? scopes : [[run.style.code]]).map((one) => rates.row(unit, one)))];
+    return {
+      given: own(line) ? rows.flatMap((row) => rate(row)) : [],
+      what: own(line)
+        ? `${what}, as in Costs and times`
+        : `${what}: usual for the adhesive, where Costs and times is silent`,
+      source: own(line) ? 'derived: it follows from the tables' : 'common practice: makers’ sheets go before it',
+    };
+  };
 };
 
 export const ticketColumns: ColumnWorkings<TicketStep> = {
-  ...layerColumns,
-  'Cut L and R': twice,
-  'At back mm': gauge('back'),
-  'At breast mm': gauge('breast'),
-  'At tread mm': gauge('tread'),
-  Coats: time('coats', 'Coats on each face, as in Costs and times; without a row there, 1'),
-  'Open min': time('minutes open', 'Minutes from coating to joining, as in Costs and times'),
-  'Press min': time('minutes pressed', 'Minutes in the press, as in Costs and times'),
-  'What to do': ({ layer }) => ({
-    what: `What to do with ${partName(layer).toLowerCase()}, by its part, material and skive`,
+  Size: ({ run, sizeRun }, context) => ({
+    given: pairsOf(context, run.style.code, sizeRun.size),
+    what: 'The size that the pairs have in Pairage',
   }),
+  Step: () => ({ what: 'Its place in the order of the bench: what must come before what decides it' }),
+  Kind: () => ({ what: 'What kind of work it is' }),
+  Piece: () => ({ what: 'What it is done to, by part and number' }),
+  Stock: ofPiece('Stock'),
+  'Thick mm': ofPiece('Thick mm'),
+  'Rasp to mm': ({ step: { pieces } }) => {
+    const low = pieces.at(-1);
+    const less = low?.rasped ?? 0;
+    return {
+      steps: [
+        step('t', 'Thickness of the piece that it comes off', undefined, low?.thickness ?? 0, 'mm'),
+        step('r', 'What the height is built too high', undefined, less, 'mm'),
+      ],
+      what: 'Thickness that is left of it',
+      formula: 't − r',
+    };
+  },
+  'Length mm': ofPiece('Length mm'),
+  'Width mm': ofPiece('Width mm'),
+  'Skive mm': skiveThen('width'),
+  'Angle °': skiveThen('angle'),
+  'Skive to mm': skiveThen('edge'),
+  'Cut L and R': twice,
+  'At back mm': heightAt('back'),
+  'At breast mm': heightAt('breast'),
+  'At tread mm': heightAt('tread'),
+  Coats: time('coats', () => true, 'Coats on each face; the most, where faces differ'),
+  'Open min': time('minutes open', ({ open }) => open?.usual === false, 'Minutes from coating to joining'),
+  'Press min': time('minutes pressed', ({ pressed }) => pressed?.usual === false, 'Minutes in the press'),
+  'Wait min': time('minutes waited', ({ wait }) => wait?.usual === false, 'Minutes until the next step'),
+  'Work min a pair': () => ({
+    what: 'Minutes of work on a pair: what is counted by piece, skive and joint on both feet, and its share of what is counted by the pair for its kind of step',
+  }),
+  'What to do': () => ({ what: 'What to do, by its pieces, their materials and faces' }),
+  'Look for': () => ({ what: 'What to look for when it is done' }),
+  Care: () => ({ what: 'What can hurt somebody in it' }),
 };

@@ -7,29 +7,29 @@ const plan = new Plan(
     styles: [{ ...USUAL_TABLES.styles[0], Insole: 'Board 2', Welt: 'Bend 4', Cover: 'Calf 1' }],
     rates: [
       { Item: 'Open', Value: 12, Unit: 'minutes open' },
-      { Item: 'Open', Value: 20, Unit: 'minutes open', For: 'Rubber' },
+      { Item: 'Open', Value: 9, Unit: 'minutes open', For: 'Rubber' },
       { Item: 'Coats', Value: 2, Unit: 'coats', For: 'Cork 7' },
+      { Item: 'No such limit', Value: 2, Unit: 'limit' },
     ],
   }),
 );
 
 describe('ticket', () => {
-  it('goes from the last downward, then round the edge, size by size', () => {
-    const parts = plan.ticket('sorrel', 38).map(({ layer }) => layer.part);
-    expect([parts[0], ...parts.slice(-4)]).toEqual(['insole', 'platform', 'outsole', 'welt', 'cover']);
-    expect(new Set(parts.slice(1, -4))).toEqual(new Set(['lift']));
+  it('is the steps of the bench, numbered from 1, size by size', () => {
+    const steps = plan.ticket('sorrel', 38).map(({ step }) => step);
+    expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
+    expect(steps[0]?.acts).toEqual(['cut']);
+    expect(steps.at(-1)?.acts).toContain('sock');
     expect([...new Set(plan.ticket('Sorrel').map(({ sizeRun }) => sizeRun.size))]).toEqual([37, 38, 39]);
   });
 
-  it('cuts for both feet of every pair', () => {
-    expect(plan.ticket('Sorrel', 38).every(({ cut }) => cut === 6)).toBe(true);
-  });
-
-  it('gives times and coats of the stock before those of all', () => {
-    const steps = plan.ticket('Sorrel', 38);
-    const of = (stock: string) => steps.find(({ layer }) => layer.stock === stock);
-    expect(of('Rubber 4')).toMatchObject({ open: 20, coats: 1, pressed: undefined });
-    expect(of('Cork 7')).toMatchObject({ open: 12, coats: 2 });
+  it('gives times and coats of the stock before those of all, and the usual limits where one is not known', () => {
+    const steps = plan.ticket('Sorrel', 38).map(({ step }) => step);
+    const coat = (part: string) =>
+      steps.find(({ coated, joint }) => coated && joint?.adds.some((piece) => piece.part === part));
+    expect(coat('outsole')?.open).toEqual({ value: 9, usual: false });
+    expect(coat('platform')?.open).toEqual({ value: 12, usual: false });
+    expect(coat('lift')?.coats).toContain(2);
   });
 
   it('says which styles and sizes there are', () => {
