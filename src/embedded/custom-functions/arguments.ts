@@ -10,7 +10,10 @@ export class CellError {
 }
 
 /** An argument as the grid hands it over: one value, or the rows of a range or an array. */
-export type Argument = Scalar | CellError | readonly (readonly (Scalar | CellError)[])[];
+export type Argument = Scalar | CellError | Range;
+
+/** Rows of cells. */
+type Range = readonly (readonly (Scalar | CellError)[])[];
 
 /** An answer that is an error: its code for the cell and, where there is more to say, a sentence for its reader. */
 export class Failure {
@@ -20,8 +23,7 @@ export class Failure {
   ) {}
 }
 
-const isBlock = (argument: Argument): argument is readonly (readonly (Scalar | CellError)[])[] =>
-  Array.isArray(argument);
+const isBlock = (argument: Argument): argument is Range => Array.isArray(argument);
 
 /**
  * Size of the array that one call works through cell by cell: where a parameter for one value is given a range, the
@@ -66,19 +68,8 @@ function parameterAt({ parameters }: FunctionMetadata, at: number): ParameterMet
 
 function argumentFor(parameter: ParameterMetadata, argument: Argument, row: number, column: number): unknown {
   if (parameter.dimensionality === 'matrix') {
-    const block = isBlock(argument) ? argument : [[argument]];
     const omitted = argument === null && parameter.optional;
-    return omitted
-      ? null
-      : block.map((cells, r) =>
-          cells.map((cell, c) =>
-            converted(
-              parameter,
-              cell,
-              block.length > 1 || cells.length > 1 ? placeIn(parameter, block, r, c) : undefined,
-            ),
-          ),
-        );
+    return omitted ? null : rangeFor(parameter, isBlock(argument) ? argument : [[argument]]);
   }
   if (!isBlock(argument)) return converted(parameter, argument);
   // A single row or column serves every row or column of the lifted array; where another range is larger, it ends in #N/A.
@@ -88,13 +79,18 @@ function argumentFor(parameter: ParameterMetadata, argument: Argument, row: numb
   return converted(parameter, cell);
 }
 
+/** A range that needs no change is handed on as it is: plan functions are given large tables, each of them the same. */
+function rangeFor(parameter: ParameterMetadata, block: Range): unknown {
+  const asItIs = parameter.type === undefined || parameter.type === 'any';
+  if (asItIs && !block.some((cells) => cells.some((cell) => cell instanceof CellError))) return block;
+  const alone = block.length === 1 && block[0]?.length === 1;
+  return block.map((cells, r) =>
+    cells.map((cell, c) => converted(parameter, cell, alone ? undefined : () => placeIn(parameter, block, r, c))),
+  );
+}
+
 /** Where a cell of a range is, in words: a table by its title, its rows counted below the headings. */
-function placeIn(
-  { name }: ParameterMetadata,
-  block: readonly (readonly (Scalar | CellError)[])[],
-  row: number,
-  column: number,
-): string {
+function placeIn({ name }: ParameterMetadata, block: Range, row: number, column: number): string {
   const table = Object.values(INPUT_TABLES).find(({ argument }) => argument === name);
   if (!table) return `${name}, row ${row + 1}, column ${column + 1}`;
   const heading = block[0]?.[column];
@@ -103,13 +99,13 @@ function placeIn(
 }
 
 /** @param at where in its range the cell is; undefined for an argument of one cell */
-function converted({ name, type, optional }: ParameterMetadata, cell: Scalar | CellError, at?: string): unknown {
-  const where = at ?? name;
+function converted({ name, type, optional }: ParameterMetadata, cell: Scalar | CellError, at?: () => string): unknown {
+  const where = () => at?.() ?? name;
   if (cell instanceof CellError) {
-    throw new Failure(cell.code, `${where}: the cell shows ${cell.code}; put that one right first`);
+    throw new Failure(cell.code, `${where()}: the cell shows ${cell.code}; put that one right first`);
   }
   if (cell === null) return optional || type === undefined || type === 'any' || at ? null : blankAs(type);
-  const bad = (kind: string) => new Failure('#VALUE!', `${where}: "${String(cell)}" is not ${kind}; enter one`);
+  const bad = (kind: string) => new Failure('#VALUE!', `${where()}: "${String(cell)}" is not ${kind}; enter one`);
   switch (type) {
     case 'number': {
       const value = typeof cell === 'string' && cell.trim() === '' ? NaN : Number(cell);

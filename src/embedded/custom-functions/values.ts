@@ -10,10 +10,17 @@ import {
 import { type Argument, CellError, Failure, type Scalar } from './arguments';
 import type { Answer } from './result';
 
-/** The formula engine's value as an argument. */
+/** Ranges that have been read: within one calculation the engine hands all functions the same object for the same range. */
+const read = new WeakMap<BaseValueObject, Argument>();
+
+/** The formula engine's value as an argument; of the same range, the same rows. */
 export function argumentFromEngine(value: BaseValueObject): Argument {
   if (!value.isArray()) return scalarFromEngine(value);
-  return value.getArrayValue().map((row) => row.map((cell) => (cell ? scalarFromEngine(cell) : null)));
+  const known = read.get(value);
+  if (known !== undefined) return known;
+  const rows = value.getArrayValue().map((row) => row.map((cell) => (cell ? scalarFromEngine(cell) : null)));
+  read.set(value, rows);
+  return rows;
 }
 
 function scalarFromEngine(value: BaseValueObject): Scalar | CellError {
