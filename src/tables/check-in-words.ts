@@ -86,6 +86,13 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say: 'so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last',
       };
+    case 'heelHold':
+      return {
+        check: `${LIMIT_ITEMS.heelFixing}, mm`,
+        found: check.found,
+        wanted: check.wanted,
+        say: `so high a heel is nailed from inside, and ${check.material} holds no nail: enter a Heel core of wood or leather, or take lifts of leather`,
+      };
     case 'plainModel':
       return {
         check: `${LIMIT_ITEMS.plainModel}, mm`,

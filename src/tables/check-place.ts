@@ -44,6 +44,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return style('Outsole');
     case 'shank':
       return style('Shank');
+    case 'heelHold':
+      return style('Heel core');
     case 'highBuild':
       return style('Finished heel');
     case 'makeOrBuy':

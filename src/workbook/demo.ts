@@ -161,6 +161,7 @@ const styles: Rows = [
     roundingAllowance: 2,
     rasping: 1,
     heelTaper: 9,
+    heelCore: 'wood',
   },
 ];
 

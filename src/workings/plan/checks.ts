@@ -25,6 +25,7 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
   tubeUnknown: ['Tightest radius of the last’s curve, over all sizes', ''],
   skiveWide: ['Width of the skive', 'Room for it: the piece’s length, or half its width all round'],
   shank: ['Heel height of the last', 'Heel from which a waist wants a shank, usual 30 mm'],
+  heelHold: ['Greatest heel height of the last', 'Heel from which more than adhesive fixes it, usual 30 mm'],
   plainModel: ['Heel height of the last', 'Heel up to which the plain model serves, usual 50 mm'],
   misfit: ['How far the model misses the waist height', 'Limit, usual 1 mm'],
   modelAgainstGaps: ['Greatest difference between the plain model and the measured gaps', 'Limit, usual 1 mm'],

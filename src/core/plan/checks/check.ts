@@ -25,6 +25,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
   | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
   | ({ readonly kind: 'shank' } & Measured)
+  | ({ readonly kind: 'heelHold'; readonly material: Material } & Measured)
   | ({ readonly kind: 'plainModel' } & Measured)
   | ({ readonly kind: 'misfit' } & Measured)
   | ({ readonly kind: 'modelAgainstGaps' } & Measured)

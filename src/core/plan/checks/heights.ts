@@ -1,3 +1,4 @@
+import { holdsNails } from '../../steps/fixing';
 import type { Limits } from '../limits';
 import type { StyleRun } from '../runs';
 import type { Check } from './check';
@@ -32,6 +33,13 @@ export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readon
   }
   if (last.heelHeight >= limits.shank && !style.shank && style.raise !== 'wedge') {
     list.push({ kind: 'shank', subject, verdict: 'lookAt', found: last.heelHeight, wanted: limits.shank });
+  }
+  // The highest size decides; what holds a nail in one holds it in all.
+  const highest = Math.max(...sizes.map(({ bottom }) => bottom.last.heelHeight));
+  const soft = first.bottom.layers.find((layer) => layer.part === 'lift' && !holdsNails(layer));
+  if (style.raise === 'heel' && soft && style.heelCore === 'none' && highest >= limits.heelFixing) {
+    const { material } = soft;
+    list.push({ kind: 'heelHold', subject, verdict: 'putRight', found: highest, wanted: limits.heelFixing, material });
   }
   return list;
 }

@@ -33,6 +33,18 @@ describe('checks', () => {
     expect(kinds({}, 'shank')).toEqual([]);
   });
 
+  it('find a high heel of cork without a core to hold its nails, and not one of leather (common practice)', () => {
+    const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
+    expect(kinds({ styles: heel }, 'heelHold')).toMatchObject([
+      { verdict: 'putRight', found: 40, wanted: 30, material: 'cork' },
+    ]);
+    expect(kinds({ styles: [{ ...heel[0], 'Heel core': 'wood' }] }, 'heelHold')).toEqual([]);
+    expect(kinds({ styles: [{ ...heel[0], Lifts: 'Bend 4' }] }, 'heelHold')).toEqual([]);
+    const limit = { Item: 'Heel fixing', Value: 41, Unit: 'limit' };
+    expect(kinds({ styles: heel, rates: [limit] }, 'heelHold')).toEqual([]);
+    expect(kinds({}, 'heelHold')).toEqual([]);
+  });
+
   it('look at a bend against the maker’s own tube: R = F t / 2 outside (ISO 4708:2015, 7.6)', () => {
     const sole = (tube: unknown) => ({
       styles: style({ Sole: 'Bend 4' }),
