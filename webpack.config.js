@@ -6,6 +6,7 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
 import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
+import { keepsVersion } from './.ci/keeps-version.js';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
@@ -58,6 +59,17 @@ const common = (name) => ({
   cache: { type: 'filesystem', cacheDirectory: path('.cache/webpack') },
 });
 
+/** For every bundle that has the calculation in it. */
+const calculation = [
+  // Bundles of one build share in a page what they keep between plans, and know each other by this.
+  new webpack.DefinePlugin({ SOLEBENCH_KEEPS: JSON.stringify(keepsVersion(path('./'))) }),
+  // Of the polygon library what nothing here asks for; its parts come all together.
+  new webpack.NormalModuleReplacementPlugin(
+    /^\.\/(RectClip|Minkowski|Triangulation)\.js$/,
+    'data:text/javascript,export let RectClip64,RectClipLines64,OutPt2,Minkowski,Delaunay,TriangulateResult',
+  ),
+];
+
 /**
  * functions.js loads in any script context that has a global CustomFunctions: one classic script, no import(), no chunks.
  */
@@ -66,6 +78,7 @@ const functions = {
   target: ['web', 'es2022'],
   entry: { functions: './src/functions/index.ts' },
   plugins: [
+    ...calculation,
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
     {
       apply: (compiler) =>
@@ -171,6 +184,7 @@ const search = {
   ...common('search'),
   target: ['webworker', 'es2022'],
   entry: { search: './src/workers/worker.ts' },
+  plugins: calculation,
 };
 
 /** The embedded default: the page, its stand-in for the office suite's runtime, and the grid. */
@@ -185,6 +199,7 @@ const page = {
   optimization: { ...common('page').optimization, splitChunks: false },
   externals: globals,
   plugins: [
+    ...calculation,
     new CopyPlugin({
       patterns: [
         ...joined,
@@ -207,6 +222,7 @@ const office = {
   target: ['web', 'es2022'],
   entry: { taskpane: './src/office/taskpane.ts' },
   plugins: [
+    ...calculation,
     new CopyPlugin({
       patterns: [
         { from: 'src/office/{taskpane.html,office.css,icons/*.png}', to: '[name][ext]' },

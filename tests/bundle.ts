@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { createContext, runInContext } from 'node:vm';
+import { type Context, createContext, runInContext } from 'node:vm';
 
 /** A parameter and a function as functions.json describes them. */
 export interface Parameter {
@@ -42,16 +42,21 @@ export interface Bundle {
  * @param more globals that a host may have besides
  */
 export function loadBundle(more: object = {}): Bundle {
+  return loadInto(createContext({ ...more }));
+}
+
+/**
+ * The same in a context that is there, where it may find other bundles.
+ * @param text of the bundle, where it is not as it ships
+ */
+export function loadInto(context: Context, text = readFileSync('dist/functions.js', 'utf8')): Bundle {
   const associated = new Map<string, (...args: unknown[]) => unknown>();
-  const context = createContext({
-    ...more,
-    CustomFunctions: {
-      associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
-      Error: CellError,
-      ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A' },
-    },
-  });
-  runInContext(readFileSync('dist/functions.js', 'utf8'), context);
+  context.CustomFunctions = {
+    associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
+    Error: CellError,
+    ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A' },
+  };
+  runInContext(text, context);
   const { functions } = JSON.parse(readFileSync('dist/functions.json', 'utf8')) as { functions: FunctionMetadata[] };
   return {
     metadata: functions,

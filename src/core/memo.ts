@@ -1,40 +1,36 @@
-/**
- * Keeps results by the content of what they were made from, the least lately used dropped first. It changes how fast an
- * answer comes, never the answer.
- */
-export class Memo<T extends object> {
-  private readonly kept = new Map<string, T>();
+import type { Memory } from './memory';
 
-  constructor(private readonly most: number) {}
+/** One kind of results in a memory. It changes how fast an answer comes, never the answer. */
+export class Memo<T extends object> {
+  /**
+   * @param kind tells these results from others in the memory
+   * @param bytesOf bytes that a result takes, near enough
+   */
+  constructor(
+    private readonly memory: Memory,
+    private readonly kind: string,
+    private readonly bytesOf: (made: T) => number,
+  ) {}
 
   get(key: string, make: () => T): T {
     return this.find(key) ?? this.keep(key, make());
   }
 
   find(key: string): T | undefined {
-    const found = this.kept.get(key);
-    if (found === undefined) return undefined;
-    this.kept.delete(key);
-    this.kept.set(key, found);
-    return found;
+    return this.memory.find(this.keyOf(key)) as T | undefined;
   }
 
   keep(key: string, made: T): T {
-    this.kept.set(key, made);
-    if (this.kept.size > this.most) this.kept.delete(this.kept.keys().next().value as string);
+    this.memory.keep(this.keyOf(key), made, this.bytesOf(made));
     return made;
   }
-}
 
-const identities = new WeakMap<object, number>();
-let given = 0;
-
-/** A number that stands for one memoised object in the keys of later stages. */
-export function identity(object: object): number {
-  let number = identities.get(object);
-  if (number === undefined) {
-    number = given += 1;
-    identities.set(object, number);
+  /** Tells that the result under a key has come to hold so many more bytes. */
+  grow(key: string, bytes: number): void {
+    this.memory.grow(this.keyOf(key), bytes);
   }
-  return number;
+
+  private keyOf(key: string): string {
+    return `${this.kind} ${key}`;
+  }
 }

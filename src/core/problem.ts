@@ -9,9 +9,21 @@ export interface Place {
 /** invalid: the input cannot be right. unavailable: it is right, but there is no answer to it. */
 export type ProblemCode = 'invalid' | 'unavailable';
 
+/** Marks a Problem, whichever bundle of a page has made it. */
+const MARK = Symbol.for('solebench problem');
+
 /** Input that has no answer, with a sentence for the maker that says what to change. */
 export class Problem extends Error {
   override readonly name = 'Problem';
+
+  /** A plan that one bundle has set up may answer another: its problems are problems there too. */
+  static override [Symbol.hasInstance](value: unknown): boolean {
+    return typeof value === 'object' && value !== null && MARK in value;
+  }
+
+  get [MARK](): true {
+    return true;
+  }
 
   constructor(
     readonly code: ProblemCode,

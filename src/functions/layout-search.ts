@@ -1,4 +1,6 @@
+import { bytesOfRecords } from '../core/bytes';
 import { Memo } from '../core/memo';
+import { Memory } from '../core/memory';
 import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
 import { EFFORT, searchStock } from '../workers/search-stock';
@@ -46,7 +48,7 @@ export function layoutSearch(
 }
 
 /** Searches that ran to their end, by what they depend on: a price changes none of it. */
-const ended = new Memo<readonly FoundRow[]>(64);
+const ended = new Memo<readonly FoundRow[]>(new Memory(16e6), 'search', ({ length }) => bytesOfRecords(length));
 
 async function search(
   stocks: readonly StockCutting[],
@@ -58,8 +60,7 @@ async function search(
   const crew = crewHere();
   try {
     for (const cutting of stocks) {
-      const { pieces, format, stock } = cutting;
-      const key = JSON.stringify([stock.code, pieces, format, effort, seed]);
+      const key = `${cutting.content} ${effort} ${seed}`;
       const found = ended.find(key) ?? (await searchStock(cutting, effort, seed, () => undefined, token, crew)).layouts;
       if (token.stopped) break;
       rows.push(...ended.keep(key, found));

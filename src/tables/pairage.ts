@@ -1,4 +1,6 @@
+import type { PairageRow } from '../core/plan/inputs';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
+import type { Reading } from './read';
 import { choice, date, optional, sums, table, text } from './schema';
 
 /** Styles down, sizes across. */
@@ -20,3 +22,8 @@ export const pairageTable = table({
     rule: { least: 0, most: 10_000, whole: true },
   },
 });
+
+/** Pairs of one style and customer from their row. */
+export function toPairage({ bySize, ...row }: Reading<(typeof pairageTable)['columns']>['rows'][number]): PairageRow {
+  return { ...row, pairs: bySize };
+}

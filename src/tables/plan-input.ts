@@ -1,15 +1,23 @@
-import type { PlanInput } from '../core/plan/inputs';
+import type { Style } from '../core/bottom/style';
+import { bytesOfRecords } from '../core/bytes';
+import { derived } from '../core/derived';
+import type { Last } from '../core/last/last';
 import { Memo } from '../core/memo';
+import type { Outline, PairageRow, PlanInput, Rate } from '../core/plan/inputs';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
+import { planMemory } from '../core/plan/plan-memory';
 import { Problem } from '../core/problem';
+import type { Stock } from '../core/stock/stock';
 import { type Cells, isBlank } from './cell';
+import { cellsContent } from './cells-content';
+import { keptReading } from './kept-reading';
 import { lastsTable, toLast } from './lasts';
 import { layoutsTable } from './layouts';
 import { offcutsTable } from './offcuts';
 import { collectOutlines, outlinesTable } from './outlines';
-import { pairageTable } from './pairage';
+import { pairageTable, toPairage } from './pairage';
 import { ratesTable, toRate } from './rates';
-import { empty, type Reading, readTable } from './read';
+import { empty, type Reading } from './read';
 import type { Columns, Table } from './schema';
 import { stockTable, toStock } from './stock';
 import { stylesTable, toStyle } from './styles';
@@ -57,18 +65,47 @@ export interface PlanReading {
   readonly money: string;
 }
 
-const readings = new Memo<PlanReading>(8);
+const readings = new Memo<PlanReading>(planMemory, 'plan', ({ plan }) => bytesOf(plan.input));
+
+/** A plan beside its bottoms and layouts: each size of each order leads to some lines in every stage. */
+function bytesOf({ pairage, styles, stock, rates }: PlanInput): number {
+  const sizes = pairage.reduce((sum, { pairs }) => sum + pairs.size, 0);
+  return bytesOfRecords(100 + 20 * (sizes + styles.length + stock.length) + rates.length);
+}
 
 /** Reads the tables and sets up their plan, once for the same cells. */
 export function readPlan(cells: PlanCells): PlanReading {
-  return readings.get(JSON.stringify(cells), () => read(cells));
+  const contents = TABLES.map((name) => cellsContent(cells[name] ?? []));
+  return readings.get(contents.join(' '), () => {
+    planMemory.next();
+    return read(cells, Object.fromEntries(TABLES.map((name, i) => [name, contents[i]])) as Contents);
+  });
 }
 
-function read(cells: PlanCells): PlanReading {
+const TABLES = Object.keys(INPUT_TABLES) as (keyof PlanCells)[];
+
+/** What stands for the cells of each table. */
+type Contents = Readonly<Record<keyof PlanCells, string>>;
+
+/** Made of a row once, and of a table's rows once, as long as they stay the same. */
+const styleOf = derived<object, Style>('style of a row');
+const lastOf = derived<object, Last>('last of a row');
+const rateOf = derived<object, Rate>('rate of a row');
+const stockOf = derived<object, Stock>('stock of a row');
+const pairageOf = derived<object, PairageRow>('pairage of a row');
+const outlinesOf = derived<object, readonly Outline[]>('outlines of a table');
+const listOf = derived<object, readonly unknown[]>('list of a table');
+
+/** A list of what was made of a table's rows: the very same list where all of it is the same. */
+function sameList<T>(of: object, list: readonly T[]): readonly T[] {
+  return listOf(of, list, () => list) as readonly T[];
+}
+
+function read(cells: PlanCells, contents: Contents): PlanReading {
   const problems: Problem[] = [];
   const unread: UnreadHeading[] = [];
   const rowsOf = <C extends Columns>(table: Table<C>, given: Cells | undefined, needed = true): Reading<C> => {
-    const reading = readTable(table, given ?? []);
+    const reading = keptReading(table, given ?? [], contents[table.argument as keyof PlanCells]);
     // An optional table that is left out or blank is no table.
     const written = (given ?? []).slice(1).some((line) => line.some((cell) => !isBlank(cell)));
     const blank = !needed && !written;
@@ -87,10 +124,11 @@ function read(cells: PlanCells): PlanReading {
   const offcuts = rowsOf(offcutsTable, cells.offcuts, false);
   // What could not be read would only lead to further complaints about the same cells.
   const readable = problems.every(({ place }) => place.argument !== 'stock' && place.argument !== 'outlines');
-  const traced = readable ? collectOutlines(outlines.rows) : [];
+  const traced = readable ? outlinesOf(outlines.rows, [], () => collectOutlines(outlines.rows)) : [];
   const sheets = (readable ? stock.rows : []).flatMap((row) => {
     try {
-      return [toStock(row, traced)];
+      // Only a traced sheet depends on outlines.
+      return [stockOf(row, row.outline === undefined ? [] : [traced], () => toStock(row, traced))];
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       problems.push(error);
@@ -109,17 +147,20 @@ function read(cells: PlanCells): PlanReading {
             return [];
           }
         });
-  const builtLasts = collect(lasts.rows, toLast);
-  const soundRates = collect(rates.rows, toRate);
+  const builtLasts = collect(lasts.rows, (row) => lastOf(row, [], () => toLast(row)));
+  const soundRates = collect(rates.rows, (row) => rateOf(row, [], () => toRate(row)));
   const input: PlanInput =
     problems.length > 0
       ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [], offcuts: [] }
       : {
-          pairage: pairage.rows.map(({ bySize, ...row }) => ({ ...row, pairs: bySize })),
-          styles: styles.rows.map(toStyle),
+          pairage: sameList(
+            pairage.rows,
+            pairage.rows.map((row) => pairageOf(row, [], () => toPairage(row))),
+          ),
+          styles: styles.rows.map((row) => styleOf(row, [], () => toStyle(row))),
           lasts: builtLasts,
           stock: sheets,
-          rates: soundRates,
+          rates: sameList(rates.rows, soundRates),
           outlines: traced,
           layouts: layouts.rows,
           offcuts: offcuts.rows,

@@ -46,8 +46,8 @@ export class Searching {
   ) {}
 
   /** Whether what was searched for is still what is to be cut. */
-  isFor({ pieces }: StockCutting): boolean {
-    return this.of?.pieces === pieces;
+  isFor({ content }: StockCutting): boolean {
+    return this.of?.content === content;
   }
 
   choose(effort: Effort): void {

@@ -2,9 +2,9 @@ import type { Bottom } from '../core/bottom/bottom';
 import { fold } from '../core/plan/codes';
 import type { Check, Verdict } from '../core/plan/checks/check';
 import type { CostLine } from '../core/plan/cost/cost';
-import { cutting, type StockCutting } from '../core/plan/cutting';
+import type { StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
-import type { Plan } from '../core/plan/plan';
+import type { Plan, PlanStep } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
 import { Problem } from '../core/problem';
 import { whatWentWrong } from '../core/what-went-wrong';
@@ -50,20 +50,18 @@ export interface Working {
   readonly of: number;
 }
 
-/**
- * A plan's work in steps, in words, with what works each out. Sheets are laid stock by stock: what was laid is kept by its
- * content, so that the plan itself then finds it there.
- */
-function stepsOf(plan: Plan): readonly (readonly [stage: string, work: () => unknown])[] {
-  const { stock, layouts, offcuts } = plan.input;
-  return [
-    ['bottoms', () => plan.runs],
-    ...stock.map((one) => [`cutting ${one.code}`, () => cutting(plan.buildable, [one], layouts, offcuts)] as const),
-    ['order', () => plan.orders],
-    ['cost', () => plan.costs],
-    ['checks', () => plan.checks],
-  ];
-}
+/** What a step works out, in words. */
+const STAGES: Readonly<Record<PlanStep['stage'], string>> = {
+  bottoms: 'bottoms of',
+  cutting: 'cutting',
+  order: 'order',
+  cost: 'cost',
+  batches: 'batches',
+  checks: 'checks',
+};
+
+/** Longer than this without a pause, and typing would feel it, ms. */
+const BREATH = 12;
 
 /** Longer than this, and the pane says what it is working out, ms. */
 const PATIENCE = 500;
@@ -213,26 +211,38 @@ export class Watched {
     if (turn !== this.turn) return;
     this.before = this.results ?? this.before;
     this.results = undefined;
-    this.standing = stand(this.tables);
-    if (this.standing.kind !== 'plan') this.before = this.working = undefined;
+    const standing = stand(this.tables);
+    if (standing.kind === 'plan') {
+      await this.workOut(standing, turn);
+      return;
+    }
+    this.standing = standing;
+    this.before = this.working = undefined;
     this.show({});
-    if (this.standing.kind === 'plan') await this.workOut(this.standing.plan, turn);
   }
 
-  private async workOut(plan: Plan, turn: number): Promise<void> {
+  /** Works a plan out step by step, and shows its bottoms as soon as there are any. */
+  private async workOut(standing: Standing & { readonly kind: 'plan' }, turn: number): Promise<void> {
+    const { plan } = standing;
     const begun = performance.now();
-    const all = stepsOf(plan);
-    for (const [at, [stage, work]] of all.entries()) {
-      await pause();
-      if (turn !== this.turn) return;
+    let paused = begun;
+    const { steps } = plan;
+    for (const [at, { stage, subject, work }] of steps.entries()) {
       if (performance.now() - begun > PATIENCE) {
-        this.working = { stage, at: at + 1, of: all.length };
+        this.working = { stage: [STAGES[stage], subject ?? ''].join(' ').trim(), at: at + 1, of: steps.length };
         this.tell();
         await painted();
-        if (turn !== this.turn) return;
+        paused = performance.now();
+      } else if (performance.now() - paused > BREATH) {
+        await pause();
+        paused = performance.now();
       }
-      // What a stage lacks is among the checks.
-      attempt(work);
+      if (turn !== this.turn) return;
+      if (stage !== 'bottoms' && this.standing !== standing) {
+        this.standing = standing;
+        this.show({});
+      }
+      work();
     }
     this.results = {
       cuttings: plan.layouts.stocks,

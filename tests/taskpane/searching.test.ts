@@ -2,6 +2,9 @@ import { describe, expect, it } from 'vitest';
 import type { Token } from '../../src/workers/run';
 import type { StockProgress } from '../../src/workers/search-stock';
 import { type CuttingSearch, EFFORTS, Searching } from '../../src/taskpane/searching';
+import { readPlan } from '../../src/tables/plan-input';
+import { forgetPlans } from '../core/forget';
+import { type Named, type NamedTables, planCells, STOCKS, USUAL_TABLES } from '../core/samples';
 import { demoPlan } from '../drawing/demo-plan';
 
 const { plan } = demoPlan();
@@ -93,5 +96,22 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
     searching.start(cuttingOf('Rubber 4'));
     expect(searching.isFor(cuttingOf('Rubber 4'))).toBe(true);
     expect(searching.isFor(cuttingOf('Foam 8'))).toBe(false);
+  });
+
+  it('is for what is to be cut, whatever plan asks, until its pieces or its sheets are others', () => {
+    const searching = new Searching(byHand().search, () => undefined);
+    const foam = (tables: NamedTables) => {
+      forgetPlans();
+      const { stocks } = readPlan(planCells(tables)).plan.cutting;
+      return stocks.find(({ stock }) => stock.code === 'Foam 8')!;
+    };
+    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Foam 8' ? { ...one, ...named } : one));
+    searching.start(foam({}));
+    expect(searching.isFor(foam({ stock: stock({ Price: 99, 'On hand': 4 }) }))).toBe(true);
+    expect(searching.isFor(foam({ stock: stock({ 'Edge trim': 12 }) }))).toBe(false);
+    expect(searching.isFor(foam({ pairage: [{ Style: 'Sorrel', 37: 2, 38: 3, 39: 2 }] }))).toBe(false);
+    // Layouts go by the names of pieces.
+    const styles = [{ ...USUAL_TABLES.styles[0], Style: 'Fennel' }];
+    expect(searching.isFor(foam({ styles, pairage: [{ Style: 'Fennel', 37: 2, 38: 3, 39: 1 }] }))).toBe(false);
   });
 });

@@ -3,7 +3,9 @@ import type { Failed, Host, Selection, TablePlace } from '../../src/host/host';
 import type { Cells } from '../../src/tables/cell';
 import { Watched } from '../../src/taskpane/watched';
 import { demo } from '../../src/workbook/demo';
-import { tableCells } from '../demo-cells';
+import { planMemory } from '../../src/core/plan/plan-memory';
+import { type PlanArguments, reading } from '../../src/functions/plan-arguments';
+import { planArguments, tableCells } from '../demo-cells';
 
 /** A workbook that holds the demo's tables, without anything that shows it. */
 class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'onSelection'> {
@@ -91,6 +93,18 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     expect(watched.shown?.style).toBe('Sorrel');
     expect(watched.results?.cuttings.length).toBeGreaterThan(10);
     expect(watched.counts?.putRight).toBe(0);
+  });
+
+  it('is what the functions of the sheet have worked out already, where they have', async () => {
+    const args = planArguments() as unknown as PlanArguments;
+    const { plan } = reading(args);
+    for (const { work } of plan.steps) work();
+    const { made } = planMemory;
+    const { watched } = watch();
+    await until(() => watched.results);
+    expect(planMemory.made).toBe(made);
+    expect(watched.standing).toMatchObject({ kind: 'plan', plan });
+    expect(watched.results?.checks).toBe(plan.checks);
   });
 
   it('follows a selected style, size, last and stock', async () => {

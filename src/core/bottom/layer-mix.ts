@@ -45,7 +45,7 @@ export const DEFAULT_RASPING = 1;
 export function layerMix(height: number, offers: readonly Offer[], rasping = DEFAULT_RASPING): LayerMix {
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const limit = Math.floor((height + rasping) * STEPS_PER_MM + 1e-6);
-  const found = best(tabulate(limit, offers), target, limit, offers);
+  const found = best(target, limit, offers);
   if (found) return found;
   throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping));
 }
@@ -53,14 +53,24 @@ export function layerMix(height: number, offers: readonly Offer[], rasping = DEF
 function noMix(height: number, offers: readonly Offer[], rasping: number): string {
   const given = offers.map(({ thickness }) => `${thickness}`).join(', ');
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
-  const most = target + Math.max(...offers.map(({ thickness }) => Math.round(thickness * STEPS_PER_MM)));
-  const wider = best(tabulate(most, offers), target, most, offers, true);
+  const wider = best(target, target + Math.max(...offers.map(stepsOf)), offers, true);
   const start = `no layers of ${given} mm reach ${Number(height.toFixed(2))} mm with at most ${rasping} mm to rasp`;
   return wider
     ? `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm or add a thickness`
     : `${start}; there are not enough on hand`;
 }
 
+function stepsOf({ thickness }: Offer): number {
+  return Math.round(thickness * STEPS_PER_MM);
+}
+
+/** The greatest height of which all thicknesses are multiples, in steps: only its multiples can be built. */
+function commonOf(offers: readonly Offer[]): number {
+  const greatest = (a: number, b: number): number => (b === 0 ? a : greatest(b, a % b));
+  return offers.map(stepsOf).reduce(greatest, 0) || 1;
+}
+
+/** Heights in multiples of what all thicknesses have in common. */
 interface Table {
   /** Least layers (and their cost) that build a height exactly, after each offer in turn; Infinity where none do. */
   readonly layers: readonly Float64Array[];
@@ -69,7 +79,7 @@ interface Table {
   readonly taken: readonly Uint16Array[];
 }
 
-function tabulate(limit: number, offers: readonly Offer[]): Table {
+function tabulate(limit: number, common: number, offers: readonly Offer[]): Table {
   let layers = new Float64Array(limit + 1).fill(Infinity);
   let costs = new Float64Array(limit + 1);
   layers[0] = 0;
@@ -78,8 +88,9 @@ function tabulate(limit: number, offers: readonly Offer[]): Table {
     costs: [],
     taken: [],
   };
-  for (const { thickness, onHand = Infinity, cost = 0 } of offers) {
-    const step = Math.round(thickness * STEPS_PER_MM);
+  for (const offer of offers) {
+    const { onHand = Infinity, cost = 0 } = offer;
+    const step = stepsOf(offer) / common;
     const [nextLayers, nextCosts, taken] = [layers.slice(), costs.slice(), new Uint16Array(limit + 1)];
     for (let h = 0; h <= limit; h++) {
       for (let n = 1; n <= onHand && n * step <= h; n++) {
@@ -101,17 +112,15 @@ function tabulate(limit: number, offers: readonly Offer[]): Table {
   return all;
 }
 
-function best(
-  table: Table,
-  target: number,
-  limit: number,
-  offers: readonly Offer[],
-  leastRasping = false,
-): LayerMix | undefined {
+/** @param target and limit in steps; the first of the best, or of all where the least rasping is asked for */
+function best(target: number, limit: number, offers: readonly Offer[], leastRasping = false): LayerMix | undefined {
+  const common = commonOf(offers);
+  const most = Math.floor(limit / common);
+  const table = tabulate(most, common, offers);
   const layers = table.layers[offers.length - 1];
   if (!layers) return undefined;
   let at = -1;
-  for (let h = target; h <= limit; h++) {
+  for (let h = Math.ceil(target / common); h <= most; h++) {
     if (layers[h] === Infinity) continue;
     if (at < 0 || (layers[h] as number) < (layers[at] as number)) at = h;
     if (leastRasping) break;
@@ -122,7 +131,8 @@ function best(
   for (let i = offers.length - 1; i >= 0; i--) {
     const n = (table.taken[i] as Uint16Array)[rest] as number;
     counts[i] = n;
-    rest -= n * Math.round((offers[i] as Offer).thickness * STEPS_PER_MM);
+    rest -= (n * stepsOf(offers[i] as Offer)) / common;
   }
-  return { counts, built: at / STEPS_PER_MM, rasped: (at - target) / STEPS_PER_MM };
+  const built = at * common;
+  return { counts, built: built / STEPS_PER_MM, rasped: (built - target) / STEPS_PER_MM };
 }

@@ -1,7 +1,8 @@
+import { derived } from '../derived';
 import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
-import { Rates } from './cost/rates';
+import { ratesOf } from './cost/rates';
 import type { Runs, StyleRun } from './runs';
 
 /** One order's pairs on one size of one last: which batches they take and when they are done. */
@@ -29,13 +30,19 @@ export interface Batch {
  * batch. Batches = ⌈pairs / last pairs on hand⌉, days = batches × days on the last (derived).
  */
 export function batches(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>): readonly Batch[] {
-  const start = new Rates(input.rates).one('day of start', []);
+  const start = ratesOf(input.rates).one('day of start', []);
+  return before(input.pairage, [start, ...runs.styles], () => batchesFrom(runs, input.pairage, start));
+}
+
+const before = derived<readonly PairageRow[], readonly Batch[]>('batches');
+
+function batchesFrom(runs: Runs, pairage: readonly PairageRow[], start: number | undefined): readonly Batch[] {
   const queues = new Map<
     string,
     { run: StyleRun; size: number; orders: { row: PairageRow; pairs: number; run: StyleRun }[] }
   >();
   for (const run of runs.styles) {
-    for (const row of input.pairage) {
+    for (const row of pairage) {
       if (fold(row.style) !== fold(run.style.code)) continue;
       for (const [size, pairs] of row.pairs) {
         // A size that the last cannot have has no bottom and no batch; the runs tell of it.

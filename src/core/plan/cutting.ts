@@ -1,23 +1,26 @@
-import { sheetArea, type Stock } from '../stock/stock';
-import { area } from '../geometry/area';
-import { box } from '../geometry/box';
-import { mirror } from '../geometry/mirror';
-import { moved } from '../geometry/moved';
-import type { Point } from '../geometry/ring';
-import { intersection } from '../geometry/regions';
-import { leastSheets } from '../cutting/sheet/least-sheets';
-import { rectangular } from '../cutting/sheet/natural-sheet';
+import { bytesOfRecords } from '../bytes';
 import { quickLayout } from '../cutting/quick-layout';
 import { type Layout, laidSheets, type Placement } from '../cutting/sheet/layout';
+import { leastSheets } from '../cutting/sheet/least-sheets';
+import { rectangular } from '../cutting/sheet/natural-sheet';
 import type { Piece } from '../cutting/sheet/piece';
 import type { SheetFormat, ShelfOffcut } from '../cutting/sheet/sheet';
-import type { Way } from '../cutting/sheet/way';
 import { describeFault, verifyLayout } from '../cutting/sheet/verify-layout';
+import { derived } from '../derived';
+import { Fingerprint } from '../fingerprint';
+import { area } from '../geometry/area';
+import { box } from '../geometry/box';
+import { moved } from '../geometry/moved';
+import { intersection } from '../geometry/regions';
+import type { Point } from '../geometry/ring';
+import { Memo } from '../memo';
 import { Problem } from '../problem';
+import { sheetArea, type Stock } from '../stock/stock';
 import { fold } from './codes';
-import type { LayoutRow, OffcutRow } from './inputs';
-import { identity, Memo } from '../memo';
-import { FEET, type PieceLine, pieceKey } from './pieces';
+import type { LayoutRow, OffcutRow, PlanInput } from './inputs';
+import { FEET, laidPieces, type PieceLine, pieceKey, piecesFrom, type StockPieces } from './pieces';
+import { planMemory } from './plan-memory';
+import type { Runs } from './runs';
 
 /** How the pieces of one stock lie on its sheets. */
 export interface StockCutting {
@@ -25,6 +28,8 @@ export interface StockCutting {
   readonly lines: readonly PieceLine[];
   readonly format: SheetFormat;
   readonly pieces: readonly Piece[];
+  /** Stands for the pieces, by outline, count, quality and name, and for the sheets that they are to be cut from. */
+  readonly content: string;
   readonly layout: Layout;
   /** Pieces to cut. */
   readonly count: number;
@@ -56,104 +61,105 @@ export interface Cutting {
   readonly problems: readonly Problem[];
 }
 
-/** What does not change with prices and stocks on hand. */
+/** What does not change with names, prices and stocks on hand. */
 interface Laid {
-  readonly pieces: readonly Piece[];
   readonly layout: Layout;
-  readonly count: number;
   readonly net: number;
   /** Area of the ground that the pieces take up, on all sheets together, mm². */
   readonly ground: number;
   readonly least: number;
 }
 
+/** What became of a layout that a long search wrote down: with its ground, or why it is not used. */
+type Given =
+  | { readonly layout: Layout; readonly ground: number; readonly ignored?: undefined }
+  | { readonly layout?: undefined; readonly ignored: string };
+
 /** More pieces of one stock than this are no small run, and would keep a sheet waiting. */
 const MOST_PIECES = 40_000;
 
-const laidByContent = new Memo<Laid>(512);
+const laidByContent = new Memo<Laid>(planMemory, 'layout', ({ layout }) => bytesOfLayout(layout));
+const givenByContent = new Memo<Given>(planMemory, 'layout given', ({ layout }) =>
+  layout ? bytesOfLayout(layout) : bytesOfRecords(1),
+);
 
-/** Third stage: the pieces of all styles and sizes on shared sheets, stock by stock. */
-export function cutting(
-  lines: readonly PieceLine[],
-  stocks: readonly Stock[],
-  given: readonly LayoutRow[],
-  offcuts: readonly OffcutRow[],
-): Cutting {
-  const problems: Problem[] = [];
-  const cut = stocks.flatMap((stock): StockCutting[] => {
-    const own = lines.filter(({ layer }) => fold(layer.stock) === fold(stock.code));
-    if (own.length === 0) return [];
-    try {
-      return [cutStock(stock, own, given, offcuts)];
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      problems.push(
-        new Problem(
-          error.code,
-          { argument: 'stock', table: 'Bottom stock', row: stock.row, column: 'Stock' },
-          `${[stock.code, ...pieceNamed(error, own)].join(', ')}: ${error.reason}`,
-        ),
-      );
-      return [];
-    }
-  });
-  return { stocks: cut, problems };
+function bytesOfLayout({ offcuts, sheets }: Layout): number {
+  const all = [...offcuts.map(({ placements }) => placements), ...sheets];
+  // A sheet that is cut several times alike is one list.
+  return bytesOfRecords(all.length) + [...new Set(all)].reduce((sum, { length }) => sum + bytesOfRecords(length), 0);
+}
+
+/** Third stage, of one stock: the pieces of all styles and sizes on shared sheets; undefined where none are cut from it. */
+export function cutStock(
+  stock: Stock,
+  { styles }: Pick<Runs, 'styles'>,
+  input: Pick<PlanInput, 'layouts' | 'offcuts'>,
+): StockCutting | Problem | undefined {
+  const own = styles.flatMap((run) => piecesFrom(run, stock.code) ?? []);
+  if (own.length === 0) return undefined;
+  try {
+    return laidOn(stock, own, input);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return new Problem(
+      error.code,
+      { argument: 'stock', table: 'Bottom stock', row: stock.row, column: 'Stock' },
+      `${[stock.code, ...pieceNamed(error, own)].join(', ')}: ${error.reason}`,
+    );
+  }
 }
 
 /** The piece that a problem is about, if it is about one. */
-function pieceNamed({ place: { argument } }: Problem, lines: readonly PieceLine[]): readonly string[] {
-  return lines.some((line) => FEET.some((foot) => pieceKey(line, foot) === argument)) ? [argument] : [];
+function pieceNamed({ place: { argument } }: Problem, own: readonly StockPieces[]): readonly string[] {
+  const names = (line: PieceLine) => FEET.some((foot) => pieceKey(line, foot) === argument);
+  return own.some(({ lines }) => lines.some(names)) ? [argument] : [];
 }
 
-function cutStock(
+function laidOn(
   stock: Stock,
-  lines: readonly PieceLine[],
-  given: readonly LayoutRow[],
-  shelf: readonly OffcutRow[],
+  own: readonly StockPieces[],
+  input: Pick<PlanInput, 'layouts' | 'offcuts'>,
 ): StockCutting {
-  const format = formatOf(stock, shelf);
-  const content = lines.map(({ sizeRun, layer, count, run }) => [
-    identity(sizeRun.bottom),
-    layer.item,
-    count,
-    run.style.code,
-    sizeRun.size,
-    run.style.quality[layer.part],
-  ]);
-  const wanted = lines.reduce((sum, { count }) => sum + count, 0);
-  if (wanted > MOST_PIECES) {
+  const format = formatOf(stock, input.offcuts);
+  const count = own.reduce((sum, one) => sum + one.count, 0);
+  if (count > MOST_PIECES) {
     throw new Problem(
       'unavailable',
       { argument: 'pairage' },
-      `${wanted} pieces are more than the ${MOST_PIECES} that are laid at once; plan fewer pairs at a time`,
+      `${count} pieces are more than the ${MOST_PIECES} that are laid at once; plan fewer pairs at a time`,
     );
   }
-  const laid = laidByContent.get(JSON.stringify([format, stock.direction, content]), () => {
-    const pieces = piecesOf(lines, stock);
+  const pieces = own.flatMap((one) => laidPieces(one, stock.direction));
+  const outlines = new Fingerprint().text(JSON.stringify([format, stock.direction]));
+  for (const one of own) outlines.text(one.content);
+  const key = outlines.toString();
+  const named = new Fingerprint().text(key).text(fold(stock.code));
+  for (const one of own) named.text(one.names);
+  const content = named.toString();
+  const laid = laidByContent.get(key, () => {
     const layout = quickLayout(pieces, format);
     return {
-      pieces,
       layout,
-      count: pieces.reduce((sum, { count }) => sum + count, 0),
-      net: pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0),
+      net: pieces.reduce((sum, { ring, count: alike }) => sum + area(ring) * alike, 0),
       ground: groundOf(layout, pieces, format),
       least: leastSheets(pieces, format),
     };
   });
-  const { pieces, layout: rows, count, net, least } = laid;
-  const searched = givenLayout(stock, given, pieces, format);
-  const taken = rows.sheets.length;
-  const layout = searched?.layout && searched.layout.sheets.length <= taken ? searched.layout : rows;
-  const ground = layout === rows ? laid.ground : groundOf(layout, pieces, format);
+  const searched = givenLayout(stock, input.layouts, pieces, format, content);
+  const taken = laid.layout.sheets.length;
+  const better = searched?.layout && searched.layout.sheets.length <= taken ? searched : undefined;
+  const { layout, ground } = better ?? laid;
+  const { net, least } = laid;
   const sheets = layout.sheets.length;
   const used = new Set(layout.offcuts.map(({ code }) => code));
   const offcuts = (format.offcuts ?? []).filter(({ code }) => used.has(code));
   const cutFrom = sheets * sheetArea(stock) + offcuts.reduce((sum, { length, width }) => sum + length * width, 0);
   return {
     stock,
-    lines,
+    lines: own.flatMap(({ lines }) => lines),
     format,
     pieces,
+    content,
     layout,
     count,
     net,
@@ -164,7 +170,7 @@ function cutStock(
     least,
     sheets,
     offcuts,
-    source: layout === rows ? 'rows' : 'search',
+    source: better ? 'search' : 'rows',
     rows: taken,
     ignored: searched?.ignored,
   };
@@ -188,24 +194,6 @@ function formatOf(
   return { length: length * scale, width: width * scale, knifeRoom, edgeTrim, ...more };
 }
 
-function wayOf({ direction }: Stock): Way {
-  return { kind: ({ 'any way': 'any', 'end for end': 'endForEnd', 'one way': 'oneWay' } as const)[direction] };
-}
-
-function piecesOf(lines: readonly PieceLine[], stock: Stock): readonly Piece[] {
-  const way = wayOf(stock);
-  return lines.flatMap((line): Piece[] => {
-    const { ring, part } = line.layer;
-    const quality = line.run.style.quality[part];
-    const [left, right] = [pieceKey(line, 'L'), pieceKey(line, 'R')];
-    const same = { count: line.count / 2, way, quality, pair: left };
-    return [
-      { key: left, ring, ...same },
-      { key: right, ring: mirror(ring), ...same },
-    ];
-  });
-}
-
 /** Area of the boxes about the pieces of each sheet, as far as they lie on it, mm². */
 function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat): number {
   return laidSheets(layout, format).reduce((sum, { format: { natural }, placements }) => {
@@ -220,15 +208,42 @@ function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat)
   }, 0);
 }
 
-/** A layout that a long search wrote down, if it still fits the pieces: it is checked anew at every use. */
+/**
+ * A layout that a long search wrote down, if it still fits the pieces: it is checked before its first use, and again as
+ * soon as any of its rows, the pieces or the sheets are others.
+ * @param content of the pieces, with their names, and their format
+ */
 function givenLayout(
   stock: Stock,
   given: readonly LayoutRow[],
   pieces: readonly Piece[],
   format: SheetFormat,
-): { readonly layout?: Layout; readonly ignored?: string } | undefined {
-  const rows = given.filter((row) => fold(row.stock) === fold(stock.code));
-  if (rows.length === 0) return undefined;
+  content: string,
+): Given | undefined {
+  const rows = rowsOfStock(given).get(fold(stock.code));
+  if (!rows) return undefined;
+  const print = new Fingerprint().text(content);
+  for (const { sheet, offcut = '', piece, x, y, turn } of rows)
+    print.text(offcut).text(piece).number(sheet).number(x).number(y).number(turn);
+  return givenByContent.get(print.toString(), () => checkedLayout(rows, pieces, format));
+}
+
+const byStock = derived<readonly LayoutRow[], ReadonlyMap<string, readonly LayoutRow[]>>('layouts by stock');
+
+function rowsOfStock(given: readonly LayoutRow[]): ReadonlyMap<string, readonly LayoutRow[]> {
+  return byStock(given, [], () => {
+    const all = new Map<string, LayoutRow[]>();
+    for (const row of given) {
+      const code = fold(row.stock);
+      const own = all.get(code);
+      if (own) own.push(row);
+      else all.set(code, [row]);
+    }
+    return all;
+  });
+}
+
+function checkedLayout(rows: readonly LayoutRow[], pieces: readonly Piece[], format: SheetFormat): Given {
   const index = new Map(pieces.map(({ key }, i) => [fold(key), i]));
   const offcuts = (format.offcuts ?? []).map(({ code }) => ({ code, placements: [] as Placement[] }));
   const sheets = new Map<number, Placement[]>();
@@ -236,8 +251,11 @@ function givenLayout(
     const found = index.get(fold(piece));
     if (found === undefined) return { ignored: `it holds ${piece}, which is not to be cut` };
     const placement = { piece: found, x, y, turn };
-    if (offcut === undefined) sheets.set(sheet, [...(sheets.get(sheet) ?? []), placement]);
-    else {
+    if (offcut === undefined) {
+      const own = sheets.get(sheet);
+      if (own) own.push(placement);
+      else sheets.set(sheet, [placement]);
+    } else {
       const own = offcuts.find(({ code }) => fold(code) === fold(offcut));
       if (!own) return { ignored: `it lays pieces on the offcut ${offcut}, which is not in Offcuts` };
       own.placements.push(placement);
@@ -246,5 +264,5 @@ function givenLayout(
   const whole = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
   const layout = { offcuts: offcuts.filter(({ placements }) => placements.length > 0), sheets: whole };
   const [fault] = verifyLayout(pieces, format, layout);
-  return fault ? { ignored: describeFault(fault) } : { layout };
+  return fault ? { ignored: describeFault(fault) } : { layout, ground: groundOf(layout, pieces, format) };
 }

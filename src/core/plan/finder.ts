@@ -1,5 +1,5 @@
 import { type Bottom, buildBottom } from '../bottom/bottom';
-import { chooseMixes, type Mixes } from '../bottom/courses';
+import { chooseMixes } from '../bottom/courses';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from '../bottom/style';
 import { styleCell } from '../bottom/style-problem';
@@ -11,12 +11,8 @@ import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { byCode, fold } from './codes';
 import type { Outline, OutlineRole, PlanInput } from './inputs';
-import { identity, Memo } from '../memo';
+import { type Construction, constructionOf, lastsOf } from './kept-bottoms';
 import { nearestCode } from './nearest-code';
-
-const lastsInSize = new Memo<LastInSize>(2048);
-const mixes = new Memo<Mixes>(2048);
-const bottoms = new Memo<Bottom>(4096);
 
 /** Roles of Outlines that measure a last. */
 const MEASURED_ROLES: Readonly<Partial<Record<OutlineRole, keyof LastPoints>>> = {
@@ -39,11 +35,25 @@ const LAST_HEADINGS: Readonly<Record<string, string>> = {
   'half-widths': 'Measured',
 };
 
+/** A style on its last, to be built in any size. */
+export interface Build {
+  /** Its bottoms depend on this and on prices alone. */
+  readonly construction: Construction;
+  /** Those that decide between mixes of thicknesses that are equal otherwise. */
+  readonly prices: string;
+  /**
+   * @param place the cell that asks for the size
+   * @throws Problem where the bottom does not come out; it names the cell to change.
+   */
+  in(size: number, system: SizeSystem, place: Place): Bottom;
+}
+
 /** Finds what styles name by code, and builds lasts and bottoms once for each content. */
 export class Finder {
   private readonly lasts: ReadonlyMap<string, Last>;
   private readonly stocks: ReadonlyMap<string, Stock>;
   private readonly outlines: readonly Outline[];
+  private readonly contents = new Map<Last, string>();
 
   constructor(input: Pick<PlanInput, 'lasts' | 'stock' | 'outlines'>) {
     this.lasts = byCode(input.lasts);
@@ -70,18 +80,16 @@ export class Finder {
       row: last.row,
       ...(column && { column }),
     });
-    const points = last.measured === undefined ? undefined : this.pointsOf(last.measured);
-    if (last.measured !== undefined && !points) {
+    if (last.measured !== undefined && !this.pointsOf(last.measured)) {
       throw new Problem(
         'invalid',
         lastCell('Measured'),
         `nothing measured is in Outlines under ${last.measured}; enter it there, with the role gap for gaps, or leave this blank`,
       );
     }
-    const { daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;
-    return lastsInSize.get(JSON.stringify([shape, points, size, system]), () => {
+    return lastsOf(this.contentOf(last)).get(size, system, () => {
       try {
-        return lastInSize(last, size, system, points && measuredLast(points, last.length));
+        return lastInSize(last, size, system, this.measured(last));
       } catch (error) {
         if (!(error instanceof Problem)) throw error;
         const { argument } = error.place;
@@ -100,6 +108,18 @@ export class Finder {
     return points && measuredLast(points, last.length);
   }
 
+  /** All that shapes a last and what was measured of it: lasts that are the same in it are one. */
+  contentOf(last: Last): string {
+    let content = this.contents.get(last);
+    if (content === undefined) {
+      const { row: _row, code: _code, daysOnLast: _days, pairsBySize: _pairs, pairsOnHand: _hand, ...shape } = last;
+      const points = last.measured === undefined ? undefined : this.pointsOf(last.measured);
+      content = JSON.stringify([{ ...shape, measured: undefined }, points]);
+      this.contents.set(last, content);
+    }
+    return content;
+  }
+
   private pointsOf(code: string): LastPoints | undefined {
     const lists: Partial<Record<keyof LastPoints, Ring>> = {};
     for (const outline of this.outlines) {
@@ -109,16 +129,13 @@ export class Finder {
     return Object.keys(lists).length > 0 ? lists : undefined;
   }
 
-  /** @throws Problem where the bottom does not come out; it names the cell to change. */
-  bottom(style: Style, last: LastInSize): Bottom {
-    const find: FindStock = (code, heading) => {
+  /** A style on its last: styles that are built alike on lasts that are one share their bottoms. */
+  build(style: Style, last: Last): Build {
+    const { row: _row, code: _code, last: _last, quality: _quality, shank: _shank, ...build } = style;
+    const { boughtPrice: _price, boughtTooling: _tooling, boughtMinimum: _minimum, ...shape } = build;
+    const shaping = stocksOf(style).map((code) => {
       const stock = this.stock(code);
-      if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock', codesOf(this.stocks));
-      return stock;
-    };
-    const named = stocksOf(style).map((code) => this.stock(code));
-    const shaping = named.map(
-      (stock) =>
+      return (
         stock && [
           stock.code,
           stock.material,
@@ -126,14 +143,26 @@ export class Finder {
           stock.roundingAllowance,
           stock.blockAllowance,
           stock.mostRasping,
-        ],
-    );
-    // Prices decide between mixes that are equal otherwise, but the bottom depends on the mix alone.
-    const prices = named.map((stock) => stock?.price);
-    const key = `${identity(last)} ${JSON.stringify([style, shaping])}`;
-    const chosen = mixes.get(`${key} ${JSON.stringify(prices)}`, () => chooseMixes(style, last, find));
-    const counts = [chosen.lifts?.counts, chosen.platform?.counts];
-    return bottoms.get(`${key} ${JSON.stringify(counts)}`, () => buildBottom(style, last, find, chosen));
+        ]
+      );
+    });
+    const construction = constructionOf(JSON.stringify([this.contentOf(last), shape, shaping]));
+    const mixed = style.finishedHeel === undefined ? style.lifts : [...style.lifts, ...style.platform];
+    const prices = JSON.stringify(mixed.map((code) => this.stock(code)?.price));
+    const find: FindStock = (code, heading) => {
+      const stock = this.stock(code);
+      if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock', codesOf(this.stocks));
+      return stock;
+    };
+    return {
+      construction,
+      prices,
+      in: (size, system, place) => {
+        const inSize = this.lastInSize(last, size, system, place);
+        const mixes = construction.mixes(size, system, prices, () => chooseMixes(style, inSize, find));
+        return construction.bottom(size, system, mixes, () => buildBottom(style, inSize, find, mixes));
+      },
+    };
   }
 }
 

@@ -1,41 +1,72 @@
 import { Problem } from '../problem';
+import type { Stock } from '../stock/stock';
 import type { Check } from './checks/check';
 import { checks } from './checks/checks';
 import { cost, type CostLine } from './cost/cost';
-import { cutting, type Cutting } from './cutting';
+import { cutStock, type Cutting, type StockCutting } from './cutting';
 import type { PlanInput } from './inputs';
 import { limitsOf } from './limits';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { type Batch, batches } from './batches';
-import { type Runs, runs } from './runs';
+import { RunBuilder, type Runs } from './runs';
 import { ticket, type TicketStep } from './ticket';
 
 export type UnreadHeading = { readonly table: string; readonly heading: string };
 
+/** A part of a plan's work that can be done by itself, before whatever else is done. */
+export interface PlanStep {
+  readonly stage: 'bottoms' | 'cutting' | 'order' | 'cost' | 'batches' | 'checks';
+  /** The style or the stock that it is about, where it is one. */
+  readonly subject?: string | undefined;
+  /** Does it; what it lacks is among the checks. */
+  work(): void;
+}
+
 /**
  * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
- * checks, batches, ticket.
+ * checks, batches, ticket. Runs are built style by style and sheets laid stock by stock, so that whoever may not wait for all
+ * of it can work step by step.
  */
 export class Plan {
+  private readonly builder: RunBuilder;
+  private readonly laid = new Map<Stock, StockCutting | Problem | undefined>();
   private stages: {
     runs?: Runs;
     pieces?: readonly PieceLine[];
     cutting?: Cutting;
     orders?: readonly OrderLine[];
     costs?: readonly CostLine[];
-    batches?: readonly Batch[];
     checks?: readonly Check[];
   } = {};
 
   constructor(
     readonly input: PlanInput,
     private readonly unread: readonly UnreadHeading[] = [],
-  ) {}
+  ) {
+    this.builder = new RunBuilder(input);
+  }
+
+  /** All work in the order in which each step finds done what it needs; a step that is done already takes no time. */
+  get steps(): readonly PlanStep[] {
+    const step = (stage: PlanStep['stage'], work: () => unknown, subject?: string): PlanStep => ({
+      stage,
+      subject,
+      work: () => void withoutProblem(work),
+    });
+    return [
+      ...this.builder.styles.map((style) => step('bottoms', () => this.builder.build(style), style.code)),
+      ...this.input.stock.map((stock) => step('cutting', () => this.layOf(stock), stock.code)),
+      step('order', () => this.orders),
+      step('cost', () => this.costs),
+      step('batches', () => this.batches),
+      step('checks', () => this.checks),
+    ];
+  }
 
   /** Styles and sizes that can be built, and what keeps others from it. */
   get runs(): Runs {
-    return (this.stages.runs ??= runs(this.input));
+    return (this.stages.runs ??= this.builder.runs);
   }
 
   /** Pieces of what can be built. Never throws. */
@@ -45,26 +76,37 @@ export class Plan {
 
   /** @throws Problem where a style cannot be built: an order without it would be short. */
   get pieces(): readonly PieceLine[] {
-    this.sound(this.runs);
+    sound(this.runs);
     return this.buildable;
+  }
+
+  /**
+   * How the pieces of one stock lie; undefined where none are cut from it.
+   * @throws Problem where a piece fits on no sheet.
+   */
+  layoutOf(stock: Stock): StockCutting | undefined {
+    const laid = this.layOf(stock);
+    if (laid instanceof Problem) throw laid;
+    return laid;
   }
 
   /** @throws Problem as pieces, or where a piece fits no sheet. */
   get cutting(): Cutting {
-    this.sound(this.runs);
-    return this.sound(this.layouts);
+    sound(this.runs);
+    return sound(this.layouts);
   }
 
   get orders(): readonly OrderLine[] {
-    return (this.stages.orders ??= order(this.cutting.stocks));
+    return this.ordersOf(this.cutting);
   }
 
   get costs(): readonly CostLine[] {
-    return (this.stages.costs ??= cost(this.runs, this.pieces, this.orders, this.input));
+    sound(this.runs);
+    return this.costsOf(this.orders);
   }
 
   get batches(): readonly Batch[] {
-    return (this.stages.batches ??= batches(this.sound(this.runs), this.input));
+    return batches(sound(this.runs), this.input);
   }
 
   /** Never throws for what it can list instead. */
@@ -78,26 +120,45 @@ export class Plan {
 
   /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */
   get layouts(): Cutting {
-    return (this.stages.cutting ??= cutting(this.buildable, this.input.stock, this.input.layouts, this.input.offcuts));
+    return (this.stages.cutting ??= this.layAll());
+  }
+
+  private layAll(): Cutting {
+    const all = this.input.stock.map((stock) => this.layOf(stock));
+    return {
+      stocks: all.filter((one): one is StockCutting => one !== undefined && !(one instanceof Problem)),
+      problems: all.filter((one) => one instanceof Problem),
+    };
+  }
+
+  private layOf(stock: Stock): StockCutting | Problem | undefined {
+    if (!this.laid.has(stock)) this.laid.set(stock, cutStock(stock, this.runs, this.input));
+    return this.laid.get(stock);
+  }
+
+  private ordersOf({ stocks }: Cutting): readonly OrderLine[] {
+    return (this.stages.orders ??= order(stocks));
+  }
+
+  private costsOf(orders: readonly OrderLine[]): readonly CostLine[] {
+    return (this.stages.costs ??= cost(this.runs, orders, this.input));
   }
 
   private check(): readonly Check[] {
     const problems: Problem[] = [];
     const attempt = <T>(work: () => readonly T[]): readonly T[] => {
-      try {
-        return work();
-      } catch (error) {
-        if (!(error instanceof Problem)) throw error;
-        problems.push(error);
-        return [];
-      }
+      const made = withoutProblem(work);
+      if (!(made instanceof Problem)) return made;
+      problems.push(made);
+      return [];
     };
     attempt(() => [limitsOf(this.input.rates)]);
-    const orders = attempt(() => order(this.layouts.stocks));
-    const costs = attempt(() => cost(this.runs, this.buildable, orders, this.input));
+    const orders = attempt(() => this.ordersOf(this.layouts));
+    const costs = attempt(() => this.costsOf(orders));
     return checks({
       input: this.input,
       runs: this.runs,
+      finder: this.builder.finder,
       cutting: this.layouts,
       orders,
       costs,
@@ -106,10 +167,19 @@ export class Plan {
       problems,
     });
   }
+}
 
-  private sound<T extends { readonly problems: readonly Problem[] }>(stage: T): T {
-    const [first] = stage.problems;
-    if (first) throw first;
-    return stage;
+function sound<T extends { readonly problems: readonly Problem[] }>(stage: T): T {
+  const [first] = stage.problems;
+  if (first) throw first;
+  return stage;
+}
+
+function withoutProblem<T>(work: () => T): T | Problem {
+  try {
+    return work();
+  } catch (error) {
+    if (error instanceof Problem) return error;
+    throw error;
   }
 }

@@ -2,10 +2,11 @@ import type { Bottom } from '../bottom/bottom';
 import type { Style } from '../bottom/style';
 import { styleCell } from '../bottom/style-problem';
 import type { Last } from '../last/last';
+import { derived } from '../derived';
 import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { fold } from './codes';
-import { Finder } from './finder';
+import { type Build, Finder } from './finder';
 import { nearestCode } from './nearest-code';
 import type { PairageRow, PlanInput } from './inputs';
 
@@ -32,58 +33,132 @@ export interface Runs {
   readonly problems: readonly Problem[];
 }
 
-/** The first stage of a plan: every style of the pairage built in every size. */
-export function runs(input: Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'>): Runs {
-  const problems = new Problems();
-  const codes = new Set(input.styles.map(({ code }) => fold(code)));
-  for (const row of input.pairage) {
-    if (codes.has(fold(row.style))) continue;
-    const near = nearestCode(
-      row.style,
-      input.styles.map(({ code }) => code),
-    );
-    problems.add(
-      new Problem(
-        'invalid',
-        pairageCell(row, 'Style'),
-        `"${row.style}" is not in Styles; ${near === undefined ? 'enter it there or name another' : `is "${near}" meant?`}`,
-      ),
-    );
+type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'>;
+
+/** What one style came to: its run, if any, and what kept it or some of its sizes from being built. */
+interface StyleBuilt {
+  readonly run?: StyleRun | undefined;
+  readonly problems: readonly Problem[];
+}
+
+/** What was last built of a style: while all that it was built from is the same, it stays the very same run. */
+const builtBefore = derived<Style, StyleBuilt>('what a style is built to');
+const runBefore = derived<Style, StyleRun>('run of a style');
+
+/** The first stage of a plan: every style of the pairage built in every size, style by style as they are asked for. */
+export class RunBuilder {
+  readonly finder: Finder;
+  private readonly rows = new Map<string, PairageRow[]>();
+  private readonly built = new Map<Style, StyleBuilt>();
+
+  constructor(private readonly input: RunsInput) {
+    this.finder = new Finder(input);
+    for (const row of input.pairage) {
+      const style = fold(row.style);
+      const own = this.rows.get(style);
+      if (own) own.push(row);
+      else this.rows.set(style, [row]);
+    }
   }
-  const finder = new Finder(input);
-  const styles: StyleRun[] = [];
-  for (const style of input.styles) {
-    const rows = input.pairage.filter((row) => fold(row.style) === fold(style.code));
-    if (rows.every(({ pairs }) => pairs.size === 0)) continue;
+
+  /** Styles that have pairs, in the order of Styles. */
+  get styles(): readonly Style[] {
+    return this.input.styles.filter((style) => this.rowsOf(style).some(({ pairs }) => pairs.size > 0));
+  }
+
+  /** Builds one style; a second time nothing is done. */
+  build(style: Style): StyleBuilt {
+    let built = this.built.get(style);
+    if (!built) this.built.set(style, (built = this.buildAnew(style)));
+    return built;
+  }
+
+  /** All styles, with what the pairage lacks. */
+  get runs(): Runs {
+    const problems = new Problems();
+    for (const problem of unknownStyles(this.input)) problems.add(problem);
+    const styles: StyleRun[] = [];
+    for (const style of this.styles) {
+      const built = this.build(style);
+      for (const problem of built.problems) problems.add(problem);
+      if (built.run) styles.push(built.run);
+    }
+    const { pairage } = this.input;
+    if (pairage.length > 0 && pairage.every(({ pairs }) => [...pairs.values()].every((n) => n === 0))) {
+      problems.add(
+        new Problem(
+          'invalid',
+          { argument: 'pairage', table: 'Pairage' },
+          'no size has any pairs; enter them under the sizes',
+        ),
+      );
+    }
+    return { styles, problems: problems.list };
+  }
+
+  private rowsOf({ code }: Style): readonly PairageRow[] {
+    return this.rows.get(fold(code)) ?? [];
+  }
+
+  private buildAnew(style: Style): StyleBuilt {
+    const rows = this.rowsOf(style);
+    try {
+      const last = this.finder.last(style);
+      const build = this.finder.build(style, last);
+      let anew: StyleBuilt | undefined;
+      const make = () => (anew = runOf(style, last, rows, build));
+      const built = builtBefore(style, [last, build.construction, build.prices, ...rows], make);
+      // What was wrong before may have lain in what stands for none of these, such as the codes of other stock.
+      return built === anew || built.problems.length === 0 ? built : make();
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      return { problems: [error] };
+    }
+  }
+}
+
+/** The first stage as a whole. */
+export function runs(input: RunsInput): Runs {
+  return new RunBuilder(input).runs;
+}
+
+function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Build): StyleBuilt {
+  const problems = new Problems();
+  const sizes: SizeRun[] = [];
+  for (const { size, system, pairs, place } of wanted(rows, last)) {
     problems.collect(() => {
-      const last = finder.last(style);
-      const sizes: SizeRun[] = [];
-      for (const { size, system, pairs, place } of wanted(rows, last)) {
-        problems.collect(() => {
-          const bottom = finder.bottom(style, finder.lastInSize(last, size, system, place));
-          if (bottom.layers.length === 0) {
-            throw new Problem(
-              'invalid',
-              styleCell(style, 'Style'),
-              'it names nothing to build its bottom from; name stock under Sole, Lifts or another part',
-            );
-          }
-          sizes.push({ size, system, pairs, bottom });
-        });
+      const bottom = build.in(size, system, place);
+      if (bottom.layers.length === 0) {
+        throw new Problem(
+          'invalid',
+          styleCell(style, 'Style'),
+          'it names nothing to build its bottom from; name stock under Sole, Lifts or another part',
+        );
       }
-      if (sizes.length > 0) styles.push({ style, last, sizes, pairs: sizes.reduce((n, { pairs }) => n + pairs, 0) });
+      sizes.push({ size, system, pairs, bottom });
     });
   }
-  if (input.pairage.length > 0 && input.pairage.every(({ pairs }) => [...pairs.values()].every((n) => n === 0))) {
-    problems.add(
-      new Problem(
-        'invalid',
-        { argument: 'pairage', table: 'Pairage' },
-        'no size has any pairs; enter them under the sizes',
-      ),
-    );
-  }
-  return { styles, problems: problems.list };
+  if (sizes.length === 0) return { problems: problems.list };
+  // Prices that choose the same mixes as before leave the very same run.
+  const all = sizes.flatMap(({ size, system, pairs, bottom }) => [size, system, pairs, bottom]);
+  const run = runBefore(style, [last, ...all], () => {
+    return { style, last, sizes, pairs: sizes.reduce((sum, { pairs }) => sum + pairs, 0) };
+  });
+  return { run, problems: problems.list };
+}
+
+function unknownStyles({ pairage, styles }: RunsInput): readonly Problem[] {
+  const codes = new Set(styles.map(({ code }) => fold(code)));
+  return pairage
+    .filter(({ style }) => !codes.has(fold(style)))
+    .map((row) => {
+      const near = nearestCode(
+        row.style,
+        styles.map(({ code }) => code),
+      );
+      const mend = near === undefined ? 'enter it there or name another' : `is "${near}" meant?`;
+      return new Problem('invalid', pairageCell(row, 'Style'), `"${row.style}" is not in Styles; ${mend}`);
+    });
 }
 
 /** Collects problems, one of each cell: the same slip shows in every size. */

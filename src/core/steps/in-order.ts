@@ -1,4 +1,6 @@
+import { bytesOfRecords } from '../bytes';
 import { Memo } from '../memo';
+import { Memory } from '../memory';
 import { comesBefore, ruled } from './rules';
 import type { Face, Joint, Operation } from './step';
 
@@ -6,7 +8,11 @@ import type { Face, Joint, Operation } from './step';
 interface Order {
   readonly places: readonly number[];
 }
-const orders = new Memo<Order>(512);
+const orders = new Memo<Order>(
+  new Memory(2e6),
+  'order of the bench',
+  ({ places }) => bytesOfRecords(1) + 8 * places.length,
+);
 
 /**
  * Operations in an order that keeps all rules; of those that may come next, the one that stands first in the list.

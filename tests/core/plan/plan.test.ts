@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { allPlacements } from '../../../src/core/cutting/sheet/layout';
 import { verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
-import { Plan } from '../../../src/core/plan/plan';
+import { Plan, type PlanStep } from '../../../src/core/plan/plan';
+import { planMemory } from '../../../src/core/plan/plan-memory';
 import {
   checksTable,
   costTable,
@@ -13,6 +14,7 @@ import {
 } from '../../../src/tables/results';
 import { readPlan } from '../../../src/tables/plan-input';
 import { writeTable } from '../../../src/tables/result';
+import { forgetPlans } from '../forget';
 import { cellsOf, inputOf, type Named, type NamedTables, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
 
 /** Everything that a plan says, in cells. */
@@ -106,8 +108,7 @@ describe('Plan', () => {
 
   it('says after any edit of any cell what a fresh plan of the edited cells says', () => {
     const base = planCells();
-    const fresh = (cells: typeof base) => said(new Plan(readPlan(cells).plan.input));
-    said(readPlan(base).plan);
+    const usual = said(readPlan(base).plan);
     type Name = 'pairage' | 'styles' | 'lasts' | 'stock' | 'rates';
     const spot = fc.constantFrom<Name>('pairage', 'styles', 'lasts', 'stock', 'rates').chain((name) =>
       fc.record({
@@ -120,23 +121,83 @@ describe('Plan', () => {
     let changed = 0;
     fc.assert(
       fc.property(spot, ({ name, row, column, by }) => {
-        const before = base[name][row]?.[column];
-        fc.pre(typeof before === 'number');
+        const cell = base[name][row]?.[column];
+        fc.pre(typeof cell === 'number');
         const edited = {
           ...base,
           [name]: base[name].map((line, i) =>
-            i === row ? line.map((cell, k) => (k === column ? Number(before) + by : cell)) : line,
+            i === row ? line.map((one, k) => (k === column ? Number(one) + by : one)) : line,
           ),
         };
         const after = said(readPlan(edited).plan);
-        // The same cells read through another memory: new arrays, new records, and one more blank row.
-        const again = fresh({ ...edited, [name]: [...edited[name], edited[name][0]?.map(() => '') ?? []] });
-        expect(after).toEqual(again);
-        if (JSON.stringify(after) !== JSON.stringify(said(readPlan(base).plan))) changed += 1;
+        forgetPlans();
+        expect(after).toEqual(said(readPlan(edited).plan));
+        // And back again, from what the edit left behind.
+        expect(said(readPlan(base).plan)).toEqual(usual);
+        if (JSON.stringify(after) !== JSON.stringify(usual)) changed += 1;
       }),
       { seed: 21, numRuns: 40 },
     );
     expect(changed).toBeGreaterThan(15);
+  }, 120_000);
+
+  it('can be worked out step by step, in any order, to what it is at once', () => {
+    const tables: NamedTables = {
+      styles: [USUAL_TABLES.styles[0]!, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Platform: 'Cork 3' }],
+      pairage: [
+        { Style: 'Teasel', 38: 2 },
+        { Style: 'Sorrel', 38: 1 },
+      ],
+    };
+    const whole = said(readPlan(planCells(tables)).plan);
+    for (const order of [(list: readonly PlanStep[]) => list, (list: readonly PlanStep[]) => [...list].reverse()]) {
+      forgetPlans();
+      const { plan } = readPlan(planCells(tables));
+      for (const { work } of order(plan.steps)) work();
+      expect(said(plan)).toEqual(whole);
+    }
+    const { steps } = readPlan(planCells(tables)).plan;
+    expect(steps.map(({ stage }) => stage).filter((one, i, all) => one !== all[i - 1])).toEqual([
+      'bottoms',
+      'cutting',
+      'order',
+      'cost',
+      'batches',
+      'checks',
+    ]);
+    expect(steps.filter(({ stage }) => stage === 'bottoms').map(({ subject }) => subject)).toEqual([
+      'Sorrel',
+      'Teasel',
+    ]);
+    expect(steps.filter(({ stage }) => stage === 'cutting')).toHaveLength(STOCKS.length);
+  });
+
+  it('does in a step no more than its own work, and tells in the checks what it lacks', () => {
+    forgetPlans();
+    const stock = STOCKS.map((one) => (one.Stock === 'Foam 8' ? { ...one, Width: 60 } : one));
+    const { plan } = readPlan(planCells({ stock }));
+    const made = () => planMemory.made;
+    const madeBy = (step: PlanStep | undefined) => {
+      const before = made();
+      step?.work();
+      return made() - before;
+    };
+    const step = (stage: string, of?: string) =>
+      plan.steps.find((one) => one.stage === stage && (of === undefined || one.subject === of));
+    expect(madeBy(step('bottoms', 'Sorrel'))).toBeGreaterThan(3);
+    // A stock more, a layout more; none for one of which nothing is cut.
+    expect(madeBy(step('cutting', 'Cork 7'))).toBe(1);
+    expect(madeBy(step('cutting', 'Cork 7'))).toBe(0);
+    expect(madeBy(step('cutting', 'Calf 1'))).toBe(0);
+    const of = (code: string) => plan.input.stock.find((one) => one.code === code)!;
+    expect(plan.layoutOf(of('Calf 1'))).toBeUndefined();
+    expect(plan.layoutOf(of('Cork 7'))?.layout).toBe(plan.layouts.stocks[0]?.layout);
+    // The foam's pieces fit on no sheet: its step says nothing, the stage that needs it does.
+    expect(() => step('cutting', 'Foam 8')?.work()).not.toThrow();
+    expect(() => step('order')?.work()).not.toThrow();
+    expect(() => plan.layoutOf(of('Foam 8'))).toThrow(/^Bottom stock, row 3, Stock: Foam 8, Sorrel/);
+    expect(() => plan.orders).toThrow(/^Bottom stock, row 3/);
+    expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
   });
 
   it('changes with an input everything that depends on it, and nothing else', () => {

@@ -2,7 +2,9 @@ import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { convexHull } from '../../geometry/convex-hull';
 import { moved } from '../../geometry/moved';
+import { bytesOfRecords } from '../../bytes';
 import { Memo } from '../../memo';
+import { Memory } from '../../memory';
 import type { Box, Ring } from '../../geometry/ring';
 import { type Pole, polesOf } from './poles';
 
@@ -28,7 +30,7 @@ const MOST_POLES = { few: 24, many: 10 };
 const MANY = 60;
 
 /** Poles of outlines that have been asked for, whichever search asked. */
-const known = new Memo<readonly Pole[]>(2000);
+const known = new Memo<readonly Pole[]>(new Memory(16e6), 'poles', ({ length }) => bytesOfRecords(length));
 
 /**
  * A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample.

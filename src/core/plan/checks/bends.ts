@@ -1,6 +1,8 @@
 import { bendStrain, leastRadius } from '../../bottom/bend';
 import type { Bottom } from '../../bottom/bottom';
 import type { Layer } from '../../bottom/layer';
+import { derived } from '../../derived';
+import type { Profile } from '../../last/profile';
 import { type BendSide, tightestCurve } from '../../last/tightest-curve';
 import type { Stock } from '../../stock/stock';
 import { fold } from '../codes';
@@ -38,6 +40,9 @@ export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<strin
   });
 }
 
-function radiusOf(bottom: Bottom, side: BendSide): number | undefined {
-  return tightestCurve(bottom.last.profile, side)?.radius;
+const radii = derived<Profile, Readonly<Record<BendSide, number | undefined>>>('tightest radii of a last');
+
+function radiusOf({ last: { profile } }: Bottom, side: BendSide): number | undefined {
+  const radius = (one: BendSide) => tightestCurve(profile, one)?.radius;
+  return radii(profile, [], () => ({ over: radius('over'), hollow: radius('hollow') }))[side];
 }

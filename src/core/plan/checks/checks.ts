@@ -1,13 +1,15 @@
 import type { Problem } from '../../problem';
-import { byCode } from '../codes';
+import { derived } from '../../derived';
+import type { Stock } from '../../stock/stock';
+import { byCode, fold } from '../codes';
 import type { CostLine } from '../cost/cost';
 import type { Cutting } from '../cutting';
-import { Finder } from '../finder';
+import { type Finder, stocksOf } from '../finder';
 import type { PlanInput } from '../inputs';
-import { limitsOf, USUAL_LIMITS } from '../limits';
+import { type Limits, limitsOf, USUAL_LIMITS } from '../limits';
 import type { OrderLine } from '../order';
 import type { Batch } from '../batches';
-import type { Runs } from '../runs';
+import type { Runs, StyleRun } from '../runs';
 import { strayOffcuts, unreadRates } from '../unused';
 import { bendChecks } from './bends';
 import { type Check, problemCheck, type Verdict } from './check';
@@ -23,6 +25,7 @@ import { skiveChecks } from './skives';
 export interface Checked {
   readonly input: PlanInput;
   readonly runs: Runs;
+  readonly finder: Finder;
   readonly cutting: Cutting;
   readonly orders: readonly OrderLine[];
   readonly costs: readonly CostLine[];
@@ -35,20 +38,13 @@ export interface Checked {
 
 /** The sixth stage: what to put right first, then what to look at, then what holds, each in the order of the tables. */
 export function checks(checked: Checked): readonly Check[] {
-  const { input, runs, cutting, orders, costs, batches } = checked;
+  const { input, runs, finder, cutting, orders, costs, batches } = checked;
   const stocks = byCode(input.stock);
-  const finder = new Finder(input);
   // A limit that no check knows is told by the stage before; here the usual ones serve.
   const limits = checked.problems.length > 0 ? USUAL_LIMITS : limitsOf(input.rates);
   const all = [
     ...[...runs.problems, ...cutting.problems, ...checked.problems].map(problemCheck),
-    ...runs.styles.flatMap((run) => [
-      ...heightChecks(run, limits),
-      ...bendChecks(run, stocks),
-      ...skiveChecks(run),
-      ...groundChecks(run, stocks),
-      ...lastChecks(run, limits, finder, stocks),
-    ]),
+    ...runs.styles.flatMap((run) => runChecks(run, limits, finder, stocks)),
     ...batchChecks(batches),
     ...unreadRates(input).map(({ rate, why }): Check => ({
       kind: 'unreadRate',
@@ -76,4 +72,26 @@ export function checks(checked: Checked): readonly Check[] {
   ];
   const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];
   return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
+}
+
+const before = derived<StyleRun, readonly Check[]>('checks of a run');
+
+/** What its bottoms, its last and its stock tell of one style. */
+function runChecks(
+  run: StyleRun,
+  limits: Limits,
+  finder: Finder,
+  stocks: ReadonlyMap<string, Stock>,
+): readonly Check[] {
+  const facts = stocksOf(run.style).map((code) => {
+    const { smallestTube, mouldedFace, pairs } = stocks.get(fold(code)) ?? {};
+    return [smallestTube, mouldedFace, pairs];
+  });
+  return before(run, [JSON.stringify([limits, facts]), finder.contentOf(run.last)], () => [
+    ...heightChecks(run, limits),
+    ...bendChecks(run, stocks),
+    ...skiveChecks(run),
+    ...groundChecks(run, stocks),
+    ...lastChecks(run, limits, finder, stocks),
+  ]);
 }

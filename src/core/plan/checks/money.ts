@@ -1,6 +1,6 @@
 import type { CostLine } from '../cost/cost';
 import { makeOrBuy } from '../cost/make-or-buy';
-import { Rates } from '../cost/rates';
+import { ratesOf } from '../cost/rates';
 import type { PlanInput } from '../inputs';
 import type { OrderLine } from '../order';
 import type { Check } from './check';
@@ -10,7 +10,7 @@ export function moneyChecks(
   orders: readonly OrderLine[],
   costs: readonly CostLine[],
 ): readonly Check[] {
-  const rates = new Rates(input.rates);
+  const rates = ratesOf(input.rates);
   return [
     ...orders
       .filter(({ sheetPrice }) => sheetPrice === undefined)

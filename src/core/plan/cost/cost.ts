@@ -1,11 +1,15 @@
-import { adhesive } from './adhesive';
-import { fold } from '../codes';
-import type { PlanInput } from '../inputs';
-import type { OrderLine } from '../order';
-import type { PieceLine } from '../pieces';
-import { Rates } from './rates';
-import type { Runs, StyleRun } from '../runs';
+import type { Bottom } from '../../bottom/bottom';
+import { derived } from '../../derived';
+import type { Stock } from '../../stock/stock';
 import { weight } from '../../stock/weight';
+import { byCode, fold } from '../codes';
+import { stocksOf } from '../finder';
+import type { PlanInput, Rate } from '../inputs';
+import type { OrderLine } from '../order';
+import { piecesFrom } from '../pieces';
+import type { Runs, StyleRun } from '../runs';
+import { adhesive } from './adhesive';
+import { ratesOf } from './rates';
 import { volume } from './volume';
 import { work } from './work';
 
@@ -33,19 +37,17 @@ export interface CostLine {
 /** Fifth stage: cost, time, adhesive and weight by style. */
 export function cost(
   { styles }: Runs,
-  lines: readonly PieceLine[],
   orders: readonly OrderLine[],
   input: Pick<PlanInput, 'rates' | 'stock'>,
 ): readonly CostLine[] {
-  const rates = new Rates(input.rates);
-  const density = new Map(input.stock.map((stock) => [fold(stock.code), stock.density]));
+  const rates = ratesOf(input.rates);
+  const stocks = byCode(input.stock);
   return styles.map((run): CostLine => {
     const { code } = run.style;
-    const stock = stockShare(run, lines, orders) / run.pairs;
-    const ml = average(run, ({ bottom }) => adhesive(bottom, code, rates));
+    const { ml, minutes } = workOf(run, input.rates);
+    const stock = stockShare(run, orders) / run.pairs;
     const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
-    const minutes = average(run, ({ bottom }) => work(bottom, code, rates)) ?? 0;
     const labour = (minutes / 60) * (rates.one('money an hour', [code]) ?? 0);
     const spoilage = (stock + adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
     const pair = stock + adhesiveCost + sundries + labour + spoilage;
@@ -60,9 +62,37 @@ export function cost(
       spoilage,
       pair,
       whole: pair * run.pairs,
-      weight: average(run, ({ bottom }) => weightOfPair(bottom.layers, density)),
+      weight: weightOf(run, stocks),
     };
   });
+}
+
+/** What a pair takes of adhesive, ml, and of time, minutes. */
+interface Work {
+  readonly ml: number | undefined;
+  readonly minutes: number;
+}
+
+const workBefore = derived<StyleRun, Work>('adhesive and minutes of a run');
+const volumesBefore = derived<Bottom, readonly number[]>('volumes of a bottom’s pieces');
+const weightBefore = derived<StyleRun, number | undefined>('weight of a run');
+
+function workOf(run: StyleRun, rates: readonly Rate[]): Work {
+  return workBefore(run, [rates], () => {
+    const { code } = run.style;
+    const times = ratesOf(rates);
+    return {
+      ml: average(run, ({ bottom }) => adhesive(bottom, code, times)),
+      minutes: average(run, ({ bottom }) => work(bottom, code, times)) ?? 0,
+    };
+  });
+}
+
+function weightOf(run: StyleRun, stocks: ReadonlyMap<string, Stock>): number | undefined {
+  const density = (code: string) => stocks.get(fold(code))?.density;
+  return weightBefore(run, stocksOf(run.style).map(density), () =>
+    average(run, ({ bottom }) => weightOfPair(bottom, density)),
+  );
 }
 
 /** A figure of each size on the average of the run's pairs; undefined where one size has none. */
@@ -76,28 +106,23 @@ function average(run: StyleRun, of: (size: StyleRun['sizes'][number]) => number 
   return sum / run.pairs;
 }
 
-function stockShare(run: StyleRun, lines: readonly PieceLine[], orders: readonly OrderLine[]): number {
+function stockShare(run: StyleRun, orders: readonly OrderLine[]): number {
   let money = 0;
   for (const { cutting, sheetPrice, need } of orders) {
     if (sheetPrice === undefined) continue;
-    const own = lines
-      .filter((line) => line.run === run && fold(line.layer.stock) === fold(cutting.stock.code))
-      .reduce((sum, line) => sum + line.area * line.count, 0);
-    money += (sheetPrice * need * own) / cutting.net;
+    money += (sheetPrice * need * (piecesFrom(run, cutting.stock.code)?.area ?? 0)) / cutting.net;
   }
   return money;
 }
 
 /** Weight of a pair's bottoms, g. */
-function weightOfPair(
-  layers: StyleRun['sizes'][number]['bottom']['layers'],
-  density: ReadonlyMap<string, number | undefined>,
-): number | undefined {
+function weightOfPair(bottom: Bottom, density: (stock: string) => number | undefined): number | undefined {
+  const volumes = volumesBefore(bottom, [], () => bottom.layers.map(volume));
   let grams = 0;
-  for (const layer of layers) {
-    const perVolume = density.get(fold(layer.stock));
+  for (const [i, { stock }] of bottom.layers.entries()) {
+    const perVolume = density(stock);
     if (perVolume === undefined) return undefined;
-    grams += weight(2 * volume(layer), perVolume);
+    grams += weight(2 * volumes[i]!, perVolume);
   }
   return grams;
 }

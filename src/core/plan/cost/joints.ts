@@ -1,5 +1,6 @@
 import type { Bottom } from '../../bottom/bottom';
 import type { Layer } from '../../bottom/layer';
+import { derived } from '../../derived';
 import { area } from '../../geometry/area';
 
 /** Two faces that are joined. */
@@ -18,7 +19,13 @@ export interface Joint {
  * lies above on as much as its lowest lift covers; lifts meet each other on the smaller of both; what lies flat under
  * the wedge meets wedge and forepart on its whole face. The insole belongs to the lasted bottom; a welt is sewn to it.
  */
-export function joints({ layers }: Bottom): readonly Joint[] {
+export function joints(bottom: Bottom): readonly Joint[] {
+  return before(bottom, [], () => jointsOf(bottom));
+}
+
+const before = derived<Bottom, readonly Joint[]>('joints of a bottom');
+
+function jointsOf({ layers }: Bottom): readonly Joint[] {
   const built = layers.filter(({ part }) => part !== 'insole' && part !== 'cover');
   const cover = layers.filter(({ part }) => part === 'cover');
   const wedge = Math.max(0, ...built.filter(({ part }) => part === 'lift').map(({ ring }) => area(ring)));

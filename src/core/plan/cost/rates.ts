@@ -1,9 +1,20 @@
+import { derived } from '../../derived';
 import { fold } from '../codes';
 import type { Rate, RateUnit } from '../inputs';
 
 /** Costs and times, looked up by what they count and what they hold for. */
 export class Rates {
-  constructor(private readonly rates: readonly Rate[]) {}
+  /** Rows by what they count and hold for, in their order. */
+  private readonly rows = new Map<string, Rate[]>();
+
+  constructor(rates: readonly Rate[]) {
+    for (const rate of rates) {
+      const key = keyOf(rate.unit, rate.scope);
+      const own = this.rows.get(key);
+      if (own) own.push(rate);
+      else this.rows.set(key, [rate]);
+    }
+  }
 
   /**
    * The value of a rate of which one holds at a time: the one for the most particular of the scopes.
@@ -15,9 +26,8 @@ export class Rates {
 
   /** The row that `one` takes its value from. */
   row(unit: RateUnit, scopes: readonly string[]): Rate | undefined {
-    const rows = this.rates.filter((rate) => rate.unit === unit);
     for (const scope of [...scopes, undefined]) {
-      const found = rows.find((rate) => sameScope(rate.scope, scope));
+      const [found] = this.rows.get(keyOf(unit, scope)) ?? [];
       if (found) return found;
     }
     return undefined;
@@ -32,14 +42,19 @@ export class Rates {
   items(unit: RateUnit, scopes: readonly string[]): readonly Rate[] {
     const chosen = new Map<string, Rate>();
     for (const scope of [undefined, ...[...scopes].reverse()]) {
-      for (const rate of this.rates) {
-        if (rate.unit === unit && sameScope(rate.scope, scope)) chosen.set(fold(rate.item), rate);
-      }
+      for (const rate of this.rows.get(keyOf(unit, scope)) ?? []) chosen.set(fold(rate.item), rate);
     }
     return [...chosen.values()];
   }
 }
 
-function sameScope(given: string | undefined, wanted: string | undefined): boolean {
-  return given === undefined || wanted === undefined ? given === wanted : fold(given) === fold(wanted);
+function keyOf(unit: RateUnit, scope: string | undefined): string {
+  return scope === undefined ? unit : `${unit}\n${fold(scope)}`;
+}
+
+const read = derived<readonly Rate[], Rates>('rates');
+
+/** The rates of a table, looked through once for it. */
+export function ratesOf(rates: readonly Rate[]): Rates {
+  return read(rates, [], () => new Rates(rates));
 }
