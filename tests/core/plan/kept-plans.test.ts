@@ -115,7 +115,9 @@ describe('what plans keep between edits', () => {
     const layout = (edited: Cells, stock: string) => cuttingOf(planned(edited), stock).layout;
     const usual = cuttingOf(before, 'Cork 7').layout;
     expect(layout(planCells({ ...TABLES, stock: stocks('Cork 7', { 'Knife room': 5 }) }), 'Cork 7')).not.toBe(usual);
-    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 7', { Direction: 'one way' }) }), 'Cork 7')).not.toBe(usual);
+    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 7', { Direction: 'one way' }) }), 'Cork 7')).not.toBe(
+      usual,
+    );
     expect(layout(planCells({ ...TABLES, styles: styles({ 'Most rasping': 3 }) }), 'Cork 7')).toBe(usual);
     expect(layout(planCells({ ...TABLES, styles: styles({ Quality: 'B' }) }), 'Cork 7')).not.toBe(usual);
     expect(layout(planCells({ ...TABLES, styles: styles({ 'Rounding allowance': 3 }) }), 'Cork 7')).not.toBe(usual);
