@@ -106,15 +106,19 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   damp: 'damp',
   bend: 'bend to the last',
   coat: (step) => (step.kind === 'fix' ? 'paste both faces, none at the very edge' : coatsInWords(step)),
-  join: (step) => {
+  join: (step, { run }) => {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
       : '';
     if (step.kind === 'cover') return `${warm}lay the cover from the middle of the back, slightly stretched`;
     if (step.kind === 'fix') return 'set it on';
-    const added = piecesInWords(step.joint?.adds ?? []).toLowerCase();
+    // What was built apart is joined as one; a slab from the toe, for its forepart is bent.
+    const { adds = [], brings = [] } = step.joint ?? {};
+    const whole = brings.length > adds.length;
+    const added = piecesInWords(whole ? brings : adds).toLowerCase() + (whole ? ' as one' : '');
+    const way = run.style.raise === 'none' ? 'from the toe back' : 'from the back forward';
     if (step.apart) return `${warm}lay flat on one another, backs flush`;
-    return `${warm}join ${added || 'the flap'} from the back forward, no air between`;
+    return `${warm}join ${added || 'the flap'} ${way}, no air between`;
   },
   press: ({ pressed }) => (pressed?.usual ? 'press, or hammer all over' : 'press'),
   cool: 'let cool on the last',
