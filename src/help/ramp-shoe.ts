@@ -1,6 +1,6 @@
 /**
  * A style worked wholly by hand, for the help and for the test that holds the plan to it. The last is a ramp, so that
- * every figure is school arithmetic: gap 40 up to x 60, straight to 0 at x 160, 60 wide, square. Invented.
+ * every figure is school arithmetic: gap 45 up to x 60, straight to 0 at x 168, 60 wide, square. Invented.
  */
 
 const pairage = [
@@ -22,7 +22,7 @@ const styles = [
     'Most rasping',
     'Front slant',
   ],
-  ['Ramp shoe', 'Ramp', 'wedge', 'Cork 7, Cork 3', 'Foam 8', 'Rubber 4', 0, 0, 0, 0.1, 0, 0],
+  ['Ramp shoe', 'Ramp', 'wedge', 'Cork 6, Cork 4', 'Foam 10', 'Rubber 4', 0, 0, 0, 0.1, 1, 0],
 ];
 const lasts = [
   [
@@ -38,8 +38,8 @@ const lasts = [
     'Pairs on hand',
     'Days on last',
   ],
-  // The bottom is 60 + √(100² + 40²) = 167.70 long to the tread, which lies at two thirds of its length.
-  ['Ramp', 'EU', 38, 251.55, 40, 60, 60, 60, 'Ramp', 2, 2],
+  // The bottom is 60 + √(108² + 45²) = 177 long to the tread, which lies at two thirds of its length.
+  ['Ramp', 'EU', 38, 265.5, 45, 60, 60, 60, 'Ramp', 2, 2],
 ];
 const stock = [
   [
@@ -55,9 +55,9 @@ const stock = [
     'Knife room',
     'Edge trim',
   ],
-  ['Cork 7', 'cork', 7, 500, 1000, 12, 'sheet', 1, 250, 0, 0],
-  ['Cork 3', 'cork', 3, 500, 1000, 20, 'kg', 0, 250, 0, 0],
-  ['Foam 8', 'foam', 8, 500, 1000, 30, 'm²', 0, 200, 0, 0],
+  ['Cork 6', 'cork', 6, 500, 1000, 12, 'sheet', 2, 250, 0, 0],
+  ['Cork 4', 'cork', 4, 500, 1000, 20, 'kg', 0, 250, 0, 0],
+  ['Foam 10', 'foam', 10, 500, 1000, 30, 'm²', 0, 200, 0, 0],
   ['Rubber 4', 'rubber', 4, 500, 1000, 4, 'ft²', 0, 1150, 0, 0],
 ];
 const rates = [
@@ -75,15 +75,15 @@ const rates = [
 const outlines = [
   ['Code', 'Role', 'x', 'y'],
   ...[
-    [0, 40],
-    [60, 40],
-    [60, 40],
-    [160, 0],
+    [0, 45],
+    [60, 45],
+    [60, 45],
+    [168, 0],
   ].map(([x, y]) => ['Ramp', 'gap', x, y]),
   ...[
     [0, -30],
-    [251.55, -30],
-    [251.55, 30],
+    [265.5, -30],
+    [265.5, 30],
     [0, 30],
   ].map(([x, y]) => ['Ramp', 'bottom', x, y]),
 ];
@@ -92,21 +92,22 @@ export const rampShoe: readonly unknown[][][] = [pairage, styles, lasts, stock, 
 
 /** What comes out, derived by hand from these tables; lengths in mm, areas in cm², from the last downward. */
 export const BY_HAND = {
-  thick: [3, 3, 3, 3, 7, 7, 7, 7, 8, 4],
-  length: [67.25, 74.75, 82.25, 89.75, 107.25, 124.75, 142.25, 155, 243.85, 243.85],
-  area: [40.35, 44.85, 49.35, 53.85, 64.35, 74.85, 85.35, 93, 146.31, 146.31],
-  skive: [7.25, 7.25, 7.25, 7.25, 17.25, 17.25, 17.25, 12.5],
-  angle: 21.8,
-  sheets: [2, 1, 1, 1],
-  areaUse: [63.51, 75.36, 58.524, 58.524],
+  thick: [4, 6, 6, 6, 6, 6, 6, 6, 10, 4],
+  length: [69.36, 83.76, 98.16, 112.56, 126.96, 141.36, 155.76, 163, 256.5, 256.5],
+  area: [41.616, 50.256, 58.896, 67.536, 76.176, 84.816, 93.456, 97.8, 153.9, 153.9],
+  skive: [9.36, 14.16, 14.16, 14.16, 14.16, 14.16, 14.16, 7],
+  skiveTo: [0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 0.1, 2.0833],
+  angle: 22.62,
+  sheets: [3, 1, 1, 1],
+  areaUse: [70.5248, 16.6464, 61.56, 61.56],
   buy: [1, 1, 1, 1],
-  price: [12, 7.5, 15, 21.5278],
-  toPay: 56.0278,
-  stock: 6.80278,
-  adhesive: 79.857,
+  price: [12, 10, 15, 21.5278],
+  toPay: 58.5278,
+  stock: 8.25278,
+  adhesive: 87.8352,
   minutes: 87,
-  run: 529.814,
+  run: 545.877,
   batches: 5,
   days: 10,
-  gauge: [52, 49, 46, 43, 40, 33, 26, 19, 12, 4],
+  gauge: [59, 55, 49, 43, 37, 31, 25, 19, 14, 4],
 } as const;

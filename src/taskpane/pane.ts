@@ -260,7 +260,7 @@ class Pane {
   }
 }
 
-/** What the pane shows, spoken whenever a selected cell brings in something else: "Sorrel, EU 38, left". */
+/** What the pane shows, spoken whenever a selected cell brings in something else: "Betony, EU 38, left". */
 function shownInWords({ shown, sizeRun }: Watched): string {
   if (!shown || !sizeRun) return '';
   return `${shown.style}, ${sizeRun.system} ${shown.size}, ${shown.foot === 'L' ? 'left' : 'right'}`;

@@ -29,7 +29,7 @@ type Clocked = { readonly clock: EditClock };
 /** Cells of pairs in the demo, by style and size. */
 const CELLS = (
   [
-    ['Sorrel', '38'],
+    ['Betony', '38'],
     ['Teasel', '39'],
     ['Yarrow', '42'],
     ['Bracken', '38'],

@@ -29,7 +29,7 @@ describe('the views of the pane', () => {
     await page.locator('#pane #tab-Build').focus();
     await page.keyboard.press('ArrowRight');
     expect(await focused(page)).toBe('tab-Cutting');
-    await pane.getByRole('img', { name: /^Cork 7, sheet 1 of \d+, 1000 by 500/ }).waitFor();
+    await pane.getByRole('img', { name: /^Cork 6, sheet 1 of \d+, 1000 by 500/ }).waitFor();
     // Tab goes on through what the view has, in its order, to the picture.
     const passed: unknown[] = [];
     for (let i = 0; i < 14 && passed.at(-1) !== 'sheet-shown-picture'; i++) {
@@ -58,7 +58,7 @@ describe('the views of the pane', () => {
     expect(await focused(page)).toBe('view');
     await pane.getByRole('button', { name: 'Next sheet' }).focus();
     await page.keyboard.press('Enter');
-    await pane.getByRole('img', { name: /^Cork 7, sheet 2 of/ }).waitFor();
+    await pane.getByRole('img', { name: /^Cork 6, sheet 2 of/ }).waitFor();
     // Enter in a picture leads to the cell of what is picked.
     await picture.focus();
     await page.keyboard.press('ArrowRight');
@@ -87,7 +87,7 @@ describe('the views of the pane', () => {
     const download = page.waitForEvent('download');
     await pane.getByRole('button', { name: 'Save the picture Build' }).click();
     const saved = readFileSync(await (await download).path(), 'utf8');
-    expect(saved).toMatch(/^<svg xmlns[^]*<desc>Sorrel, EU 38, left, side view[^]*<\/svg>\s*$/);
+    expect(saved).toMatch(/^<svg xmlns[^]*<desc>Betony, EU 38, left, side view[^]*<\/svg>\s*$/);
     // Where the clipboard may not be used, the picture is saved instead.
     await page.evaluate(() => {
       navigator.clipboard.write = () => Promise.reject(new Error('not allowed'));
@@ -97,7 +97,7 @@ describe('the views of the pane', () => {
     expect((await instead).suggestedFilename()).toBe('Build.svg');
 
     await pane.getByRole('button', { name: 'Build as text' }).click();
-    const table = pane.getByRole('table', { name: /^Build: Sorrel, EU 38, left/ });
+    const table = pane.getByRole('table', { name: /^Build: Betony, EU 38, left/ });
     expect(await table.innerText()).toMatch(/Under the seat\s+57\.1 mm/);
     await pane.getByLabel('Units').selectOption('imperial');
     expect(await table.innerText()).toMatch(/Under the seat\s+2\.25 in/);
@@ -113,15 +113,15 @@ describe('the views of the pane', () => {
     const pane = page.locator('#pane');
     await pane.getByText('9 to look at').waitFor();
     await page.locator('#grid').getByRole('tab', { name: 'Bottom stock', exact: true }).click();
-    const foam = inputCell(demo, 'Bottom stock', 'Foam 8', 'Price');
+    const foam = inputCell(demo, 'Bottom stock', 'Foam 10', 'Price');
     await sheet.select(cellAddress(foam.row, foam.column));
     await pane.getByRole('tab', { name: 'Cutting' }).click();
-    await pane.getByRole('img', { name: /^Foam 8, offcut Rack 3, 760 by 500/ }).waitFor();
+    await pane.getByRole('img', { name: /^Foam 10, offcut Rack 3, 760 by 500/ }).waitFor();
     await pane.getByRole('button', { name: 'Next sheet' }).click();
-    await pane.getByRole('img', { name: /^Foam 8, sheet 1 of 4, 1000 by 500/ }).waitFor();
+    await pane.getByRole('img', { name: /^Foam 10, sheet 1 of 4, 1000 by 500/ }).waitFor();
 
     await pane.getByRole('tab', { name: 'Run' }).click();
-    await pane.getByRole('img', { name: /^Pairs by size: 68 pairs; Sorrel 20/ }).waitFor();
+    await pane.getByRole('img', { name: /^Pairs by size: 68 pairs; Betony 20/ }).waitFor();
     await pane.getByRole('img', { name: /^Cost by material, €: leather [\d.]+, .*to buy [\d.]+\.$/ }).waitFor();
 
     await pane.getByRole('tab', { name: 'Compare' }).click();
@@ -131,7 +131,7 @@ describe('the views of the pane', () => {
       /57\.1\s+57\.1\s+57\.1/,
     );
     await pane.getByRole('button', { name: 'Change it under Laying' }).click();
-    const laying = inputCell(demo, 'Styles', 'Sorrel', 'Laying');
+    const laying = inputCell(demo, 'Styles', 'Betony', 'Laying');
     await sheet.saying(new RegExp(`^${cellAddress(laying.row, laying.column)}\\. flat`));
 
     await pane.getByRole('button', { name: 'Show them' }).click();
@@ -147,7 +147,7 @@ describe('the views of the pane', () => {
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
     await pane.getByRole('tab', { name: 'Cutting' }).click();
-    await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Foam 8');
+    await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Foam 10');
     await pane.getByRole('combobox', { name: 'Effort' }).selectOption('longest');
     await pane.getByRole('button', { name: 'Start the search' }).click();
     await pane.getByRole('progressbar', { name: 'Search' }).waitFor();
@@ -177,7 +177,7 @@ describe('the views of the pane', () => {
     const step = (table: string) => pane.getByRole('listitem').filter({ hasText: new RegExp(`^\\s*${table}`) });
     await step('Lasts').getByText('to do').waitFor();
     await step('Lasts').getByRole('button', { name: 'Lasts' }).click();
-    await sheet.saying(/^A4\. Last 40/);
+    await sheet.saying(/^A4\. Last 45/);
     await page
       .locator('#grid canvas')
       .first()
@@ -187,7 +187,7 @@ describe('the views of the pane', () => {
     await step('Lasts').getByText('done').waitFor();
     // The style still names the example's last.
     await pane
-      .getByText(/Styles, row 1, Last: "Last 40" is not in Lasts/)
+      .getByText(/Styles, row 1, Last: "Last 45" is not in Lasts/)
       .first()
       .waitFor();
     await context.close();

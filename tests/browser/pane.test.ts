@@ -30,7 +30,7 @@ describe('the pane', () => {
     await pane.getByRole('img', { name: /platform 8 from above, 257 long, 96 wide/ }).waitFor();
     await pane.getByLabel('Foot').selectOption('right');
     await pane.getByLabel('Size').selectOption('41');
-    await pane.getByRole('img', { name: /^Sorrel, EU 41, right/ }).waitFor();
+    await pane.getByRole('img', { name: /^Betony, EU 41, right/ }).waitFor();
     await context.close();
   });
 

@@ -39,7 +39,7 @@ function differences(found: Readonly<Record<string, string>>, wanted: Readonly<R
 const edits: readonly (readonly [what: string, edit: Edit])[] = [
   ['the heel height of a last', { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 48 }],
   ['the pairs of one size', { ...inputCell(demo, 'Pairage', 'Teasel', '39'), value: 5 }],
-  ['a price', { ...inputCell(demo, 'Bottom stock', 'Foam 8', 'Price'), value: 21.25 }],
+  ['a price', { ...inputCell(demo, 'Bottom stock', 'Foam 10', 'Price'), value: 21.25 }],
   ['the measured thickness of a sheet', { ...inputCell(demo, 'Bottom stock', 'Cork 4', 'Measured'), value: 4.2 }],
 ];
 

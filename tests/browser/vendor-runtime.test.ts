@@ -145,7 +145,7 @@ describe('the functions under the office suite’s own runtime', () => {
   it('search in a worker from the file beside them, and answer with a table of layouts', async () => {
     const { args } = allCalls.find(({ name }) => name === 'LAYOUTSEARCH')!;
     const [pairage, ...others] = args as [unknown[][], ...unknown[]];
-    const few = pairage.filter(([style], row) => row === 0 || style === 'Sorrel');
+    const few = pairage.filter(([style], row) => row === 0 || style === 'Betony');
     const call = { name: 'LAYOUTSEARCH', args: [few, ...others], flags: flag.cancelable };
     const [answer] = await runtime.callAll([call]);
     const [headings, first] = (answer as { value: unknown[][] }).value;

@@ -52,7 +52,7 @@ export function lastOf(named: Named = {}): Last {
 }
 
 export function styleOf(named: Named = {}): Style {
-  return toStyle(rowOf(stylesTable, { Style: 'Sorrel', Last: 'Round', ...named }));
+  return toStyle(rowOf(stylesTable, { Style: 'Betony', Last: 'Round', ...named }));
 }
 
 export const CORK_7: Named = { Stock: 'Cork 7', Material: 'cork', Thick: 7, Width: 500, Length: 1000, Density: 250 };
@@ -93,10 +93,10 @@ export interface NamedTables {
 
 /** A wedge on platform and outsole, and the usual stocks. */
 export const USUAL_TABLES: Required<NamedTables> = {
-  pairage: [{ Style: 'Sorrel', 37: 2, 38: 3, 39: 1 }],
+  pairage: [{ Style: 'Betony', 37: 2, 38: 3, 39: 1 }],
   styles: [
     {
-      Style: 'Sorrel',
+      Style: 'Betony',
       Last: 'Round',
       Raise: 'wedge',
       Lifts: 'Cork 7, Cork 3',

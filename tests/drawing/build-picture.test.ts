@@ -25,7 +25,7 @@ function picture(style: string, size: number, more: { item?: number; foot?: 'L' 
 describe('the picture of a build', () => {
   // Each was looked at before it was kept: `vitest -u` writes them anew, and then they are to be looked at again.
   it.each([
-    ['flat cork lifts on a platform', 'Sorrel', 38],
+    ['flat cork lifts on a platform', 'Betony', 38],
     ['a slab', 'Teasel', 40],
     ['a welted sole and a low heel', 'Yarrow', 42],
     ['foam bent on', 'Bracken', 38],
@@ -39,15 +39,15 @@ describe('the picture of a build', () => {
   });
 
   it('is as it was looked at in inches and irons, for the right foot', async () => {
-    const drawn = picture('Sorrel', 38, { foot: 'R', imperial: true });
-    await expect(standalone(drawn, 'Sorrel 38', css)).toMatchFileSnapshot('snapshots/build-sorrel-right-inches.svg');
+    const drawn = picture('Betony', 38, { foot: 'R', imperial: true });
+    await expect(standalone(drawn, 'Betony 38', css)).toMatchFileSnapshot('snapshots/build-betony-right-inches.svg');
   });
 
   it('says its facts in a sentence and as a table, with the unit where it is not mm', () => {
-    const metric = picture('Sorrel', 38);
+    const metric = picture('Betony', 38);
     expect(metric.label).toContain('57.1 under the seat, 12.1 under the tread');
     expect(metric.facts).toContainEqual(['Under the seat', '57.1 mm']);
-    const imperial = picture('Sorrel', 38, { imperial: true });
+    const imperial = picture('Betony', 38, { imperial: true });
     // 57.1 mm / 25.4 and 7 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
     expect(imperial.label).toContain('2.25 in under the seat');
     expect(imperial.label).toContain('cork lifts of 13.2 iron');
@@ -63,14 +63,14 @@ describe('the picture of a build', () => {
   });
 
   it('has an item to pick for every layer, and picks out the one seen from above', () => {
-    const { sizeRun } = built(plan, 'Sorrel', 38);
-    const drawn = picture('Sorrel', 38, { item: 8 });
+    const { sizeRun } = built(plan, 'Betony', 38);
+    const drawn = picture('Betony', 38, { item: 8 });
     expect(drawn.items?.map(({ id }) => id)).toEqual(sizeRun.bottom.layers.map(({ item }) => String(item)));
     expect(drawn.label).toContain('platform 8 from above');
   });
 
   it('is drawn anew in a narrow pane with lettering of the same size', () => {
-    const { run, sizeRun } = built(plan, 'Sorrel', 38);
+    const { run, sizeRun } = built(plan, 'Betony', 38);
     const narrow = buildPicture(
       {
         style: run.style,
@@ -83,7 +83,7 @@ describe('the picture of a build', () => {
       72,
     );
     expect(narrow.width).toBe(72);
-    expect(narrow.scale).toBeLessThan(picture('Sorrel', 38).scale ?? 0);
+    expect(narrow.scale).toBeLessThan(picture('Betony', 38).scale ?? 0);
     expect(narrow.body).not.toContain('font-size');
   });
 });

@@ -8,7 +8,7 @@ const runs = plan.runs.styles;
 
 describe('the picture of pairs by size', () => {
   it('is as it was looked at', async () => {
-    const drawn = pairsPicture({ runs, shown: { style: 'Sorrel', size: 38 } }, 92);
+    const drawn = pairsPicture({ runs, shown: { style: 'Betony', size: 38 } }, 92);
     await expect(standalone(drawn, 'Pairs by size', css)).toMatchFileSnapshot('snapshots/pairs.svg');
   });
 

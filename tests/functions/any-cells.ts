@@ -108,7 +108,7 @@ export function anyArguments({ name, parameters }: FunctionMetadata): fc.Arbitra
   );
   if (!parameters.some((one) => one.name === 'pairage')) return lastsFirst(parameters, free);
   return fc.oneof(
-    { weight: 4, arbitrary: mutatedPlan.map((tables) => (name === 'TICKET' ? ['Sorrel', ...tables] : tables)) },
+    { weight: 4, arbitrary: mutatedPlan.map((tables) => (name === 'TICKET' ? ['Betony', ...tables] : tables)) },
     { weight: 1, arbitrary: free },
   );
 }

@@ -22,10 +22,10 @@ describe('the table Offcuts', () => {
   const cutting = (args: readonly unknown[]) => call('CUTTING', ...args) as Table;
 
   it('lets the plan buy a sheet less, and tells which offcut to take', () => {
-    const [before, after] = [row(cutting(without), 'Foam 8'), row(cutting(demo), 'Foam 8')];
+    const [before, after] = [row(cutting(without), 'Foam 10'), row(cutting(demo), 'Foam 10')];
     expect(after.Sheets).toBe((before.Sheets as number) - 1);
     expect([before.Offcuts, after.Offcuts]).toEqual(['', 'Rack 3']);
-    const need = (args: readonly unknown[]) => row(call('ORDER', ...args) as Table, 'Foam 8').Need;
+    const need = (args: readonly unknown[]) => row(call('ORDER', ...args) as Table, 'Foam 10').Need;
     expect([need(without), need(demo)]).toEqual([before.Sheets, after.Sheets]);
   });
 
@@ -34,36 +34,36 @@ describe('the table Offcuts', () => {
       ...demo.slice(0, 7),
       [
         ['Offcut', 'Stock', 'Length', 'Width'],
-        ['Rack 9', 'Foam 80', 500, 400],
+        ['Rack 9', 'Foam 100', 500, 400],
       ],
     ];
     const checks = (call('CHECKS', ...stray) as Table).map((line) => line.join(' '));
-    expect(checks.find((line) => line.includes('Rack 9'))).toMatch(/Foam 80 is not in Bottom stock/);
+    expect(checks.find((line) => line.includes('Rack 9'))).toMatch(/Foam 100 is not in Bottom stock/);
   });
 
   it('refuses a code twice and a side that is no length', () => {
     const twice = [
       ['Offcut', 'Stock', 'Length', 'Width'],
-      ['a', 'Foam 8', 500, 400],
-      ['A', 'Foam 8', 500, 400],
+      ['a', 'Foam 10', 500, 400],
+      ['A', 'Foam 10', 500, 400],
     ];
     expect(() => cutting([...without, twice])).toThrow(/Offcut/);
     const flat = [
       ['Offcut', 'Stock', 'Length', 'Width'],
-      ['a', 'Foam 8', 0, 400],
+      ['a', 'Foam 10', 0, 400],
     ];
     expect(() => cutting([...without, flat])).toThrow(/Length/);
   });
 
   it('is what a long search lays on as well, and its rows in Layouts say so', async () => {
     const { plan } = reading(demo as never);
-    const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Foam 8');
+    const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Foam 10');
     const crew = new Crew(perform, undefined, 0);
     const { layouts } = await searchStock(found!, 1, 1, () => undefined, { stopped: false }, crew);
     expect(layouts.some(({ offcut }) => offcut === 'Rack 3')).toBe(true);
     const headings = ['Stock', 'Sheet', 'Offcut', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°'];
-    const table = [headings, ...withLayout([headings], 'Foam 8', layouts)];
-    const used = row(cutting([...demo.slice(0, 6), table, demo[7]]), 'Foam 8');
+    const table = [headings, ...withLayout([headings], 'Foam 10', layouts)];
+    const used = row(cutting([...demo.slice(0, 6), table, demo[7]]), 'Foam 10');
     expect([used.Sheets, used.Offcuts, used['Laid by']]).toEqual([4, 'Rack 3', 'search']);
     const gone = (call('CHECKS', ...demo.slice(0, 6), table) as Table).map((line) => line.join(' '));
     expect(gone.find((line) => line.includes('not used'))).toMatch(/Rack 3, which is not in Offcuts/);

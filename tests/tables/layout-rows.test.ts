@@ -30,31 +30,34 @@ const rowsOf = ({ stock, pieces }: StockCutting, layout: Layout) =>
 // The first plan of the demo, hides and all, takes its time on a busy machine.
 describe('a layout as rows of its table', { timeout: 60_000 }, () => {
   it('is read back as the layout that the plan then uses', () => {
-    const before = cuttingOf([headings], 'Foam 8');
+    const before = cuttingOf([headings], 'Foam 10');
     // The same sheets in another order: as good as the quick rows, and so the layout given is used.
     const layout = { offcuts: [], sheets: [...before.layout.sheets].reverse() };
-    const after = cuttingOf([headings, ...withLayout([headings], before.stock.code, rowsOf(before, layout))], 'Foam 8');
+    const after = cuttingOf(
+      [headings, ...withLayout([headings], before.stock.code, rowsOf(before, layout))],
+      'Foam 10',
+    );
     expect(after.source).toBe('search');
     expect(after.ignored).toBeUndefined();
     expect(after.layout).toEqual(layout);
   });
 
   it('keeps the rows of other stocks and takes the place of its own', () => {
-    const [foam, rubber] = ['Foam 8', 'Rubber 4'].map((stock) => cuttingOf([headings], stock));
+    const [foam, rubber] = ['Foam 10', 'Rubber 4'].map((stock) => cuttingOf([headings], stock));
     if (!foam || !rubber) throw new Error('The demo lacks a stock.');
     const one = withLayout([headings], foam.stock.code, rowsOf(foam, foam.layout));
     const both = withLayout([headings, ...one, ['', '', '', '', '', '']], 'Rubber 4', rowsOf(rubber, rubber.layout));
-    const again = withLayout([headings, ...both], 'Foam 8', rowsOf(foam, foam.layout));
+    const again = withLayout([headings, ...both], 'Foam 10', rowsOf(foam, foam.layout));
     const count = (rows: unknown[][], stock: string) => rows.filter(([code]) => code === stock).length;
-    expect(count(again, 'Foam 8')).toBe(foam.count);
+    expect(count(again, 'Foam 10')).toBe(foam.count);
     expect(count(again, 'Rubber 4')).toBe(rubber.count);
     expect(again).toHaveLength(foam.count + rubber.count);
   });
 
   it('finds its columns by their headings, in any order', () => {
-    const foam = cuttingOf([headings], 'Foam 8');
+    const foam = cuttingOf([headings], 'Foam 10');
     const turned = [...headings].reverse();
     const [row] = withLayout([turned], foam.stock.code, rowsOf(foam, foam.layout));
-    expect(row?.[turned.length - 1]).toBe('Foam 8');
+    expect(row?.[turned.length - 1]).toBe('Foam 10');
   });
 });

@@ -99,17 +99,17 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['a heading with its system', head('pairage', '38', 'EU 38'), '"EU 38" heads no size; write the number alone'],
   ['a size typed backwards', head('pairage', '38', 83), '83 is no size of EU'],
-  ['a size far from the base size', head('pairage', '38', 20), 'size 20 is graded far from the last as measured'],
+  ['a size far from the base size', head('pairage', '38', 26), 'size 26 is graded far from the last as measured'],
   [
     'a day in words',
     set('pairage', 'Due', '14 June'),
     '"14 June" is no day that the sheet knows; enter one such as 2027-06-14',
   ],
-  ['a last mistyped', set('styles', 'Last', 'Last40'), '"Last40" is not in Lasts; is "Last 40" meant?'],
+  ['a last mistyped', set('styles', 'Last', 'Last45'), '"Last45" is not in Lasts; is "Last 45" meant?'],
   ['another last', set('styles', 'Last', 'Last 60'), '"Last 60" is not in Lasts; enter it there or name another'],
   ['no last', set('styles', 'Last', ''), 'Styles, row 1, Last: it is blank; enter it'],
-  ['a stock mistyped', set('styles', 'Lifts', 'cork7'), '"cork7" is not in Bottom stock; is "Cork 7" meant?'],
-  ['stocks separated by a slash', set('styles', 'Lifts', 'Cork 7/Cork 3'), 'part several by commas'],
+  ['a stock mistyped', set('styles', 'Lifts', 'cork6'), '"cork6" is not in Bottom stock; is "Cork 6" meant?'],
+  ['stocks separated by a slash', set('styles', 'Lifts', 'Cork 6/Cork 4'), 'part several by commas'],
   ['no lifts', set('styles', 'Lifts', ''), 'a wedge needs stock for its lifts; name one or more'],
   [
     'lifts with nothing to raise',
@@ -123,18 +123,22 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['a word that is none of a column’s', set('styles', 'Raise', 'weg'), '"weg" is not known; use wedge, heel or none'],
   ['a top piece under a wedge', set('styles', 'Top piece', 'Rubber 4'), 'a top piece belongs under a heel'],
-  ['bare foam on the ground', set('styles', 'Outsole', 'Foam 8'), 'bare foam wears fast on the ground: add an outsole'],
+  [
+    'bare foam on the ground',
+    set('styles', 'Outsole', 'Foam 10'),
+    'bare foam wears fast on the ground: add an outsole',
+  ],
   ['a bare cork heel', set('styles', 'Raise', 'heel'), 'bare cork wears fast on the ground: add a top piece'],
   [
     'an edge as thick as a lift',
     set('styles', 'Skive to', 7),
-    'Styles, row 1, Skive to: lift 1 is 6 mm thick and cannot be skived to 7 mm; give less',
+    'Styles, row 1, Skive to: lift 1 is 5 mm thick and cannot be skived to 7 mm; give less',
   ],
-  ['a finished heel below the last', set('styles', 'Finished heel', 40), 'stands 44 mm high already; ask for more'],
-  ['a finished heel in cm', set('styles', 'Finished heel', 7), 'stands 44 mm high already'],
-  ['a finished heel that the platform misses', set('styles', 'Finished heel', 70), 'allow 6.0 mm or add a thickness'],
+  ['a finished heel below the last', set('styles', 'Finished heel', 40), 'stands 49 mm high already; ask for more'],
+  ['a finished heel in cm', set('styles', 'Finished heel', 7), 'stands 49 mm high already'],
+  ['a finished heel that the platform misses', set('styles', 'Finished heel', 75), 'allow 4.0 mm or add a thickness'],
   ['less than nothing', set('styles', 'Rounding allowance', -2), '-2 is not possible; give 0 mm or more'],
-  ['a heel in cm', set('lasts', 'Heel height', 4), 'no layers of 7, 3 mm reach 4 mm'],
+  ['a heel in cm', set('lasts', 'Heel height', 4.5), 'no layers of 6, 4 mm reach 4.5 mm'],
   ['a length in cm', set('lasts', 'Bottom length', 25.5), '25.5 is not possible; give 50 mm or more'],
   [
     'length and heel swapped',
@@ -204,7 +208,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     set('stock', 'Face loss', 8),
     '8 mm sanded off leave less than 0.1 mm of it; give less',
   ],
-  ['a stock twice', set('stock', 'Stock', 'cork 7', 2), '"cork 7" is in row 1 already; give each its own'],
+  ['a stock twice', set('stock', 'Stock', 'cork 6', 2), '"cork 6" is in row 1 already; give each its own'],
   [
     'a material that is none',
     set('stock', 'Material', 'EVA'),
@@ -258,7 +262,7 @@ describe('a mistake in the tables', () => {
     const usual = said();
     const otherwise: readonly Edit[] = [
       set('pairage', 'Style', ' example '),
-      set('lasts', 'Heel height', '4 cm'),
+      set('lasts', 'Heel height', '4.5 cm'),
       set('lasts', 'Bottom length', '255,0'),
       set('styles', 'Shank', false),
       set('stock', 'Sold by', 'SHEET'),
@@ -284,7 +288,7 @@ describe('a mistake in the tables', () => {
       const { plan, problems } = readPlan(tables);
       if (problems.length > 0) continue;
       for (const check of plan.checks) {
-        const { table, heading } = placeOfCheck(check, () => 'Last 40');
+        const { table, heading } = placeOfCheck(check, () => 'Last 45');
         const found = Object.values(INPUT_TABLES).find(({ name }) => name === table);
         expect(found, table).toBeDefined();
         const known = Object.values(found?.columns ?? {}).some((column) => column.heading === heading);

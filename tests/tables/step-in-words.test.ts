@@ -7,13 +7,13 @@ const said = (style: string, size: number) => plan.ticket(style, size).map(stepI
 
 describe('what to do in a step', () => {
   it('names pieces by part and number, neighbours together', () => {
-    const { layers } = built(plan, 'Sorrel', 38).sizeRun.bottom;
+    const { layers } = built(plan, 'Betony', 38).sizeRun.bottom;
     expect(piecesInWords(layers)).toBe('Lifts 7 to 1, Platform 8, Outsole 9');
     expect(piecesInWords([])).toBe('');
   });
 
   it('says what is rasped on the piece that it comes off', () => {
-    expect(said('Sorrel', 38)).toContain('rasp lift 1 to 6.0 mm, the ground face flat');
+    expect(said('Betony', 38)).toContain('rasp lift 1 to 6.0 mm, the ground face flat');
     expect(said('Fennel', 38)).toContain('rasp platform 11 to 7.0 mm, the ground face flat');
   });
 
@@ -30,7 +30,7 @@ describe('what to do in a step', () => {
   });
 
   it('gives a skive by the thickness that its piece then has', () => {
-    expect(said('Sorrel', 38).find((one) => one.startsWith('skive') && one.includes('from 7.0 to 1.6'))).toBeDefined();
+    expect(said('Betony', 38).find((one) => one.startsWith('skive') && one.includes('from 7.0 to 1.6'))).toBeDefined();
   });
 
   it('tells heights, nails and screws with their numbers', () => {
@@ -38,7 +38,7 @@ describe('what to do in a step', () => {
     expect(said('Comfrey', 38).some((one) => one.includes('5 nails from inside through the insole; one screw'))).toBe(
       true,
     );
-    expect(said('Sorrel', 38).some((one) => one.includes('57.1 mm under the seat and 12.1 mm under the tread'))).toBe(
+    expect(said('Betony', 38).some((one) => one.includes('57.1 mm under the seat and 12.1 mm under the tread'))).toBe(
       true,
     );
   });

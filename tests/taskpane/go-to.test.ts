@@ -3,7 +3,7 @@ import { cellIn } from '../../src/taskpane/go-to';
 
 const cells = [
   ['Style', 'Last', 'Heel\nheight', 36, 37],
-  ['Sorrel', 'Round 45', 45, 1, 2],
+  ['Betony', 'Round 45', 45, 1, 2],
   ['Teasel', 'Sandal 0', 0, '', 1],
 ];
 
@@ -13,7 +13,7 @@ describe('the cell of a place', () => {
   });
 
   it('is found under a size and under a heading that stands in two lines', () => {
-    expect(cellIn(cells, { table: 'T', code: 'Sorrel', heading: '37' })).toEqual({ row: 1, column: 4 });
+    expect(cellIn(cells, { table: 'T', code: 'Betony', heading: '37' })).toEqual({ row: 1, column: 4 });
     expect(cellIn(cells, { table: 'T', row: 2, heading: 'Heel' })).toEqual({ row: 2, column: 2 });
   });
 

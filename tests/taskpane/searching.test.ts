@@ -14,7 +14,7 @@ const cuttingOf = (code: string) => {
   return found;
 };
 const progress = (sheets: number, done = 0): StockProgress => ({
-  stock: 'Foam 8',
+  stock: 'Foam 10',
   sheets,
   rows: 5,
   saved: 5 - sheets,
@@ -48,7 +48,7 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
     const seen: string[] = [];
     const searching = new Searching(search, () => seen.push(searching.state.kind));
     searching.choose('long');
-    searching.start(cuttingOf('Foam 8'));
+    searching.start(cuttingOf('Foam 10'));
     expect(told[0]).toMatchObject({ effort: EFFORTS.long, seed: 1 });
     told[0]?.listener(progress(4, 0.5));
     expect(searching.state).toEqual({ kind: 'running', progress: progress(4, 0.5) });
@@ -62,7 +62,7 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
   it('stops on request and keeps the best', async () => {
     const { search, told, answer } = byHand();
     const searching = new Searching(search, () => undefined);
-    searching.start(cuttingOf('Foam 8'));
+    searching.start(cuttingOf('Foam 10'));
     searching.stop();
     expect(told[0]?.token.stopped).toBe(true);
     await answer(progress(4, 0.2));
@@ -72,7 +72,7 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
   it('goes on another way and never gives up what it had', async () => {
     const { search, told, answer } = byHand();
     const searching = new Searching(search, () => undefined);
-    searching.start(cuttingOf('Foam 8'));
+    searching.start(cuttingOf('Foam 10'));
     await answer(progress(4, 1));
     searching.goOn();
     expect(told[1]?.seed).toBe(2);
@@ -85,17 +85,17 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
   it('says why it failed, and forgets a search that was dropped or followed by another', async () => {
     const { search, told, fail, answer } = byHand();
     const searching = new Searching(search, () => undefined);
-    searching.start(cuttingOf('Foam 8'));
+    searching.start(cuttingOf('Foam 10'));
     await fail(new Error('out of memory'));
     expect(searching.state).toEqual({ kind: 'failed', why: 'out of memory' });
-    searching.start(cuttingOf('Foam 8'));
+    searching.start(cuttingOf('Foam 10'));
     searching.drop();
     expect(told[1]?.token.stopped).toBe(true);
     await answer(progress(3, 1));
     expect(searching.state).toEqual({ kind: 'none' });
     searching.start(cuttingOf('Rubber 4'));
     expect(searching.isFor(cuttingOf('Rubber 4'))).toBe(true);
-    expect(searching.isFor(cuttingOf('Foam 8'))).toBe(false);
+    expect(searching.isFor(cuttingOf('Foam 10'))).toBe(false);
   });
 
   it('is for what is to be cut, whatever plan asks, until its pieces or its sheets are others', () => {

@@ -90,7 +90,7 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     const { watched } = watch();
     await until(() => watched.bottom);
     await until(() => watched.results);
-    expect(watched.shown?.style).toBe('Sorrel');
+    expect(watched.shown?.style).toBe('Betony');
     expect(watched.results?.cuttings.length).toBeGreaterThan(10);
     expect(watched.counts?.putRight).toBe(0);
   });

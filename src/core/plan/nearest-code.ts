@@ -8,7 +8,7 @@ export function nearestCode(given: string, codes: readonly string[]): string | u
   let [best, least] = [undefined as string | undefined, most + 1];
   for (const code of codes) {
     const distance = letterEdits(wanted, bare(code), least);
-    // Another figure is another sheet: Cork 7 is not meant where Cork 9 stands.
+    // Another figure is another sheet: Cork 6 is not meant where Cork 9 stands.
     const figures = (text: string) => text.replace(/\D/g, '');
     if (distance < least && (distance === 0 || figures(wanted) === figures(bare(code))))
       [best, least] = [code, distance];

@@ -7,14 +7,14 @@ const batches = (pairage: readonly Named[], last: Named = {}, rates: readonly Na
 
 describe('batches', () => {
   it('of 9 pairs on 2 pairs of lasts for 2 days are 5, and take 10 days (derived)', () => {
-    expect(batches([{ Style: 'Sorrel', 38: 9 }])).toMatchObject([{ from: 1, to: 5, days: 10, done: undefined }]);
+    expect(batches([{ Style: 'Betony', 38: 9 }])).toMatchObject([{ from: 1, to: 5, days: 10, done: undefined }]);
   });
 
   it('give the lasts to the soonest due first, and let the next order fill up its last batch', () => {
     const list = batches(
       [
-        { Style: 'Sorrel', Customer: 'Later', Due: 200, 38: 3 },
-        { Style: 'Sorrel', Customer: 'Sooner', Due: 100, 38: 3 },
+        { Style: 'Betony', Customer: 'Later', Due: 200, 38: 3 },
+        { Style: 'Betony', Customer: 'Sooner', Due: 100, 38: 3 },
       ],
       {},
       [{ Item: 'Start', Value: 50, Unit: 'day of start' }],
@@ -28,8 +28,8 @@ describe('batches', () => {
   it('put sizes of two systems on the same last together', () => {
     // UK 5 is a foot of 237.07 mm, EU 37.56; on lasts of EU 37.5 it has none of its own.
     const list = batches([
-      { Style: 'Sorrel', System: 'MONDO', 240: 1 },
-      { Style: 'Sorrel', 38: 1 },
+      { Style: 'Betony', System: 'MONDO', 240: 1 },
+      { Style: 'Betony', 38: 1 },
     ]);
     expect(list.map(({ size, from, to }) => [size, from, to])).toEqual([
       [38, 1, 1],
@@ -38,21 +38,21 @@ describe('batches', () => {
   });
 
   it('take what a size has of its own before what all have', () => {
-    expect(batches([{ Style: 'Sorrel', 38: 4 }], { 38: 4 })).toMatchObject([{ onHand: 4, to: 1 }]);
-    expect(batches([{ Style: 'Sorrel', 38: 4 }], { 'Pairs on hand': '' })).toMatchObject([
+    expect(batches([{ Style: 'Betony', 38: 4 }], { 38: 4 })).toMatchObject([{ onHand: 4, to: 1 }]);
+    expect(batches([{ Style: 'Betony', 38: 4 }], { 'Pairs on hand': '' })).toMatchObject([
       { onHand: undefined, to: undefined },
     ]);
-    expect(batches([{ Style: 'Sorrel', 38: 4 }], { 'Pairs on hand': 0 })).toMatchObject([{ onHand: 0, to: undefined }]);
+    expect(batches([{ Style: 'Betony', 38: 4 }], { 'Pairs on hand': 0 })).toMatchObject([{ onHand: 0, to: undefined }]);
   });
 
   it('share a last between two styles', () => {
     const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel' }];
     const pairage = [
-      { Style: 'Sorrel', 38: 2 },
+      { Style: 'Betony', 38: 2 },
       { Style: 'Teasel', 38: 2 },
     ];
     expect(new Plan(inputOf({ pairage, styles })).batches.map(({ style, from, to }) => [style, from, to])).toEqual([
-      ['Sorrel', 1, 1],
+      ['Betony', 1, 1],
       ['Teasel', 2, 2],
     ]);
   });

@@ -8,7 +8,7 @@ const input = inputOf({
 });
 
 describe('compare', () => {
-  const [cork, foam, wrong] = compare(input, 'sorrel', [
+  const [cork, foam, wrong] = compare(input, 'betony', [
     { name: 'Cork', changes: {} },
     { name: 'Foam', changes: { lifts: ['Foam 8'] } },
     { name: 'Nothing there', changes: { lifts: ['Cork 9'] } },
@@ -28,7 +28,7 @@ describe('compare', () => {
 
   it('does not hold rates of other styles against it', () => {
     expect(cork?.result?.lookAt).toBe(
-      compare({ ...input, rates: [] }, 'Sorrel', [{ name: 'Cork', changes: {} }])[0]?.result?.lookAt,
+      compare({ ...input, rates: [] }, 'Betony', [{ name: 'Cork', changes: {} }])[0]?.result?.lookAt,
     );
   });
 

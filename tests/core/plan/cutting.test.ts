@@ -94,7 +94,7 @@ describe('cutting from a traced sheet', () => {
 
   it('names the stock, the piece and the cell where something does not go', () => {
     expect(complaint({ 'Edge trim': 200 })).toMatch(
-      /^Bottom stock, row 5, Stock: Rubber 4, Sorrel \d+ 39 L: .*no place/,
+      /^Bottom stock, row 5, Stock: Rubber 4, Betony \d+ 39 L: .*no place/,
     );
     expect(complaint({ Outline: '' })).toMatch(/^Bottom stock, row 5, Width: it is blank.*under Outline/);
     expect(complaint({ Outline: 'Side 8' })).toMatch(/^Bottom stock, row 5, Outline: "Side 8" has no outline/);
@@ -106,6 +106,6 @@ describe('cutting from a traced sheet', () => {
 
   it('names a piece that is larger than its rectangle', () => {
     const small = { Outline: '', Width: 100, Length: 200 };
-    expect(complaint(small)).toMatch(/^Bottom stock, row 5, Stock: Rubber 4, Sorrel \d+ \d+ L: the piece measures/);
+    expect(complaint(small)).toMatch(/^Bottom stock, row 5, Stock: Rubber 4, Betony \d+ \d+ L: the piece measures/);
   });
 });

@@ -28,7 +28,7 @@ describe('order', () => {
   });
 
   it('says what a stock is for, once', () => {
-    expect(line({})?.uses).toEqual([{ style: 'Sorrel', part: 'lift' }]);
+    expect(line({})?.uses).toEqual([{ style: 'Betony', part: 'lift' }]);
   });
 });
 

@@ -32,7 +32,7 @@ function said(plan: Plan): unknown {
     attempt(() => writeTable(costTable, plan.costs)),
     attempt(() => writeTable(batchesTable, plan.batches)),
     attempt(() => writeTable(checksTable, plan.checks)),
-    attempt(() => writeTable(ticketTable(), plan.ticket('Sorrel'))),
+    attempt(() => writeTable(ticketTable(), plan.ticket('Betony'))),
   ];
 }
 
@@ -56,7 +56,7 @@ const pairsArbitrary = fc.array(fc.integer({ min: 0, max: 6 }), { minLength: 5, 
 
 const tablesArbitrary: fc.Arbitrary<NamedTables> = fc
   .record({
-    styles: fc.tuple(styleArbitrary('Sorrel'), styleArbitrary('Teasel')),
+    styles: fc.tuple(styleArbitrary('Betony'), styleArbitrary('Teasel')),
     pairs: fc.tuple(pairsArbitrary, pairsArbitrary),
     direction: fc.constantFrom('any way', 'end for end', 'one way'),
   })
@@ -235,8 +235,8 @@ describe('Plan', () => {
 
   it('tells pieces apart whose size has the same number in two systems', () => {
     const pairage = [
-      { Style: 'Sorrel', System: 'UK', 5: 1 },
-      { Style: 'Sorrel', System: 'USMEN', 5: 1 },
+      { Style: 'Betony', System: 'UK', 5: 1 },
+      { Style: 'Betony', System: 'USMEN', 5: 1 },
     ];
     const { stocks } = new Plan(inputOf({ pairage })).cutting;
     for (const { pieces } of stocks) expect(new Set(pieces.map(({ key }) => key)).size).toBe(pieces.length);
@@ -254,7 +254,7 @@ describe('Plan', () => {
     for (const laying of ['flat', 'bent']) {
       const styles = [{ ...USUAL_TABLES.styles[0], Laying: laying, 'Most rasping': 3 }];
       const pairage = [
-        { Style: 'Sorrel', ...Object.fromEntries([34, 35, 36, 37, 38, 39, 40, 41, 42].map((size) => [size, 1])) },
+        { Style: 'Betony', ...Object.fromEntries([34, 35, 36, 37, 38, 39, 40, 41, 42].map((size) => [size, 1])) },
       ];
       const lasts = [{ ...ROUND, Measured: 'G' }];
       const outlines = [
@@ -273,9 +273,9 @@ describe('Plan', () => {
 
 describe('the cells of a sample', () => {
   it('are a table', () => {
-    expect(cellsOf([{ Style: 'Sorrel', 38: 2 }])).toEqual([
+    expect(cellsOf([{ Style: 'Betony', 38: 2 }])).toEqual([
       [38, 'Style'],
-      [2, 'Sorrel'],
+      [2, 'Betony'],
     ]);
   });
 });

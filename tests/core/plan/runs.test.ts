@@ -7,8 +7,8 @@ describe('runs', () => {
     const { styles } = runs(
       inputOf({
         pairage: [
-          { Style: 'Sorrel', 39: 1, 37: 2 },
-          { Style: 'SORREL ', 38: 3, 37: 1 },
+          { Style: 'Betony', 39: 1, 37: 2 },
+          { Style: 'BETONY ', 38: 3, 37: 1 },
         ],
       }),
     );
@@ -26,25 +26,25 @@ describe('runs', () => {
       inputOf({
         styles,
         pairage: [
-          { Style: 'Sorrel', 38: 1, 39: 0 },
+          { Style: 'Betony', 38: 1, 39: 0 },
           { Style: 'Teasel', 38: 0 },
         ],
       }),
     );
-    expect(found.styles.map(({ style, sizes }) => [style.code, sizes.length])).toEqual([['Sorrel', 1]]);
+    expect(found.styles.map(({ style, sizes }) => [style.code, sizes.length])).toEqual([['Betony', 1]]);
     expect(found.problems).toEqual([]);
   });
 
   it('tells of a slip once, however many sizes it spoils, and builds the others', () => {
     const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Lifts: 'Cork 9' }];
     const pairage = [
-      { Style: 'Sorrel', 38: 1 },
+      { Style: 'Betony', 38: 1 },
       { Style: 'Teasel', 37: 1, 38: 1, 39: 1 },
     ];
     const found = runs(inputOf({ styles, pairage }));
     expect(found.problems.map(({ message }) => message)).toEqual([
       expect.stringContaining('Styles, row 2, Lifts: "Cork 9"'),
     ]);
-    expect(found.styles.map(({ style }) => style.code)).toEqual(['Sorrel']);
+    expect(found.styles.map(({ style }) => style.code)).toEqual(['Betony']);
   });
 });

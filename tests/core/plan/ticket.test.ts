@@ -16,15 +16,15 @@ const plan = new Plan(
 
 describe('ticket', () => {
   it('is the steps of the bench, numbered from 1, size by size', () => {
-    const steps = plan.ticket('sorrel', 38).map(({ step }) => step);
+    const steps = plan.ticket('betony', 38).map(({ step }) => step);
     expect(steps.map(({ number }) => number)).toEqual(steps.map((_, i) => i + 1));
     expect(steps[0]?.acts).toEqual(['cut']);
     expect(steps.at(-1)?.acts).toContain('sock');
-    expect([...new Set(plan.ticket('Sorrel').map(({ sizeRun }) => sizeRun.size))]).toEqual([37, 38, 39]);
+    expect([...new Set(plan.ticket('Betony').map(({ sizeRun }) => sizeRun.size))]).toEqual([37, 38, 39]);
   });
 
   it('gives times and coats of the stock before those of all, and the usual limits where one is not known', () => {
-    const steps = plan.ticket('Sorrel', 38).map(({ step }) => step);
+    const steps = plan.ticket('Betony', 38).map(({ step }) => step);
     const coat = (part: string) =>
       steps.find(({ coated, joint }) => coated && joint?.adds.some((piece) => piece.part === part));
     expect(coat('outsole')?.open).toEqual({ value: 9, usual: false });
@@ -33,7 +33,7 @@ describe('ticket', () => {
   });
 
   it('says which styles and sizes there are', () => {
-    expect(() => plan.ticket('Teasel')).toThrow('"Teasel" has no pairs in this run; its styles are Sorrel');
-    expect(() => plan.ticket('Sorrel', 45)).toThrow('45 is not in the run of Sorrel');
+    expect(() => plan.ticket('Teasel')).toThrow('"Teasel" has no pairs in this run; its styles are Betony');
+    expect(() => plan.ticket('Betony', 45)).toThrow('45 is not in the run of Betony');
   });
 });

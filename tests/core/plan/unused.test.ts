@@ -18,7 +18,7 @@ describe('unreadRates', () => {
     expect(
       unread(
         { Value: 30, Unit: 'money an hour' },
-        { Value: 40, Unit: 'money an hour', For: 'SORREL' },
+        { Value: 40, Unit: 'money an hour', For: 'BETONY' },
         { Value: 50, Unit: 'money an hour', For: 'Thistle' },
         { Value: 60, Unit: 'money an hour' },
       ),

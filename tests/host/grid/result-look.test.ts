@@ -49,6 +49,6 @@ describe('styles', () => {
 describe('problemOf', () => {
   it('has a sentence for the grid’s errors and none for text', () => {
     expect(problemOf('#SPILL!')).toContain('needs room');
-    for (const text of ['Sorrel', '#1', 7, null, 'constructor']) expect(problemOf(text)).toBeUndefined();
+    for (const text of ['Betony', '#1', 7, null, 'constructor']) expect(problemOf(text)).toBeUndefined();
   });
 });

@@ -62,13 +62,13 @@ describe('checks', () => {
     expect(kinds(bare, 'bareGround')).toMatchObject([{ part: 'platform', material: 'foam' }]);
     expect(kinds({ ...bare, stock: stock('Foam 8', { 'Moulded face': 'yes' }) }, 'bareGround')).toEqual([]);
     expect(kinds({}, 'bareGround')).toEqual([]);
-    const board = { styles: [{ Style: 'Sorrel', Last: 'Round', Insole: 'Board 2' }] };
+    const board = { styles: [{ Style: 'Betony', Last: 'Round', Insole: 'Board 2' }] };
     expect(kinds(board, 'bareGround')).toMatchObject([{ part: 'insole', material: 'board' }]);
   });
 
   it('find a skive wider than its piece has room for', () => {
     const steep = {
-      styles: [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4', 'Sole skive': 1, 'Sole skive to': 0.2 }],
+      styles: [{ Style: 'Betony', Last: 'Round', Sole: 'Bend 4', 'Sole skive': 1, 'Sole skive to': 0.2 }],
     };
     expect(kinds(steep, 'skiveWide')).toMatchObject([{ verdict: 'putRight', part: 'sole' }]);
   });
@@ -112,7 +112,7 @@ describe('checks', () => {
     expect(kinds({ styles: style({ Sole: 'Bend 4' }) }, 'leatherPairs')).toMatchObject([{ wanted: 0.3, part: 'sole' }]);
     expect(kinds({ lasts: [{ ...ROUND, 'Pairs on hand': 0 }] }, 'lasts')).toHaveLength(3);
     const late = {
-      pairage: [{ Style: 'Sorrel', Due: 101, 38: 9 }],
+      pairage: [{ Style: 'Betony', Due: 101, 38: 9 }],
       rates: [{ Item: 'Start', Value: 100, Unit: 'day of start' }],
     };
     // Five rounds of two days: done on day 110.

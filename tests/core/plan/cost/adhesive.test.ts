@@ -17,7 +17,7 @@ const style = styleOf({
   'Most rasping': 0,
 });
 const bottom = buildBottom(style, rampLast, findSample);
-const ml = (...rates: readonly Named[]) => adhesive(bottom, 'Sorrel', new Rates(ratesOf(...rates)));
+const ml = (...rates: readonly Named[]) => adhesive(bottom, 'Betony', new Rates(ratesOf(...rates)));
 
 /** mm² of the joints of a foot, worked by hand. */
 const JOINTS = { wedge: 9300, lifts: 41_295, whole: 14_631 };
@@ -45,7 +45,7 @@ describe('adhesive', () => {
       { Value: 1, Unit: 'm² a litre' },
       { Value: 2, Unit: 'm² a litre', For: 'cork' },
       { Value: 4, Unit: 'm² a litre', For: 'Cork 7' },
-      { Value: 8, Unit: 'm² a litre', For: 'sorrel' },
+      { Value: 8, Unit: 'm² a litre', For: 'betony' },
     ];
     expect(ml(...rows)).toBeCloseTo((4 * ALL) / 8 / 1000, 1);
     expect(ml(...rows.slice(0, 2))).toBeGreaterThan(ml(...rows.slice(0, 3)) as number);

@@ -23,7 +23,7 @@ describe('cost', () => {
       { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' },
       { Item: 'Spoilage', Value: 0.04, Unit: 'share spoiled' },
       { Item: 'Sock', Value: 1.5, Unit: 'money a pair' },
-      { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Sorrel' },
+      { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Betony' },
       { Item: 'Finishing', Value: 20, Unit: 'minutes a pair' },
     ]);
     if (!line) throw new Error('There is no cost.');
@@ -36,7 +36,7 @@ describe('cost', () => {
   });
 
   it('counts minutes by piece, skive and joint of both feet (derived: one piece, one joint)', () => {
-    const sole = [{ Style: 'Sorrel', Last: 'Round', Sole: 'Bend 4' }];
+    const sole = [{ Style: 'Betony', Last: 'Round', Sole: 'Bend 4' }];
     const rates = ['minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'].map((Unit, i) => ({
       Item: Unit,
       Value: 10 ** i,

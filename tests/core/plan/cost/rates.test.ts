@@ -14,15 +14,15 @@ const rates = new Rates(
 
 describe('Rates', () => {
   it('takes of one item the row for the most particular scope, and sums the items', () => {
-    expect(rates.sum('minutes a piece', ['Sorrel', 'Cork 7', 'cork'])).toBe(1.5);
-    expect(rates.sum('minutes a piece', ['Sorrel', 'Bend 9', 'leather'])).toBe(3.5);
-    expect(rates.sum('minutes a piece', ['Sorrel', 'bend 4', 'leather'])).toBe(4.5);
+    expect(rates.sum('minutes a piece', ['Betony', 'Cork 7', 'cork'])).toBe(1.5);
+    expect(rates.sum('minutes a piece', ['Betony', 'Bend 9', 'leather'])).toBe(3.5);
+    expect(rates.sum('minutes a piece', ['Betony', 'bend 4', 'leather'])).toBe(4.5);
     expect(rates.items('minutes a piece', ['bend 4', 'leather']).map(({ value }) => value)).toEqual([4, 0.5]);
   });
 
   it('knows of what is not given nothing, and sums it to nothing', () => {
-    expect(rates.one('coats', ['Sorrel'])).toBeUndefined();
+    expect(rates.one('coats', ['Betony'])).toBeUndefined();
     expect(rates.sum('minutes a joint', [])).toBe(0);
-    expect(rates.one('money an hour', ['Sorrel'])).toBe(30);
+    expect(rates.one('money an hour', ['Betony'])).toBe(30);
   });
 });
