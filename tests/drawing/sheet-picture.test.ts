@@ -85,7 +85,7 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
       { cutting, sheet: first(cutting), shown: { style: 'Betony', size: 40 }, figures },
       92,
     );
-    const shown = first(cutting).placements.filter(({ piece }) => cutting.pieces[piece]?.key.startsWith('Betony 8 40'));
+    const shown = first(cutting).placements.filter(({ piece }) => cutting.pieces[piece]?.key.startsWith('Betony 9 40'));
     expect(body.match(/class="w acc wash"/g) ?? []).toHaveLength(shown.length);
     expect(label).toMatch(/^Foam 10, sheet 1 of \d+, 1000 by 500: \d+ pieces, area use [\d.]+ %/);
     expect(facts.filter(([, value]) => value.startsWith('x '))).toHaveLength(first(cutting).placements.length);

@@ -80,7 +80,10 @@ function saidIn(file: string): readonly Said[] {
     if (ts.isStringLiteralLike(node) || ts.isTemplateHead(node) || ts.isTemplateMiddleOrTemplateTail(node)) {
       add(node, node.text);
     }
-    if (/src\/functions\//.test(file) && ts.isFunctionDeclaration(node)) {
+    if (
+      ts.isFunctionDeclaration(node) &&
+      ts.getJSDocTags(node).some(({ tagName }) => tagName.text === 'customfunction')
+    ) {
       for (const doc of ts.getJSDocCommentsAndTags(node)) if (ts.isJSDoc(doc)) add(doc, doc.getText());
       for (const { name } of node.parameters) add(name, `[${name.getText()}]`);
     }

@@ -47,8 +47,8 @@ describe('minutes', () => {
   it('by the pair without a kind of step are of the whole shoe', () => {
     const row = { Item: 'Hand work', Value: 30, Unit: 'minutes a pair' };
     expect(minutes(stepsFor(sole, row))).toBe(0);
-    expect(furtherMinutes('Sorrel', bench(row).rates)).toBe(30);
-    expect(furtherMinutes('Sorrel', bench({ ...row, Step: 'finish' }).rates)).toBe(0);
+    expect(furtherMinutes('Betony', bench(row).rates)).toBe(30);
+    expect(furtherMinutes('Betony', bench({ ...row, Step: 'finish' }).rates)).toBe(0);
   });
 });
 

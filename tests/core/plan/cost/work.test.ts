@@ -15,7 +15,7 @@ const style = styleOf({
   'Most rasping': 0,
 });
 const bottom = buildBottom(style, rampLast, findSample);
-const minutes = (...rates: readonly Named[]) => work(bottom, 'Sorrel', new Rates(ratesOf(...rates)));
+const minutes = (...rates: readonly Named[]) => work(bottom, 'Betony', new Rates(ratesOf(...rates)));
 
 describe('work', () => {
   it('of a pair is that of both feet, piece by piece, skive by skive and joint by joint, and what is counted by the pair: 2 × (10 × 1 + 8 × 0.5 + 10 × 2) + 15 = 83 (derived)', () => {
