@@ -6,12 +6,12 @@ import { readPlan } from '../../../src/tables/plan-input';
 import { forgetPlans } from '../forget';
 import { type Named, type NamedTables, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
 
-const [SORREL] = USUAL_TABLES.styles;
+const [BETONY] = USUAL_TABLES.styles;
 const TABLES: NamedTables = {
-  styles: [SORREL!, { ...SORREL, Style: 'Teasel', Last: 'Low' }],
+  styles: [BETONY!, { ...BETONY, Style: 'Teasel', Last: 'Low' }],
   lasts: [ROUND, { ...ROUND, Last: 'Low', 'Heel height': 12 }],
   pairage: [
-    { Style: 'Sorrel', 37: 2, 38: 3 },
+    { Style: 'Betony', 37: 2, 38: 3 },
     { Style: 'Teasel', 37: 1, 38: 1 },
   ],
 };
@@ -81,7 +81,7 @@ describe('what plans keep between edits', () => {
 
   it('lay out only stocks whose pieces are others after pairs have changed', () => {
     const before = planned(planCells({ ...TABLES, styles: styles({ Platform: 'Board 2' }) }));
-    const pairage = [{ Style: 'Sorrel', 37: 2, 38: 4 }, TABLES.pairage![1]!];
+    const pairage = [{ Style: 'Betony', 37: 2, 38: 4 }, TABLES.pairage![1]!];
     const after = planned(planCells({ ...TABLES, styles: styles({ Platform: 'Board 2' }), pairage }));
     // Only the other style has Foam 8.
     expect(cuttingOf(after, 'Foam 8').layout).toBe(cuttingOf(before, 'Foam 8').layout);
@@ -96,7 +96,7 @@ describe('what plans keep between edits', () => {
     const plan = planned(
       planCells({
         ...TABLES,
-        styles: [SORREL!, { ...SORREL, Style: 'Teasel', Last: 'Round too', Quality: 'B', 'Bought price': 12 }],
+        styles: [BETONY!, { ...BETONY, Style: 'Teasel', Last: 'Round too', Quality: 'B', 'Bought price': 12 }],
         lasts: [ROUND, { ...ROUND, Last: 'Round too' }],
       }),
     );
@@ -125,7 +125,7 @@ describe('what plans keep between edits', () => {
 
   it('read a table once for the same cells, and keep the records of rows that are as they were', () => {
     const before = readPlan(base).plan.input;
-    const pairage = [{ Style: 'Sorrel', 37: 2, 38: 4 }, TABLES.pairage![1]!];
+    const pairage = [{ Style: 'Betony', 37: 2, 38: 4 }, TABLES.pairage![1]!];
     const after = readPlan(planCells({ ...TABLES, pairage })).plan.input;
     expect(after.pairage[0]).not.toBe(before.pairage[0]);
     expect(after.pairage[1]).toBe(before.pairage[1]);

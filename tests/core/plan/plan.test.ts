@@ -146,7 +146,7 @@ describe('Plan', () => {
       styles: [USUAL_TABLES.styles[0]!, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Platform: 'Cork 3' }],
       pairage: [
         { Style: 'Teasel', 38: 2 },
-        { Style: 'Sorrel', 38: 1 },
+        { Style: 'Betony', 38: 1 },
       ],
     };
     const whole = said(readPlan(planCells(tables)).plan);
@@ -166,7 +166,7 @@ describe('Plan', () => {
       'checks',
     ]);
     expect(steps.filter(({ stage }) => stage === 'bottoms').map(({ subject }) => subject)).toEqual([
-      'Sorrel',
+      'Betony',
       'Teasel',
     ]);
     expect(steps.filter(({ stage }) => stage === 'cutting')).toHaveLength(STOCKS.length);
@@ -184,7 +184,7 @@ describe('Plan', () => {
     };
     const step = (stage: string, of?: string) =>
       plan.steps.find((one) => one.stage === stage && (of === undefined || one.subject === of));
-    expect(madeBy(step('bottoms', 'Sorrel'))).toBeGreaterThan(3);
+    expect(madeBy(step('bottoms', 'Betony'))).toBeGreaterThan(3);
     // A stock more, a layout more; none for one of which nothing is cut.
     expect(madeBy(step('cutting', 'Cork 7'))).toBe(1);
     expect(madeBy(step('cutting', 'Cork 7'))).toBe(0);
@@ -195,7 +195,7 @@ describe('Plan', () => {
     // The foam's pieces fit on no sheet: its step says nothing, the stage that needs it does.
     expect(() => step('cutting', 'Foam 8')?.work()).not.toThrow();
     expect(() => step('order')?.work()).not.toThrow();
-    expect(() => plan.layoutOf(of('Foam 8'))).toThrow(/^Bottom stock, row 3, Stock: Foam 8, Sorrel/);
+    expect(() => plan.layoutOf(of('Foam 8'))).toThrow(/^Bottom stock, row 3, Stock: Foam 8, Betony/);
     expect(() => plan.orders).toThrow(/^Bottom stock, row 3/);
     expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
   });
