@@ -28,8 +28,7 @@ const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topP
 
 /** The name of a side: of leather its grain or flesh. */
 function sideInWords({ piece, side, zone }: Face): string {
-  if (zone === 'over') return 'grain of the turned-over margin alone';
-  if (side === 'grain') return 'grain of the turned-under margin alone';
+  if (side === 'grain') return `grain of the turned-${zone === 'over' ? 'over' : 'under'} margin alone`;
   if (side === 'flesh') return 'flesh side all over';
   if (side === 'edge') return 'edge';
   if (side === 'breast') return 'breast';

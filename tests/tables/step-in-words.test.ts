@@ -29,6 +29,14 @@ describe('what to do in a step', () => {
     expect(bracken).toContain('roughen the grain of the turned-under margin alone of cover 6; dust off');
   });
 
+  it('speaks of the grain of a turned margin at covers alone, never at what they are turned over', () => {
+    const margins = plan.runs.styles
+      .flatMap(({ style }) => plan.ticket(style.code).map(stepInWords))
+      .flatMap((one) => [...one.matchAll(/margin alone of (\w+)/g)].map(([, piece]) => piece));
+    expect(margins.length).toBeGreaterThan(2);
+    expect(new Set(margins)).toEqual(new Set(['cover']));
+  });
+
   it('gives a skive by the thickness that its piece then has', () => {
     expect(said('Betony', 38).find((one) => one.startsWith('skive') && one.includes('from 5.9 to 0.9'))).toBeDefined();
   });
