@@ -1,3 +1,4 @@
+import { alike } from './sheet/alike';
 import { fittingTurn } from './sheet/fitting-turn';
 import type { Layout, Placements } from './sheet/layout';
 import { packNatural } from './natural/pack-natural';
@@ -11,6 +12,11 @@ import { formatOn, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
  * @throws Problem that names a piece which fits on no such sheet
  */
 export function quickLayout(pieces: readonly Piece[], format: SheetFormat): Layout {
+  const { kinds, handedOut } = alike(pieces, format.pairs !== undefined);
+  return handedOut(layoutOf(kinds, format));
+}
+
+function layoutOf(pieces: readonly Piece[], format: SheetFormat): Layout {
   const { offcuts = [], ...whole } = format;
   const without: Layout = { offcuts: [], sheets: onWholeSheets(pieces, whole) };
   if (offcuts.length === 0 || without.sheets.length === 0) return without;
@@ -43,15 +49,15 @@ function withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: read
   const laid = new Map<ShelfOffcut, Placements>();
   for (const offcut of inTurn) {
     const own = formatOn(format, { offcut: offcut.code });
-    const fitting = pieces.map((piece, kind) => ({
-      ...piece,
-      count: left[kind] > 0 && fittingTurn(piece.ring, own, piece.way) !== undefined ? left[kind] : 0,
-    }));
+    const fitting = pieces.map((piece, kind) => {
+      const count = left[kind]!;
+      return { ...piece, count: count > 0 && fittingTurn(piece.ring, own, piece.way) !== undefined ? count : 0 };
+    });
     const [placements = []] = packRows(fitting, own, 1);
     laid.set(offcut, placements);
-    for (const { piece } of placements) left[piece]--;
+    for (const { piece } of placements) left[piece]!--;
   }
-  const rest = pieces.map((piece, kind) => ({ ...piece, count: left[kind] }));
+  const rest = pieces.map((piece, kind) => ({ ...piece, count: left[kind]! }));
   const onOffcuts = offcuts.map((offcut) => ({ code: offcut.code, placements: laid.get(offcut) ?? [] }));
   return { offcuts: onOffcuts.filter(({ placements }) => placements.length > 0), sheets: onWholeSheets(rest, whole) };
 }

@@ -1,3 +1,4 @@
+import { direction } from './moved';
 import type { Box, Ring } from './ring';
 
 /** The smallest upright rectangle about a ring. */
@@ -7,10 +8,40 @@ export function box(ring: Ring): Box {
   let right = -Infinity;
   let top = -Infinity;
   for (const [x, y] of ring) {
-    left = Math.min(left, x);
-    bottom = Math.min(bottom, y);
-    right = Math.max(right, x);
-    top = Math.max(top, y);
+    if (x < left) left = x;
+    if (y < bottom) bottom = y;
+    if (x > right) right = x;
+    if (y > top) top = y;
+  }
+  return { left, bottom, right, top };
+}
+
+/** The same about a ring that is turned counter-clockwise about the origin by `degrees`, then moved by (x, y). */
+export function boxMoved(ring: Ring, degrees: number, x = 0, y = 0): Box {
+  const { sin, cos } = direction(degrees);
+  let left = Infinity;
+  let bottom = Infinity;
+  let right = -Infinity;
+  let top = -Infinity;
+  for (const [px, py] of ring) {
+    const along = px * cos - py * sin;
+    const across = px * sin + py * cos;
+    if (along < left) left = along;
+    if (across < bottom) bottom = across;
+    if (along > right) right = along;
+    if (across > top) top = across;
+  }
+  return { left: left + x, bottom: bottom + y, right: right + x, top: top + y };
+}
+
+/** The smallest upright rectangle about others. */
+export function boxAbout(boxes: Iterable<Box>): Box {
+  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const one of boxes) {
+    left = Math.min(left, one.left);
+    bottom = Math.min(bottom, one.bottom);
+    right = Math.max(right, one.right);
+    top = Math.max(top, one.top);
   }
   return { left, bottom, right, top };
 }

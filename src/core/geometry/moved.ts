@@ -13,6 +13,7 @@ export function direction(degrees: number): { readonly sin: number; readonly cos
 
 /** A ring turned counter-clockwise about the origin by `degrees`, then moved by (x, y). */
 export function moved(ring: Ring, degrees: number, x = 0, y = 0): Ring {
+  if (degrees === 0 && x === 0 && y === 0) return ring;
   const { sin, cos } = direction(degrees);
   return ring.map(([px, py]): Point => [px * cos - py * sin + x, px * sin + py * cos + y]);
 }

@@ -9,8 +9,7 @@ import { describeFault, verifyLayout } from '../cutting/sheet/verify-layout';
 import { derived } from '../derived';
 import { Fingerprint } from '../fingerprint';
 import { area } from '../geometry/area';
-import { box } from '../geometry/box';
-import { moved } from '../geometry/moved';
+import { boxAbout, boxMoved } from '../geometry/box';
 import { intersection } from '../geometry/regions';
 import type { Point } from '../geometry/ring';
 import { Memo } from '../memo';
@@ -198,8 +197,8 @@ function formatOf(
 function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat): number {
   return laidSheets(layout, format).reduce((sum, { format: { natural }, placements }) => {
     if (placements.length === 0) return sum;
-    const { left, right, bottom, top } = box(
-      placements.flatMap(({ piece, turn, x, y }) => moved((pieces[piece] as Piece).ring, turn, x, y)),
+    const { left, right, bottom, top } = boxAbout(
+      placements.map(({ piece, turn, x, y }) => boxMoved((pieces[piece] as Piece).ring, turn, x, y)),
     );
     const size = { length: right - left, width: top - bottom };
     if (!natural) return sum + size.length * size.width;

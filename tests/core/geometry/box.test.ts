@@ -1,7 +1,8 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { box } from '../../../src/core/geometry/box';
+import { box, boxAbout, boxMoved } from '../../../src/core/geometry/box';
 import { moved } from '../../../src/core/geometry/moved';
-import { rectangle } from '../cutting/outlines';
+import { anyOutline, rectangle } from '../cutting/outlines';
 
 describe('box', () => {
   it('is the least and the greatest x and y', () => {
@@ -23,5 +24,32 @@ describe('box', () => {
   it('of no point is none', () => {
     const { left, right } = box([]);
     expect(right - left).toBe(-Infinity);
+  });
+});
+
+describe('boxMoved', () => {
+  it('is the box about the ring once it is turned and moved', () => {
+    const place = fc.double({ min: -500, max: 500, noNaN: true });
+    const turn = fc.oneof(fc.constantFrom(0, 90, 180, 270), fc.double({ min: 0, max: 360, noNaN: true }));
+    fc.assert(
+      fc.property(anyOutline, turn, place, place, (ring, degrees, x, y) => {
+        const [found, wanted] = [boxMoved(ring, degrees, x, y), box(moved(ring, degrees, x, y))];
+        for (const side of ['left', 'bottom', 'right', 'top'] as const)
+          expect(found[side]).toBeCloseTo(wanted[side], 9);
+      }),
+      { seed: 5 },
+    );
+  });
+});
+
+describe('boxAbout', () => {
+  it('reaches as far as any of the boxes', () => {
+    const low = { left: 0, bottom: -3, right: 10, top: 2 };
+    expect(boxAbout([low, { left: -1, bottom: 0, right: 4, top: 9 }])).toEqual({
+      left: -1,
+      bottom: -3,
+      right: 10,
+      top: 9,
+    });
   });
 });

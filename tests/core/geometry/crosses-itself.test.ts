@@ -117,4 +117,32 @@ describe('crossesItself', () => {
       { seed: 6, numRuns: 3000 },
     );
   });
+
+  it('finds the same where the outline goes once along and comes back, with upright ends and touching ways', () => {
+    const step = fc.tuple(
+      fc.integer({ min: 0, max: 3 }),
+      fc.integer({ min: -5, max: 5 }),
+      fc.integer({ min: -5, max: 5 }),
+    );
+    fc.assert(
+      fc.property(fc.array(step, { minLength: 2, maxLength: 7 }), fc.boolean(), (steps, reverse) => {
+        const go: Point[] = [];
+        const come: Point[] = [];
+        let x = 0;
+        for (const [dx, low, high] of steps) {
+          x += dx;
+          go.push([x, low]);
+          come.unshift([x + (dx > 2 ? 1 : 0), high]);
+        }
+        const ring = [...go, ...come].filter(([px, py], i, all) => {
+          const [qx, qy] = all[(i + 1) % all.length] as Point;
+          return px !== qx || py !== qy;
+        });
+        fc.pre(ring.length > 3);
+        if (reverse) ring.reverse();
+        expect(crossesItself(ring)).toBe(crossesSlowly(ring));
+      }),
+      { seed: 16, numRuns: 5000 },
+    );
+  });
 });

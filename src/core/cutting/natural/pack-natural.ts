@@ -127,7 +127,7 @@ function matched(
   spare: number,
 ): readonly Posture[] {
   const half = format.knifeRoom / 2 + spare;
-  const first = new Lays(pieces[kind].ring, half).at(turn);
+  const first = Lays.of(pieces[kind].ring, half).at(turn);
   const shape = shapes.at(kind, turn);
   const part = { shape, dy: 0, across: false };
   if (pairs === 'across the backbone') {
@@ -137,7 +137,7 @@ function matched(
       { parts: [part, other], from: -Infinity, to: sheet.backbone - first.box.top },
     ];
   }
-  const second = new Lays(pieces[mate].ring, half).at(turn);
+  const second = Lays.of(pieces[mate].ring, half).at(turn);
   const other = shapes.at(mate, turn);
   const above = clearance(first.sides.top, second.sides.bottom, 0);
   const below = -clearance(second.sides.top, first.sides.bottom, 0);

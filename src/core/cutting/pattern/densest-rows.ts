@@ -18,7 +18,7 @@ const FEW_CORNERS = 12;
  */
 export function densestRows(ring: Ring, knifeRoom: number, way: Way): Pattern {
   const at = (turn: number, fineness: Fineness): Pattern => {
-    const lays = new Lays(ring, knifeRoom / 2);
+    const lays = Lays.of(ring, knifeRoom / 2);
     const piece = lays.at(wholeTurn(turn));
     const single = singleRows(piece, fineness);
     if (!endsMaySwap(way)) return single;

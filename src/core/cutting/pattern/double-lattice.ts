@@ -56,7 +56,7 @@ export class DoubleLattice {
   private readonly contacts: Contacts;
 
   constructor(ring: Ring, knifeRoom: number) {
-    this.lays = new Lays(ring, knifeRoom / 2);
+    this.lays = Lays.of(ring, knifeRoom / 2);
     this.contacts = new Contacts(ring, knifeRoom);
   }
 

@@ -1,5 +1,5 @@
 import type { Lay } from '../rows/lay';
-import { clearance, type Profile } from '../rows/reach';
+import { clearance, endOf, type Peaked, type Reach } from '../rows/reach';
 import { type Fineness, minimise } from '../../numerics/minimise';
 
 /** A piece of a pattern, let out by half the knife room, with its origin. */
@@ -137,15 +137,15 @@ function gapOf(members: readonly Member[], pitch: number, shift: number): number
 }
 
 /** How far above a row of one piece every `pitch` a row of another must lie where it is shifted along. */
-export function rowGap(top: Profile, bottom: Profile, pitch: number, shift: number): number {
-  const first = Math.ceil((top.at[0] - bottom.at[bottom.stretches] - shift) / pitch);
-  const last = Math.floor((top.at[top.stretches] - bottom.at[0] - shift) / pitch);
+export function rowGap(top: Reach, bottom: Peaked, pitch: number, shift: number): number {
+  const first = Math.ceil((top.line[0]! - endOf(bottom) - shift) / pitch);
+  const last = Math.floor((endOf(top) - bottom.line[0]! - shift) / pitch);
   let most = -Infinity;
   for (let k = first; k <= last; k++) most = Math.max(most, clearance(top, bottom, shift + k * pitch));
   return most;
 }
 
-function lowest(top: Profile, bottom: Profile, pitch: number, fineness: Fineness): { shift: number; gap: number } {
+function lowest(top: Reach, bottom: Peaked, pitch: number, fineness: Fineness): { shift: number; gap: number } {
   const { best, value } = minimise((shift) => rowGap(top, bottom, pitch, shift), 0, pitch, fineness);
   return { shift: best, gap: value };
 }

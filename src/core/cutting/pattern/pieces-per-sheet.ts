@@ -104,7 +104,8 @@ function inSequence(
   least: number,
   most: number,
 ): readonly Placement[] | undefined {
-  const lays = [new Lays(ring, halfRoom), ...(feet === 'both' ? [new Lays(mirror(ring), halfRoom)] : [])];
+  const own = Lays.of(ring, halfRoom);
+  const lays = feet === 'both' ? [own, own.mirrored] : [own];
   const tried = new Set<string>();
   let best: readonly Placement[] | undefined;
   for (const { pattern, along } of choices) {
@@ -136,7 +137,7 @@ function inSequence(
 
 /** All rows that the piece may be laid in, the densest first. */
 function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): readonly Rows[] {
-  const lays = new Lays(ring, halfRoom);
+  const lays = Lays.of(ring, halfRoom);
   const turns = [...new Set([...turnsToTry(way), wholeTurn(fitting)])];
   // Rows across are the same rows with the piece turned back by a quarter.
   const seen = way.kind === 'any' ? turns : [...turns, ...turns.map((turn) => turn + 90)];

@@ -1,23 +1,16 @@
 import { Front } from './front';
 import type { Lay } from './lay';
-import { clearance } from './reach';
-import { buildRow, type InRow, type Row, type RowRule } from './row';
-import type { Queue, Supply } from './supply';
+import { buildRow, type InRow, type Row, type RowRule, type RowSource } from './row';
+import { sink } from './sink';
 
 /** Rows laid one upon another in a rectangle. */
-export interface Filled {
+export interface StackedRows {
   readonly items: readonly InRow[];
   /** Area of the pieces. */
   readonly area: number;
   /** How much of the rectangle's length and height is used. */
   readonly length: number;
   readonly height: number;
-}
-
-/** What a plan for rows needs to know: the kinds in order of height and how each may lie in the row. */
-export interface RowPlan {
-  readonly queue: Queue;
-  readonly laysOf: (kind: number) => readonly Lay[];
 }
 
 /**
@@ -46,63 +39,57 @@ function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly Ro
   return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
 }
 
-/** Places along the row at which a row is tried upon the ones below, and steps that then close in on the best. */
-const SHIFTS = 8;
-const CLOSE_IN = 5;
+/** Lengths that differ by less differ by rounding, mm. */
+const FUZZ = 1e-9;
+
+/** What is laid in the rectangle so far, used again for every rectangle. */
+const front = new Front(0, 1);
 
 /**
  * Fills a rectangle with rows, each sunk into the ones below as far as the true outlines allow. Of the ways to build a
  * row the one stays that fills the most of the height used so far. The pieces are taken from the supply.
  */
-export function fillRows(
-  { queue, laysOf }: RowPlan,
-  supply: Supply,
-  areaOf: (kind: number) => number,
-  length: number,
-  height: number,
-  sequence: Sequence,
-): Filled {
-  let rows = 0;
-  const front = new Front(0, length);
+export function fillRows(source: RowSource, length: number, height: number, sequence: Sequence): StackedRows {
+  const { queue, lays } = source;
+  const { order, supply } = queue;
+  front.clear(0, length);
   const items: InRow[] = [];
-  let area = 0;
-  let used = 0;
-  let top = 0;
+  let [area, used, top, rows] = [0, 0, 0, 0];
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
-  let place = firstThatFits(queue, laysOf, queue.from(0), length, height);
-  while (place < queue.order.length) {
-    let best: { row: Row; shift: number; rise: number; top: number } | undefined;
+  let place = firstThatFits(source, queue.from(0), length, height);
+  while (place < order.length) {
+    const [highest, other] = lays[order[place]!] as readonly [Lay, Lay?];
+    let best: { readonly row: Row; readonly shift: number; readonly rise: number; readonly top: number } | undefined;
     let bestDensity = 0;
-    const lays = laysOf(queue.order[place]);
-    let slack = 0;
-    for (const rule of rulesFor(sequence, rows, lays.length === 1)) {
+    let flush: Row | undefined;
+    for (const rule of rulesFor(sequence, rows, !other)) {
       // A row with so much room at its end can be set further in as it is.
-      if (rule.indent > 0 && slack >= rule.indent * lays[0].length) continue;
-      const row = buildRow(queue, supply, laysOf, areaOf, place, length, rule);
+      if (rule.indent > 0 && flush && length - flush.reach >= rule.indent * highest.length) continue;
+      const row = buildRow(source, place, length, rule, rule.indent > 0 ? flush : undefined);
       for (const { kind } of row.items) supply.putBack(kind);
-      if (!row.items.length) continue;
-      slack = length - row.reach;
-      const { shift, rise } = sink(row, front, length);
-      const newTop = Math.max(top, ...row.items.map(({ lay, v }) => rise + v + lay.box.top));
-      if (newTop > height + 1e-9) continue;
+      if (row.items.length === 0) continue;
+      if (rule.indent === 0) flush = row;
+      const { shift, rise } = sink(row, front, length - row.reach);
+      const newTop = row.items.reduce((most, { lay, v }) => Math.max(most, rise + v + lay.box.top), top);
       const density = (area + row.area) / newTop;
-      if (density > bestDensity) {
-        bestDensity = density;
-        best = { row, shift, rise, top: newTop };
-      }
+      if (newTop > height + FUZZ || density <= bestDensity) continue;
+      bestDensity = density;
+      best = { row, shift, rise, top: newTop };
     }
     if (!best) {
-      if (lays[0].height <= height - top) break;
-      place = firstThatFits(queue, laysOf, place, length, height - top);
+      if (highest.height <= height - top) break;
+      place = firstThatFits(source, place, length, height - top);
       continue;
     }
     const { row, shift, rise } = best;
+    let end = 0;
     for (const { kind, lay, u, v } of row.items) {
       supply.take(kind);
       items.push({ kind, lay, u: u + shift, v: v + rise });
-      front.raise(lay.sides.top, u + shift, v + rise);
-      used = Math.max(used, u + shift + lay.box.right);
+      front.raise(lay.sides.top, u + shift, v + rise, end);
+      end = Math.max(end, u + shift + lay.box.right);
     }
+    used = Math.max(used, end);
     area += row.area;
     top = best.top;
     rows++;
@@ -111,56 +98,18 @@ export function fillRows(
   return { items, area, length: used, height: top };
 }
 
-/** Sinks a row onto what is laid, at the place along it where it comes to lie lowest. */
-function sink(row: Row, front: Front, length: number): { shift: number; rise: number } {
-  // The piece that last held the row up goes first: it is likely to hold it up at the next place too.
-  const items = [...row.items];
-  const riseAt = (shift: number, limit: number) => {
-    let rise = 0;
-    for (let i = 0; i < items.length; i++) {
-      const { lay, u, v } = items[i];
-      const needed = clearance(front, lay.sides.bottom, u + shift, limit + v) - v;
-      if (needed <= rise) continue;
-      rise = needed;
-      if (rise <= limit) continue;
-      [items[0], items[i]] = [items[i], items[0]];
-      break;
-    }
-    return rise;
-  };
-  const slack = Math.max(0, length - row.reach);
-  let shift = 0;
-  let rise = riseAt(0, Infinity);
-  if (rise === 0 || slack === 0) return { shift, rise };
-  const attempt = (at: number) => {
-    const here = riseAt(at, rise - 1e-9);
-    if (here < rise - 1e-9) {
-      rise = here;
-      shift = at;
-    }
-  };
-  for (let k = 1; k <= SHIFTS; k++) attempt((k * slack) / SHIFTS);
-  for (let k = 0, step = slack / SHIFTS / 2; k < CLOSE_IN; k++, step /= 2) {
-    const middle = shift;
-    attempt(Math.max(0, middle - step));
-    attempt(Math.min(slack, middle + step));
-  }
-  return { shift, rise };
-}
-
 /** The highest kind at or after a place that a row of this length and height takes, looking ever further on. */
-function firstThatFits(queue: Queue, laysOf: RowPlan['laysOf'], place: number, length: number, height: number): number {
+function firstThatFits({ queue, lays }: RowSource, place: number, length: number, height: number): number {
   const { order } = queue;
+  const highest = (at: number) => lays[order[at]!]![0]!;
   let low = place;
   let high = order.length;
   while (low < high) {
     const middle = (low + high) >> 1;
-    if (laysOf(order[middle])[0].height <= height + 1e-9) high = middle;
+    if (highest(middle).height <= height + FUZZ) high = middle;
     else low = middle + 1;
   }
   let at = queue.from(low);
-  for (let step = 1; at < order.length && laysOf(order[at])[0].length > length + 1e-9; step *= 2) {
-    at = queue.from(at + step);
-  }
+  for (let step = 1; at < order.length && highest(at).length > length + FUZZ; step *= 2) at = queue.from(at + step);
   return at;
 }

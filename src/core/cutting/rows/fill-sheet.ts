@@ -1,9 +1,11 @@
-import { fillRows, type RowPlan, type Sequence } from './fill-rows';
-import type { Supply } from './supply';
+import type { Placements } from '../sheet/layout';
 import { wholeTurn } from '../sheet/way';
+import { fillRows, type Sequence } from './fill-rows';
+import type { RowSource } from './row';
+import type { Supply } from './supply';
 
-/** A direction of rows on the sheet and a posture of the pieces in them. */
-export interface Direction extends RowPlan {
+/** A direction of rows on the sheet, with the pieces in one posture in them. */
+export interface Direction extends RowSource {
   /** Rows run along the sheet's length or across it. */
   readonly along: boolean;
 }
@@ -16,16 +18,9 @@ export interface Block {
   readonly width: number;
 }
 
-export interface Laid {
-  readonly kind: number;
-  readonly x: number;
-  readonly y: number;
-  readonly turn: number;
-}
-
 /** Pieces laid on a sheet. */
 export interface FilledSheet {
-  readonly laid: readonly Laid[];
+  readonly placements: Placements;
   /** Area of the pieces. */
   readonly area: number;
   /** How far along the room's length and width the pieces reach. */
@@ -37,7 +32,6 @@ export interface FilledSheet {
 export class SheetFiller {
   constructor(
     private readonly supply: Supply,
-    private readonly areaOf: (kind: number) => number,
     private readonly directions: readonly Direction[],
   ) {}
 
@@ -59,37 +53,38 @@ export class SheetFiller {
   }
 
   private rest(block: Block): FilledSheet {
-    let best: FilledSheet = { laid: [], area: 0, length: 0, width: 0 };
+    let best: FilledSheet = { placements: [], area: 0, length: 0, width: 0 };
     for (const direction of this.directions) {
       const sheet = this.block(direction, 'greedy', block);
       this.putBack(sheet);
       if (sheet.area > best.area) best = sheet;
     }
-    for (const { kind } of best.laid) this.supply.take(kind);
+    for (const { piece } of best.placements) this.supply.take(piece);
     return best;
   }
 
   private block(direction: Direction, sequence: Sequence, block: Block): FilledSheet {
     const { along } = direction;
     const [rowLength, across] = along ? [block.length, block.width] : [block.width, block.length];
-    const filled = fillRows(direction, this.supply, this.areaOf, rowLength, across, sequence);
-    const laid = filled.items.map(({ kind, lay, u, v }): Laid => {
-      if (along) return { kind, x: block.x + u, y: block.y + v, turn: lay.turn };
-      return { kind, x: block.x + v, y: block.y + filled.length - u, turn: wholeTurn(lay.turn - 90) };
-    });
+    const filled = fillRows(direction, rowLength, across, sequence);
+    const placements = filled.items.map(({ kind, lay, u, v }) =>
+      along
+        ? { piece: kind, x: block.x + u, y: block.y + v, turn: lay.turn }
+        : { piece: kind, x: block.x + v, y: block.y + filled.length - u, turn: wholeTurn(lay.turn - 90) },
+    );
     const [length, width] = along ? [filled.length, filled.height] : [filled.height, filled.length];
-    return { laid, area: filled.area, length: block.x + length, width: block.y + width };
+    return { placements, area: filled.area, length: block.x + length, width: block.y + width };
   }
 
-  private putBack({ laid }: FilledSheet): void {
-    for (const { kind } of laid) this.supply.putBack(kind);
+  private putBack({ placements }: FilledSheet): void {
+    for (const { piece } of placements) this.supply.putBack(piece);
   }
 }
 
 function joined(a: FilledSheet, b: FilledSheet): FilledSheet {
-  if (!b.laid.length) return a;
+  if (!b.placements.length) return a;
   return {
-    laid: [...a.laid, ...b.laid],
+    placements: [...a.placements, ...b.placements],
     area: a.area + b.area,
     length: Math.max(a.length, b.length),
     width: Math.max(a.width, b.width),

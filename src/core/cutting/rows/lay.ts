@@ -1,8 +1,9 @@
-import { box } from '../../geometry/box';
+import { boxMoved } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
 import { offsetCurve } from '../../geometry/offset-curve';
 import type { Box, Ring } from '../../geometry/ring';
-import { quarterTurned, type Sides, sidesOf } from './reach';
+import { wholeTurn } from '../sheet/way';
+import { mirroredSides, quarterTurned, type Sides, sidesOf } from './side';
 
 /** A piece let out by half the knife room, in one of the turns in which it may be laid. */
 export interface Lay {
@@ -13,38 +14,54 @@ export interface Lay {
   readonly height: number;
 }
 
-/** Prepares a piece's turns when first asked for; quarter turns share the work of one. */
+/** A piece in its turns, each prepared when first asked for. Quarter turns, and the other foot's piece, share the work of one. */
 export class Lays {
-  private readonly reach: Ring;
   private readonly made = new Map<number, Lay>();
+  private otherFoot: Lays | undefined;
 
-  constructor(
-    private readonly ring: Ring,
-    private readonly halfRoom: number,
-  ) {
-    this.reach = offsetCurve(ring, halfRoom);
+  private constructor(private readonly prepare: (turn: number) => Lay) {}
+
+  /** @param halfRoom what the piece is let out by, mm */
+  static of(ring: Ring, halfRoom: number): Lays {
+    let letOut: Ring | undefined;
+    const lays: Lays = new Lays((turn) => {
+      if (turn >= 90) return quarterOn(lays.at(turn - 90), turn);
+      letOut ??= offsetCurve(ring, halfRoom);
+      // The box is that of the outline itself let out: straight through the tips of its rounded corners.
+      const { left, bottom, right, top } = boxMoved(ring, turn);
+      return lay(turn, sidesOf(moved(letOut, turn)), {
+        left: left - halfRoom,
+        bottom: bottom - halfRoom,
+        right: right + halfRoom,
+        top: top + halfRoom,
+      });
+    });
+    return lays;
   }
 
   /** @param turn degrees, 0 ≤ turn < 360 */
   at(turn: number): Lay {
-    const known = this.made.get(turn);
-    if (known) return known;
-    const lay = turn < 90 ? this.first(turn) : quarterOn(this.at(turn - 90), turn);
-    this.made.set(turn, lay);
-    return lay;
+    let known = this.made.get(turn);
+    if (!known) this.made.set(turn, (known = this.prepare(turn)));
+    return known;
   }
 
-  private first(turn: number): Lay {
-    // The box is that of the outline itself let out: straight through the tips of its rounded corners.
-    const b = box(turn === 0 ? this.ring : moved(this.ring, turn));
-    const r = this.halfRoom;
-    const grown = { left: b.left - r, bottom: b.bottom - r, right: b.right + r, top: b.top + r };
-    return lay(turn, sidesOf(turn === 0 ? this.reach : moved(this.reach, turn)), grown);
+  /** The other foot's piece: mirrored in the length line. */
+  get mirrored(): Lays {
+    if (!this.otherFoot) {
+      this.otherFoot = new Lays((turn) => mirrored(this.at(wholeTurn(-turn)), turn));
+      this.otherFoot.otherFoot = this;
+    }
+    return this.otherFoot;
   }
 }
 
 function quarterOn({ sides, box: { left, bottom, right, top } }: Lay, turn: number): Lay {
   return lay(turn, quarterTurned(sides), { left: -top, bottom: left, right: -bottom, top: right });
+}
+
+function mirrored({ sides, box: { left, bottom, right, top } }: Lay, turn: number): Lay {
+  return lay(turn, mirroredSides(sides), { left, bottom: -top, right, top: -bottom });
 }
 
 function lay(turn: number, sides: Sides, outer: Box): Lay {

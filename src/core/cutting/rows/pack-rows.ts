@@ -1,20 +1,22 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
-import type { Ring } from '../../geometry/ring';
-import { type Block, type Direction, type FilledSheet, type Laid, SheetFiller } from './fill-sheet';
+import { OutlineIndex } from '../../geometry/outline-index';
+import { rectangleAbout } from '../../geometry/rectangle';
 import { mustFit } from '../sheet/fitting-turn';
-import { type Lay, Lays } from './lay';
 import type { Placement, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
-import { Plans, type RowsPlan } from './row-plans';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
-import { Queue, Supply } from './supply';
 import { mustBeSound, verifySheets } from '../sheet/verify-layout';
-import { allows, wholeTurn } from '../sheet/way';
+import { allows, wholeTurn, type Way } from '../sheet/way';
+import { drawnTogether, leftOver } from './draw-together';
+import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
+import { type Lay, Lays } from './lay';
+import { Plans, type RowsPlan } from './row-plans';
+import { Queue, Supply } from './supply';
 
+/** A piece, ready to be laid in rows. */
 interface Kind {
-  readonly piece: Piece;
-  readonly index: number;
+  readonly way: Way;
   readonly area: number;
   readonly lays: Lays;
   /** A turn in which the piece fits on the empty sheet. */
@@ -25,9 +27,8 @@ interface Kind {
 const KEPT = { small: 4, large: 2 };
 const SMALL_RUN = 600;
 
-/** Plans tried, and halvings of the length, to draw the last sheet's pieces together. */
-const DRAWN_TOGETHER = 2;
-const HALVINGS = 5;
+/** Plans by which the last sheet's pieces are drawn together, and one in turn. */
+const DRAWN_BY = 1;
 
 /**
  * Lays pieces of mixed shapes and sizes on as few sheets of a format as rows allow, quickly: on each sheet rows along
@@ -38,141 +39,118 @@ const HALVINGS = 5;
  */
 export function packRows(pieces: readonly Piece[], format: SheetFormat, most = Infinity): readonly Placements[] {
   const counts = most === Infinity ? 'exact' : 'atMost';
-  const layout = rowsOf(pieces, format, most);
-  if (verifySheets(pieces, format, layout, counts).length === 0) return layout;
+  const sheets = inRows(pieces, format, most);
+  if (verifySheets(pieces, format, sheets, counts).length === 0) return sheets;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
-  const plain = rowsOf(
-    pieces.map((piece) => ({ ...piece, ring: boxAbout(piece.ring) })),
-    format,
-    most,
-  );
+  const boxes = pieces.map((piece) => ({ ...piece, ring: rectangleAbout(box(piece.ring)) }));
+  const plain = inRows(boxes, format, most);
   mustBeSound(verifySheets(pieces, format, plain, counts));
   return plain;
 }
 
-function boxAbout(ring: Ring): Ring {
-  const { left, bottom, right, top } = box(ring);
-  return [
-    [left, bottom],
-    [right, bottom],
-    [right, top],
-    [left, top],
-  ];
-}
-
-function rowsOf(pieces: readonly Piece[], format: SheetFormat, most: number): readonly Placements[] {
-  const kinds = pieces.flatMap((piece, index): Kind[] => {
-    const { key, ring, count, way } = piece;
-    if (count <= 0) return [];
-    const lays = new Lays(ring, format.knifeRoom / 2);
-    return [{ piece, index, area: area(ring), lays, fitting: mustFit(ring, format, way, key) }];
-  });
+function inRows(pieces: readonly Piece[], format: SheetFormat, most: number): readonly Placements[] {
   const { length, width, offset } = roomOn(format);
-  const room: Block = { x: 0, y: 0, length, width };
-  const supply = new Supply(kinds.map(({ piece }) => piece.count));
-  const directions = directionsFor(kinds, supply);
-  const filler = new SheetFiller(supply, (kind) => kinds[kind].area, directions);
-  const plans = new Plans(directions);
-  const kept = supply.total <= SMALL_RUN ? KEPT.small : KEPT.large;
-  const layout: Placement[][] = [];
-  while (supply.total > 0 && layout.length < most) {
-    const laid = nextSheet(layout.length === 0, plans, kept, filler, room, supply.total);
-    const sheet = laid.map(({ kind, x, y, turn }) => ({
-      piece: kinds[kind].index,
-      x: x + offset,
-      y: y + offset,
-      turn,
-    }));
-    for (let again = Math.min(repeats(laid, supply), most - layout.length); again > 0; again--) {
-      layout.push(sheet);
-      for (const { kind } of laid) supply.take(kind);
+  const supply = new Supply(pieces.map(({ count }) => count));
+  const directions = directionsFor(prepared(pieces, format), supply);
+  const packing = new Packing(supply, directions, { x: 0, y: 0, length, width });
+  const sheets: Placements[] = [];
+  while (supply.total > 0 && sheets.length < most) {
+    const laid = packing.next();
+    const sheet = laid.map((one): Placement => ({ ...one, x: one.x + offset, y: one.y + offset }));
+    for (let again = Math.min(repeats(laid, supply), most - sheets.length); again > 0; again--) {
+      sheets.push(sheet);
+      for (const { piece } of laid) supply.take(piece);
     }
-    for (const { kind } of laid) if (supply.left(kind) === 0) for (const { queue } of directions) queue.drop(kind);
+    for (const { piece } of laid) {
+      if (supply.left(piece) === 0) for (const { queue } of directions) queue.drop(piece);
+    }
   }
-  return layout;
+  return sheets;
 }
 
-/** Fills one sheet by the plans worth trying and keeps the fullest; the last sheet is drawn together. */
-function nextSheet(
-  first: boolean,
-  plans: Plans,
-  kept: number,
-  filler: SheetFiller,
-  room: Block,
-  left: number,
-): readonly Laid[] {
-  let best: FilledSheet = { laid: [], area: 0, length: room.length, width: room.width };
-  const attempt = (tried: readonly RowsPlan[]) => {
-    for (const plan of tried) {
-      const sheet = filler.fill(plan.direction, plan.sequence, room);
-      plans.note(plan, sheet.area);
-      if (better(sheet, best, room, left)) best = sheet;
-    }
-  };
-  attempt(first ? plans.firstLook() : plans.best(kept));
-  if (first && best.laid.length < left) attempt(plans.closerLook());
-  if (best.laid.length === 0) throw new Error('A piece that fits on an empty sheet was not laid.');
-  return (best.laid.length < left ? best : drawnTogether(best, plans.best(DRAWN_TOGETHER), filler, room)).laid;
+/** Prepares pieces; those of one outline, and of the other foot's, share the work. Those that are not wanted are left out. */
+function prepared(pieces: readonly Piece[], format: SheetFormat): readonly (Kind | undefined)[] {
+  const outlines = new OutlineIndex();
+  const laysOf: Lays[] = [];
+  return pieces.map(({ key, ring, count, way }) => {
+    if (count <= 0) return undefined;
+    const { number, mirrored } = outlines.find(ring);
+    const lays = (laysOf[number] ??= Lays.of(ring, format.knifeRoom / 2));
+    const fitting = mustFit(ring, format, way, key);
+    return { way, area: area(ring), lays: mirrored ? lays.mirrored : lays, fitting };
+  });
+}
+
+/** Fills sheet after sheet from one supply, by the plans that did best so far. */
+class Packing {
+  private readonly filler: SheetFiller;
+  private readonly plans: Plans;
+  private readonly kept: number;
+  private first = true;
+
+  constructor(
+    private readonly supply: Supply,
+    directions: readonly Direction[],
+    private readonly room: Block,
+  ) {
+    this.filler = new SheetFiller(supply, directions);
+    this.plans = new Plans(directions);
+    this.kept = supply.total <= SMALL_RUN ? KEPT.small : KEPT.large;
+  }
+
+  /** The fullest sheet that the plans worth trying give, drawn together where it takes all that is left. Takes nothing. */
+  next(): Placements {
+    const { filler, plans, room } = this;
+    const left = this.supply.total;
+    let best: FilledSheet = { placements: [], area: 0, length: room.length, width: room.width };
+    const attempt = (tried: readonly RowsPlan[]) => {
+      for (const plan of tried) {
+        const sheet = filler.fill(plan.direction, plan.sequence, room);
+        plans.note(plan, sheet.area);
+        if (better(sheet, best, room, left)) best = sheet;
+      }
+    };
+    attempt(this.first ? plans.firstLook() : plans.best(this.kept));
+    if (this.first && best.placements.length < left) attempt(plans.closerLook());
+    this.first = false;
+    if (best.placements.length === 0) throw new Error('A piece that fits on an empty sheet was not laid.');
+    if (best.placements.length < left) return best.placements;
+    return drawnTogether(best, plans.best(DRAWN_BY), filler, room).placements;
+  }
 }
 
 /** How often a sheet can be cut from what is left: at least once. */
-function repeats(laid: readonly Laid[], supply: Supply): number {
+function repeats(sheet: Placements, supply: Supply): number {
   const used = new Map<number, number>();
-  for (const { kind } of laid) used.set(kind, (used.get(kind) ?? 0) + 1);
+  for (const { piece } of sheet) used.set(piece, (used.get(piece) ?? 0) + 1);
   let most = Infinity;
-  for (const [kind, count] of used) most = Math.min(most, Math.floor(supply.left(kind) / count));
+  for (const [piece, count] of used) most = Math.min(most, Math.floor(supply.left(piece) / count));
   return most;
 }
 
 /** The fuller sheet; of two that take all that is left, the one that leaves the larger rectangle over. */
 function better(a: FilledSheet, b: FilledSheet, room: Block, left: number): boolean {
-  if (a.laid.length < left || b.laid.length < left) return a.area > b.area;
+  if (a.placements.length < left || b.placements.length < left) return a.area > b.area;
   return leftOver(a, room) > leftOver(b, room);
 }
 
-/** The larger strip, from edge to edge, that pieces leave of the room at its far end or its far side. */
-function leftOver({ length, width }: FilledSheet, room: Block): number {
-  return Math.max((room.length - length) * room.width, (room.width - width) * room.length);
-}
-
-/** Lays the pieces of the last sheet into ever less of its length or width, to leave the longest piece of sheet over. */
-function drawnTogether(last: FilledSheet, plans: readonly RowsPlan[], filler: SheetFiller, room: Block): FilledSheet {
-  let best = last;
-  for (const side of ['length', 'width'] as const) {
-    let enough = last[side];
-    let short = last.area / (side === 'length' ? room.width : room.length);
-    for (let step = 0; step < HALVINGS; step++) {
-      const middle = (short + enough) / 2;
-      const tight = { ...room, [side]: middle };
-      const sheets = plans.map(({ direction, sequence }) => filler.fill(direction, sequence, tight));
-      const whole = sheets.filter(({ laid }) => laid.length === last.laid.length);
-      for (const sheet of whole) if (leftOver(sheet, room) > leftOver(best, room)) best = sheet;
-      if (whole.length) enough = Math.min(middle, ...whole.map((sheet) => sheet[side]));
-      else short = middle;
-    }
-  }
-  return best;
-}
-
 /** Rows along and across, the pieces lying or standing in them where any may do either. */
-function directionsFor(kinds: readonly Kind[], supply: Supply): readonly Direction[] {
-  const free = kinds.some(({ piece }) => piece.way.kind === 'any');
-  const directions: Direction[] = [];
-  for (const along of [true, false]) {
-    for (const standing of free ? [false, true] : [!along]) {
-      const known: (readonly Lay[] | undefined)[] = [];
-      const laysOf = (kind: number) => (known[kind] ??= turnsInRow(kinds[kind], along, standing));
-      const heights = kinds.map((_, kind) => laysOf(kind)[0].height);
-      const order = kinds.map((_, kind) => kind);
-      order.sort((a, b) => heights[b] - heights[a] || kinds[b].area - kinds[a].area || a - b);
-      directions.push({ along, laysOf, queue: new Queue(order, supply) });
-    }
-  }
-  return directions;
+function directionsFor(kinds: readonly (Kind | undefined)[], supply: Supply): readonly Direction[] {
+  const free = kinds.some((kind) => kind?.way.kind === 'any');
+  const areas = kinds.map((kind) => kind?.area ?? 0);
+  return [true, false].flatMap((along) =>
+    (free ? [false, true] : [!along]).map((standing): Direction => {
+      const lays = kinds.map((kind) => (kind ? turnsInRow(kind, along, standing) : []));
+      const heights = lays.map(([lay]) => lay?.height ?? 0);
+      const order = [...kinds.keys()].filter((kind) => kinds[kind]);
+      order.sort((a, b) => heights[b]! - heights[a]! || areas[b]! - areas[a]! || a - b);
+      return { along, lays, areas, queue: new Queue(order, supply) };
+    }),
+  );
 }
 
 /** The turns of a piece in a row: one or two, end for end, standing or lying where it may do either. */
-function turnsInRow({ lays, fitting, piece: { way } }: Kind, along: boolean, standing: boolean): readonly Lay[] {
+function turnsInRow({ lays, fitting, way }: Kind, along: boolean, standing: boolean): readonly Lay[] {
   const frame = along ? 0 : 90;
   // Seen along a row that runs across the sheet everything lies a quarter turn further on.
   const wanted = way.kind === 'any' && fitting % 90 === 0 ? (standing ? 90 : 0) : fitting + frame;

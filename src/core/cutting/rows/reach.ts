@@ -1,15 +1,27 @@
-import type { Ring } from '../../geometry/ring';
-
 /**
- * How far something reaches to one side, as a function of the place along that side. Stretch i runs from at[i] to
- * at[i + 1], starts at a reach of `from[i]` (−Infinity where nothing is) and rises by `slope[i]`. The arrays may be longer
- * than the `stretches` in use.
+ * How far something reaches to one side, as a function of the place along that side: stretches one after the other, each
+ * a straight line.
  */
-export interface Profile {
+export interface Reach {
   readonly stretches: number;
-  readonly at: Float64Array;
-  readonly from: Float64Array;
-  readonly slope: Float64Array;
+  /**
+   * Of every stretch where it begins, how far it reaches there (−Infinity where nothing is) and by how much that rises per
+   * mm; at last where the side ends. The array may be longer.
+   */
+  readonly line: Float64Array;
+  /**
+   * No less than the farthest reach in each cell of the side, cells of CELL mm counted from its beginning: for a quick look
+   * that leaves most stretches out. Before the first cell and after the last stands −Infinity.
+   */
+  readonly crests: Float64Array;
+  /** Where in `line` the stretch stands in which each cell begins. */
+  readonly begins: Int32Array;
+}
+
+/** A side of which it is known where it reaches farthest, or all but farthest: most often it is there that it meets others. */
+export interface Peaked extends Reach {
+  readonly peak: number;
+  readonly height: number;
 }
 
 /**
@@ -18,167 +30,113 @@ export interface Profile {
  */
 export const SAME_PLACE = 1e-7;
 
+/** Length of a cell, mm: short enough that its crest says much, long enough that a piece has few. */
+export const CELL = 6;
+
+/** Numbers that stand in a line for each stretch. */
+export const STRETCH = 3;
+
+/** The cells of a side from one place to another. */
+export function cellsBetween(start: number, end: number): number {
+  return Math.floor((end - start) / CELL) + 1;
+}
+
+/** Where a side ends. */
+export function endOf({ line, stretches }: Reach): number {
+  return line[STRETCH * stretches]!;
+}
+
 /**
  * How far apart, across, two things must be where `b` lies `shift` along: the greatest sum of both reaches where they
  * overlap, −Infinity where they pass each other.
  * @param limit once the sum is found to be above this the answer is Infinity
+ * @param enough sums below this are not told apart: the answer is then `enough`
  */
-export function clearance(a: Profile, b: Profile, shift: number, limit = Infinity): number {
-  const { at: aAt, from: aFrom, slope: aSlope } = a;
-  const { at: bAt, from: bFrom, slope: bSlope } = b;
-  const lo = Math.max(aAt[0], bAt[0] + shift);
-  const hi = Math.min(aAt[a.stretches], bAt[b.stretches] + shift);
-  if (hi - lo <= SAME_PLACE) return -Infinity;
-  let i = stretchAt(a, lo);
-  let j = stretchAt(b, lo - shift);
-  let x = lo;
-  let most = -Infinity;
+export function clearance(a: Reach, b: Peaked, shift: number, limit = Infinity, enough = -Infinity): number {
+  const aStart = a.line[0]!;
+  const start = b.line[0]! + shift;
+  const lo = Math.max(aStart, start);
+  const hi = Math.min(endOf(a), endOf(b) + shift);
+  if (hi - lo <= SAME_PLACE) return enough;
+  const peak = b.peak + shift;
+  if (peak > lo && peak < hi) {
+    const sum = reachAt(a, peak) + b.height;
+    if (sum > limit) return Infinity;
+  }
+  const first = Math.floor((lo - start) / CELL);
+  const last = Math.floor((hi - start) / CELL);
+  // A cell of b begins in one cell of a and ends in the next.
+  const under = Math.floor((start - aStart) / CELL);
+  const { crests: aCrests } = a;
+  const { crests: bCrests } = b;
+  let bound = enough;
+  let likeliest = -1;
+  let before = aCrests[under + first + 1]!;
+  for (let cell = first; cell <= last; cell++) {
+    const next = aCrests[under + cell + 2]!;
+    const most = bCrests[cell + 1]! + (before > next ? before : next);
+    if (most > bound) {
+      bound = most;
+      likeliest = cell;
+    }
+    before = next;
+  }
+  if (likeliest < 0) return enough;
+  let most = farthestIn(a, b, shift, lo, hi, likeliest, enough);
+  if (most > limit) return Infinity;
+  before = aCrests[under + first + 1]!;
+  for (let cell = first; cell <= last; cell++) {
+    const next = aCrests[under + cell + 2]!;
+    if (bCrests[cell + 1]! + (before > next ? before : next) > most && cell !== likeliest) {
+      most = farthestIn(a, b, shift, lo, hi, cell, most);
+      if (most > limit) return Infinity;
+    }
+    before = next;
+  }
+  return most;
+}
+
+/** The greatest sum of both reaches between lo and hi in a cell of b, or what is `known` already if that is more. */
+function farthestIn(a: Reach, b: Reach, shift: number, lo: number, hi: number, cell: number, known: number): number {
+  const start = b.line[0]! + shift + cell * CELL;
+  let x = Math.max(lo, start);
+  const end = Math.min(hi, start + CELL);
+  if (end <= x) return known;
+  const { line: aLine } = a;
+  const { line: bLine } = b;
+  let i = stretchOf(a, x);
+  let j = b.begins[cell]!;
+  while (bLine[j + STRETCH]! + shift <= x) j += STRETCH;
+  let most = known;
   for (;;) {
-    const aEnd = aAt[i + 1];
-    const bEnd = bAt[j + 1] + shift;
-    const next = aEnd < bEnd ? (aEnd < hi ? aEnd : hi) : bEnd < hi ? bEnd : hi;
-    const start = aFrom[i] + aSlope[i] * (x - aAt[i]) + bFrom[j] + bSlope[j] * (x - shift - bAt[j]);
-    if (start > most) most = start;
-    const end = start + (aSlope[i] + bSlope[j]) * (next - x);
-    if (end > most) most = end;
-    if (most > limit) return Infinity;
-    if (next >= hi) return most;
-    if (aEnd <= next) i++;
-    if (bEnd <= next) j++;
+    const aEnd = aLine[i + STRETCH]!;
+    const bEnd = bLine[j + STRETCH]! + shift;
+    const next = aEnd < bEnd ? (aEnd < end ? aEnd : end) : bEnd < end ? bEnd : end;
+    const aSlope = aLine[i + 2]!;
+    const bSlope = bLine[j + 2]!;
+    const sum = aLine[i + 1]! + aSlope * (x - aLine[i]!) + bLine[j + 1]! + bSlope * (x - shift - bLine[j]!);
+    if (sum > most) most = sum;
+    const then = sum + (aSlope + bSlope) * (next - x);
+    if (then > most) most = then;
+    if (next >= end) return most;
+    if (aEnd <= next) i += STRETCH;
+    if (bEnd <= next) j += STRETCH;
     x = next;
   }
 }
 
-/** The stretch in which a place lies; the last that begins at or before it. */
-export function stretchAt({ at, stretches }: Pick<Profile, 'at' | 'stretches'>, place: number): number {
-  let low = 0;
-  let high = stretches - 1;
-  while (low < high) {
-    const middle = (low + high + 1) >> 1;
-    if (at[middle] <= place) low = middle;
-    else high = middle - 1;
-  }
-  return low;
+/**
+ * Where in its line the stretch stands in which a place of a side lies: the last that begins there or before.
+ * @param place short of the side's end
+ */
+export function stretchOf({ line, begins }: Reach, place: number): number {
+  let at = begins[Math.max(0, Math.floor((place - line[0]!) / CELL))]!;
+  while (line[at + STRETCH]! <= place) at += STRETCH;
+  return at;
 }
 
-/** The same thing seen by one who runs along the side the other way. */
-export function reversed({ at, from, slope, stretches: n }: Profile): Profile {
-  const back = { stretches: n, at: new Float64Array(n + 1), from: new Float64Array(n), slope: new Float64Array(n) };
-  for (let i = 0; i <= n; i++) back.at[i] = -at[n - i];
-  for (let i = 0, k = n - 1; i < n; i++, k--) {
-    back.from[i] = from[k] + slope[k] * (at[k + 1] - at[k]);
-    back.slope[i] = -slope[k];
-  }
-  return back;
+function reachAt(side: Reach, place: number): number {
+  const { line } = side;
+  const at = stretchOf(side, place);
+  return line[at + 1]! + line[at + 2]! * (place - line[at]!);
 }
-
-/** How far a piece reaches up and right and, as positive numbers, down and left of its origin. */
-export interface Sides {
-  readonly top: Profile;
-  readonly right: Profile;
-  readonly bottom: Profile;
-  readonly left: Profile;
-}
-
-/** The four sides of a ring. Its edges may cross; then a side may be given up to a stretch's rise too far out. */
-export function sidesOf(ring: Ring): Sides {
-  const xs = new Float64Array(ring.length);
-  const ys = new Float64Array(ring.length);
-  for (let i = 0; i < ring.length; i++) {
-    xs[i] = ring[i][0];
-    ys[i] = ring[i][1];
-  }
-  const [top, bottom] = bothReaches(xs, ys);
-  const [right, left] = bothReaches(ys, xs);
-  return { top, right, bottom, left };
-}
-
-/** The sides of the same piece turned counter-clockwise by a quarter. */
-export function quarterTurned({ top, right, bottom, left }: Sides): Sides {
-  return { top: reversed(right), left: top, bottom: reversed(left), right: bottom };
-}
-
-/** How far a closed line reaches over and under the axis, at each place along it. */
-function bothReaches(along: Float64Array, across: Float64Array): [Profile, Profile] {
-  const at = along.slice().sort();
-  let count = 1;
-  for (let i = 1; i < at.length; i++) if (at[i] - at[count - 1] > SAME_PLACE) at[count++] = at[i];
-  const stretches = count - 1;
-  const grid = { at, stretches };
-  over.start(stretches);
-  under.start(stretches);
-  for (let i = 0, j = along.length - 1; i < along.length; j = i++) {
-    const forward = along[j] < along[i];
-    const x0 = forward ? along[j] : along[i];
-    const x1 = forward ? along[i] : along[j];
-    if (x1 - x0 <= SAME_PLACE) continue;
-    const end = forward ? across[i] : across[j];
-    let y = forward ? across[j] : across[i];
-    const slope = (end - y) / (x1 - x0);
-    for (let k = stretchAt(grid, x0); k < stretches && x1 - at[k] > SAME_PLACE; k++) {
-      const next = x1 - at[k + 1] <= SAME_PLACE ? end : y + slope * (at[k + 1] - Math.max(x0, at[k]));
-      over.raise(k, y, next, i);
-      under.raise(k, -y, -next, i);
-      y = next;
-    }
-  }
-  return [over.joined(at), under.joined(at)];
-}
-
-/** A profile in the making: the farthest reach at both ends of each stretch, and the edge that it is of. */
-class Reach {
-  private stretches = 0;
-  private from = new Float64Array(256);
-  private to = new Float64Array(256);
-  private edge = new Int32Array(256);
-
-  start(stretches: number): void {
-    this.stretches = stretches;
-    if (stretches > this.from.length) {
-      this.from = new Float64Array(2 * stretches);
-      this.to = new Float64Array(2 * stretches);
-      this.edge = new Int32Array(2 * stretches);
-    }
-    this.from.fill(-Infinity, 0, stretches);
-    this.to.fill(-Infinity, 0, stretches);
-    this.edge.fill(-1, 0, stretches);
-  }
-
-  raise(stretch: number, from: number, to: number, edge: number): void {
-    const starts = this.from[stretch];
-    const ends = this.to[stretch];
-    if (from >= starts && to >= ends) this.edge[stretch] = edge;
-    // Where edges cross within a stretch neither is higher throughout, and the stretch belongs to no single edge.
-    else if (from > starts || to > ends) this.edge[stretch] = -1;
-    if (from > starts) this.from[stretch] = from;
-    if (to > ends) this.to[stretch] = to;
-  }
-
-  /** The profile, with neighbouring stretches joined that are parts of one edge. */
-  joined(at: Float64Array): Profile {
-    const { from, to, edge, stretches: n } = this;
-    const begins = (k: number) => k === 0 || edge[k] < 0 || edge[k] !== edge[k - 1];
-    let stretches = 0;
-    for (let k = 0; k < n; k++) if (begins(k)) stretches++;
-    const profile = {
-      stretches,
-      at: new Float64Array(stretches + 1),
-      from: new Float64Array(stretches),
-      slope: new Float64Array(stretches),
-    };
-    let last = -1;
-    for (let k = 0; k < n; k++) {
-      if (begins(k)) {
-        profile.at[++last] = at[k];
-        profile.from[last] = from[k];
-      }
-      profile.slope[last] = (to[k] - profile.from[last]) / (at[k + 1] - profile.at[last]);
-    }
-    profile.at[stretches] = at[n];
-    return profile;
-  }
-}
-
-/** Used again for every profile: making thousands of them is then no work for the memory. */
-const over = new Reach();
-const under = new Reach();

@@ -1,7 +1,14 @@
 import { Front } from './front';
 import type { Lay } from './lay';
 import { clearance } from './reach';
-import type { Queue, Supply } from './supply';
+import type { Queue } from './supply';
+
+/** What rows are laid from: kinds in order of height, highest first, how each may lie in the row, and its area. */
+export interface RowSource {
+  readonly queue: Queue;
+  readonly lays: readonly (readonly Lay[])[];
+  readonly areas: readonly number[];
+}
 
 /** A piece in a row: its origin `u` along the row and `v` across it. */
 export interface InRow {
@@ -28,57 +35,62 @@ export interface RowRule {
 }
 
 /** Kinds of nearly the same height that are weighed against each other for the next place in a row. */
-const CHOICE = 2;
+const CHOICE = 3;
 
 /** Kinds looked at for the rest of a row once the next ones no longer fit: near ones first, then ever further on. */
 const LOOK_ON = 12;
+
+/** Lengths that differ by less differ by rounding, mm. */
+const FUZZ = 1e-9;
 
 /**
  * Lays pieces in a row, highest first, each slid against those before it by their true outlines. A piece that is lower
  * than the row also tries its upper edge and the place on top of the piece before it: so small pieces come to be stacked.
  * The pieces are taken from the supply.
  * @param place where in the queue the row's highest piece stands
+ * @param flush the row of the same turns without an indent, if it is known: this one begins with the same pieces
  */
-export function buildRow(
-  queue: Queue,
-  supply: Supply,
-  laysOf: (kind: number) => readonly Lay[],
-  areaOf: (kind: number) => number,
-  place: number,
-  length: number,
-  rule: RowRule,
-): Row {
-  const { order } = queue;
-  const [highest] = laysOf(order[place]);
-  const height = highest.height;
-  front.clear(0, height);
+export function buildRow(source: RowSource, place: number, length: number, rule: RowRule, flush?: Row): Row {
+  const { queue, lays, areas } = source;
+  const { order, supply } = queue;
+  const [highest] = lays[order[place]!] as readonly [Lay];
+  const start = rule.indent * highest.length;
   const items: InRow[] = [];
   let area = 0;
-  let reach = rule.indent * highest.length;
-  const start = reach;
-  let at = place;
-  for (;;) {
+  let reach = start;
+  front.clear(0, highest.height);
+  const add = (item: InRow) => {
+    const { kind, lay, u, v } = item;
+    items.push(item);
+    supply.take(kind);
+    area += areas[kind]!;
+    reach = Math.max(reach, u + lay.box.right);
+    front.raise(lay.sides.right, v, u, -Infinity);
+  };
+  for (const item of flush?.items ?? []) {
+    if (item.u + start + item.lay.box.right > length + FUZZ) break;
+    add({ ...item, u: item.u + start });
+  }
+  for (let at = queue.from(place); at < order.length; at = queue.from(at)) {
     let best: InRow | undefined;
     let bestCost = Infinity;
-    let bestReach = 0;
     let choice = 0;
     let step = 1;
     for (let look = 0, from = at; look < LOOK_ON; look++) {
       const here = queue.from(from);
       if (here >= order.length) break;
-      const kind = order[here];
-      const size = areaOf(kind);
-      for (const lay of turnsFor(laysOf(kind), rule.turns)) {
-        for (const v of heightsFor(lay, height, items)) {
-          const farthest = Math.min(length + 1e-9, reach + bestCost * size);
-          const u = Math.max(start - lay.box.left, clearance(front, lay.sides.left, v, farthest - lay.box.right));
+      const kind = order[here]!;
+      const size = areas[kind]!;
+      for (const lay of turnsFor(lays[kind]!, rule.turns)) {
+        for (const v of heightsFor(lay, highest.height, items)) {
+          const farthest = Math.min(length + FUZZ, reach + bestCost * size);
+          const u = clearance(front, lay.sides.left, v, farthest - lay.box.right, start - lay.box.left);
           const end = u + lay.box.right;
           if (end > farthest) continue;
           const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
           if (cost < bestCost) {
             bestCost = cost;
             best = { kind, lay, u, v };
-            bestReach = end;
           }
         }
       }
@@ -86,15 +98,10 @@ export function buildRow(
       if (choice > CHOICE) step *= 2;
       from = here + step;
     }
-    if (!best) return { items, area, reach };
-    items.push(best);
-    supply.take(best.kind);
-    area += areaOf(best.kind);
-    reach = Math.max(reach, bestReach);
-    front.raise(best.lay.sides.right, best.v, best.u);
-    at = queue.from(at);
-    if (at >= order.length) return { items, area, reach };
+    if (!best) break;
+    add(best);
   }
+  return { items, area, reach };
 }
 
 /** The ends of the row in the making, used again for every row. */
@@ -102,15 +109,15 @@ const front = new Front(0, 1);
 
 function turnsFor(lays: readonly Lay[], turns: RowRule['turns']): readonly Lay[] {
   if (turns === 'closer' || lays.length === 1) return lays;
-  return [lays[turns === 'first' ? 0 : 1]];
+  return [lays[turns === 'first' ? 0 : 1]!];
 }
 
 /** Where across a row a piece may be tried: at its foot, its head and upon the piece before. */
 function heightsFor(lay: Lay, height: number, items: readonly InRow[]): readonly number[] {
   const foot = -lay.box.bottom;
   const spare = height - lay.height;
-  if (spare < 0.02 * height || items.length === 0) return [foot];
-  const before = items[items.length - 1];
+  const before = items.at(-1);
+  if (spare < 0.02 * height || !before) return [foot];
   const upon = before.v + before.lay.box.top - lay.box.bottom;
-  return upon + lay.box.top <= height + 1e-9 ? [foot, height - lay.box.top, upon] : [foot, height - lay.box.top];
+  return upon + lay.box.top <= height + FUZZ ? [foot, height - lay.box.top, upon] : [foot, height - lay.box.top];
 }

@@ -14,11 +14,11 @@ export class Supply {
   }
 
   left(kind: number): number {
-    return this.counts[kind];
+    return this.counts[kind]!;
   }
 
   take(kind: number, count = 1): void {
-    this.counts[kind] -= count;
+    this.counts[kind]! -= count;
     this.remaining -= count;
   }
 
@@ -35,7 +35,7 @@ export class Queue {
   /** @param order kinds, each at most once */
   constructor(
     readonly order: readonly number[],
-    private readonly supply: Supply,
+    readonly supply: Supply,
   ) {
     this.next = Int32Array.from({ length: order.length + 1 }, (_, i) => i);
     this.place = new Map(order.map((kind, at) => [kind, at]));
@@ -44,7 +44,7 @@ export class Queue {
   /** The first place at or after `place` whose kind is left; the order's length where there is none. */
   from(place: number): number {
     let at = this.standing(place);
-    while (at < this.order.length && this.supply.left(this.order[at]) === 0) at = this.standing(at + 1);
+    while (at < this.order.length && this.supply.left(this.order[at]!) === 0) at = this.standing(at + 1);
     return at;
   }
 
@@ -59,8 +59,7 @@ export class Queue {
     const { next } = this;
     let at = Math.min(place, this.order.length);
     while (next[at] !== at) {
-      next[at] = next[next[at]];
-      at = next[at];
+      at = next[at] = next[next[at]!]!;
     }
     return at;
   }

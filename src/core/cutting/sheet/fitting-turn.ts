@@ -1,5 +1,4 @@
-import { box } from '../../geometry/box';
-import { moved } from '../../geometry/moved';
+import { box, boxMoved } from '../../geometry/box';
 import type { Ring } from '../../geometry/ring';
 import { Problem } from '../../problem';
 import { roomOn, type SheetFormat, TOLERANCE } from './sheet';
@@ -15,7 +14,7 @@ const STEP = 0.25;
 export function fittingTurn(ring: Ring, format: SheetFormat, way: Way): number | undefined {
   const room = roomOn(format);
   const fits = (turn: number) => {
-    const { left, bottom, right, top } = box(moved(ring, turn));
+    const { left, bottom, right, top } = boxMoved(ring, turn);
     const spare = TOLERANCE / 2 - format.knifeRoom;
     return right - left <= room.length + spare && top - bottom <= room.width + spare;
   };

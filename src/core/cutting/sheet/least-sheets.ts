@@ -1,5 +1,6 @@
 import { area } from '../../geometry/area';
 import { letOutArea } from '../../geometry/let-out-area';
+import { OutlineIndex } from '../../geometry/outline-index';
 import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
 import type { Piece } from './piece';
 import { roomOn, type SheetFormat } from './sheet';
@@ -12,8 +13,18 @@ export function leastSheets(pieces: readonly Piece[], format: SheetFormat): numb
   const onOffcuts = offcutsHold(format);
   if (format.natural) return leastNatural(pieces, format, format.natural, onOffcuts);
   const { length, width } = roomOn(format);
-  const area = pieces.reduce((sum, { ring, count }) => sum + letOutArea(ring, format.knifeRoom / 2) * count, 0);
-  return sheetsFor(area, length * width, onOffcuts);
+  // Pieces of one outline, and the other foot's, are of one area.
+  const outlines = new OutlineIndex();
+  const letOut: number[] = [];
+  const areas = pieces.map(({ ring, count }) => {
+    const { number } = outlines.find(ring);
+    return (letOut[number] ??= letOutArea(ring, format.knifeRoom / 2)) * count;
+  });
+  return sheetsFor(
+    areas.reduce((sum, one) => sum + one, 0),
+    length * width,
+    onOffcuts,
+  );
 }
 
 /** Whole sheets for an area: one at least where the offcuts do not hold it all. */

@@ -1,5 +1,4 @@
-import { box } from '../../geometry/box';
-import { moved } from '../../geometry/moved';
+import { boxAbout, boxMoved } from '../../geometry/box';
 import type { Box } from '../../geometry/ring';
 import type { Placement } from './layout';
 import type { Piece } from './piece';
@@ -30,7 +29,7 @@ export function leftover(
   if (format.natural) return [];
   const whole = { left: 0, bottom: 0, right: format.length, top: format.width };
   if (sheet.length === 0) return [offcut(whole)];
-  const used = box(sheet.flatMap(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y)));
+  const used = boxAbout(sheet.map(({ piece, turn, x, y }) => boxMoved(pieces[piece]!.ring, turn, x, y)));
   const first = largest(whole, used, format.knifeRoom, leastSide);
   if (!first) return [];
   const second = largest(first.rest, used, format.knifeRoom, leastSide);

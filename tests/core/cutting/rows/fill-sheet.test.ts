@@ -16,17 +16,16 @@ describe('SheetFiller', () => {
     ];
     const supply = new Supply(pieces.map(({ count }) => count));
     const directionOf = (turn: number): Direction => {
-      const lays = pieces.map(({ ring }) => [new Lays(ring, 0).at(turn)]);
-      return { along, laysOf: (kind) => lays[kind], queue: new Queue([0, 1], supply) };
+      const lays = pieces.map(({ ring }) => [Lays.of(ring, 0).at(turn)]);
+      return { along, lays, areas: [18_000, 2_400], queue: new Queue([0, 1], supply) };
     };
     // The small pieces are too long for the rest of the large ones' rows, and lie the other way in what these leave.
     const [first, second] = along ? [directionOf(0), directionOf(90)] : [directionOf(90), directionOf(0)];
-    const filler = new SheetFiller(supply, (kind) => [18_000, 2_400][kind], [first, second]);
-    const { laid, area } = filler.fill(first, 'same', ROOM);
-    expect(laid).toHaveLength(6);
+    const filler = new SheetFiller(supply, [first, second]);
+    const { placements, area } = filler.fill(first, 'same', ROOM);
+    expect(placements).toHaveLength(6);
     expect(area).toBe(2 * 18_000 + 4 * 2_400);
     expect(supply.total).toBe(6);
-    const placements = laid.map(({ kind, x, y, turn }) => ({ piece: kind, x, y, turn }));
     expect(verifySheets(pieces, { length: 270, width: 200, knifeRoom: 0, edgeTrim: 0 }, [placements])).toEqual([]);
   });
 });

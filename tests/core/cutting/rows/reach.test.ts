@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Front } from '../../../../src/core/cutting/rows/front';
-import { clearance, quarterTurned, reversed, sidesOf } from '../../../../src/core/cutting/rows/reach';
+import { clearance, type Reach } from '../../../../src/core/cutting/rows/reach';
+import { sidesOf } from '../../../../src/core/cutting/rows/side';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Ring } from '../../../../src/core/geometry/ring';
 import { sharedArea } from '../oracle';
@@ -35,6 +35,40 @@ describe('clearance', () => {
     expect(clearance(top, bottom, 0, 10)).toBe(10);
   });
 
+  it('tells no sums apart below what is enough', () => {
+    const { top, bottom } = sidesOf(rectangle(10, 10));
+    expect(clearance(top, bottom, 0, Infinity, 12)).toBe(12);
+    expect(clearance(top, bottom, 0, Infinity, 8)).toBe(10);
+    expect(clearance(top, bottom, 10, Infinity, 12)).toBe(12);
+  });
+
+  it('is the greatest sum at any place, whatever the cells show', () => {
+    const shift = fc.double({ min: -200, max: 200, noNaN: true });
+    const reachAt = ({ line, stretches }: Reach, place: number) => {
+      for (let i = 0; i < 3 * stretches; i += 3) {
+        const [at, from, slope, end] = line.slice(i, i + 4) as unknown as [number, number, number, number];
+        if (place >= at && place < end) return from + slope * (place - at);
+      }
+      return -Infinity;
+    };
+    fc.assert(
+      fc.property(anyOutline, anyOutline, shift, fc.nat(1000), (below, above, along, step) => {
+        const [{ top }, { bottom }] = [sidesOf(below), sidesOf(above)];
+        const found = clearance(top, bottom, along);
+        const places = [...top.line].filter((_, i) => i % 3 === 0).flatMap((at) => [at - 1e-6, at, at + step / 100]);
+        const others = [...bottom.line]
+          .filter((_, i) => i % 3 === 0)
+          .flatMap((at) => [at + along - 1e-6, at + along + 1e-6]);
+        const sums = [...places, ...others].map((at) => reachAt(top, at) + reachAt(bottom, at - along));
+        const most = Math.max(...sums.filter((sum) => !Number.isNaN(sum)));
+        if (most === -Infinity) return;
+        expect(found).toBeGreaterThan(most - 1e-6);
+        expect(found).toBeLessThan(most + 1e-2);
+      }),
+      { seed: 12, numRuns: 500 },
+    );
+  });
+
   it('is not misled by edges that lean by less than rounding', () => {
     const leaning: Ring = [
       [0, 0],
@@ -65,43 +99,6 @@ describe('clearance', () => {
         expect(sharedArea(below, moved(above, 0, beside + 1e-6, along))).toBeLessThan(1e-3);
       }),
       { seed: 2 },
-    );
-  });
-});
-
-describe('sidesOf', () => {
-  it('is turned by quarters as the ring is', () => {
-    const turned = quarterTurned(sidesOf(wedge));
-    const direct = sidesOf(moved(wedge, 90));
-    for (const side of ['top', 'right', 'bottom', 'left'] as const) {
-      for (const at of [-29, -12.5, 3, 17]) {
-        const probe = sidesOf(rectangle(0.5, 1)).bottom;
-        expect(clearance(turned[side], probe, at)).toBeCloseTo(clearance(direct[side], probe, at), 9);
-      }
-    }
-  });
-
-  it('reads the same from the other end', () => {
-    const { top } = sidesOf(wedge);
-    expect(reversed(reversed(top))).toEqual(top);
-  });
-});
-
-describe('Front', () => {
-  it('reaches as far as the farthest piece laid, at every place', () => {
-    const place = fc.double({ min: -60, max: 160, noNaN: true });
-    const laid = fc.array(fc.tuple(anyOutline, place, place), { minLength: 1, maxLength: 6 });
-    const probe = sidesOf(rectangle(0.01, 1)).bottom;
-    fc.assert(
-      fc.property(laid, fc.double({ min: 1, max: 99, noNaN: true }), (pieces, at) => {
-        const front = new Front(0, 100);
-        for (const [ring, u, v] of pieces) front.raise(sidesOf(ring).top, u, v);
-        const wanted = Math.max(...pieces.map(([ring, u, v]) => clearance(sidesOf(ring).top, probe, at - u) + v));
-        const found = clearance(front, probe, at);
-        if (wanted === -Infinity) expect(found).toBe(-Infinity);
-        else expect(found).toBeCloseTo(wanted, 3);
-      }),
-      { seed: 4, numRuns: 300 },
     );
   });
 });

@@ -1,0 +1,47 @@
+import type { Front } from './front';
+import { clearance } from './reach';
+import type { InRow, Row } from './row';
+
+/** Places along the row at which a row is tried upon the ones below, and steps that then close in on the best. */
+const SHIFTS = 4;
+const CLOSE_IN = 4;
+
+/** Less than this is no gain, mm. */
+const FUZZ = 1e-9;
+
+/** Sinks a row onto what is laid, at the place along it, within `slack`, where it comes to lie lowest. */
+export function sink(row: Row, front: Front, slack: number): { readonly shift: number; readonly rise: number } {
+  // The piece that last held the row up goes first: it is likely to hold it up at the next place too.
+  const items = [...row.items];
+  let shift = 0;
+  let rise = riseOf(items, front, 0, Infinity);
+  if (rise === 0 || slack <= 0) return { shift, rise };
+  const attempt = (at: number) => {
+    const here = riseOf(items, front, at, rise - FUZZ);
+    if (here < rise - FUZZ) {
+      rise = here;
+      shift = at;
+    }
+  };
+  for (let k = 1; k <= SHIFTS; k++) attempt((k * slack) / SHIFTS);
+  for (let k = 0, step = slack / SHIFTS / 2; k < CLOSE_IN; k++, step /= 2) {
+    const middle = shift;
+    attempt(Math.max(0, middle - step));
+    attempt(Math.min(slack, middle + step));
+  }
+  return { shift, rise };
+}
+
+/** How far a row rises at a place; more than `limit` where it is found to rise above that. */
+function riseOf(items: InRow[], front: Front, shift: number, limit: number): number {
+  let rise = 0;
+  for (const [i, { lay, u, v }] of items.entries()) {
+    const needed = clearance(front, lay.sides.bottom, u + shift, limit + v, rise + v) - v;
+    if (needed <= rise) continue;
+    rise = needed;
+    if (rise <= limit) continue;
+    [items[0], items[i]] = [items[i]!, items[0]!];
+    break;
+  }
+  return rise;
+}

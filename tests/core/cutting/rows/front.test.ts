@@ -1,0 +1,45 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { Front } from '../../../../src/core/cutting/rows/front';
+import { clearance } from '../../../../src/core/cutting/rows/reach';
+import { sidesOf } from '../../../../src/core/cutting/rows/side';
+import { anyOutline, rectangle } from '../outlines';
+
+describe('Front', () => {
+  it('reaches as far as the farthest piece laid, at every place', () => {
+    const place = fc.double({ min: -60, max: 160, noNaN: true });
+    const laid = fc.array(fc.tuple(anyOutline, place, place), { minLength: 1, maxLength: 6 });
+    const probe = sidesOf(rectangle(0.01, 1)).bottom;
+    fc.assert(
+      fc.property(laid, fc.double({ min: 1, max: 99, noNaN: true }), (pieces, at) => {
+        const front = new Front(0, 100);
+        for (const [ring, u, v] of pieces) front.raise(sidesOf(ring).top, u, v);
+        const wanted = Math.max(...pieces.map(([ring, u, v]) => clearance(sidesOf(ring).top, probe, at - u) + v));
+        const found = clearance(front, probe, at);
+        if (wanted === -Infinity) expect(found).toBe(-Infinity);
+        else expect(found).toBeCloseTo(wanted, 3);
+      }),
+      { seed: 4, numRuns: 300 },
+    );
+  });
+
+  it('grows alike by pieces that lie clear upon it, whether it is told so or not', () => {
+    const along = fc.double({ min: -60, max: 160, noNaN: true });
+    fc.assert(
+      fc.property(fc.array(fc.tuple(anyOutline, along), { minLength: 1, maxLength: 6 }), along, (pieces, at) => {
+        const [told, untold] = [new Front(0, 100), new Front(0, 100)];
+        for (const [ring, u] of pieces) {
+          const { top, bottom } = sidesOf(ring);
+          const v = Math.max(0, clearance(untold, bottom, u));
+          told.raise(top, u, v, -Infinity);
+          untold.raise(top, u, v);
+        }
+        const probe = sidesOf(rectangle(7, 1)).bottom;
+        const [found, wanted] = [told, untold].map((front) => clearance(front, probe, at)) as [number, number];
+        if (wanted === -Infinity) expect(found).toBe(-Infinity);
+        else expect(found).toBeCloseTo(wanted, 6);
+      }),
+      { seed: 14, numRuns: 300 },
+    );
+  });
+});
