@@ -109,5 +109,5 @@ export const BY_HAND = {
   run: 545.877,
   batches: 5,
   days: 10,
-  gauge: [59, 55, 49, 43, 37, 31, 25, 19, 14, 4],
+  gauge: [46, 45, 55, 59],
 } as const;

@@ -78,7 +78,7 @@ export function workedByHand(): Page {
     section(
       'The ticket',
       [
-        `A gauge at the back reads, from the last downward, ${list(gauge)} mm: 59 under the seat and 14 under the tread, which differ by the last’s heel of 45.`,
+        `A gauge at the back reads, step after step, ${list(gauge)} mm: the lifts as glued, rasped, on the platform, on the outsole. 59 under the seat and 14 under the tread differ by the last’s heel of 45.`,
       ],
       'TICKET',
       answer('TICKET', ['Ramp shoe', ...rampShoe]),

@@ -45,12 +45,12 @@ describe('the picture of a build', () => {
 
   it('says its facts in a sentence and as a table, with the unit where it is not mm', () => {
     const metric = picture('Betony', 38);
-    expect(metric.label).toContain('57.1 under the seat, 12.1 under the tread');
-    expect(metric.facts).toContainEqual(['Under the seat', '57.1 mm']);
+    expect(metric.label).toContain('59.1 under the seat, 14.1 under the tread');
+    expect(metric.facts).toContainEqual(['Under the seat', '59.1 mm']);
     const imperial = picture('Betony', 38, { imperial: true });
-    // 57.1 mm / 25.4 and 7 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
-    expect(imperial.label).toContain('2.25 in under the seat');
-    expect(imperial.label).toContain('cork lifts of 13.2 iron');
+    // 59.1 mm / 25.4 and 5.9 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
+    expect(imperial.label).toContain('2.33 in under the seat');
+    expect(imperial.label).toContain('cork lifts of 11.1 iron');
   });
 
   it('says how far the layer that is bent over the ball is stretched', () => {
@@ -64,9 +64,9 @@ describe('the picture of a build', () => {
 
   it('has an item to pick for every layer, and picks out the one seen from above', () => {
     const { sizeRun } = built(plan, 'Betony', 38);
-    const drawn = picture('Betony', 38, { item: 8 });
+    const drawn = picture('Betony', 38, { item: 9 });
     expect(drawn.items?.map(({ id }) => id)).toEqual(sizeRun.bottom.layers.map(({ item }) => String(item)));
-    expect(drawn.label).toContain('platform 8 from above');
+    expect(drawn.label).toContain('platform 9 from above');
   });
 
   it('is drawn anew in a narrow pane with lettering of the same size', () => {

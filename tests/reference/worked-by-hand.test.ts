@@ -91,8 +91,11 @@ describe('a style worked by hand from measurements to order', () => {
     expect(column(batches, 'Done\ndays')).toEqual([BY_HAND.days]);
   });
 
-  it('lists the heights for the gauge, from the last downward', () => {
-    const ticket = table('TICKET', 'Ramp shoe', ...plan);
-    near(column(ticket, 'At back'), BY_HAND.gauge, 1e-6);
+  it('lists the heights for the gauge as the steps change them', () => {
+    const heights = column(table('TICKET', 'Ramp shoe', ...plan), 'At back').filter((height) => height !== '');
+    // 4 + 7 × 6 of lifts, 1 of it rasped off, 10 of platform, 4 of outsole.
+    const changes = heights.filter((height, i) => i === 0 || Math.abs(Number(height) - Number(heights[i - 1])) > 1e-6);
+    expect(changes).toHaveLength(BY_HAND.gauge.length);
+    near(changes, BY_HAND.gauge, 1e-6);
   });
 });

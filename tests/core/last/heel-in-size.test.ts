@@ -32,15 +32,15 @@ describe('heelInSize', () => {
   it('takes a size less than one beyond the outermost groups, and none a whole size away', () => {
     expect(heelInSize(grouped, 44.9)).toBe(46);
     expect(heelInSize(grouped, 35.1)).toBe(40);
-    expect(() => heelInSize(grouped, 45)).toThrow('size groups: size 45 stands in none of them; add it to one');
+    expect(() => heelInSize(grouped, 45)).toThrow('size groups: size 45 is in none of them; add it to one');
   });
 
-  it('refuses a base size that stands in none of the groups', () => {
+  it('refuses a base size that is in none of the groups', () => {
     const base = lastOf({ 'Base size': 33, 'Size groups': '36-38, 39-41', 'Heel per group': 3 });
-    expect(() => heelInSize(base, 37)).toThrow('size groups: size 33 stands in none of them; add it to one');
+    expect(() => heelInSize(base, 37)).toThrow('size groups: size 33 is in none of them; add it to one');
   });
 
-  it('refuses a size that stands in none of the groups', () => {
+  it('refuses a size that is in none of the groups', () => {
     expect(() => heelInSize(grouped, 46)).toThrow('size groups: size 46 is in none of them; add it to one');
     expect(() => heelInSize(grouped, 35)).toThrow('size 35');
   });
