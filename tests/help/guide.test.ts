@@ -27,8 +27,8 @@ describe('the guide to the office suite', () => {
     for (const id of ['remedies', 'name', 'an-old-version', 'no-network']) expect(html).toContain(`id="${id}"`);
   });
 
-  it('says how arguments are parted where a comma is the decimal mark, and that names are not translated', () => {
-    expect(text).toContain('=SOLEBENCH.LAYERS(45,5;7)');
+  it('says how arguments are separated where a comma is the decimal mark, and that names are not translated', () => {
+    expect(text).toContain('=SOLEBENCH.LAYERS(45,5;6)');
     expect(text).toContain('never translated');
   });
 
