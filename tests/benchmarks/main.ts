@@ -23,6 +23,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Fi
   cutting: async () => (await import('./cutting')).cutting,
   edit: async () => (await import('./edit')).edit,
   fuzz: async () => (await import('./fuzz')).fuzz,
+  memory: async () => (await import('./memory')).memory,
   plan: async () => (await import('./plan')).plan,
   yield: async () => (await import('./yield')).yieldOfPieces,
 };
