@@ -98,12 +98,12 @@ describe('the views of the pane', () => {
 
     await pane.getByRole('button', { name: 'Build as text' }).click();
     const table = pane.getByRole('table', { name: /^Build: Betony, EU 38, left/ });
-    expect(await table.innerText()).toMatch(/Under the seat\s+57\.1 mm/);
+    expect(await table.innerText()).toMatch(/Under the seat\s+59\.1 mm/);
     await pane.getByLabel('Units').selectOption('imperial');
-    expect(await table.innerText()).toMatch(/Under the seat\s+2\.25 in/);
+    expect(await table.innerText()).toMatch(/Under the seat\s+2\.33 in/);
     await page.reload();
     await page.locator('#loading').waitFor({ state: 'detached' });
-    await pane.getByRole('img', { name: /2\.25 in under the seat/ }).waitFor();
+    await pane.getByRole('img', { name: /2\.33 in under the seat/ }).waitFor();
     await context.close();
   });
 
@@ -118,7 +118,7 @@ describe('the views of the pane', () => {
     await pane.getByRole('tab', { name: 'Cutting' }).click();
     await pane.getByRole('img', { name: /^Foam 10, offcut Rack 3, 760 by 500/ }).waitFor();
     await pane.getByRole('button', { name: 'Next sheet' }).click();
-    await pane.getByRole('img', { name: /^Foam 10, sheet 1 of 4, 1000 by 500/ }).waitFor();
+    await pane.getByRole('img', { name: /^Foam 10, sheet 1 of 3, 1000 by 500/ }).waitFor();
 
     await pane.getByRole('tab', { name: 'Run' }).click();
     await pane.getByRole('img', { name: /^Pairs by size: 68 pairs; Betony 20/ }).waitFor();
@@ -128,7 +128,7 @@ describe('the views of the pane', () => {
     const ways = pane.locator('table.ways');
     await ways.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
     expect(await ways.getByRole('row', { name: /^Height under the seat/ }).innerText()).toMatch(
-      /57\.1\s+57\.1\s+57\.1/,
+      /59\.1\s+59\.1\s+59\.1/,
     );
     await pane.getByRole('button', { name: 'Change it under Laying' }).click();
     const laying = inputCell(demo, 'Styles', 'Betony', 'Laying');
@@ -154,7 +154,7 @@ describe('the views of the pane', () => {
     await sheet.select('B2');
     await pane.getByRole('button', { name: 'Stop and keep best' }).click();
     await pane.getByText(/^Stopped\. Best found: \d sheets/).waitFor();
-    await pane.getByRole('button', { name: 'Drop what was found' }).click();
+    await pane.getByRole('button', { name: 'Discard what was found' }).click();
 
     await pane.getByRole('combobox', { name: 'Stock' }).selectOption('Kid 1');
     await pane.getByRole('combobox', { name: 'Effort' }).selectOption('short');

@@ -3,7 +3,7 @@ import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 
 /** What a maker waits for when the add-in loads, kB as sent: bounds that the project sets itself. */
-const bounds: Readonly<Record<string, number>> = { 'functions.js': 100, 'taskpane.js': 250 };
+const bounds: Readonly<Record<string, number>> = { 'functions.js': 110, 'taskpane.js': 250 };
 
 describe('what the office suite loads', () => {
   it.each(Object.entries(bounds))('%s is no more than %d kB, compressed', (file, most) => {
