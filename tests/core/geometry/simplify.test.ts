@@ -7,6 +7,7 @@ import { simplify } from '../../../src/core/geometry/simplify';
 import { ellipse } from '../ovals';
 import { anyOutline } from '../cutting/outlines';
 import { toEdge } from '../cutting/oracle';
+import { evenly } from '../../evenly';
 
 describe('simplify', () => {
   it('drops points that lie on a line between two others', () => {
@@ -32,14 +33,36 @@ describe('simplify', () => {
     expect(area(thin)).toBeCloseTo(area(fine), -2);
   });
 
-  it('keeps every dropped point within the tolerance of the edge', () => {
+  it('keeps a tip that lies beyond the end of an edge, though on its line (derived)', () => {
+    // Opened at the first point, which is not the tip: the tip at 20 lies off the line back to it by nothing.
+    const needle: Point[] = [
+      [10, 1],
+      [-10, 0],
+      [10, -1],
+      [20, 0],
+    ];
+    expect(simplify(needle, 2)).toContainEqual([20, 0]);
+  });
+
+  it('leaves out points only, keeps their order, and every one left out lies within the tolerance of the edge', () => {
+    let dropped = 0;
     fc.assert(
-      fc.property(anyOutline, fc.double({ min: 0.01, max: 5, noNaN: true }), (ring, tolerance) => {
+      fc.property(anyOutline, evenly(0.01, 5), (ring, tolerance) => {
         const thin = simplify(ring, tolerance);
-        if (thin.length < 3) return;
+        dropped += ring.length - thin.length;
+        expect(thin).toEqual(ring.filter((point) => thin.includes(point)));
+        expect(thin.length).toBeGreaterThan(1);
         for (const point of ring) expect(toEdge(point, thin)).toBeLessThanOrEqual(tolerance + 1e-9);
       }),
       { seed: 9 },
     );
+    expect(dropped).toBeGreaterThan(100);
+  });
+
+  it('leaves out the most of an arc that the tolerance allows: half an angle h of a circle lies r (1 − cos h) off its chord (derived)', () => {
+    // Halved again and again from two half circles, until a chord's arc rises by less than 0.1 of 100: h < 2.56°.
+    const circle = ellipse(100, 100, 1024);
+    expect(simplify(circle, 0.1)).toHaveLength(128);
+    expect(simplify(circle, 0.1 / 4.01)).toHaveLength(256);
   });
 });
