@@ -26,8 +26,8 @@ describe('the pane', () => {
   it('shows another piece from above, the other foot, another size', async () => {
     const { page, context } = await site.open();
     const pane = page.locator('#pane');
-    await pane.getByRole('button', { name: 'Show Platform 8 from above' }).click();
-    await pane.getByRole('img', { name: /platform 8 from above, 257 long, 96 wide/ }).waitFor();
+    await pane.getByRole('button', { name: 'Show Platform 9 from above' }).click();
+    await pane.getByRole('img', { name: /platform 9 from above, 257 long, 96 wide/ }).waitFor();
     await pane.getByLabel('Foot').selectOption('right');
     await pane.getByLabel('Size').selectOption('41');
     await pane.getByRole('img', { name: /^Betony, EU 41, right/ }).waitFor();
