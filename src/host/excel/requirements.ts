@@ -6,6 +6,24 @@ export function supports(ability: Ability, version: string): boolean {
   return Office.context.requirements.isSetSupported(ability, version);
 }
 
+/** The set of ExcelApi from which on all worksheets together tell of an event (Excel JavaScript API requirement sets). */
+const EVENTS_SINCE = {
+  onSelectionChanged: '1.9',
+  onActivated: '1.7',
+  onChanged: '1.9',
+  onCalculated: '1.8',
+  onDeleted: '1.7',
+  onNameChanged: '1.17',
+} as const;
+
+/** Events of all worksheets together. */
+export type SheetEvent = keyof typeof EVENTS_SINCE;
+
+/** Whether this version of the suite tells of an event. */
+export function tellsOf(event: SheetEvent): boolean {
+  return supports('ExcelApi', EVENTS_SINCE[event]);
+}
+
 /** Whether this version of the suite can run the functions and the pane at all. */
 export function canRun(): boolean {
   return supports('SharedRuntime', '1.1') && supports('CustomFunctionsRuntime', '1.1') && supports('ExcelApi', '1.9');

@@ -68,12 +68,14 @@ const small: WorkbookPlan = {
   ],
 };
 
-describe('the office suite as a host', () => {
+// 1.9 is what the pane asks for, Excel 2021 ends at 1.14, 1.17 tells of sheets' new names.
+describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (excelApi) => {
   let suite: Suite;
   let host: ExcelHost;
   const ask = vi.fn<(question: string) => Promise<boolean>>();
   beforeEach(() => {
     suite = new Suite(['Sheet1']);
+    suite.excelApi = excelApi;
     suite.install();
     ask.mockReset();
     ask.mockResolvedValue(true);
@@ -344,17 +346,19 @@ describe('the office suite as a host', () => {
     });
 
     it('has no formula where a table spills over it, and a blank cell no value', async () => {
+      suite.excelApi = Math.max(12, excelApi);
       suite.set('Run', 8, 0, { value: 'Cork 7', formula: '=X', spilledFrom: { row: 7, column: 0 } });
       suite.active = { sheet: suite.sheet('Run'), area: { row: 8, column: 0, rows: 1, columns: 1 } };
       expect(await host.selection()).toMatchObject({ value: 'Cork 7', formula: undefined });
       suite.active.area = { row: 20, column: 0, rows: 1, columns: 1 };
       expect(await host.selection()).toMatchObject({ value: null, text: '', formula: undefined });
-      suite.lacking.add('ExcelApi 1.12');
+      suite.excelApi = 11;
       suite.active.area = { row: 8, column: 0, rows: 1, columns: 1 };
       expect(await host.selection()).toMatchObject({ formula: '=X' });
     });
 
     it('knows from where a table spills over it, and with which formula', async () => {
+      suite.excelApi = Math.max(12, excelApi);
       suite.set('Sheet1', 0, 0, { value: 'Sheets', formula: '=SOLEBENCH.ORDER(A9)' });
       suite.set('Sheet1', 1, 0, { value: 3, spilledFrom: { row: 0, column: 0 } });
       suite.active = { sheet: suite.sheet('Sheet1'), area: { row: 1, column: 0, rows: 1, columns: 1 } };
@@ -451,6 +455,31 @@ describe('the office suite as a host', () => {
       stop();
       await rest(700);
       expect(heard).toBe(1);
+    });
+
+    it('are heard as far as this version of the suite has them', async () => {
+      const failures: unknown[] = [];
+      const stop = host.onContent(
+        () => undefined,
+        (error) => failures.push(error),
+      );
+      await rest(20);
+      expect([suite.listeners(), failures]).toEqual([excelApi < 17 ? 3 : 4, []]);
+      stop();
+      await rest(20);
+      expect(suite.listeners()).toBe(0);
+    });
+
+    it('go on being heard where one of them is refused', async () => {
+      suite.refuse = 'ApiNotFound';
+      const failures: unknown[] = [];
+      const stop = host.onContent(
+        () => undefined,
+        (error) => failures.push(error),
+      );
+      await rest(20);
+      expect([suite.listeners(), failures.length]).toEqual([excelApi < 17 ? 2 : 3, 1]);
+      stop();
     });
 
     it('tell why they cannot be heard', async () => {

@@ -51,8 +51,10 @@ export class Suite {
   suspended = 0;
   /** A refusal for the next exchange, by the suite's code. */
   refuse: string | undefined;
-  /** Sets that the suite does not have, such as "ExcelApi 1.12". */
+  /** Sets that the suite does not have, such as "SharedRuntime 1.1". */
   readonly lacking = new Set<string>();
+  /** The newest set of ExcelApi that this version of the suite has, by its second number: 14 is 1.14. */
+  excelApi = 20;
   startup = 'None';
   private readonly handlers = new Map<string, Set<() => Promise<void>>>();
   private next = 1;
@@ -72,7 +74,8 @@ export class Suite {
       Office: {
         context: {
           requirements: {
-            isSetSupported: (name: string, version: string) => !this.lacking.has(`${name} ${version}`),
+            isSetSupported: (name: string, version: string) =>
+              !this.lacking.has(`${name} ${version}`) && (name !== 'ExcelApi' || minor(version) <= this.excelApi),
           },
         },
         StartupBehavior: { load: 'Load', none: 'None' },
@@ -120,6 +123,14 @@ export class Suite {
     const table: TableModel = { id: String(this.next++), name, sheet, area, settings: {} };
     this.tables.push(table);
     return table;
+  }
+
+  /** @throws what the suite answers where its version does not have a member yet */
+  need(member: string): void {
+    const since = SINCE[member];
+    if (since !== undefined && minor(since) > this.excelApi) {
+      throw refusal('ApiNotFound', `${member} needs ExcelApi ${since}.`);
+    }
   }
 
   async fire(event: string): Promise<void> {
@@ -281,6 +292,7 @@ export class Suite {
               read: (path) => (path === 'cellCount' ? specialCells(sheet(), kind) : undefined),
             }),
           getSpillParentOrNullObject: () => {
+            queue.push(() => suite.need('getSpillParentOrNullObject'));
             const parent = () => cellsOf()[0]?.[0]?.spilledFrom;
             return front({
               exists: () => parent() !== undefined,
@@ -428,6 +440,7 @@ export class Suite {
     const event = (name: string) => ({
       add: (handler: () => Promise<void>) => {
         queue.push(() => {
+          suite.need(name);
           const set = this.handlers.get(name) ?? new Set();
           this.handlers.set(name, set.add(handler));
         });
@@ -541,6 +554,25 @@ export class Suite {
     };
     return context;
   }
+}
+
+/**
+ * Since which set of ExcelApi the suite has what the host uses beyond 1.1 (Excel JavaScript API requirement sets, as the
+ * type declarations of office-js name them at each member).
+ */
+const SINCE: Readonly<Record<string, string>> = {
+  onActivated: '1.7',
+  onDeleted: '1.7',
+  onCalculated: '1.8',
+  onSelectionChanged: '1.9',
+  onChanged: '1.9',
+  getSpillParentOrNullObject: '1.12',
+  onNameChanged: '1.17',
+};
+
+/** Second number of a version: 1.12 is newer than 1.9. */
+function minor(version: string): number {
+  return Number(version.split('.')[1]);
 }
 
 function refusal(code: string, message: string): Error {
