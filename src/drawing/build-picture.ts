@@ -7,6 +7,7 @@ import { tightestCurve } from '../core/last/tightest-curve';
 import { type Figures, inSentence } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
 import { buildShape } from './build-shape';
+import { marks } from './mark';
 import { planView } from './plan-view';
 import { greatestStrain, outerHeight, percent, sideView } from './side-view';
 import type { Picture, PictureItem } from './svg';
@@ -58,7 +59,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const [up, down] = foot === 'L' ? [frame.top, -frame.bottom] : [-frame.bottom, frame.top];
   const middle = ground + 8.2 + scale * up;
   const height = middle + scale * down + 10.9;
-  const body =
+  const drawn = marks(
     sideView(bottom, shape, {
       x,
       y: (z) => ground - scale * z,
@@ -66,7 +67,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       top,
       figures,
       selected: piece.part === 'cover' || piece.part === 'welt' ? undefined : piece.item,
-    }) +
+    }),
     planView(bottom, piece, {
       x,
       y: (mm) => middle - scale * (foot === 'L' ? mm : -mm),
@@ -77,11 +78,12 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       words: scale > 0.22,
       figures,
       frontSlant: style.raise === 'wedge' ? style.frontSlant : 0,
-    });
+    }),
+  );
   return {
     width,
     height,
-    body,
+    marks: drawn,
     label: sentence(input, piece),
     facts: facts(input, piece),
     items: bottom.layers.map((layer) => itemOf(input, layer)),

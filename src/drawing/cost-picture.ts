@@ -1,7 +1,8 @@
 import { MATERIALS, type Material } from '../core/stock/stock';
 import type { OrderLine } from '../core/plan/order';
 import { hatch } from './hatching';
-import { line, type Picture, type PictureItem, f, text } from './svg';
+import { group, line, marks, rectangle, text } from './mark';
+import type { Picture, PictureItem } from './svg';
 
 export interface CostPictureInput {
   readonly orders: readonly OrderLine[];
@@ -51,31 +52,32 @@ export function costPicture({ orders, money, shown }: CostPictureInput, width: n
   const right = Math.max(14, figure(sum).length * 2 + money.length * 2 + 4);
   const most = Math.max(...costs.map(({ toPay }) => toPay), 1e-9);
   const room = width - NAME - right;
-  const parts = costs.map(({ material, toPay, withoutPrice }, i) => {
+  const parts = costs.flatMap(({ material, toPay, withoutPrice }, i) => {
     const y = i * ROW;
     const long = toPay > 0 ? Math.max(SHORTEST, (room * toPay) / most) : 0;
     const lacks = withoutPrice.length > 0 ? ' +' : '';
-    return (
-      text(0, y + 4.6, capital(material), material === shown ? 'b' : '', 'start') +
-      `<g data-item="${material}"><path class="ground" d="M0 ${f(y)}H${f(width)}V${f(y + ROW)}H0Z"/>` +
-      (long > 0
-        ? `<rect class="fl${material === shown ? ' acc' : ''}" x="${NAME}" y="${f(y + 1.6)}" width="${f(long)}" height="${BAR}"${hatch(material)}/>`
-        : '') +
-      '</g>' +
-      text(width, y + 4.6, figure(toPay) + lacks, '', 'end')
+    const fill = hatch(material);
+    const bar = marks(
+      rectangle(0, y, width, ROW, { fill: 'nothing' }),
+      long > 0 && rectangle(NAME, y + 1.6, long, BAR, { pen: 'face', fill, accent: material === shown }),
     );
+    return [
+      text(0, y + 4.6, capital(material), material === shown ? 'bold' : 'plain', 'start'),
+      group(bar, { item: material }),
+      text(width, y + 4.6, figure(toPay) + lacks, 'plain', 'end'),
+    ];
   });
   const foot = costs.length * ROW;
   return {
     width,
     height: foot + 8,
-    body: [
-      line('n', NAME, 0.6, NAME, foot + 0.6),
+    marks: [
+      line('narrow', NAME, 0.6, NAME, foot + 0.6),
       ...parts,
-      line('n', 0, foot + 1.4, width, foot + 1.4),
-      text(0, foot + 6, 'To buy', 'b', 'start'),
-      text(width, foot + 6, [money, figure(sum)].filter(Boolean).join(' '), 'b', 'end'),
-    ].join(''),
+      line('narrow', 0, foot + 1.4, width, foot + 1.4),
+      text(0, foot + 6, 'To buy', 'bold', 'start'),
+      text(width, foot + 6, [money, figure(sum)].filter(Boolean).join(' '), 'bold', 'end'),
+    ],
     label: `Cost by material, ${money || 'money'}: ${costs
       .map(({ material, toPay }) => `${material} ${figure(toPay)}`)
       .join(', ')}; to buy ${figure(sum)}.${costs.some(lacksPrice) ? ' Stock without a price is left out.' : ''}`,

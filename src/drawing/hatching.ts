@@ -1,44 +1,62 @@
 import type { Material } from '../core/stock/stock';
-import { f } from './svg';
+import { circle, type Hatch, line, type Marks, rectangle } from './mark';
+import { hatchId, svgOf } from './svg';
 
-/** Reference to a material's hatching, defined once by `hatchings`. */
-export function hatch(material: Material, other = false): string {
-  return ` fill="url(#hatch-${material}${other && material === 'leather' ? '-2' : ''})"`;
+/** The hatching of a material's cut face. */
+export function hatch(material: Material, other = false): Hatch {
+  return { material, turned: other };
+}
+
+/** A tile that repeats, turned as a whole; u. */
+export interface Tile {
+  readonly width: number;
+  readonly height: number;
+  /** degrees, clockwise as it is seen */
+  readonly turn: number;
+  readonly marks: Marks;
 }
 
 /**
- * Patterns of all materials: cork flecks, foam cells, leather fibre lines (the next leather layer turned), rubber net,
- * board plies, fabric weave, steel solid. They differ in kind, so that a print in black and white tells them apart.
+ * Tiles of all materials: cork flecks, foam cells, leather fibre lines (the next leather layer turned), rubber net, board
+ * plies, fabric weave, steel solid. They differ in kind, so that a print in black and white tells them apart.
  */
-export function hatchings(): string {
-  const lines = (d: string) => `<path class="n" d="${d}"/>`;
-  const cells = [
-    [0.6, 0.6],
-    [1.8, 1.8],
-  ].map(([x, y]) => `<circle class="cell" cx="${x}" cy="${y}" r="0.5"/>`);
-  return [
-    pattern('cork', TILE, TILE, flecks()),
-    pattern('foam', 2.4, 2.4, cells.join('')),
-    pattern('leather', 1, 1, lines('M.5 0V1'), 45),
-    pattern('leather-2', 1, 1, lines('M.5 0V1'), 135),
-    pattern('rubber', 1.2, 1.2, lines('M.6 0V1.2M0 .6H1.2'), 45),
-    pattern('board', 4, 1.4, lines('M0 .35H4M0 1.05H2.6')),
-    pattern('fabric', 1.6, 1.6, lines('M0 .4H.8M.8 1.2H1.6M.4 .8V1.6M1.2 0V.8')),
-    pattern('steel', 1, 1, '<rect class="solid" width="1" height="1"/>'),
-  ].join('');
+export function tileOf({ material, turned }: Hatch): Tile {
+  if (material === 'leather') return { ...TILES.leather, turn: turned ? 135 : 45 };
+  return TILES[material];
 }
 
-function pattern(name: string, width: number, height: number, body: string, turn?: number): string {
-  const turned = turn === undefined ? '' : ` patternTransform="rotate(${turn})"`;
-  return `<pattern id="hatch-${name}" width="${width}" height="${height}" patternUnits="userSpaceOnUse"${turned}>${body}</pattern>`;
-}
+const n = (x1: number, y1: number, x2: number, y2: number) => line('narrow', x1, y1, x2, y2);
+const tile = (width: number, height: number, marks: Marks, turn = 0): Tile => ({ width, height, turn, marks });
 
 /** Side of the tile of cork flecks, u. */
 const TILE = 8;
 const APART = 0.85;
 
+const TILES: Readonly<Record<Material, Tile>> = {
+  cork: tile(TILE, TILE, flecks()),
+  foam: tile(2.4, 2.4, [circle(0.6, 0.6, 0.5, { pen: 'cell' }), circle(1.8, 1.8, 0.5, { pen: 'cell' })]),
+  leather: tile(1, 1, [n(0.5, 0, 0.5, 1)], 45),
+  rubber: tile(1.2, 1.2, [n(0.6, 0, 0.6, 1.2), n(0, 0.6, 1.2, 0.6)], 45),
+  board: tile(4, 1.4, [n(0, 0.35, 4, 0.35), n(0, 1.05, 2.6, 1.05)]),
+  fabric: tile(1.6, 1.6, [n(0, 0.4, 0.8, 0.4), n(0.8, 1.2, 1.6, 1.2), n(0.4, 0.8, 0.4, 1.6), n(1.2, 0, 1.2, 0.8)]),
+  steel: tile(1, 1, [rectangle(0, 0, 1, 1, { fill: 'ink' })]),
+};
+
+/** The tiles as patterns that SVG fills by. */
+export function hatchings(): string {
+  const materials = Object.keys(TILES) as readonly Material[];
+  return materials
+    .flatMap((material) => (material === 'leather' ? [hatch(material), hatch(material, true)] : [hatch(material)]))
+    .map((one) => {
+      const { width, height, turn, marks } = tileOf(one);
+      const turned = turn === 0 ? '' : ` patternTransform="rotate(${turn})"`;
+      return `<pattern id="${hatchId(one)}" width="${width}" height="${height}" patternUnits="userSpaceOnUse"${turned}>${svgOf(marks)}</pattern>`;
+    })
+    .join('');
+}
+
 /** Flecks of 0.15 to 0.35 radius that keep apart, also over the tile's edges; the same every time. */
-function flecks(): string {
+function flecks(): Marks {
   let state = 7;
   // The minimal standard generator of Park and Miller: pictures must not differ from run to run.
   const random = () => (state = (state * 16807) % 2147483647) / 2147483647;
@@ -52,6 +70,5 @@ function flecks(): string {
   return kept
     .flatMap(([x, y, r]) => shifts.flatMap((dx) => shifts.map((dy) => [x + dx, y + dy, r] as const)))
     .filter(([x, y]) => x > -1 && x < TILE + 1 && y > -1 && y < TILE + 1)
-    .map(([x, y, r]) => `<circle class="solid" cx="${f(x)}" cy="${f(y)}" r="${f(r)}"/>`)
-    .join('');
+    .map(([x, y, r]) => circle(x, y, r, { fill: 'ink' }));
 }

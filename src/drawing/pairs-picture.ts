@@ -1,5 +1,6 @@
 import type { Runs } from '../core/plan/runs';
-import { line, path, type Picture, type PictureItem, f, text } from './svg';
+import { type AreaMark, group, line, type Mark, type Marks, rectangle, text } from './mark';
+import type { Picture, PictureItem } from './svg';
 
 export interface PairsPictureInput {
   readonly runs: Runs['styles'];
@@ -25,46 +26,46 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
   const marks = most <= MOST_MARKS;
   const heightOf = (pairs: number) => (marks ? pairs * MARK_STEP : (20 * pairs) / most);
   const wide = Math.min(5, step - 1);
-  const parts: string[] = [];
+  const parts: Mark[] = [];
   const items: PictureItem[] = [];
   let base = 0;
   for (const { style, sizes, pairs: sum } of runs) {
     const row = heightOf(Math.max(...sizes.map(({ pairs }) => pairs))) + 6.2;
     base += row;
-    parts.push(text(0, base - 0.6, fitted(style.code), '', 'start'), text(own, base - 0.6, sum, 'b', 'end'));
-    parts.push(line('n', NAME - 2, base, own - SUM, base));
+    parts.push(text(0, base - 0.6, fitted(style.code), 'plain', 'start'), text(own, base - 0.6, sum, 'bold', 'end'));
+    parts.push(line('narrow', NAME - 2, base, own - SUM, base));
     columns.forEach(({ system, size }, c) => {
       const x = NAME + step * (c + 0.5);
       const pairs = sizes.find((one) => one.size === size && one.system === system)?.pairs ?? 0;
       if (pairs === 0) {
-        parts.push(text(x, base - 1, '–', 'q'));
+        parts.push(text(x, base - 1, '–', 'quiet'));
         return;
       }
       const id = `${style.code} ${system} ${size}`;
       const on = shown?.style === style.code && shown.size === size;
       const top = base - heightOf(pairs);
       const drawn = marks
-        ? Array.from({ length: pairs }, (_, k) => rect(x, base - (k + 1) * MARK_STEP, wide, MARK)).join('')
+        ? Array.from({ length: pairs }, (_, k) => rect(x, base - (k + 1) * MARK_STEP, wide, MARK))
         : bar(x, top, base, wide, pairs);
       items.push({ id, label: `${style.code}, ${system} ${size}: ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}` });
       parts.push(
-        `<g data-item="${id.replace(/[&<>"]/g, ' ')}">${path('ground', area(x, base, wide, row))}${drawn}</g>`,
-        text(x, top - 1, pairs, on ? 'b' : ''),
-        on ? path('w acc', `M${f(x - wide / 2)} ${f(base + 0.6)}H${f(x + wide / 2)}`) : '',
+        group([rectangle(x - wide / 2, base - row + 1, wide, row - 1, { fill: 'nothing' }), ...drawn], { item: id }),
+        text(x, top - 1, pairs, on ? 'bold' : 'plain'),
       );
+      if (on) parts.push(line('wide', x - wide / 2, base + 0.6, x + wide / 2, base + 0.6, { accent: true }));
     });
   }
   const foot = base + 5.2;
   const systems = new Set(columns.map(({ system }) => system));
-  parts.push(text(0, foot, systems.size === 1 ? ([...systems][0] as string) : '', 'q', 'start'));
+  parts.push(text(0, foot, systems.size === 1 ? ([...systems][0] as string) : '', 'quiet', 'start'));
   columns.forEach(({ system, size }, c) =>
-    parts.push(text(NAME + step * (c + 0.5), foot, systems.size > 1 ? `${system} ${size}` : size, 'q')),
+    parts.push(text(NAME + step * (c + 0.5), foot, systems.size > 1 ? `${system} ${size}` : size, 'quiet')),
   );
-  parts.push(text(own, foot, 'pairs', 'q', 'end'));
+  parts.push(text(own, foot, 'pairs', 'quiet', 'end'));
   return {
     width: own,
     height: foot + 1.2,
-    body: parts.join(''),
+    marks: parts,
     label: sentence(runs),
     facts: runs.flatMap(({ style, sizes, pairs }) => [
       [style.code, `${pairs} pairs`] as const,
@@ -91,21 +92,17 @@ function fitted(name: string): string {
   return name.length > 10 ? `${name.slice(0, 9)}…` : name;
 }
 
-function rect(x: number, y: number, wide: number, high: number): string {
-  return `<rect class="solid" x="${f(x - wide / 2)}" y="${f(y)}" width="${f(wide)}" height="${f(high)}"/>`;
-}
-
-function area(x: number, base: number, wide: number, row: number): string {
-  return `M${f(x - wide / 2)} ${f(base - row + 1)}h${f(wide)}v${f(row - 1)}h${f(-wide)}Z`;
+function rect(x: number, y: number, wide: number, high: number): AreaMark {
+  return rectangle(x - wide / 2, y, wide, high, { fill: 'ink' });
 }
 
 /** A bar with ticks at tens. */
-function bar(x: number, top: number, base: number, wide: number, pairs: number): string {
+function bar(x: number, top: number, base: number, wide: number, pairs: number): Marks {
   const ticks = Array.from({ length: Math.floor(pairs / 10) }, (_, k) => {
     const y = base - ((base - top) * (k + 1) * 10) / pairs;
-    return line('n', x - wide / 2 - 0.8, y, x + wide / 2 + 0.8, y);
+    return line('narrow', x - wide / 2 - 0.8, y, x + wide / 2 + 0.8, y);
   });
-  return rect(x, top, wide, base - top) + ticks.join('');
+  return [rect(x, top, wide, base - top), ...ticks];
 }
 
 function sentence(runs: Runs['styles']): string {

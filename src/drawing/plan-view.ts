@@ -7,7 +7,7 @@ import type { Point, Ring } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';
 import type { Figures } from '../tables/figures';
 import { arrowhead, level, upright } from './dimensions';
-import { line, path, type Scale, text, trace } from './svg';
+import { circle, type LineMark, line, type Marks, marks, outline, type Scale, text } from './mark';
 
 export interface PlanViewOptions extends Scale {
   readonly scale: number;
@@ -25,7 +25,7 @@ export interface PlanViewOptions extends Scale {
 const NOTCH = 1.8;
 
 /** A piece from above, outside up for the left foot: edges, seat and tread lines, notches, skive, direction, dimensions. */
-export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions): string {
+export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions): Marks {
   const { x, y, behind } = options;
   const ground = behind?.ring ?? piece.ring;
   const along = piece.follows || bottom.liftHeight === 0;
@@ -35,22 +35,21 @@ export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions)
   const own = box(piece.ring);
   const low = Math.max(...[frame, own].flatMap(({ bottom: b, top }) => [y(b), y(top)]));
   const down = downFrom(options);
-  const parts = [
-    behind && behind !== piece ? path('ph', trace(ground, options)) : '',
-    line('ch', x(frame.left) - 2, y(0), x(frame.right) + 2, y(0)),
+  return marks(
+    behind && behind !== piece && outline('phantom', ground, options),
+    line('chain', x(frame.left) - 2, y(0), x(frame.right) + 2, y(0)),
     ...[seat, tread].map((at) => {
       const [inside, outside] = edgesAt(ground, at);
-      return line('ch', x(at), y(outside) - 2 * down, x(at), y(inside) + 2 * down);
+      return line('chain', x(at), y(outside) - 2 * down, x(at), y(inside) + 2 * down);
     }),
     skiveBand(piece, options),
-    path('w acc', trace(piece.ring, options)),
+    outline('wide', piece.ring, options, { accent: true }),
     notches(piece.ring, seat, options),
     notches(ground, tread, options),
     widths(ground, seat, tread, options),
     lengths(piece, low, options),
     labels(bottom, piece, seat, tread, ground, options),
-  ];
-  return parts.join('');
+  );
 }
 
 /** The inside and the outside edge of a ring at a place along it; both 0 where it does not reach. */
@@ -68,20 +67,20 @@ function downFrom({ y }: Scale): 1 | -1 {
 }
 
 /** One stroke on the outside edge, two on the inside edge, so that near-symmetrical lifts cannot be swapped. */
-function notches(ring: Ring, at: number, scale: Scale): string {
+function notches(ring: Ring, at: number, scale: Scale): Marks {
   const { x, y } = scale;
   const reach = NOTCH * downFrom(scale);
   const [inside, outside] = edgesAt(ring, at);
-  if (outside - inside < 4) return '';
-  return (
-    line('w', x(at), y(outside), x(at), y(outside) + reach) +
-    [-NOTCH / 3, NOTCH / 3].map((d) => line('w', x(at) + d, y(inside), x(at) + d, y(inside) - reach)).join('')
-  );
+  if (outside - inside < 4) return [];
+  return [
+    line('wide', x(at), y(outside), x(at), y(outside) + reach),
+    ...[-NOTCH / 3, NOTCH / 3].map((d) => line('wide', x(at) + d, y(inside), x(at) + d, y(inside) - reach)),
+  ];
 }
 
 /** Strokes across the band that is skived, alternately whole and half, from full thickness to the edge. */
-function skiveBand({ ring, skive }: Layer, options: PlanViewOptions): string {
-  if (!skive || skive.at !== 'front') return '';
+function skiveBand({ ring, skive }: Layer, options: PlanViewOptions): Marks {
+  if (!skive || skive.at !== 'front') return [];
   const { x, y, scale, frontSlant } = options;
   const { right, bottom, top } = box(ring);
   const middle = (bottom + top) / 2;
@@ -89,48 +88,50 @@ function skiveBand({ ring, skive }: Layer, options: PlanViewOptions): string {
   // The front line is slanted: at the middle it stands where the ring's front corners halve.
   const front = right - Math.abs(lean) * ((top - bottom) / 2);
   const behind = cut(ring, ([px, py]) => front - skive.width - lean * (py - middle) - px);
-  const strokes: string[] = [];
+  const strokes: LineMark[] = [];
   const step = 1.25 / scale;
   for (let v = bottom + 3, i = 0; v < top - 1; v += step, i++) {
     const from = front - skive.width - lean * (v - middle);
     const [inside, outside] = edgesAt(ring, Math.min(from + skive.width / 2, right - 0.5));
     if (v < inside + 1 || v > outside - 1) continue;
-    strokes.push(line('n', x(from), y(v), x(i % 2 ? from + skive.width / 2 : from + skive.width), y(v)));
+    strokes.push(line('narrow', x(from), y(v), x(i % 2 ? from + skive.width / 2 : from + skive.width), y(v)));
   }
-  return path('n', trace(behind, options)) + strokes.join('');
+  return [outline('narrow', behind, options), ...strokes];
 }
 
-function widths(ring: Ring, seat: number, tread: number, { x, y, figures }: PlanViewOptions): string {
+function widths(ring: Ring, seat: number, tread: number, { x, y, figures }: PlanViewOptions): Marks {
   const { left, right } = box(ring);
   const at = (place: number, edge: number, side: 'left' | 'right') => {
     const [inside, outside] = edgesAt(ring, place);
-    if (outside - inside < 4) return '';
+    if (outside - inside < 4) return [];
     const out = side === 'left' ? -1 : 1;
-    return (
-      [inside, outside].map((v) => line('n', x(place) + out, y(v), x(edge) + out * 4, y(v))).join('') +
+    return [
+      ...[inside, outside].map((v) => line('narrow', x(place) + out, y(v), x(edge) + out * 4, y(v))),
       upright(
         x(edge) + out * 3,
         Math.min(y(outside), y(inside)),
         Math.max(y(outside), y(inside)),
         figures.length(outside - inside),
         { side },
-      )
-    );
+      ),
+    ];
   };
-  return at(seat, left, 'left') + (tread < right ? at(tread, right, 'right') : '');
+  return [...at(seat, left, 'left'), ...(tread < right ? at(tread, right, 'right') : [])];
 }
 
-function lengths({ ring, skive, length }: Layer, low: number, { x, figures }: PlanViewOptions): string {
+function lengths({ ring, skive, length }: Layer, low: number, { x, figures }: PlanViewOptions): Marks {
   const { left, right } = box(ring);
   const front = skive?.at === 'front' ? right - skive.width : undefined;
-  return (
-    [left, right].map((at) => line('n', x(at), low - 2, x(at), low + 9.7)).join('') +
-    (front === undefined
-      ? ''
-      : line('n', x(front), low - 2, x(front), low + 4.9) +
-        level(low + 4.4, x(front), x(right), `skive ${figures.length(skive?.width ?? 0)}`)) +
-    level(low + 9.2, x(left), x(right), figures.length(length))
-  );
+  return [
+    ...[left, right].map((at) => line('narrow', x(at), low - 2, x(at), low + 9.7)),
+    ...(front === undefined
+      ? []
+      : [
+          line('narrow', x(front), low - 2, x(front), low + 4.9),
+          level(low + 4.4, x(front), x(right), `skive ${figures.length(skive?.width ?? 0)}`),
+        ]),
+    level(low + 9.2, x(left), x(right), figures.length(length)),
+  ];
 }
 
 function labels(
@@ -140,7 +141,7 @@ function labels(
   tread: number,
   ground: Ring,
   options: PlanViewOptions,
-): string {
+): Marks {
   const { x, y, foot, words } = options;
   const { length } = bottom.last;
   const own = box(piece.ring);
@@ -148,18 +149,18 @@ function labels(
   const mark = Math.min(0.235 * length, own.left + 0.4 * (own.right - own.left));
   const above = (at: number) => Math.min(...edgesAt(ground, at).map(y)) - 1.6;
   const down = downFrom(options);
-  return [
-    text(x(seat) + 0.8, above(seat), 'seat', '', 'start'),
-    text(x(tread) + 0.8, above(tread), 'tread', '', 'start'),
-    own.right < 0.7 * length ? text(x(length * 0.79), y(21) + 1.25, 'outside', 'q') : '',
-    own.right < 0.7 * length ? text(x(length * 0.79), y(-21) + 1.25, 'inside', 'q') : '',
+  return marks(
+    text(x(seat) + 0.8, above(seat), 'seat', 'plain', 'start'),
+    text(x(tread) + 0.8, above(tread), 'tread', 'plain', 'start'),
+    own.right < 0.7 * length && text(x(length * 0.79), y(21) + 1.25, 'outside', 'quiet'),
+    own.right < 0.7 * length && text(x(length * 0.79), y(-21) + 1.25, 'inside', 'quiet'),
     text(x(letter), y(6 * down), foot, 'big'),
     directionSign(x(mark), y(-13 * down), options.direction, words && x(own.right) - x(mark) > 22),
-  ].join('');
+  );
 }
 
 /** How the piece may lie on its sheet: an arrow with two heads, with one, or a ring with four ticks. */
-export function directionSign(x: number, y: number, direction: SheetDirection, words: boolean, reach = 5): string {
+export function directionSign(x: number, y: number, direction: SheetDirection, words: boolean, reach = 5): Marks {
   if (direction === 'any way') {
     const ticks = [
       [1, 0],
@@ -167,18 +168,24 @@ export function directionSign(x: number, y: number, direction: SheetDirection, w
       [-1, 0],
       [0, -1],
     ].map(([a, b]) =>
-      line('n', x + 1.2 * (a as number), y + 1.2 * (b as number), x + 2.2 * (a as number), y + 2.2 * (b as number)),
+      line(
+        'narrow',
+        x + 1.2 * (a as number),
+        y + 1.2 * (b as number),
+        x + 2.2 * (a as number),
+        y + 2.2 * (b as number),
+      ),
     );
-    return (
-      `<circle class="n" cx="${x.toFixed(2)}" cy="${y.toFixed(2)}" r="1.2"/>` +
-      ticks.join('') +
-      (words ? text(x + 3, y + 1.25, direction, '', 'start') : '')
+    return marks(
+      circle(x, y, 1.2, { pen: 'narrow' }),
+      ticks,
+      words && text(x + 3, y + 1.25, direction, 'plain', 'start'),
     );
   }
-  return (
-    line('n', x - reach, y, x + reach, y) +
-    arrowhead(x + reach, y, Math.PI) +
-    (direction === 'end for end' ? arrowhead(x - reach, y, 0) : '') +
-    (words ? text(x, y - 1.1, direction) : '')
+  return marks(
+    line('narrow', x - reach, y, x + reach, y),
+    arrowhead(x + reach, y, Math.PI),
+    direction === 'end for end' && arrowhead(x - reach, y, 0),
+    words && text(x, y - 1.1, direction),
   );
 }

@@ -18,7 +18,18 @@ import { level, upright } from './dimensions';
 import { directionSign } from './plan-view';
 import { sheetName, sheetNumber } from './sheet-name';
 import { percent } from './side-view';
-import { f, path, type Picture, type PictureItem, type Scale, text, trace } from './svg';
+import {
+  type CircleMark,
+  circle,
+  type Lettering,
+  line as stroke,
+  type Marks,
+  marks,
+  outline,
+  type Scale,
+  text,
+} from './mark';
+import type { Picture, PictureItem } from './svg';
 
 export interface SheetPictureInput {
   readonly cutting: StockCutting;
@@ -82,39 +93,41 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const { natural } = format;
   const edge = natural ? natural.outline.map(onPicture) : rectangle(0, 0, along, across);
   const within = natural ? grown([edge], -trim) : [rectangle(trim, trim, along - trim, across - trim)];
-  const body = [
-    ...(trim > 0 ? within.map((ring) => path('hd', trace(ring, at))) : []),
-    ...(natural
-      ? zonesOf(
-          natural,
-          drawn.map(({ ring }) => ring),
-          onPicture,
-          at,
-        )
-      : []),
-    ...rest.map(({ ring, letter }) => path('hd', trace(ring, at)) + lettered(ring, letter, at, scale)),
-    ...drawn.map(({ i, line, ring, spots, toe }) => {
+  const foot = at.y(0);
+  const body = marks(
+    trim > 0 && within.map((ring) => outline('dashed', ring, at)),
+    natural &&
+      zonesOf(
+        natural,
+        drawn.map(({ ring }) => ring),
+        onPicture,
+        at,
+      ),
+    rest.flatMap(({ ring, letter }) => [outline('dashed', ring, at), ...lettered(ring, letter, at, scale)]),
+    drawn.flatMap(({ i, line, ring, spots, toe }) => {
       const id = String(i);
       const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
-      const drawnEdge = path(on ? 'w acc wash' : 'n', trace(ring, at), ` data-item="${id}"`);
+      const edge = on
+        ? outline('wide', ring, at, { accent: true, fill: 'wash', item: id })
+        : outline('narrow', ring, at, { item: id });
       const point = needsToePoint(ring, scale) ? toe : undefined;
       const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
       const free = point && !(label && covers(label, point, scale));
-      return drawnEdge + (free ? toePoint(point, at) : '') + (label ? written(label, at, on) : '');
+      return marks(edge, free && toePoint(point, at), label && written(label, at, on));
     }),
-    path('w', trace(edge, at)),
-    ...(natural?.holes ?? []).map((hole) => path('w', trace(hole.map(onPicture), at))),
+    outline('wide', edge, at),
+    (natural?.holes ?? []).map((hole) => outline('wide', hole.map(onPicture), at)),
     level(at.y(0) + 5, at.x(0), at.x(along), figures.length(along)),
-    `<path class="n" d="M${f(at.x(0))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}M${f(at.x(along))} ${f(at.y(0) + 1)}V${f(at.y(0) + 6)}"/>`,
-    `<path class="n" d="M${f(at.x(0) - 1)} ${f(at.y(0))}H${f(at.x(0) - 4)}M${f(at.x(0) - 1)} ${f(at.y(across))}H${f(at.x(0) - 4)}"/>`,
+    [0, along].map((mm) => stroke('narrow', at.x(mm), foot + 1, at.x(mm), foot + 6)),
+    [0, across].map((mm) => stroke('narrow', at.x(0) - 1, at.y(mm), at.x(0) - 4, at.y(mm))),
     upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
-    stock.direction === 'any way' ? '' : lying ? directionSign(at.x(0) + 6, at.y(0) + 2.6, stock.direction, false) : '',
-  ].join('');
+    stock.direction !== 'any way' && lying && directionSign(at.x(0) + 6, foot + 2.6, stock.direction, false),
+  );
   const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
   return {
     width,
     height: scale * across + 0.5 + BELOW,
-    body,
+    marks: body,
     label: sentence(input, placements.length, used, rest),
     facts: facts(input, drawn, used, rest),
     items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
@@ -129,17 +142,17 @@ function areaOf({ natural, length, width }: SheetFormat): number {
 
 /** Zones as far as they lie on the sheet, each lettered with its quality where pieces leave the most room. */
 function zonesOf(
-  { outline, zones }: NaturalSheet,
+  { outline: edge, zones }: NaturalSheet,
   pieces: readonly Ring[],
   onPicture: (point: Point) => Point,
   at: Scale,
-): readonly string[] {
+): Marks {
   return zones.flatMap(({ ring, quality }) =>
-    intersection([ring], [outline]).map((part) => {
+    intersection([ring], [edge]).flatMap((part) => {
       const shown = part.map(onPicture);
       const spot = roomiest(shown, pieces);
-      const letter = spot && text(at.x(spot[0]), at.y(spot[1]) + 1.25, qualityInWords(quality), 'b');
-      return path('hd', trace(shown, at)) + (letter ?? '');
+      const letter = spot && text(at.x(spot[0]), at.y(spot[1]) + 1.25, qualityInWords(quality), 'bold');
+      return marks(outline('dashed', shown, at), letter);
     }),
   );
 }
@@ -251,8 +264,8 @@ function needsToePoint(ring: Ring, scale: number): boolean {
   return Math.min(right - left, top - bottom) * scale > 4 && Math.max(right - left, top - bottom) * scale > 9;
 }
 
-function toePoint([x, y]: Point, at: Scale): string {
-  return `<circle class="solid" cx="${f(at.x(x))}" cy="${f(at.y(y))}" r="0.5"/>`;
+function toePoint([x, y]: Point, at: Scale): CircleMark {
+  return circle(at.x(x), at.y(y), 0.5, { fill: 'ink' });
 }
 
 /** Lines of lettering, level and centred on a spot. */
@@ -285,9 +298,10 @@ function labelIn(
   return undefined;
 }
 
-function written({ lines, spot: [x, y] }: Label, at: Scale, on: boolean): string {
+function written({ lines, spot: [x, y] }: Label, at: Scale, on: boolean): Marks {
   const first = at.y(y) - ((lines.length - 1) * LINE_HEIGHT) / 2 + 1.25;
-  return lines.map((words, i) => text(at.x(x), first + i * LINE_HEIGHT, words, on ? 'on' : '')).join('');
+  const lettering: Lettering = on ? 'on' : 'plain';
+  return lines.map((words, i) => text(at.x(x), first + i * LINE_HEIGHT, words, lettering));
 }
 
 /** Half the width and half the height of a label, mm. */
@@ -311,10 +325,10 @@ function covers(label: Label, [x, y]: Point, scale: number): boolean {
   return Math.abs(x - label.spot[0]) < half + 1 / scale && Math.abs(y - label.spot[1]) < high + 0.5 / scale;
 }
 
-function lettered(ring: Ring, letter: string, at: Scale, scale: number): string {
+function lettered(ring: Ring, letter: string, at: Scale, scale: number): Marks {
   const { left, right, bottom, top } = box(ring);
-  if (Math.min(right - left, top - bottom) * scale < 5) return '';
-  return text(at.x((left + right) / 2), at.y((bottom + top) / 2) + 1.25, letter, 'b');
+  if (Math.min(right - left, top - bottom) * scale < 5) return [];
+  return [text(at.x((left + right) / 2), at.y((bottom + top) / 2) + 1.25, letter, 'bold')];
 }
 
 function sentence({ cutting, sheet, figures }: SheetPictureInput, count: number, used: number, rest: Rest): string {

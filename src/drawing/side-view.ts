@@ -9,7 +9,7 @@ import { decimals, type Figures } from '../tables/figures';
 import type { BuildShape } from './build-shape';
 import { leader, upright } from './dimensions';
 import { hatch } from './hatching';
-import { line, path, type Scale, text, trace } from './svg';
+import { type AreaMark, line, type Marks, marks, outline, polyline, type Scale, text } from './mark';
 
 /** Lifts nearer together than this are numbered in groups, u. */
 const ROOM_FOR_NUMBERS = 4;
@@ -27,27 +27,27 @@ export interface SideViewOptions extends Scale {
 }
 
 /** The build cut through along its length, heel left: last, layers, ground, item numbers, tightest curve, heights. */
-export function sideView(bottom: Bottom, shape: BuildShape, options: SideViewOptions): string {
+export function sideView(bottom: Bottom, shape: BuildShape, options: SideViewOptions): Marks {
   const { x, y } = options;
-  return [
-    ...cutFaces(shape, options),
-    ...unionOutline(shape.faces.map(({ ring }) => ring)).map((ring) => path('w', trace(ring, options))),
+  return marks(
+    cutFaces(shape, options),
+    unionOutline(shape.faces.map(({ ring }) => ring)).map((ring) => outline('wide', ring, options)),
     lastOutline(shape, options),
-    ...shape.faces
+    shape.faces
       .filter(({ layer }) => layer.item === options.selected)
-      .map(({ ring }) => path('w acc', trace(ring, options))),
-    line('n', x(atLength(bottom.face, bottom.face.tread).x - 6), y(0), x(toe(shape)[0] + 8), y(0)),
+      .map(({ ring }) => outline('wide', ring, options, { accent: true })),
+    line('narrow', x(atLength(bottom.face, bottom.face.tread).x - 6), y(0), x(toe(shape)[0] + 8), y(0)),
     numbers(shape, options),
     curve(bottom, shape, options),
     heights(bottom, options),
-  ].join('');
+  );
 }
 
 /**
  * The cut faces, hatched as their material. A thin one is solid; thin ones of one stock that lie on each other are hatched
  * as one without their joints, which would run together to black.
  */
-function cutFaces({ faces }: BuildShape, options: SideViewOptions): readonly string[] {
+function cutFaces({ faces }: BuildShape, options: SideViewOptions): readonly AreaMark[] {
   const thin = ({ layer }: BuildShape['faces'][number]) => layer.thickness * options.scale < SOLID;
   const stacks: BuildShape['faces'][number][][] = [];
   for (const face of faces) {
@@ -56,16 +56,16 @@ function cutFaces({ faces }: BuildShape, options: SideViewOptions): readonly str
     if (joins) stacks.at(-1)?.push(face);
     else stacks.push([face]);
   }
-  return stacks.flatMap((stack, i): readonly string[] => {
+  return stacks.flatMap((stack, i): readonly AreaMark[] => {
     const [face] = stack;
     if (!face) return [];
     const { layer, ring } = face;
     if (stack.length > 1) {
       const whole = unionOutline(stack.map((one) => one.ring));
-      return whole.map((one) => path('fl', trace(one, options), hatch(layer.material, i % 2 === 1)));
+      return whole.map((one) => outline('face', one, options, { fill: hatch(layer.material, i % 2 === 1) }));
     }
-    const fill = thin(face) ? ' fill="currentColor"' : hatch(layer.material, i % 2 === 1);
-    return [path('fl', trace(ring, options), fill)];
+    const fill = thin(face) ? 'ink' : hatch(layer.material, i % 2 === 1);
+    return [outline('face', ring, options, { fill })];
   });
 }
 
@@ -74,7 +74,7 @@ function toe(shape: BuildShape): Point {
 }
 
 /** The last in double-dotted chain: bottom, a heel and a toe that suggest it, broken off above. */
-function lastOutline({ last }: BuildShape, options: SideViewOptions): string {
+function lastOutline({ last }: BuildShape, options: SideViewOptions): Marks {
   const [, heelZ] = last[0] ?? [0, 0];
   const [toeX, toeZ] = last.at(-1) ?? [0, 0];
   const top = Math.max(options.top, heelZ + 12);
@@ -97,18 +97,19 @@ function lastOutline({ last }: BuildShape, options: SideViewOptions): string {
   ]);
   const { x, y } = options;
   const [from, to] = [x(-4), x(toeX - 115)];
-  const zigzag = [1, 2]
-    .map((i) => {
-      const at = from + ((to - from) * i) / 3;
-      return `L${at - 1.2} ${y(top)}l.8 -1.6 .8 3.2 .8 -1.6`;
-    })
-    .join('');
-  return (
-    path('ph', trace(last, options, true)) +
-    path('ph', trace(heel, options, true)) +
-    path('ph', trace(toeLine, options, true)) +
-    path('n', `M${from} ${y(top)}${zigzag}L${to} ${y(top)}`)
-  );
+  const zigzag = [1, 2].flatMap((i): readonly Point[] => {
+    const at = from + ((to - from) * i) / 3;
+    return [
+      [at - 1.2, y(top)],
+      [at - 0.4, y(top) - 1.6],
+      [at + 0.4, y(top) + 1.6],
+      [at + 1.2, y(top)],
+    ];
+  });
+  return [
+    ...[last, heel, toeLine].map((points) => polyline('phantom', points, options)),
+    { kind: 'line', pen: 'narrow', points: [[from, y(top)], ...zigzag, [to, y(top)]] },
+  ];
 }
 
 /** A smooth open line through points (uniform Catmull–Rom): the last above its bottom is a suggestion, not a measure. */
@@ -138,14 +139,14 @@ interface Group {
 }
 
 /** Item numbers: lifts in a level row above, the other layers beside the toe. */
-function numbers({ faces, base }: BuildShape, options: SideViewOptions): string {
+function numbers({ faces, base }: BuildShape, options: SideViewOptions): Marks {
   const { x, y, scale, top } = options;
   const lifts = faces.filter(({ layer }) => layer.part === 'lift');
   const groups = grouped(
     lifts.map(({ layer }) => layer),
     scale,
   );
-  const labels: string[] = [];
+  const labels: Marks[] = [];
   // From the toe backwards, so that the longest lifts' leaders do not cross the others.
   let right = Infinity;
   for (const { layers, label } of [...groups].sort((a, b) => longest(b) - longest(a))) {
@@ -155,10 +156,12 @@ function numbers({ faces, base }: BuildShape, options: SideViewOptions): string 
     const wide = label.length * 1.9 + 2.5;
     const at = Math.min(x(inside[0]) - 2, right - wide);
     right = at;
-    labels.push(leader([at, y(top) + 5.6], [x(inside[0]), y(inside[1])], 'dot') + text(at, y(top) + 4.7, label, 'b'));
+    labels.push(
+      marks(leader([at, y(top) + 5.6], [x(inside[0]), y(inside[1])], 'dot'), text(at, y(top) + 4.7, label, 'bold')),
+    );
   }
   const others = faces.filter(({ layer }) => layer.part !== 'lift');
-  return labels.join('') + besideToe(others, base, options);
+  return [...labels.flat(), ...besideToe(others, base, options)];
 }
 
 function longest({ layers }: Group): number {
@@ -200,7 +203,7 @@ function besideToe(
   faces: readonly { readonly layer: Layer; readonly ring: readonly Point[] }[],
   base: number,
   { x, y }: SideViewOptions,
-): string {
+): Marks {
   const long = faces.filter(({ layer }) => layer.underTread);
   const edge = Math.max(...faces.flatMap(({ ring }) => ring.map(([px]) => px)));
   const rows = long.length;
@@ -211,29 +214,29 @@ function besideToe(
     return [near.reduce((sum, [px]) => sum + px, 0) / near.length, z];
   };
   const middle = long.reduce((sum, { ring }) => sum + at(ring)[1], 0) / Math.max(1, rows);
-  const labels = long.map(({ layer, ring }, i) => {
+  const labels = long.flatMap(({ layer, ring }, i) => {
     const to = at(ring);
     const ly = y(middle) + (i - (rows - 1) / 2) * 4.2;
     const lx = x(edge) + 3;
-    return leader([lx, ly], [x(to[0]), y(to[1])], 'dot') + text(lx + 0.5, ly + 1.2, layer.item, 'b', 'start');
+    return marks(leader([lx, ly], [x(to[0]), y(to[1])], 'dot'), text(lx + 0.5, ly + 1.2, layer.item, 'bold', 'start'));
   });
   const short = faces
     .filter(({ layer }) => !layer.underTread)
-    .map(({ layer, ring }) => {
+    .flatMap(({ layer, ring }) => {
       const to = insidePoint(ring);
       const lx = x(Math.max(...ring.map(([px]) => px))) + 5;
-      return (
-        leader([lx, y(base / 2)], [x(to[0]), y(to[1])], 'dot') +
-        text(lx + 0.5, y(base / 2) + 1.2, layer.item, 'b', 'start')
+      return marks(
+        leader([lx, y(base / 2)], [x(to[0]), y(to[1])], 'dot'),
+        text(lx + 0.5, y(base / 2) + 1.2, layer.item, 'bold', 'start'),
       );
     });
-  return labels.join('') + short.join('');
+  return [...labels, ...short];
 }
 
 /** The ball's tightest curve, with its radius. */
-function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideViewOptions): string {
+function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideViewOptions): Marks {
   const tightest = tightestCurve(bottom.last.profile, 'over');
-  if (!tightest) return '';
+  if (!tightest) return [];
   const at = atLength(bottom.last.profile, tightest.s);
   const [, toeZ] = toe(shape);
   const lift = shape.last.reduce(
@@ -247,7 +250,7 @@ function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideVi
     ' ',
     '\u2009',
   );
-  return leader(from, [x(lift[0]), y(lift[1])], 'arrow') + text(from[0], from[1] - 0.9, words);
+  return marks(leader(from, [x(lift[0]), y(lift[1])], 'arrow'), text(from[0], from[1] - 0.9, words));
 }
 
 /** The layer that is stretched most over the ball, of those that are bent to the last. */
@@ -284,7 +287,7 @@ export function outerHeight(
 }
 
 /** Heights at the back: under the tread, the last's heel, under the seat. */
-function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: SideViewOptions): string {
+function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: SideViewOptions): Marks {
   const left = x(
     Math.min(
       0,
@@ -296,12 +299,10 @@ function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: S
   const heel = seatStack - treadStack;
   const levels = heel > 0.05 ? [0, treadStack, seatStack] : [0, seatStack];
   const outer = outerHeight({ seatStack, treadStack }, figures);
-  return (
-    levels
-      .map((z) => line('n', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : outer + 1), y(z)))
-      .join('') +
-    (heel > 0.05 ? upright(left - 4, y(seatStack), y(treadStack), figures.height(heel), { beyond: 'above' }) : '') +
-    (heel > 0.05 ? upright(left - 4, y(treadStack), y(0), figures.height(treadStack)) : '') +
-    upright(left - outer, y(seatStack), y(0), figures.height(seatStack))
+  return marks(
+    levels.map((z) => line('narrow', left - 1, y(z), left - (z === treadStack && heel > 0.05 ? 5 : outer + 1), y(z))),
+    heel > 0.05 && upright(left - 4, y(seatStack), y(treadStack), figures.height(heel), { beyond: 'above' }),
+    heel > 0.05 && upright(left - 4, y(treadStack), y(0), figures.height(treadStack)),
+    upright(left - outer, y(seatStack), y(0), figures.height(seatStack)),
   );
 }

@@ -1,5 +1,5 @@
 import { hatchings } from './hatching';
-import { escape, f, type Picture } from './svg';
+import { escape, f, type Picture, svgOf } from './svg';
 
 /** Colours of the tokens in a picture that leaves the page: ink on white paper, whatever the page looks like. */
 const ON_PAPER: Readonly<Record<string, string>> = {
@@ -20,7 +20,8 @@ const MARGIN = 4;
  * because many programs read no style sheet. Its sentence is its description.
  * @param css the rules of drawing.css
  */
-export function standalone({ width, height, label, body }: Picture, title: string, css: string): string {
+export function standalone({ width, height, label, marks }: Picture, title: string, css: string): string {
+  const body = svgOf(marks);
   const attributes = attributesOf(css);
   const [w, h] = [width + 2 * MARGIN, height + 2 * MARGIN];
   const used = new Set([...body.matchAll(/url\(#(hatch-[a-z0-9-]+)\)/g)].map(([, id]) => id));

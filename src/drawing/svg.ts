@@ -1,8 +1,8 @@
 import type { Point } from '../core/geometry/ring';
+import type { AreaMark, CircleMark, Fill, Lettering, Mark, Marks, Pen, TextMark } from './mark';
 
 /**
- * A picture, drawn in drawing millimetres: 1 u is 1 mm on paper and 4 px on the screen. Its classes are those of
- * drawing.css; it names no colour.
+ * A picture, drawn in drawing millimetres: 1 u is 1 mm on paper and 4 px on the screen. It names no colour.
  */
 export interface Picture {
   /** u */
@@ -12,9 +12,8 @@ export interface Picture {
   readonly label: string;
   /** The same facts as a table. */
   readonly facts: readonly (readonly [what: string, value: string])[];
-  /** SVG elements. */
-  readonly body: string;
-  /** Parts that can be picked one by one; the element of each carries its id as data-item. */
+  readonly marks: Marks;
+  /** Parts that can be picked one by one: the marks that carry their ids. */
   readonly items?: readonly PictureItem[];
   /** Drawing millimetres per mm, where the picture is to scale. */
   readonly scale?: number;
@@ -29,11 +28,11 @@ export interface PictureItem {
 /** Screen pixels of a drawing millimetre. */
 export const PX_PER_U = 4;
 
-/** A picture as an SVG element. Its label is spoken in place of it. */
-export function toSvg({ width, height, label, body }: Picture, id = ''): string {
+/** A picture as an SVG element whose classes are those of drawing.css. Its label is spoken in place of it. */
+export function toSvg({ width, height, label, marks }: Picture, id = ''): string {
   const size = `viewBox="0 0 ${f(width)} ${f(height)}" width="${f(width * PX_PER_U)}" height="${f(height * PX_PER_U)}"`;
   const name = id && ` id="${id}"`;
-  return `<svg xmlns="http://www.w3.org/2000/svg" class="draw"${name} ${size} role="img" aria-label="${escape(label)}">${body}</svg>`;
+  return `<svg xmlns="http://www.w3.org/2000/svg" class="draw"${name} ${size} role="img" aria-label="${escape(label)}">${svgOf(marks)}</svg>`;
 }
 
 /** A coordinate with two decimals, which is a hundredth of a drawing millimetre. */
@@ -45,28 +44,70 @@ export function escape(text: string): string {
   return text.replace(/[&<>"]/g, (sign) => ({ '&': '&amp;', '<': '&lt;', '>': '&gt;', '"': '&quot;' })[sign] as string);
 }
 
-/** From a picture's own coordinates to drawing millimetres. */
-export interface Scale {
-  readonly x: (mm: number) => number;
-  readonly y: (mm: number) => number;
+/** Path data through points. */
+export function trace(points: readonly Point[], open = false): string {
+  return `M${points.map(([x, y]) => `${f(x)} ${f(y)}`).join('L')}${open ? '' : 'Z'}`;
 }
 
-/** Path data through points, closed unless said otherwise. */
-export function trace(points: readonly Point[], { x, y }: Scale, open = false): string {
-  return `M${points.map((p) => `${f(x(p[0]))} ${f(y(p[1]))}`).join('L')}${open ? '' : 'Z'}`;
+/** The classes of drawing.css. */
+const PEN_CLASSES: Readonly<Record<Pen, string>> = {
+  wide: 'w',
+  narrow: 'n',
+  dashed: 'hd',
+  chain: 'ch',
+  phantom: 'ph',
+  face: 'fl',
+  cell: 'cell',
+};
+const LETTER_CLASSES: Readonly<Record<Lettering, string>> = {
+  plain: '',
+  bold: ' b',
+  quiet: ' q',
+  big: ' big',
+  mid: ' mid',
+  on: ' on',
+};
+
+/** Marks as SVG elements. */
+export function svgOf(marks: Marks): string {
+  return marks.map(element).join('');
 }
 
-export function path(kind: string, data: string, more = ''): string {
-  return `<path class="${kind}" d="${data}"${more}/>`;
+function element(mark: Mark): string {
+  const item = mark.item === undefined ? '' : ` data-item="${escape(mark.item)}"`;
+  switch (mark.kind) {
+    case 'line':
+      return `<path class="${PEN_CLASSES[mark.pen]}${mark.accent ? ' acc' : ''}" d="${trace(mark.points, true)}"${item}/>`;
+    case 'area':
+      return `<path class="${classesOf(mark)}" d="${mark.rings.map((ring) => trace(ring)).join('')}"${fillOf(mark)}${item}/>`;
+    case 'circle':
+      return `<circle class="${classesOf(mark)}" cx="${f(mark.at[0])}" cy="${f(mark.at[1])}" r="${f(mark.radius)}"${fillOf(mark)}${item}/>`;
+    case 'text':
+      return lettered(mark);
+    case 'group':
+      return mark.item === undefined ? svgOf(mark.marks) : `<g${item}>${svgOf(mark.marks)}</g>`;
+  }
 }
 
-export function line(kind: string, x1: number, y1: number, x2: number, y2: number): string {
-  return path(kind, `M${f(x1)} ${f(y1)}L${f(x2)} ${f(y2)}`);
+function classesOf({ pen, fill, accent }: AreaMark | CircleMark): string {
+  const classes = [
+    pen ? PEN_CLASSES[pen] : fill === 'nothing' ? 'ground' : 'solid',
+    accent && 'acc',
+    fill === 'wash' && 'wash',
+  ];
+  return classes.filter(Boolean).join(' ');
 }
 
-export type Anchor = 'start' | 'middle' | 'end';
+function fillOf({ pen, fill }: AreaMark | CircleMark): string {
+  if (pen && fill === 'ink') return ' fill="currentColor"';
+  return typeof fill === 'object' ? ` fill="url(#${hatchId(fill)})"` : '';
+}
 
-/** Lettering of 3.5 u, level, with a halo of the ground. */
-export function text(x: number, y: number, words: string | number, kind = '', anchor: Anchor = 'middle'): string {
-  return `<text class="t${kind && ` ${kind}`}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(String(words))}</text>`;
+/** The id of a hatching's pattern. */
+export function hatchId({ material, turned }: Exclude<Fill, string>): string {
+  return `hatch-${material}${turned && material === 'leather' ? '-2' : ''}`;
+}
+
+function lettered({ at: [x, y], words, lettering, anchor }: TextMark): string {
+  return `<text class="t${LETTER_CLASSES[lettering]}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(words)}</text>`;
 }

@@ -4,6 +4,8 @@ import { HEADINGS, type Layer } from '../core/bottom/layer';
 import type { Material } from '../core/stock/stock';
 import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
+import { rectangle } from '../drawing/mark';
+import { svgOf } from '../drawing/svg';
 import { INPUT_TABLES } from '../tables/plan-input';
 import type { Figures } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
@@ -90,5 +92,6 @@ export function unitNote({ unit, sentence }: Figures): TemplateResult | typeof n
 
 /** A small field of a material's hatching, its name beside it. */
 function swatch(material: Material): string {
-  return `<svg class="draw swatch" viewBox="0 0 9 4" role="img" aria-label="${material}"><rect class="fl" x="0.2" y="0.2" width="8.6" height="3.6"${hatch(material)}/></svg>`;
+  const field = svgOf([rectangle(0.2, 0.2, 8.6, 3.6, { pen: 'face', fill: hatch(material) })]);
+  return `<svg class="draw swatch" viewBox="0 0 9 4" role="img" aria-label="${material}">${field}</svg>`;
 }

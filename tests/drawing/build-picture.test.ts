@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildPicture } from '../../src/drawing/build-picture';
+import { singly } from '../../src/drawing/mark';
 import { standalone } from '../../src/drawing/standalone';
 import { figuresOf } from '../../src/tables/figures';
 import { built, css, demoPlan } from './demo-plan';
@@ -84,6 +85,6 @@ describe('the picture of a build', () => {
     );
     expect(narrow.width).toBe(72);
     expect(narrow.scale).toBeLessThan(picture('Betony', 38).scale ?? 0);
-    expect(narrow.body).not.toContain('font-size');
+    expect(singly(narrow.marks).every((mark) => mark.kind !== 'text' || mark.size === undefined)).toBe(true);
   });
 });

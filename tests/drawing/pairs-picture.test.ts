@@ -1,10 +1,19 @@
 import { describe, expect, it } from 'vitest';
+import { box } from '../../src/core/geometry/box';
+import { type Marks, singly } from '../../src/drawing/mark';
 import { pairsPicture } from '../../src/drawing/pairs-picture';
 import { standalone } from '../../src/drawing/standalone';
 import { css, demoPlan } from './demo-plan';
 
 const { plan } = demoPlan();
 const runs = plan.runs.styles;
+
+/** Areas of solid ink. */
+function bars(marks: Marks) {
+  return singly(marks).flatMap((mark) =>
+    mark.kind === 'area' && mark.fill === 'ink' ? [box(mark.rings[0] ?? [])] : [],
+  );
+}
 
 describe('the picture of pairs by size', () => {
   it('is as it was looked at', async () => {
@@ -14,8 +23,8 @@ describe('the picture of pairs by size', () => {
 
   it('has one mark a pair and all pairs in its sums', () => {
     const pairs = runs.reduce((sum, run) => sum + run.pairs, 0);
-    const { body, label } = pairsPicture({ runs }, 92);
-    expect(body.match(/<rect/g)).toHaveLength(pairs);
+    const { marks, label } = pairsPicture({ runs }, 92);
+    expect(bars(marks)).toHaveLength(pairs);
     expect(label).toContain(`${pairs} pairs`);
   });
 
@@ -24,8 +33,8 @@ describe('the picture of pairs by size', () => {
       ...run,
       sizes: run.sizes.map((size) => ({ ...size, pairs: i === 0 ? 40 : 15 })),
     }));
-    const { body } = pairsPicture({ runs: many }, 92);
-    const heights = [...body.matchAll(/<rect [^>]*height="([\d.]+)"/g)].map(([, height]) => Number(height));
+    const { marks } = pairsPicture({ runs: many }, 92);
+    const heights = bars(marks).map(({ top, bottom }) => top - bottom);
     expect(Math.min(...heights) / Math.max(...heights)).toBeCloseTo(15 / 40, 1);
   });
 

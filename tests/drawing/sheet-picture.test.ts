@@ -6,6 +6,7 @@ import { moved } from '../../src/core/geometry/moved';
 import type { StockCutting } from '../../src/core/plan/cutting';
 import { sheetPicture } from '../../src/drawing/sheet-picture';
 import { standalone } from '../../src/drawing/standalone';
+import { svgOf } from '../../src/drawing/svg';
 import { figuresOf } from '../../src/tables/figures';
 import { css, demoPlan } from './demo-plan';
 
@@ -57,7 +58,8 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
     for (const cutting of plan.cutting.stocks) {
       for (const sheet of sheetsOf(cutting)) {
         const { placements } = sheet;
-        const { items, body } = sheetPicture({ cutting, sheet, figures }, 92);
+        const { items, marks } = sheetPicture({ cutting, sheet, figures }, 92);
+        const body = svgOf(marks);
         expect(items).toHaveLength(placements.length);
         expect(body.match(/data-item=/g)).toHaveLength(placements.length);
       }
@@ -66,7 +68,8 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
 
   it('letters sizes and feet within their pieces', () => {
     const cutting = cuttingOf('Foam 10');
-    const { body, scale = 0 } = sheetPicture({ cutting, sheet: first(cutting), figures }, 200);
+    const { marks, scale = 0 } = sheetPicture({ cutting, sheet: first(cutting), figures }, 200);
+    const body = svgOf(marks);
     const rings = first(cutting).placements.map(({ piece, turn, x, y }) =>
       moved(cutting.pieces[piece]?.ring ?? [], turn, x, y),
     );
@@ -81,12 +84,12 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
 
   it('picks out the style and size shown, and says all that it shows', () => {
     const cutting = cuttingOf('Foam 10');
-    const { body, label, facts } = sheetPicture(
+    const { marks, label, facts } = sheetPicture(
       { cutting, sheet: first(cutting), shown: { style: 'Betony', size: 40 }, figures },
       92,
     );
     const shown = first(cutting).placements.filter(({ piece }) => cutting.pieces[piece]?.key.startsWith('Betony 9 40'));
-    expect(body.match(/class="w acc wash"/g) ?? []).toHaveLength(shown.length);
+    expect(svgOf(marks).match(/class="w acc wash"/g) ?? []).toHaveLength(shown.length);
     expect(label).toMatch(/^Foam 10, sheet 1 of \d+, 1000 by 500: \d+ pieces, area use [\d.]+ %/);
     expect(facts.filter(([, value]) => value.startsWith('x '))).toHaveLength(first(cutting).placements.length);
   });

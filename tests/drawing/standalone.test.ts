@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { hatch } from '../../src/drawing/hatching';
+import { line, rectangle, text } from '../../src/drawing/mark';
 import { standalone } from '../../src/drawing/standalone';
 import type { Picture } from '../../src/drawing/svg';
 import { css } from './demo-plan';
@@ -8,7 +10,11 @@ const picture: Picture = {
   height: 10,
   label: 'A line & a face',
   facts: [],
-  body: '<path class="hd" d="M0 0L9 9" data-item="1"/><path class="fl" d="M0 0H9Z" fill="url(#hatch-cork)"/><text class="t b" x="1" y="2">7</text>',
+  marks: [
+    line('dashed', 0, 0, 9, 9, { item: '1' }),
+    rectangle(0, 0, 9, 1, { pen: 'face', fill: hatch('cork') }),
+    text(1, 2, 7, 'bold'),
+  ],
 };
 
 describe('a picture that leaves the page', () => {
@@ -25,7 +31,9 @@ describe('a picture that leaves the page', () => {
     expect(svg).toContain(
       '<path d="M0 0L9 9" fill="none" stroke="#14191b" stroke-width="0.25" stroke-dasharray="3 0.75"/>',
     );
-    expect(svg).toMatch(/<text x="1" y="2" font-size="3.5px" fill="#14191b"[^>]*font-weight="600">7/);
+    expect(svg).toMatch(
+      /<text x="1" y="2" text-anchor="middle" font-size="3.5px" fill="#14191b"[^>]*font-weight="600">7/,
+    );
   });
 
   it('brings the hatchings that it uses and no others', () => {
