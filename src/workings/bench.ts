@@ -1,4 +1,4 @@
-import { adhesiveForArea } from '../core/plan/cost/adhesive-for-area';
+import { adhesiveForArea } from '../core/steps/adhesive-for-area';
 import { breakEven } from '../core/plan/cost/break-even';
 import { sheetWeight } from '../core/stock/weight';
 import { convertUnit } from '../core/units';

@@ -1,7 +1,7 @@
 import { Problem } from '../problem';
 import type { Bench } from '../steps/steps';
 import { byCode, fold } from './codes';
-import { Rates } from './cost/rates';
+import { ratesOf } from './cost/rates';
 import type { PlanInput } from './inputs';
 import { type Limits, limitsOf, USUAL_LIMITS } from './limits';
 
@@ -9,7 +9,7 @@ import { type Limits, limitsOf, USUAL_LIMITS } from './limits';
 export function benchOf({ rates, stock }: Pick<PlanInput, 'rates' | 'stock'>): Bench {
   const stocks = byCode(stock);
   return {
-    rates: new Rates(rates),
+    rates: ratesOf(rates),
     limits: limitsInForce(rates),
     mouldedFace: (code) => stocks.get(fold(code))?.mouldedFace === true,
   };

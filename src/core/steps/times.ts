@@ -1,5 +1,6 @@
 import type { Layer } from '../bottom/layer';
 import type { Style } from '../bottom/style';
+import { adhesiveForArea } from './adhesive-for-area';
 import { does } from './operation';
 import type { Face, Operation, Step, StepKind, Told } from './step';
 import { ABSORBENT, USUAL_TIMES, USUAL_WAITS, type UsualTimes, type WaitItem } from './usual-times';
@@ -77,20 +78,20 @@ function coatsOf(face: Face, style: Style, usual: UsualTimes, rates: BenchRates)
   return !face.piece || ABSORBENT.has(face.piece.material) ? usual.absorbent : usual.coats;
 }
 
-/** Faces × coats / coverage, both feet, ml (common practice; coverage as in US federal specification MMM-A-121). */
+/** Of all coated faces of both feet, ml. */
 function adhesiveOf(
   faces: readonly Face[],
   coats: readonly number[],
   style: string,
   rates: BenchRates,
 ): number | undefined {
-  let litres = 0;
+  let ml = 0;
   for (const [i, face] of faces.entries()) {
     const coverage = rates.one('m² a litre', scopesOfFace(style, face));
     if (coverage === undefined || coverage === 0) return undefined;
-    litres += ((face.area / 1e6) * (coats[i] as number)) / coverage;
+    ml += adhesiveForArea(face.area, coats[i] as number, coverage);
   }
-  return 2 * litres * 1000;
+  return 2 * ml;
 }
 
 interface Waiting {

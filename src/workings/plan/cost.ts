@@ -1,11 +1,13 @@
-import { adhesive, scopesOf } from '../../core/plan/cost/adhesive';
+import { benchOf } from '../../core/plan/bench';
 import { fold } from '../../core/plan/codes';
 import type { CostLine } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { SizeRun } from '../../core/plan/runs';
-import { work } from '../../core/plan/cost/work';
+import { work, type Work } from '../../core/plan/cost/work';
+import { stepsOf } from '../../core/steps/steps';
+import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
@@ -16,11 +18,20 @@ const ratesOf = ({ plan }: Context) => new Rates(plan.input.rates);
 /** Rows of Costs and times that hold for a style's layers. */
 function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]): readonly Given[] {
   const rates = ratesOf(context);
-  const scopes = run.sizes.flatMap(({ bottom }) => bottom.layers.map((layer) => scopesOf(run.style.code, layer)));
-  const found = new Set(
-    [...scopes, [run.style.code]].flatMap((scope) => units.flatMap((unit) => rates.items(unit, scope))),
-  );
+  const { code } = run.style;
+  // The lasted bottom is of leather.
+  const scopes = [
+    [code, 'leather'],
+    ...run.sizes.flatMap(({ bottom }) => bottom.layers.map((layer) => scopesOf(code, layer))),
+  ];
+  const found = new Set([...scopes, [code]].flatMap((scope) => units.flatMap((unit) => rates.items(unit, scope))));
   return [...found].flatMap((row) => rate(row));
+}
+
+/** What the steps of a style in one size come to. */
+function workIn({ bottom }: SizeRun, { run }: CostLine, { plan }: Context): Work {
+  const bench = benchOf(plan.input);
+  return work(stepsOf(bottom, run.style, bench), run.style.code, bench.rates);
 }
 
 /** A figure of each size, weighed by its pairs. */
@@ -90,17 +101,13 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Adhesive ml a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(
-      line,
-      'ml',
-      ({ bottom }) => adhesive(bottom, line.run.style.code, ratesOf(context)) ?? 0,
-    );
+    const { given: from, ...rest } = averaged(line, 'ml', (size) => workIn(size, line, context).adhesive ?? 0);
     return {
       given: [...from, ...rows(line, context, 'm² a litre', 'coats')],
       ...rest,
       symbol: 'V',
       what: 'Adhesive of a pair, on the average of the sizes',
-      source: 'both faces of every joint × coats / coverage (common practice)',
+      source: 'every face that its ticket coats × coats / coverage (common practice)',
     };
   },
   'Adhesive ¤ a pair': (line, context) => {
@@ -123,9 +130,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Work min a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(line, 'min', ({ bottom }) =>
-      work(bottom, line.run.style.code, ratesOf(context)),
-    );
+    const { given: from, ...rest } = averaged(line, 'min', (size) => workIn(size, line, context).minutes);
     return {
       given: [
         ...from,
@@ -133,7 +138,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
       ],
       ...rest,
       symbol: 'T',
-      what: 'Minutes of a pair, on the average of the sizes: pieces, skives and joints of both feet, and what is counted by the pair',
+      what: 'Minutes of a pair, on the average of the sizes: the steps of its ticket, and what is counted by the pair for no kind of step',
     };
   },
   'Work ¤ a pair': (line, context) => {

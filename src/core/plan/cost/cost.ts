@@ -1,5 +1,6 @@
 import type { Bottom } from '../../bottom/bottom';
 import { derived } from '../../derived';
+import { type Bench, stepsOf } from '../../steps/steps';
 import type { Stock } from '../../stock/stock';
 import { weight } from '../../stock/weight';
 import { byCode, fold } from '../codes';
@@ -8,7 +9,7 @@ import type { PlanInput, Rate } from '../inputs';
 import type { OrderLine } from '../order';
 import { piecesFrom } from '../pieces';
 import type { Runs, StyleRun } from '../runs';
-import { adhesive } from './adhesive';
+import { benchOf } from '../bench';
 import { ratesOf } from './rates';
 import { volume } from './volume';
 import { work } from './work';
@@ -22,7 +23,7 @@ export interface CostLine {
   readonly adhesive: number | undefined;
   readonly adhesiveCost: number;
   readonly sundries: number;
-  /** See work. */
+  /** At the bench, as its steps have it. */
   readonly minutes: number;
   readonly work: number;
   /** On stock and adhesive. */
@@ -41,10 +42,11 @@ export function cost(
   input: Pick<PlanInput, 'rates' | 'stock'>,
 ): readonly CostLine[] {
   const rates = ratesOf(input.rates);
+  const bench = benchOf(input);
   const stocks = byCode(input.stock);
   return styles.map((run): CostLine => {
     const { code } = run.style;
-    const { ml, minutes } = workOf(run, input.rates);
+    const { ml, minutes } = workOf(run, input.rates, bench);
     const stock = stockShare(run, orders) / run.pairs;
     const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
@@ -67,23 +69,25 @@ export function cost(
   });
 }
 
-/** What a pair takes of adhesive, ml, and of time, minutes. */
-interface Work {
+/** What a pair takes of adhesive, ml, and of time, minutes, on the average of its sizes. */
+interface RunWork {
   readonly ml: number | undefined;
   readonly minutes: number;
 }
 
-const workBefore = derived<StyleRun, Work>('adhesive and minutes of a run');
+const workBefore = derived<StyleRun, RunWork>('adhesive and minutes of a run');
 const volumesBefore = derived<Bottom, readonly number[]>('volumes of a bottom’s pieces');
 const weightBefore = derived<StyleRun, number | undefined>('weight of a run');
 
-function workOf(run: StyleRun, rates: readonly Rate[]): Work {
-  return workBefore(run, [rates], () => {
-    const { code } = run.style;
-    const times = ratesOf(rates);
+function workOf(run: StyleRun, table: readonly Rate[], bench: Bench): RunWork {
+  const { style } = run;
+  return workBefore(run, [table, ...stocksOf(style).map(bench.mouldedFace)], () => {
+    const pairs = new Map(
+      run.sizes.map((size) => [size, work(stepsOf(size.bottom, style, bench), style.code, bench.rates)]),
+    );
     return {
-      ml: average(run, ({ bottom }) => adhesive(bottom, code, times)),
-      minutes: average(run, ({ bottom }) => work(bottom, code, times)) ?? 0,
+      ml: average(run, (size) => pairs.get(size)?.adhesive),
+      minutes: average(run, (size) => pairs.get(size)?.minutes) ?? 0,
     };
   });
 }

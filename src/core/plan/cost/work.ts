@@ -1,16 +1,20 @@
-import type { Bottom } from '../../bottom/bottom';
-import { scopesOf } from './adhesive';
-import { joints } from './joints';
-import type { Rates } from './rates';
+import type { Step } from '../../steps/step';
+import { type BenchRates, furtherMinutes } from '../../steps/times';
 
-/** Bench time for one pair, minutes: every piece, skive and joint of both feet, and what is counted by the pair. */
-export function work(bottom: Bottom, style: string, rates: Rates): number {
-  let foot = 0;
-  for (const layer of bottom.layers) {
-    const scopes = scopesOf(style, layer);
-    foot += rates.sum('minutes a piece', scopes);
-    if (layer.skive) foot += rates.sum('minutes a skive', scopes);
+/** What one pair takes at the bench. */
+export interface Work {
+  readonly minutes: number;
+  /** ml; undefined where a coverage is missing. */
+  readonly adhesive: number | undefined;
+}
+
+/** Read off the steps: their minutes with those of the whole shoe, and their adhesive. */
+export function work(steps: readonly Step[], style: string, rates: BenchRates): Work {
+  let minutes = furtherMinutes(style, rates);
+  let adhesive: number | undefined = 0;
+  for (const step of steps) {
+    minutes += step.minutes;
+    adhesive = adhesive === undefined || step.adhesive === undefined ? undefined : adhesive + step.adhesive;
   }
-  for (const { below } of joints(bottom)) foot += rates.sum('minutes a joint', scopesOf(style, below));
-  return 2 * foot + rates.sum('minutes a pair', [style]);
+  return { minutes, adhesive };
 }

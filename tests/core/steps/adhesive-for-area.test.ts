@@ -1,5 +1,5 @@
 import { expect, it } from 'vitest';
-import { adhesiveForArea } from '../../../../src/core/plan/cost/adhesive-for-area';
+import { adhesiveForArea } from '../../../src/core/steps/adhesive-for-area';
 
 // Derived: a litre that covers 4 m² with one coat is 250 ml a m².
 it('adhesive for an area: 250 ml for a square metre with one coat at 4 m² a litre, twice as much with two', () => {
