@@ -104,7 +104,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   warm: 'warm',
   damp: 'damp',
   bend: 'bend to the last',
-  coat: (step) => (step.kind === 'fix' ? 'paste both faces, none at the very edge' : coatsInWords(step)),
+  coat: coatsInWords,
+  paste: 'paste both faces, none at the very edge',
   join: (step, { run }) => {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
@@ -122,11 +123,12 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   press: ({ pressed }) => (pressed?.usual ? 'press, or hammer all over' : 'press'),
   cool: 'let cool on the last',
   dry: 'let dry',
-  cure: 'let cure before it is rasped',
+  cure: ({ whole }) => (whole ? 'let cure before edges are trimmed' : 'let cure before it is rasped'),
+  'cure core': 'let the core’s joint cure before it is sawn',
   level: ({ left, pieces }) => {
     const low = pieces.at(-1);
-    return low?.rasped
-      ? `rasp ${piecesInWords([low]).toLowerCase()} to ${mm(left ?? 0)} mm, the ground face flat`
+    return low && left !== undefined
+      ? `rasp ${piecesInWords([low]).toLowerCase()} to ${mm(left)} mm, the ground face flat`
       : 'level the ground face';
   },
   thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,

@@ -19,9 +19,9 @@ export function builtApart(assembly: Assembly, joints: readonly Joint[]): readon
   const list: Operation[] = laid.flatMap(gluing);
   if (block && laid.length > 0) list.push(operation('wait', ['cure'], lifts, off));
   if (style.raise === 'heel' && style.heelCore !== 'none') {
-    list.push(operation('fix', ['bore core', 'glue core'], lifts, off));
+    list.push(operation('fix', ['bore core', 'glue core'], lifts, off), operation('wait', ['cure core'], lifts, off));
   }
-  if (block) list.push(operation('rasp', ['saw'], lifts, { ...off, faces: lifts.map((lift) => faceOf(lift, 'edge')) }));
+  if (block) list.push(operation('saw', ['saw'], lifts, { ...off, faces: lifts.map((lift) => faceOf(lift, 'edge')) }));
   list.push(...levelling(assembly, true), ...glued.filter((joint) => !laid.includes(joint)).flatMap(gluing));
   if (lifts.length > 0) {
     const tops = lifts.map((lift) => faceOf(lift, 'upper', 'top'));

@@ -36,7 +36,7 @@ export function nailedOn(joint: Joint, lifts: readonly Layer[]): Operation {
   const fixing = liftNails(lift, lifts.indexOf(lift), lifts.length);
   return operation(
     'fix',
-    ['coat', 'join', 'nail', 'punch under', 'trim lift', 'peen', 'skive level'],
+    ['paste', 'join', 'nail', 'punch under', 'trim lift', 'peen', 'skive level'],
     piecesOf(joint.below),
     { joint, faces, coated: faces, fixing },
   );

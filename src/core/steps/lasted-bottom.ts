@@ -36,7 +36,7 @@ export function lasting({ insole, welt }: Assembly): readonly Operation[] {
             insole,
           ]),
           ...(welt ? [operation('prepare', ['cut holdfast'], [insole])] : []),
-          operation('fix', ['last upper'], [insole]),
+          operation('prepare', ['last upper'], [insole]),
         ]
       : []),
     ...(welt
@@ -53,9 +53,11 @@ export function lasting({ insole, welt }: Assembly): readonly Operation[] {
 export function lastedBottom({ style, welt }: Assembly): readonly Operation[] {
   // A bare sandal has no margin under its insole, and so no hollow between.
   const cavity = welt !== undefined || style.lastedSubstance > 0;
+  // The margin under a welt is trimmed with its seam.
+  const margin = cavity && !welt;
   return [
-    operation('prepare', cavity ? ['trim margin', 'pare pleats', 'roughen', 'dust'] : ['roughen', 'dust'], [], {
-      faces: [LASTED],
+    operation('prepare', margin ? ['trim margin', 'pare pleats', 'roughen', 'dust'] : ['roughen', 'dust'], [], {
+      faces: welt ? [LASTED, { piece: welt, side: 'lower', area: 0 }] : [LASTED],
     }),
     ...(style.shank ? [operation('fix', ['fit shank'])] : []),
     ...(cavity ? [operation('prepare', ['fill cavity'])] : []),

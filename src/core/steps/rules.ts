@@ -42,11 +42,15 @@ const LASTING: readonly Act[] = [
 const SEWING: readonly Act[] = ['trim round', 'open channel', 'stitch', 'hammer seam', 'close channel'];
 const END: readonly Act[] = ['trim edge', 'check height', 'sand edge', 'sock'];
 
+function isShaped({ kind }: Operation): boolean {
+  return kind === 'rasp' || kind === 'saw';
+}
+
 /** What is done at a face, in this order. */
 const AT_A_FACE: readonly ((one: Operation) => boolean)[] = [
   (one) => does(one, 'thin'),
   ({ kind }) => kind === 'skive',
-  (one) => (one.kind === 'rasp' && !does(one, 'thin')) || does(one, 'cut breast'),
+  (one) => (isShaped(one) && !does(one, 'thin')) || does(one, 'cut breast'),
   (one) => does(one, 'turn under'),
   ({ kind }) => kind === 'prepare',
   ({ coated }) => coated !== undefined,
@@ -72,7 +76,7 @@ const SEQUENCES: readonly (readonly Act[])[] = [
   [...SEWING, 'nail seat', 'lay rand'],
   // The insole must be reached; a last holds the shoe again for what is done to its ground.
   ['last out', 'nail from inside', 'filler last in', 'cut breast'],
-  ['bore core', 'saw', 'rasp to last', 'rasp edge'],
+  ['bore core', 'cure core', 'saw', 'rasp to last', 'rasp edge'],
   ['fit shank', 'fill cavity', 'try on last'],
   ['trim edge', 'check height', 'sand edge', 'sock'],
 ];
@@ -153,10 +157,10 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'all that is done off the last is done before it is put on': (first, then) =>
     first.apart && then.coats && onLast(then) && overlap(first.pieces, then.brings),
 
-  'a joint has cured before it is bored, sawn or rasped at its edge': (first, then) =>
+  'a joint has cured before it is bored, sawn, hollowed or rasped at its edge': (first, then) =>
     doing(first, 'cure') &&
     !first.end &&
-    doing(then, 'bore core', 'saw', 'rasp edge') &&
+    doing(then, 'bore core', 'saw', 'rasp to last', 'rasp edge') &&
     within(first.pieces, then.pieces),
 
   'a stack is levelled when it is whole': (first, then) =>
@@ -168,7 +172,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
     ),
 
   'a face is levelled before its edge is rasped, and what is shaped before it is covered': (first, then) =>
-    first.operation.kind === 'rasp' &&
+    isShaped(first.operation) &&
     first.apart === then.apart &&
     overlap(first.pieces, then.pieces) &&
     ((doing(first, 'level') && doing(then, 'rasp edge')) || (then.coats && covers(then))),

@@ -10,6 +10,7 @@ export const STEP_KINDS = [
   'wait',
   'join',
   'press',
+  'saw',
   'rasp',
   'cover',
   'sew',
@@ -54,12 +55,14 @@ export type Act =
   | 'bend'
   // Joining
   | 'coat'
+  | 'paste'
   | 'join'
   | 'press'
   // Waiting
   | 'cool'
   | 'dry'
   | 'cure'
+  | 'cure core'
   // Shaping what is joined
   | 'level'
   | 'thin'

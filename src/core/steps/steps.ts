@@ -6,7 +6,6 @@ import { caresOf, looksOf } from './care';
 import type { FixingLimits } from './fixing';
 import { Build } from './heights';
 import { inOrder } from './in-order';
-import { does } from './operation';
 import { operationsOf } from './operations';
 import type { Operation, SkiveThen, Step } from './step';
 import { timesOf, type BenchRates } from './times';
@@ -27,14 +26,16 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
   const high = bottom.seatStack > limits.highBuild;
   return operations.map((operation, i): Step => {
     const skive = skiveThen(operation, build);
-    const height = build.after(operation);
     const low = operation.pieces.at(-1);
+    const before = low && build.thicknessOf(low);
+    const height = build.after(operation);
+    const after = low && build.thicknessOf(low);
     return {
       ...operation,
       ...(times[i] as ReturnType<typeof timesOf>[number]),
       number: i + 1,
       height,
-      left: low && does(operation, 'level', 'thin') ? build.thicknessOf(low) : undefined,
+      left: after === before ? undefined : after,
       skive,
       looks: looksOf(operation),
       cares: caresOf(operation, high),

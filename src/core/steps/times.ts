@@ -36,7 +36,9 @@ export function timesOf(operations: readonly Operation[], style: Style, rates: B
   const byPair = rates.items('minutes a pair', [style.code]);
   const count = (kind: StepKind) => operations.filter((one) => one.kind === kind).length;
   return operations.map((operation): Times => {
-    const { kind, coated = [], pieces } = operation;
+    const { kind, pieces } = operation;
+    // Paste is no adhesive that is measured out, and what is nailed waits for none.
+    const coated = (does(operation, 'coat') && operation.coated) || [];
     const scopes = pieces.length > 0 ? pieces.map((piece) => scopesOf(style.code, piece)) : [[style.code]];
     const coats = coated.map((face) => coatsOf(face, style, usual, rates));
     const own = byPair.reduce((sum, { value, step }) => (step === kind ? sum + value / count(kind) : sum), 0);
@@ -112,8 +114,8 @@ function waitOf(operation: Operation, { usual, rates, coats, scopes }: Waiting):
     );
     return { value: times * (given ?? fallback), usual: given === undefined };
   };
-  if (operation.coated) return of('Flash-off', usual.flashOff, coats);
-  if (does(operation, 'cure')) return of('Cure', usual.cure);
+  if (does(operation, 'coat')) return of('Flash-off', usual.flashOff, coats);
+  if (does(operation, 'cure', 'cure core')) return of('Cure', usual.cure);
   if (does(operation, 'dry')) return of('Drying', USUAL_WAITS.Drying);
   if (does(operation, 'cool')) return of('Cooling', USUAL_WAITS.Cooling);
   if (does(operation, 'fit shank')) return of('Shank', USUAL_WAITS.Shank);

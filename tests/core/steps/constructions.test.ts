@@ -80,10 +80,13 @@ describe('a cork wedge on a foam platform with a leather outsole, natural edge',
 
   it('rasps lift 1 of 5.9 to 5.6 mm: 7 × 5.9 + 4 is 45.3, the last’s heel 45 (derived)', () => {
     expect(height(the(steps, ['join', 'lift']))).toEqual([45.3, undefined]);
-    const level = the(steps, 'level');
+    const [level, later] = [the(steps, 'level'), the(steps, 'level', 1)];
     expect(level.left).toBeCloseTo(5.6, 9);
     expect(level.pieces.at(-1)?.item).toBe(1);
     expect(height(level)).toEqual([45, undefined]);
+    // Its platform is trued on the last: of its thickness nothing is to come off.
+    expect(later.pieces.at(-1)?.item).toBe(9);
+    expect(later.left).toBeUndefined();
   });
 
   it('stands 55 and 10 with its platform of 10, 59.1 and 14.1 with its outsole of 4.1 (derived)', () => {
@@ -222,6 +225,22 @@ describe('welted, a double sole, a stacked heel', () => {
       [23.2, 11.2],
     ]);
     expect(the(steps, 'level').left).toBeCloseTo(3.1 - 0.2, 9);
+  });
+
+  it('pastes its lifts, which are nailed at once: no coats, no wait, no adhesive (Bespoke Shoes Unlaced, 2013)', () => {
+    for (const step of steps.filter(is('nail'))) {
+      expect(step.acts[0]).toBe('paste');
+      expect(step).toMatchObject({ coats: [], adhesive: 0, wait: undefined, open: undefined });
+    }
+  });
+
+  it('roughens the flesh of its welt with the lasted bottom, whose margin was trimmed with the seam', () => {
+    const ready = steps.find(({ faces }) => faces.some(({ piece }) => !piece));
+    expect(ready?.faces.map(({ piece, side }) => [piece?.part, side])).toEqual([
+      [undefined, 'lower'],
+      ['welt', 'lower'],
+    ]);
+    expect(steps.some(is('trim margin'))).toBe(false);
   });
 
   it('is fixed by its own nails, so that the last comes out at the end', () => {
@@ -454,12 +473,22 @@ describe('a high covered heel on a sole that goes to the back', () => {
         'last out',
         'nail from inside',
         'filler last in',
+        'level',
         'try on ground',
         ['join', 'topPiece'],
         'trim edge',
         'filler last out',
       ]),
     ).toEqual([]);
+  });
+
+  it('lets the joint of its core cure before it is sawn, rasped to its height before it is covered, level once more when it is fixed', () => {
+    expect(
+      missed(steps, ['glue core', 'cure core', 'saw', 'level', ['join', 'cover'], 'nail from inside', 'level']),
+    ).toEqual([]);
+    expect(the(steps, 'cure core').wait?.value).toBe(45);
+    // What is asked for is the piece that a height comes off; here nothing is built too high.
+    expect(steps.filter(is('level')).map(({ left }) => left)).toEqual([undefined, undefined]);
   });
 
   it('takes five nails and a screw above 50 mm ("Heels", My Life with Boots, 2012; screw from memory)', () => {

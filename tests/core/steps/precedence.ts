@@ -333,7 +333,7 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     says: 'each lift: pasted, nailed, nails punched under, trimmed, peened, skived level, before the next',
     source: 'Bespoke Shoes Unlaced, 2009 and 2012',
     check: ({ steps }) => {
-      const cycle: readonly Act[] = ['coat', 'join', 'nail', 'punch under', 'trim lift', 'peen', 'skive level'];
+      const cycle: readonly Act[] = ['paste', 'join', 'nail', 'punch under', 'trim lift', 'peen', 'skive level'];
       const lifts = steps.filter((step) => does(step, 'nail'));
       return [
         ...lifts.flatMap((step) =>

@@ -90,7 +90,7 @@ describe('adhesive', () => {
 
   it('of a margin of a cover is its flesh and what it is turned under on: 3 mm more are 2 × 3 mm all along (derived)', () => {
     const covered = (mm: number) =>
-      workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn-under': mm }, { Value: 4, Unit: 'm² a litre' });
+      workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn under': mm }, { Value: 4, Unit: 'm² a litre' });
     const [narrow, wide] = [covered(12), covered(15)];
     const along = narrow.bottom.cover?.length ?? 0;
     expect(along).toBeGreaterThan(300);
