@@ -8,15 +8,15 @@ import {
   type Workbook,
 } from '@univerjs/core';
 import type { GridHost } from '../host/grid/grid-host';
+import { Keeper, type KeeperListener } from './keeper';
 import type { SavedWorkbook } from './saved-workbook';
 
 /** Tells how keeping the workbook goes. */
-export interface AutosaveListener {
+export interface AutosaveListener extends KeeperListener {
   /** The workbook is open in another tab, which keeps its own; this one is kept once that tab is closed. */
   readonly waiting: () => void;
   /** This tab keeps its workbook. */
   readonly keeping: () => void;
-  readonly failed: (error: unknown) => void;
 }
 
 /** How long a tab that is just being closed may take to let go, ms. */
@@ -30,17 +30,12 @@ const rest = 300;
  * first keeps its own: else each would overwrite the others'.
  */
 export function autosave(injector: Injector, host: GridHost, saved: SavedWorkbook, listener: AutosaveListener): void {
-  let changed = false;
+  const keeper = new Keeper(async () => saved.save(snapshot(injector)), listener);
   // From the first on: what is changed while another tab still lets go counts as well.
   injector.get(ICommandService).onCommandExecuted(({ type }) => {
-    if (type === CommandType.MUTATION) changed = true;
+    if (type === CommandType.MUTATION) keeper.change();
   });
-  const keep = async () => saved.save(snapshot(injector));
-  const save = () => {
-    if (!changed) return;
-    changed = false;
-    keep().catch(listener.failed);
-  };
+  const save = () => keeper.now();
   const begin = () => {
     listener.keeping();
     let soon: ReturnType<typeof setTimeout> | undefined;
@@ -50,7 +45,7 @@ export function autosave(injector: Injector, host: GridHost, saved: SavedWorkboo
     });
     addEventListener('pagehide', () => {
       // A page that is left at once has not waited for its content to rest.
-      if (changed) saved.saveLeaving(snapshot(injector));
+      if (keeper.due) saved.saveLeaving(snapshot(injector));
       save();
     });
     document.addEventListener('visibilitychange', () => {

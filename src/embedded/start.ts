@@ -125,6 +125,7 @@ async function readMetadata(): Promise<Metadata> {
 
 function keep(host: GridHost, injector: Parameters<typeof autosave>[0], saved: SavedWorkbook): void {
   let putAway: (() => void) | undefined;
+  let failed = false;
   autosave(injector, host, saved, {
     waiting: () => {
       putAway = showNotice(
@@ -132,10 +133,17 @@ function keep(host: GridHost, injector: Parameters<typeof autosave>[0], saved: S
       );
     },
     keeping: () => putAway?.(),
+    kept: () => {
+      if (failed) putAway?.();
+      failed = false;
+    },
     failed: () => {
+      // It tries again and again: the notice stands once.
+      if (failed) return;
+      failed = true;
       putAway?.();
       putAway = showNotice(
-        'This browser has no room to keep the workbook. What you change is lost when the page closes.',
+        'This browser has no room to keep the workbook. It is tried again; until then what you change is lost when the page closes.',
       );
     },
   });
