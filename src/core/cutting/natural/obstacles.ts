@@ -7,6 +7,8 @@ import { groundFor, type NaturalSheet, type Quality } from '../sheet/natural-she
 
 /** What lies beyond the box about a sheet counts so far, as a share of its longer side: pieces are pushed back in. */
 const RIM = 0.15;
+/** Along the length it counts no farther than half the way to the next sheet, which may lie half a length off. */
+const MOST_BESIDE = 0.25;
 
 /** How far an obstacle may reach beyond the true one, mm, and the least that counts, mm². */
 const COARSENESS = 0.5;
@@ -24,11 +26,12 @@ const DEEPEST = 6;
 export function obstaclesOn(sheet: NaturalSheet, needed: Quality, trim: number, half: number): readonly Ring[] {
   const { outlines, closed } = groundFor(sheet, needed);
   const { left, bottom, right, top } = box(sheet.outline);
-  const rim = RIM * Math.max(right - left, top - bottom);
+  const above = RIM * Math.max(right - left, top - bottom);
+  const beside = Math.min(above, MOST_BESIDE * (right - left));
   const room = grown(outlines, half - trim);
-  const [length, width] = [(right - left + 2 * rim) / PARTS, (top - bottom + 2 * rim) / PARTS];
+  const [length, width] = [(right - left + 2 * beside) / PARTS, (top - bottom + 2 * above) / PARTS];
   const parts = Array.from({ length: PARTS * PARTS }, (_, i) => {
-    const [x, y] = [left - rim + (i % PARTS) * length, bottom - rim + Math.floor(i / PARTS) * width];
+    const [x, y] = [left - beside + (i % PARTS) * length, bottom - above + Math.floor(i / PARTS) * width];
     return without(x, y, length, width, room, 0);
   });
   const flaws = [...grown(sheet.holes, Math.max(0, trim - half)), ...closed];

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { usableArea } from '../../../../src/core/cutting/sheet/natural-sheet';
+import { rectangular, usableArea } from '../../../../src/core/cutting/sheet/natural-sheet';
 import { obstaclesOn } from '../../../../src/core/cutting/natural/obstacles';
+import { Space } from '../../../../src/core/cutting/search/space';
 import { crossesItself } from '../../../../src/core/geometry/crosses-itself';
 import { inside } from '../../../../src/core/geometry/inside';
 import { toEdge } from '../oracle';
@@ -31,6 +32,16 @@ describe('obstaclesOn', () => {
         { seed: 5, numRuns: 500 },
       );
     }
+  });
+
+  it('leaves the neighbour its room: along the length no farther than half the way to the next sheet', () => {
+    // Sheets lie half a length apart in the search (space.ts), so this one may take a quarter on each side.
+    const tall = rectangular({ length: 200, width: 900 });
+    const xs = obstaclesOn(tall, 1, 0, 0).flatMap((ring) => ring.map(([x]) => x));
+    expect(Math.min(...xs)).toBeGreaterThanOrEqual(-50);
+    expect(Math.max(...xs)).toBeLessThanOrEqual(250);
+    const space = new Space([200, 200], [900, 900]);
+    expect(space.start(1) - 50).toBeGreaterThanOrEqual(250);
   });
 
   it('is made of simple outlines, and a poor zone makes more of them', () => {
