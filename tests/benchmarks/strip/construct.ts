@@ -9,8 +9,12 @@ const TRIED = 400;
  * strip; where there is none the strip grows. A first arrangement without overlap.
  */
 export function construct(arrangement: Arrangement, random: Random): void {
-  const { space, count } = arrangement;
+  const { space, count, choices, overlaps } = arrangement;
   const size = (piece: number) => arrangement.shapeOf(piece).hullArea * arrangement.shapeOf(piece).diameter;
+  choices.forEach((shapes, piece) => {
+    const narrowest = Math.min(...shapes.map((shape) => overlaps.shapes[shape]!.box.top * 2));
+    if (narrowest > space.widths[0]!) throw new Error(`Piece ${piece} is wider than the strip in all of its turns.`);
+  });
   const order = Array.from({ length: count }, (_, piece) => piece).sort((a, b) => size(b) - size(a) || a - b);
   for (const piece of order) {
     let place: Place | undefined;

@@ -30,6 +30,11 @@ describe('packStrip', () => {
     expect(lengths).toEqual([...lengths].sort((a, b) => b - a));
   });
 
+  it('refuses a piece that no turn brings within the width', () => {
+    const wide = { ...task, pieces: [...pieces, { ring: rectangle(140, 120), count: 1, turns: [0, 90] }] };
+    expect(() => packStrip(wide, token)).toThrow('wider than the strip');
+  });
+
   it('carries on from a strip that was found before', () => {
     const first: Strip = packStrip(task, token);
     expect(packStrip({ ...task, seed: 9, from: first }, token).length).toBeLessThanOrEqual(first.length);
