@@ -6,7 +6,7 @@ import { box } from '../core/geometry/box';
 import { edgeLength } from '../core/geometry/edge-length';
 import type { Ring } from '../core/geometry/ring';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, readChoice, readNumber } from '../tables/cell';
+import { type Cell, type Cells, isBlank, readChoice, readNumber, readsAsNumber } from '../tables/cell';
 import { readLength, readLengthOr, readOutline } from './arguments';
 
 /** Knife room and edge trim where nothing else is said, mm: the same as in Bottom stock. */
@@ -56,7 +56,7 @@ const MOST_PIECES = 5000;
 /** How a piece may lie: in words, or so many degrees to either side of the sheet's length. */
 function readWay(cell: Cell): Way {
   if (isBlank(cell)) return { kind: 'any' };
-  if (typeof cell === 'number') {
+  if (readsAsNumber(cell)) {
     return { kind: 'within', degrees: readNumber(cell, { least: 0, most: 90 }, { argument: 'direction' }) };
   }
   const word = readChoice(cell, ['any way', 'end for end', 'one way'] as const, { argument: 'direction' });

@@ -78,6 +78,12 @@ export function readNumber(rich: Cell, rule: NumberRule, place: Place): number {
   return value;
 }
 
+/** Whether a cell is meant as a number: as one, with a format, or as text. */
+export function readsAsNumber(rich: Cell): boolean {
+  const cell = bare(rich);
+  return typeof cell === 'number' || (typeof cell === 'string' && /^\s*[+-]?[.,]?\d/.test(cell));
+}
+
 function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
   if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
   if (isError(cell))

@@ -31,6 +31,19 @@ describe('cells that come with more than their value', () => {
     expect(plain.call('PAIRS', 3, [[formatted(1), double(2)]])).toEqual([[1, 2]]);
   });
 
+  it('say a direction in degrees as a number, with its format or as text', () => {
+    const outline = [
+      [0, 0],
+      [260, 0],
+      [240, 90],
+      [20, 90],
+    ];
+    const pieces = (direction: unknown) => plain.call('PIECESPERSHEET', outline, 640, 950, 4, 10, direction, null);
+    for (const fifteen of [formatted(15), '15', ' 15 ']) expect(pieces(fifteen)).toBe(pieces(15));
+    expect(pieces('end for end')).toBe(pieces(0));
+    expect(sentence(() => pieces('120'))).toContain('direction: "120" is not possible; give 90 or less');
+  });
+
   it('that show an error are told of with their place', () => {
     expect(sentence(() => plain.call('HEELHEIGHT', error('#DIV/0!'), 8, null))).toBe(
       '#VALUE! last_heel: the cell shows #DIV/0!; put that one right first',
