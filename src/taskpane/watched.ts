@@ -12,7 +12,7 @@ import { shownPiece } from '../drawing/build-picture';
 import type { Host, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES, type PlanReading, readPlan } from '../tables/plan-input';
-import { codeColumn } from './go-to';
+import { codeColumn } from '../tables/block-cell';
 
 /** What the pane shows: one style in one size and foot, and one stock. */
 export interface Shown {

@@ -10,7 +10,7 @@ import type { At, From, Given, Working } from '../workings/working';
 import { working } from '../workings/workings';
 import { button } from './button';
 import type { DescribedFunction } from './function-list';
-import { cellIn } from './go-to';
+import { cellIn } from '../tables/block-cell';
 import { type Argument, blockOf, type Call, callIn, Unreadable } from './workings-call';
 
 /** What the view shows. */

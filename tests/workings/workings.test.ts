@@ -87,4 +87,17 @@ describe('the workings', { timeout: 120_000 }, () => {
       expect(missing, name).toEqual([]);
     }
   });
+
+  it('of a check find the row of its code wherever the code stands', () => {
+    const { args } = sampleCalls.find(({ name }) => name === 'CHECKS')!;
+    const last = (table: unknown) => (table as unknown[][]).map(([code, ...line]) => [...line, code]);
+    const moved = args.map((table, i) => (i === 1 || i === 2 ? last(table) : table));
+    const table = call('CHECKS', ...moved) as unknown[][];
+    expect(table).toEqual(call('CHECKS', ...args));
+    const given = (of: readonly unknown[], row: number) => working('CHECKS', of, { row, column: 2 })?.given;
+    const some = [...table.keys()].filter((row) => row % 6 === 1);
+    const found = some.map((row) => given(moved, row));
+    expect(found).toEqual(some.map((row) => given(args, row)));
+    expect(found.some((list) => list?.some(({ from }) => from?.argument === 'styles'))).toBe(true);
+  });
 });

@@ -1,9 +1,9 @@
 import type { Check } from '../../core/plan/checks/check';
 import { fold } from '../../core/plan/codes';
+import { cellIn, columnUnder } from '../../tables/block-cell';
+import { bare } from '../../tables/cell';
 import { placeOfCheck } from '../../tables/check-place';
 import { INPUT_TABLES } from '../../tables/plan-input';
-import { columnsIn } from '../../tables/headings';
-import type { Column, Columns, Table } from '../../tables/schema';
 import { given, type Given, step, told, type Step } from '../working';
 import type { ColumnWorkings, Context } from './context';
 
@@ -43,13 +43,12 @@ function input(check: Check, { plan, tables }: Context): readonly Given[] {
   const lastOf = (style: string) => plan.input.styles.find((one) => fold(one.code) === fold(style))?.last;
   const { table, code, row, heading } = placeOfCheck(check, lastOf);
   const known = Object.values(INPUT_TABLES).find(({ name }) => name === table);
-  if (!known) return [];
+  if (!known || (row === undefined && code === undefined)) return [];
   const block = tables[known.argument as keyof typeof tables];
-  const at = row ?? block.findIndex((line, i) => i > 0 && fold(String(line[0] ?? '')) === fold(code ?? ''));
+  const at = cellIn(block, { table, code, row, heading }).row;
   if (at < 1) return [];
-  const [name] = Object.entries<Column>(known.columns).find(([, one]) => one.heading === heading) ?? [];
-  const column = name === undefined ? undefined : columnsIn(known as Table<Columns>, block[0] ?? []).get(name);
-  const value = column === undefined ? undefined : block[at]?.[column];
+  const column = heading === undefined ? -1 : columnUnder(table, block[0] ?? [], heading);
+  const value = bare(block[at]?.[column]);
   const shown = typeof value === 'number' || (typeof value === 'string' && value !== '') ? value : 'blank';
   return [given(undefined, heading ?? table, shown, undefined, { argument: known.argument, row: at, column: heading })];
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellIn } from '../../src/taskpane/go-to';
+import { cellIn } from '../../src/tables/block-cell';
 
 const cells = [
   ['Style', 'Last', 'Heel\nheight', 36, 37],
