@@ -4,6 +4,7 @@ import { mostRasping } from './allowances';
 import { squareToSeat } from './bent-layers';
 import { HEADINGS, type Part } from './layer';
 import { coursesOfMix, type LayerMix, layerMix, type Offer } from './layer-mix';
+import { pricePerArea } from '../stock/price';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
 import { styleCell, within } from './style-problem';
@@ -154,11 +155,14 @@ function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix 
 
 function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {
   const stocks = codes.map((code) => find(code, heading));
-  return layerMix(height, stocks.map(offerOf), mostRasping(style, stocks));
+  return layerMix(height, offersOf(stocks), mostRasping(style, stocks));
 }
 
-function offerOf({ thickness: mm, price }: Stock): Offer {
-  return { thickness: mm, cost: price };
+/** Layers cost by their area; where one price is not known, none decides. */
+function offersOf(stocks: readonly Stock[]): readonly Offer[] {
+  const prices = stocks.map(pricePerArea);
+  const known = prices.every((price) => price !== undefined);
+  return stocks.map(({ thickness: mm }, i) => ({ thickness: mm, ...(known && { cost: prices[i] }) }));
 }
 
 function platformStock(style: Style, find: FindStock, mix: LayerMix | undefined): readonly Stock[] {

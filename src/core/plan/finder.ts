@@ -1,5 +1,6 @@
 import { type Bottom, buildBottom } from '../bottom/bottom';
 import { chooseMixes } from '../bottom/courses';
+import { pricePerArea } from '../stock/price';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from '../bottom/style';
 import { styleCell } from '../bottom/style-problem';
@@ -148,7 +149,8 @@ export class Finder {
     });
     const construction = constructionOf(JSON.stringify([this.contentOf(last), shape, shaping]));
     const mixed = style.finishedHeel === undefined ? style.lifts : [...style.lifts, ...style.platform];
-    const prices = JSON.stringify(mixed.map((code) => this.stock(code)?.price));
+    const priceOf = (stock: Stock | undefined) => stock && pricePerArea(stock);
+    const prices = JSON.stringify(mixed.map((code) => priceOf(this.stock(code))));
     const find: FindStock = (code, heading) => {
       const stock = this.stock(code);
       if (!stock) throw notFound(styleCell(style, heading), code, 'Bottom stock', codesOf(this.stocks));

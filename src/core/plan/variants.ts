@@ -3,8 +3,7 @@ import { MATERIALS } from '../stock/stock';
 import { type Laying, LAYINGS, type Style } from '../bottom/style';
 import type { Variant } from './compare';
 import { byCode, fold } from './codes';
-import { priceOfSheet } from './order';
-import { Problem } from '../problem';
+import { pricePerArea } from '../stock/price';
 
 /** What two ways to build a style may differ in. */
 export const ASPECTS = ['laying', 'lifts', 'platform', 'sole', 'outsole'] as const;
@@ -93,12 +92,7 @@ function liftsOfMaterials(style: Style, stocks: readonly Stock[]): readonly Vari
 
 /** Whether a price can be told; without one a comparison would favour it. */
 function isPriced(stock: Stock): boolean {
-  try {
-    return priceOfSheet(stock) !== undefined;
-  } catch (error) {
-    if (error instanceof Problem) return false;
-    throw error;
-  }
+  return pricePerArea(stock) !== undefined;
 }
 
 function capital(words: string): string {

@@ -55,6 +55,22 @@ describe('chooseMixes', () => {
     expect(counts([9, 5])).toEqual([0, 5]);
   });
 
+  it('compares prices by the area that they buy, whatever the sheets are sold by', () => {
+    const counts = (a: Named, b: Named) => {
+      const find = (code: string) => stockOf({ ...STOCKS[0], Thick: 8, ...(code === 'A' ? a : b), Stock: code });
+      return chooseMixes(styleOf({ Raise: 'wedge', Lifts: 'A, B' }), last, find).lifts?.counts;
+    };
+    // A sheet of 1000 × 500 for 9 is 18 a m².
+    expect(counts({ Price: 9 }, { Price: 10, 'Sold by': 'm²' })).toEqual([0, 5]);
+    // Twice the sheet for 12 is 12 a m².
+    expect(counts({ Price: 9 }, { Price: 12, Width: 1000 })).toEqual([0, 5]);
+    // 8 mm of 250 kg/m³ are 2 kg a m²: 9 a kg is 18 too, and 8 a kg less.
+    expect(counts({ Price: 9 }, { Price: 8, 'Sold by': 'kg' })).toEqual([0, 5]);
+    // A price that is not known decides nothing: the first stays.
+    expect(counts({ Price: 9 }, { Price: '' })).toEqual(counts({}, {}));
+    expect(counts({ Price: 9 }, { Price: 1, 'Sold by': 'kg', Density: '' })).toEqual(counts({}, {}));
+  });
+
   it('counts bent layers square to the pitched seat: 40 mm at 8.89° are 39.52 (derived)', () => {
     const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 });
     const { lifts } = chooseMixes(steep, last, findSample);
