@@ -1,6 +1,8 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { HEADINGS, type Layer } from '../core/bottom/layer';
+import { heelControl } from '../core/plan/checks/heel-control';
+import { limitsOf } from '../core/plan/limits';
 import type { Material } from '../core/stock/stock';
 import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
@@ -49,8 +51,7 @@ export function buildSection(
     width,
     unitNote(figures),
   );
-  const difference = bottom.seatStack - bottom.treadStack;
-  const held = Math.abs(difference - bottom.last.heelHeight) <= 1;
+  const { holds: held } = heelControl(bottom, limitsOf(standing.plan.input.rates));
   return html`<section class="section" aria-labelledby="build">
     ${picture}
     <table class="parts" aria-label="Parts">

@@ -146,7 +146,9 @@ function laidOn(
   });
   const searched = givenLayout(stock, input.layouts, pieces, format, content);
   const taken = laid.layout.sheets.length;
-  const better = searched?.layout && searched.layout.sheets.length <= taken ? searched : undefined;
+  const given = searched?.layout?.sheets.length ?? 0;
+  const worse = given > taken ? `it takes ${given} sheets, and the quick rows ${taken}` : undefined;
+  const better = searched?.layout && worse === undefined ? searched : undefined;
   const { layout, ground } = better ?? laid;
   const { net, least } = laid;
   const sheets = layout.sheets.length;
@@ -171,7 +173,7 @@ function laidOn(
     offcuts,
     source: better ? 'search' : 'rows',
     rows: taken,
-    ignored: searched?.ignored,
+    ignored: searched?.ignored ?? worse,
   };
 }
 

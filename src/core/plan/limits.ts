@@ -53,24 +53,32 @@ export const LIMIT_ITEMS: Readonly<Record<keyof Limits, string>> = {
   screwedHeel: 'Screwed heel',
 };
 
-/**
- * The limits in force: the usual ones where the maker has said nothing else.
- * @throws Problem for a limit that no check knows.
- */
+const NAMES = Object.entries(LIMIT_ITEMS) as readonly [keyof Limits, string][];
+
+/** The limits in force: the usual ones where the maker has said nothing else that a check knows. */
 export function limitsOf(rates: readonly Rate[]): Limits {
   const limits: Record<keyof Limits, number> = { ...USUAL_LIMITS };
-  const names = Object.entries(LIMIT_ITEMS) as [keyof Limits, string][];
-  for (const { unit, item, value, row } of rates) {
-    if (unit !== 'limit') continue;
-    const found = names.find(([, name]) => fold(name) === fold(item));
-    if (!found) {
-      throw new Problem(
-        'invalid',
-        { argument: 'rates', table: 'Costs and times', row, column: 'Item' },
-        `"${item}" is no limit that a check knows; use one of ${names.map(([, name]) => name).join(', ')}`,
-      );
-    }
-    limits[found[0]] = value;
+  for (const rate of rates) {
+    const limit = limitIn(rate);
+    if (limit) limits[limit] = rate.value;
   }
   return limits;
+}
+
+/** Limits that no check knows. */
+export function unknownLimits(rates: readonly Rate[]): readonly Problem[] {
+  return rates
+    .filter((rate) => rate.unit === 'limit' && !limitIn(rate))
+    .map(
+      ({ row, item }) =>
+        new Problem(
+          'invalid',
+          { argument: 'rates', table: 'Costs and times', row, column: 'Item' },
+          `"${item}" is no limit that a check knows; use one of ${NAMES.map(([, name]) => name).join(', ')}`,
+        ),
+    );
+}
+
+function limitIn({ unit, item }: Rate): keyof Limits | undefined {
+  return unit === 'limit' ? NAMES.find(([, name]) => fold(name) === fold(item))?.[0] : undefined;
 }

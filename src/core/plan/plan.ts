@@ -5,8 +5,7 @@ import { checks } from './checks/checks';
 import { cost, type CostLine } from './cost/cost';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
 import type { PlanInput } from './inputs';
-import { limitsOf } from './limits';
-import { order, type OrderLine } from './order';
+import { order, type OrderLine, orderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { type Batch, batches } from './batches';
 import { RunBuilder, type Runs } from './runs';
@@ -152,9 +151,11 @@ export class Plan {
       problems.push(made);
       return [];
     };
-    attempt(() => [limitsOf(this.input.rates)]);
-    const orders = attempt(() => this.ordersOf(this.layouts));
-    const costs = attempt(() => this.costsOf(orders));
+    // What one stock lacks keeps nothing of the others from being looked at.
+    const orders = this.layouts.stocks.flatMap((stock) => attempt(() => [orderLine(stock)]));
+    const whole = orders.length === this.layouts.stocks.length;
+    if (whole) this.stages.orders ??= orders;
+    const costs = attempt(() => (whole ? this.costsOf(orders) : cost(this.runs, orders, this.input)));
     return checks({
       input: this.input,
       runs: this.runs,

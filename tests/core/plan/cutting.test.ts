@@ -109,3 +109,30 @@ describe('cutting from a traced sheet', () => {
     expect(complaint(small)).toMatch(/^Bottom stock, row 5, Stock: Rubber 4, Betony \d+ \d+ L: the piece measures/);
   });
 });
+
+describe('a layout that a search wrote down', () => {
+  const cork = (layouts: readonly Named[] = []) => {
+    const plan = new Plan(inputOf({ layouts }));
+    const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Cork 7')!;
+    return { found, checks: plan.checks.filter(({ subject }) => subject === 'Cork 7') };
+  };
+  const { layout, pieces } = cork().found;
+  const rows = layout.sheets.flatMap((placements, i) =>
+    placements.map(({ piece, x, y, turn }) => {
+      return { Stock: 'Cork 7', Sheet: i + 1, Piece: pieces[piece]!.key, x, y, Turn: turn };
+    }),
+  );
+
+  it('is used as long as it takes no more sheets than the rows', () => {
+    expect(cork(rows).found).toMatchObject({ source: 'search', ignored: undefined });
+  });
+
+  it('is not dropped without a word where it is sound and takes more', () => {
+    const [last] = [...rows].reverse();
+    const { found, checks } = cork([...rows.slice(0, -1), { ...last, Sheet: 99 }]);
+    const quick = layout.sheets.length;
+    expect(found).toMatchObject({ source: 'rows', sheets: quick });
+    expect(found.ignored).toBe(`it takes ${quick + 1} sheets, and the quick rows ${quick}`);
+    expect(checks).toMatchObject([{ kind: 'price' }, { kind: 'layoutIgnored', verdict: 'lookAt' }]);
+  });
+});

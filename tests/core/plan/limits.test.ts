@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { LIMIT_ITEMS, limitsOf, USUAL_LIMITS } from '../../../src/core/plan/limits';
+import { LIMIT_ITEMS, limitsOf, unknownLimits, USUAL_LIMITS } from '../../../src/core/plan/limits';
 import { ratesOf } from '../samples';
 
 describe('limitsOf', () => {
@@ -19,7 +19,14 @@ describe('limitsOf', () => {
     expect(Object.values(limitsOf(rates))).toEqual(Object.values(LIMIT_ITEMS).map((_, i) => 7 + i));
   });
 
-  it('refuses one that no check knows, and names those that there are', () => {
-    expect(() => limitsOf(ratesOf({ Item: 'Shank', Value: 1, Unit: 'limit' }))).toThrow('Heel without shank');
+  it('leave out one that no check knows, which is told with the names of those that there are', () => {
+    const rates = ratesOf(
+      { Item: 'Shank', Value: 1, Unit: 'limit' },
+      { Item: 'Proud of last', Value: 3, Unit: 'limit' },
+    );
+    expect(limitsOf(rates)).toEqual({ ...USUAL_LIMITS, proud: 3 });
+    expect(unknownLimits(rates).map(({ message }) => message)).toEqual([
+      expect.stringMatching(/^Costs and times, row 1, Item: "Shank" is no limit.*Heel without shank/),
+    ]);
   });
 });

@@ -6,7 +6,7 @@ import type { CostLine } from '../cost/cost';
 import type { Cutting } from '../cutting';
 import { type Finder, stocksOf } from '../finder';
 import type { PlanInput } from '../inputs';
-import { type Limits, limitsOf, USUAL_LIMITS } from '../limits';
+import { type Limits, limitsOf, unknownLimits } from '../limits';
 import type { OrderLine } from '../order';
 import type { Batch } from '../batches';
 import type { Runs, StyleRun } from '../runs';
@@ -40,10 +40,9 @@ export interface Checked {
 export function checks(checked: Checked): readonly Check[] {
   const { input, runs, finder, cutting, orders, costs, batches } = checked;
   const stocks = byCode(input.stock);
-  // A limit that no check knows is told by the stage before; here the usual ones serve.
-  const limits = checked.problems.length > 0 ? USUAL_LIMITS : limitsOf(input.rates);
+  const limits = limitsOf(input.rates);
   const all = [
-    ...[...runs.problems, ...cutting.problems, ...checked.problems].map(problemCheck),
+    ...[...runs.problems, ...cutting.problems, ...unknownLimits(input.rates), ...checked.problems].map(problemCheck),
     ...runs.styles.flatMap((run) => runChecks(run, limits, finder, stocks)),
     ...batchChecks(batches),
     ...unreadRates(input).map(({ rate, why }): Check => ({

@@ -2,6 +2,7 @@ import { holdsNails } from '../../steps/fixing';
 import type { Limits } from '../limits';
 import type { StyleRun } from '../runs';
 import type { Check } from './check';
+import { heelControl } from './heel-control';
 import { layersOf, worst } from './worst';
 
 export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readonly Check[] {
@@ -9,10 +10,9 @@ export function heightChecks({ style, sizes }: StyleRun, limits: Limits): readon
   const [first] = sizes;
   if (!first) return [];
   const { seatStack: seat, treadStack: tread, last, lifts, platform } = first.bottom;
-  const found = seat - tread;
-  const held = Math.abs(found - last.heelHeight) <= limits.heelControl + 1e-9;
+  const { found, wanted, holds } = heelControl(first.bottom, limits);
   const list: Check[] = [
-    { kind: 'heelControl', subject, verdict: held ? 'holds' : 'putRight', found, wanted: last.heelHeight, seat, tread },
+    { kind: 'heelControl', subject, verdict: holds ? 'holds' : 'putRight', found, wanted, seat, tread },
   ];
   for (const [part, mix] of [
     ['lift', lifts],

@@ -1,8 +1,11 @@
+import { fold } from '../codes';
 import type { CostLine } from '../cost/cost';
 import { makeOrBuy } from '../cost/make-or-buy';
 import { ratesOf } from '../cost/rates';
+import { stocksOf } from '../finder';
 import type { PlanInput } from '../inputs';
 import type { OrderLine } from '../order';
+import { piecesFrom } from '../pieces';
 import type { Check } from './check';
 
 export function moneyChecks(
@@ -11,6 +14,12 @@ export function moneyChecks(
   costs: readonly CostLine[],
 ): readonly Check[] {
   const rates = ratesOf(input.rates);
+  const priced = new Set(
+    orders.filter(({ sheetPrice }) => sheetPrice !== undefined).map(({ cutting }) => fold(cutting.stock.code)),
+  );
+  // What is built from sheets of unknown price would seem to cost nothing.
+  const known = ({ run }: CostLine) =>
+    stocksOf(run.style).every((code) => priced.has(fold(code)) || !piecesFrom(run, code));
   return [
     ...orders
       .filter(({ sheetPrice }) => sheetPrice === undefined)
@@ -21,7 +30,7 @@ export function moneyChecks(
       if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'lookAt' });
       if (rates.one('money an hour', [subject]) === undefined)
         list.push({ kind: 'workRate', subject, verdict: 'lookAt' });
-      const choice = makeOrBuy(line);
+      const choice = known(line) ? makeOrBuy(line) : undefined;
       if (choice) {
         const { make: found, buy: wanted, breakEven } = choice;
         list.push({

@@ -7,6 +7,8 @@ const checks = (tables: NamedTables) => new Plan(inputOf(tables)).checks;
 const kinds = (tables: NamedTables, kind: string) => checks(tables).filter((check) => check.kind === kind);
 const stock = (code: string, named: Named) => STOCKS.map((one) => (one.Stock === code ? { ...one, ...named } : one));
 
+const priced: readonly Named[] = STOCKS.map((one) => ({ ...one, Price: 4 }));
+
 describe('checks', () => {
   it('come as what to put right, then what to look at, then what holds', () => {
     const order = ['putRight', 'lookAt', 'holds'];
@@ -21,6 +23,27 @@ describe('checks', () => {
     expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'putRight', found: 0, wanted: 40 }]);
     const wide = { ...flat, rates: [{ Item: 'heel control', Value: 50, Unit: 'limit' }] };
     expect(kinds(wide, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
+  });
+
+  it('keep the maker’s limits whatever else is wrong', () => {
+    const lifted = { styles: style({ Raise: 'none', Lifts: '' }) };
+    const limit = { Item: 'Heel control', Value: 50, Unit: 'limit' };
+    const noDensity = stock('Rubber 4', { Price: 3, 'Sold by': 'kg', Density: '' });
+    expect(kinds({ ...lifted, rates: [limit], stock: noDensity }, 'problem')).toHaveLength(1);
+    expect(kinds({ ...lifted, rates: [limit], stock: noDensity }, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
+    const misspelt = { Item: 'Heel contol', Value: 3, Unit: 'limit' };
+    expect(kinds({ ...lifted, rates: [misspelt, limit] }, 'problem')).toHaveLength(1);
+    expect(kinds({ ...lifted, rates: [misspelt, limit] }, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
+  });
+
+  it('compare making with buying only where every sheet has its price', () => {
+    const bought = style({ 'Bought price': 9 });
+    const but = (named: Named) => priced.map((one) => (one.Stock === 'Rubber 4' ? { ...one, ...named } : one));
+    const choice = (named: Named) => kinds({ styles: bought, stock: but(named) }, 'makeOrBuy');
+    expect(choice({})).toMatchObject([{ wanted: 9 }]);
+    expect(choice({ Price: '' })).toEqual([]);
+    expect(choice({ 'Sold by': 'kg', Density: '' })).toEqual([]);
+    expect(choice({ Width: 60 })).toEqual([]);
   });
 
   it('ask for a shank from the limit on, and not in a wedge', () => {
@@ -103,7 +126,7 @@ describe('checks', () => {
   });
 
   it('tell of a bought unit that would cost less', () => {
-    const bought = (price: number) => ({ styles: style({ 'Bought price': price }) });
+    const bought = (price: number) => ({ stock: priced, styles: style({ 'Bought price': price }) });
     expect(kinds(bought(1), 'makeOrBuy')).toMatchObject([{ verdict: 'lookAt' }]);
     expect(kinds(bought(10_000), 'makeOrBuy')).toMatchObject([{ verdict: 'holds', breakEven: undefined }]);
   });
