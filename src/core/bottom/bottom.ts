@@ -9,7 +9,7 @@ import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread,
 import { coverOf } from './cover';
 import type { CoverStrip } from './cover-strip';
 import { letOutToEdge } from './edge';
-import { extent, type Flap, HEADINGS, type Layer, sheet } from './layer';
+import { type Flap, HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
 import { breastLine, raise } from './raise';
 import { soleSkive } from './sole-skive';
@@ -118,8 +118,7 @@ function layerOf(course: Course, item: number, { ring, flap }: Outlined): Layer 
     item,
     part,
     ...sheet(stock),
-    ring,
-    ...extent(ring),
+    ...pieceOutline(ring),
     follows,
     underSeat,
     underTread,

@@ -1,5 +1,6 @@
 import { box } from '../geometry/box';
 import type { Ring } from '../geometry/ring';
+import { roundedRing } from '../geometry/rounded-ring';
 import type { Material, Stock } from '../stock/stock';
 
 /** Kinds of pieces, from the last downward, then what goes round the edge. */
@@ -80,12 +81,13 @@ export interface LiftPlace {
   readonly proud: number;
 }
 
-/** Length and width of a piece: of the box about its outline, mm. */
-export function extent(ring: Ring): { readonly length: number; readonly width: number } {
+/** The outline of a piece, rounded, with its length and width: those of the box about it, mm. */
+export function pieceOutline(outline: Ring): Pick<Layer, 'ring' | 'length' | 'width'> {
+  const ring = roundedRing(outline);
   const { left, right, bottom, top } = box(ring);
   // Later stages would search for ever on an outline that is none.
   if (!Number.isFinite(right - left + top - bottom)) throw new Error('A piece came out without an outline.');
-  return { length: right - left, width: top - bottom };
+  return { ring, length: right - left, width: top - bottom };
 }
 
 /** What is left of a piece's thickness once it is built in, mm: all that stands over the ground adds up from it. */

@@ -8,7 +8,7 @@ import { roundingAllowance } from './allowances';
 import { bentLayers } from './bent-layers';
 import { letOutToEdge } from './edge';
 import { flatLifts } from './flat-lifts';
-import { extent, HEADINGS, type Layer, sheet } from './layer';
+import { HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import { coursesOfMix, type LayerMix } from './layer-mix';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
@@ -77,8 +77,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
         item: lift.number,
         part: 'lift',
         ...sheet(stock),
-        ring,
-        ...extent(ring),
+        ...pieceOutline(ring),
         follows: false,
         underSeat: true,
         underTread: false,
@@ -117,8 +116,7 @@ function bent({ style, last, face, taken, mix }: RaiseInput, courses: readonly S
       item: layer.number,
       part: 'lift',
       ...sheet(stock),
-      ring,
-      ...extent(ring),
+      ...pieceOutline(ring),
       follows: true,
       underSeat: true,
       underTread: false,

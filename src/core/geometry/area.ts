@@ -11,3 +11,13 @@ export function area(ring: Ring): number {
   }
   return twice / 2;
 }
+
+const STEPS_PER_MM2 = 1024;
+
+/**
+ * The same for comparing, rounded to a power of two parts of a mm²: an outline and its mirror image have one area then, and
+ * sums are exact in whatever order they are added up.
+ */
+export function roundedArea(ring: Ring): number {
+  return Math.round(area(ring) * STEPS_PER_MM2) / STEPS_PER_MM2;
+}

@@ -1,4 +1,5 @@
 import type { Ring } from '../geometry/ring';
+import { roundedRing } from '../geometry/rounded-ring';
 import { Problem } from '../problem';
 import { convertSize } from '../sizes/convert';
 import { gradePerSize } from '../sizes/grade';
@@ -53,7 +54,7 @@ export function lastInSize(last: Last, size: number, system: SizeSystem, measure
   return {
     ...measures,
     profile: profileOf(last, measures, measured),
-    outline: measured.outline ? gradedOutline(measured.outline, last, measures) : outlineModel(measures),
+    outline: roundedRing(measured.outline ? gradedOutline(measured.outline, last, measures) : outlineModel(measures)),
   };
 }
 

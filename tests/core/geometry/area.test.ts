@@ -1,7 +1,7 @@
 import { polygonArea } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { area } from '../../../src/core/geometry/area';
+import { area, roundedArea } from '../../../src/core/geometry/area';
 import { mirror } from '../../../src/core/geometry/mirror';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Ring } from '../../../src/core/geometry/ring';
@@ -50,6 +50,22 @@ describe('area', () => {
         expect(area(ring)).toBeCloseTo(-polygonArea([...ring] as [number, number][]), 6);
       }),
       { seed: 4 },
+    );
+  });
+});
+
+describe('roundedArea', () => {
+  it('is the area to within half a step, the same for the mirror image, and adds up the same in any order', () => {
+    fc.assert(
+      fc.property(fc.array(anyOutline, { minLength: 2, maxLength: 6 }), (rings) => {
+        const sizes = rings.map(roundedArea);
+        rings.forEach((ring, i) => {
+          expect(Math.abs(sizes[i]! - area(ring))).toBeLessThanOrEqual(1 / 2048);
+          expect(roundedArea(mirror(ring))).toBe(sizes[i]);
+        });
+        const sum = (list: readonly number[]) => list.reduce((all, one) => all + one, 0);
+        expect(sum([...sizes].reverse())).toBe(sum(sizes));
+      }),
     );
   });
 });

@@ -1,4 +1,4 @@
-import { area } from '../../geometry/area';
+import { roundedArea } from '../../geometry/area';
 import { Problem } from '../../problem';
 import { Lays } from '../rows/lay';
 import type { Placement, Placements } from '../sheet/layout';
@@ -91,7 +91,7 @@ function unitsOf(
         ? [alone({ shape: shapes.at(kind, turn), dy: 0, across: false })]
         : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes, spare),
     );
-    const size = area(ring) + (mate === undefined ? 0 : area(pieces[mate].ring));
+    const size = roundedArea(ring) + (mate === undefined ? 0 : roundedArea(pieces[mate].ring));
     return [{ key, postures, area: size, count, quality }];
   });
   return units.sort((a, b) => a.quality - b.quality || b.area - a.area);

@@ -4,6 +4,9 @@ import type { RowsPlan } from './row-plans';
 /** Halvings by which the least length and the least width that do are found. */
 const HALVINGS = 5;
 
+/** Areas that differ by less differ by rounding, mm². */
+export const FUZZ = 1e-6;
+
 /** Lays the pieces of the last sheet into ever less of its length or width, to leave the largest piece of sheet over. */
 export function drawnTogether(
   last: FilledSheet,
@@ -24,7 +27,7 @@ export function drawnTogether(
         if (sheet.placements.length < last.placements.length) continue;
         fits = true;
         enough = Math.min(middle, sheet[side]);
-        if (leftOver(sheet, room) > leftOver(best, room)) best = sheet;
+        if (leftOver(sheet, room) > leftOver(best, room) + FUZZ) best = sheet;
         break;
       }
       if (!fits) short = middle;

@@ -42,6 +42,9 @@ function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly Ro
 /** Lengths that differ by less differ by rounding, mm. */
 const FUZZ = 1e-9;
 
+/** Shares that differ by less differ by rounding: of rows that are mirror images of each other the first stays. */
+const EQUAL = 1e-9;
+
 /** What is laid in the rectangle so far, used again for every rectangle. */
 const front = new Front(0, 1);
 
@@ -72,7 +75,7 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
       const { shift, rise } = sink(row, front, length - row.reach);
       const newTop = row.items.reduce((most, { lay, v }) => Math.max(most, rise + v + lay.box.top), top);
       const density = (area + row.area) / newTop;
-      if (newTop > height + FUZZ || density <= bestDensity) continue;
+      if (newTop > height + FUZZ || density <= bestDensity * (1 + EQUAL)) continue;
       bestDensity = density;
       best = { row, shift, rise, top: newTop };
     }

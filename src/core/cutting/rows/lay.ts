@@ -2,6 +2,7 @@ import { boxMoved } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
 import { offsetCurve } from '../../geometry/offset-curve';
 import type { Box, Ring } from '../../geometry/ring';
+import { rounded, roundedRing } from '../../geometry/rounded-ring';
 import { wholeTurn } from '../sheet/way';
 import { mirroredSides, quarterTurned, type Sides, sidesOf } from './side';
 
@@ -26,14 +27,14 @@ export class Lays {
     let letOut: Ring | undefined;
     const lays: Lays = new Lays((turn) => {
       if (turn >= 90) return quarterOn(lays.at(turn - 90), turn);
-      letOut ??= offsetCurve(ring, halfRoom);
+      letOut ??= roundedRing(offsetCurve(ring, halfRoom));
       // The box is that of the outline itself let out: straight through the tips of its rounded corners.
       const { left, bottom, right, top } = boxMoved(ring, turn);
-      return lay(turn, sidesOf(moved(letOut, turn)), {
-        left: left - halfRoom,
-        bottom: bottom - halfRoom,
-        right: right + halfRoom,
-        top: top + halfRoom,
+      return lay(turn, sidesOf(roundedRing(moved(letOut, turn))), {
+        left: rounded(left - halfRoom),
+        bottom: rounded(bottom - halfRoom),
+        right: rounded(right + halfRoom),
+        top: rounded(top + halfRoom),
       });
     });
     return lays;

@@ -1,4 +1,4 @@
-import { area } from '../../geometry/area';
+import { roundedArea } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { OutlineIndex } from '../../geometry/outline-index';
 import { rectangleAbout } from '../../geometry/rectangle';
@@ -8,7 +8,7 @@ import type { Piece } from '../sheet/piece';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { mustBeSound, verifySheets } from '../sheet/verify-layout';
 import { allows, wholeTurn, type Way } from '../sheet/way';
-import { drawnTogether, leftOver } from './draw-together';
+import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
 import { type Lay, Lays } from './lay';
 import { Plans, type RowsPlan } from './row-plans';
@@ -71,13 +71,16 @@ function inRows(pieces: readonly Piece[], format: SheetFormat, most: number): re
 /** Prepares pieces; those of one outline, and of the other foot's, share the work. Those that are not wanted are left out. */
 function prepared(pieces: readonly Piece[], format: SheetFormat): readonly (Kind | undefined)[] {
   const outlines = new OutlineIndex();
-  const laysOf: Lays[] = [];
+  const prepared: { readonly lays: Lays; readonly area: number }[] = [];
   return pieces.map(({ key, ring, count, way }) => {
     if (count <= 0) return undefined;
     const { number, mirrored } = outlines.find(ring);
-    const lays = (laysOf[number] ??= Lays.of(ring, format.knifeRoom / 2));
+    const { lays, area: size } = (prepared[number] ??= {
+      lays: Lays.of(ring, format.knifeRoom / 2),
+      area: roundedArea(ring),
+    });
     const fitting = mustFit(ring, format, way, key);
-    return { way, area: area(ring), lays: mirrored ? lays.mirrored : lays, fitting };
+    return { way, area: size, lays: mirrored ? lays.mirrored : lays, fitting };
   });
 }
 
@@ -131,7 +134,7 @@ function repeats(sheet: Placements, supply: Supply): number {
 /** The fuller sheet; of two that take all that is left, the one that leaves the larger rectangle over. */
 function better(a: FilledSheet, b: FilledSheet, room: Block, left: number): boolean {
   if (a.placements.length < left || b.placements.length < left) return a.area > b.area;
-  return leftOver(a, room) > leftOver(b, room);
+  return leftOver(a, room) > leftOver(b, room) + FUZZ;
 }
 
 /** Rows along and across, the pieces lying or standing in them where any may do either. */

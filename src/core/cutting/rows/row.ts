@@ -43,6 +43,9 @@ const LOOK_ON = 12;
 /** Lengths that differ by less differ by rounding, mm. */
 const FUZZ = 1e-9;
 
+/** Costs that differ by less, as a share, differ by rounding: the first stays. */
+const EQUAL = 1e-9;
+
 /**
  * Lays pieces in a row, highest first, each slid against those before it by their true outlines. A piece that is lower
  * than the row also tries its upper edge and the place on top of the piece before it: so small pieces come to be stacked.
@@ -88,7 +91,7 @@ export function buildRow(source: RowSource, place: number, length: number, rule:
           const end = u + lay.box.right;
           if (end > farthest) continue;
           const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
-          if (cost < bestCost) {
+          if (cost < bestCost * (1 - EQUAL)) {
             bestCost = cost;
             best = { kind, lay, u, v };
           }
