@@ -62,8 +62,8 @@ export function workshop(styles: number, seed: number): Workshop {
       `Style ${i}`,
       `Last ${i}`,
       ['wedge', 'heel', 'none'][kind] as string,
-      kind === 2 ? '' : 'Cork 7, Cork 4, Cork 3',
-      kind === 0 ? 'Foam 8' : '',
+      kind === 2 ? '' : 'Cork 6, Cork 4.5, Cork 4',
+      kind === 0 ? 'Foam 10' : '',
       kind === 0 ? '' : 'Bend 4',
       'Rubber 4',
       kind === 1 ? 'Rubber 6' : '',
@@ -87,10 +87,10 @@ export function workshop(styles: number, seed: number): Workshop {
     lasts,
     stock: [
       ['Stock', 'Material', 'Thick', 'Width', 'Length', 'Price', 'Sold by', 'Direction', 'Density'],
-      sheet('Cork 7', 'cork', 7, 500, 1000, 14.8, 'any way'),
+      sheet('Cork 6', 'cork', 6, 500, 1000, 13.4, 'any way'),
+      sheet('Cork 4.5', 'cork', 4.5, 500, 1000, 10.6, 'any way'),
       sheet('Cork 4', 'cork', 4, 500, 1000, 9.6, 'any way'),
-      sheet('Cork 3', 'cork', 3, 500, 1000, 8, 'any way'),
-      sheet('Foam 8', 'foam', 8, 800, 1200, 28, 'any way'),
+      sheet('Foam 10', 'foam', 10, 800, 1200, 34, 'any way'),
       sheet('Bend 4', 'leather', 4, 620, 1350, 90, 'end for end'),
       sheet('Rubber 4', 'rubber', 4, 600, 1000, 22, 'any way'),
       sheet('Rubber 6', 'rubber', 6, 500, 500, 15, 'any way'),
@@ -121,7 +121,7 @@ function repriced(cells: Workshop): Workshop {
   return {
     ...cells,
     stock: cells.stock.map((row) =>
-      row[0] === 'Foam 8' ? row.map((cell, i) => (i === 5 ? Number(cell) + 1 : cell)) : row,
+      row[0] === 'Foam 10' ? row.map((cell, i) => (i === 5 ? Number(cell) + 1 : cell)) : row,
     ),
   };
 }
