@@ -24,11 +24,11 @@ describe('the cell of a place', () => {
   it('is found in columns of any order, as the plan reads them', () => {
     const stock = [
       ['Price, € a sheet', 'Thick (mm)', 'Stock'],
-      [14.8, 7, 'Cork 7'],
+      [14.8, 6, 'Cork 6'],
       [9.6, 4, 'Cork 4'],
     ];
     expect(cellIn(stock, { table: 'Bottom stock', code: 'cork 4', heading: 'Price' })).toEqual({ row: 2, column: 0 });
-    expect(cellIn(stock, { table: 'Bottom stock', code: 'Cork 7', heading: 'Thick' })).toEqual({ row: 1, column: 1 });
+    expect(cellIn(stock, { table: 'Bottom stock', code: 'Cork 6', heading: 'Thick' })).toEqual({ row: 1, column: 1 });
   });
 
   it('is the nearest there is where code, row or heading are gone', () => {

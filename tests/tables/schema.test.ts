@@ -50,7 +50,7 @@ describe('share', () => {
 
 describe('text', () => {
   it('reads text', () => {
-    expect(text(about).read(' Cork 7 ', place)).toBe('Cork 7');
+    expect(text(about).read(' Cork 6 ', place)).toBe('Cork 6');
     expect(text(about)).toMatchObject({ kind: 'text', width: 118 });
   });
 });
@@ -92,9 +92,14 @@ describe('choice', () => {
 
 describe('codes', () => {
   it('parts codes at commas, semicolons and plus signs', () => {
-    expect(codes(about).read('Cork 7, Cork 3; Foam 8 + Kid 1', place)).toEqual(['Cork 7', 'Cork 3', 'Foam 8', 'Kid 1']);
-    expect(codes(about).read(' Cork 7 ', place)).toEqual(['Cork 7']);
-    expect(codes(about).read('Cork 7,, ', place)).toEqual(['Cork 7']);
+    expect(codes(about).read('Cork 6, Cork 4; Foam 10 + Kid 1', place)).toEqual([
+      'Cork 6',
+      'Cork 4',
+      'Foam 10',
+      'Kid 1',
+    ]);
+    expect(codes(about).read(' Cork 6 ', place)).toEqual(['Cork 6']);
+    expect(codes(about).read('Cork 6,, ', place)).toEqual(['Cork 6']);
   });
 });
 

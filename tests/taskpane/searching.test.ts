@@ -103,9 +103,9 @@ describe('a search in the pane', { timeout: 60_000 }, () => {
     const foam = (tables: NamedTables) => {
       forgetPlans();
       const { stocks } = readPlan(planCells(tables)).plan.cutting;
-      return stocks.find(({ stock }) => stock.code === 'Foam 8')!;
+      return stocks.find(({ stock }) => stock.code === 'Foam 10')!;
     };
-    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Foam 8' ? { ...one, ...named } : one));
+    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Foam 10' ? { ...one, ...named } : one));
     searching.start(foam({}));
     expect(searching.isFor(foam({ stock: stock({ Price: 99, 'On hand': 4 }) }))).toBe(true);
     expect(searching.isFor(foam({ stock: stock({ 'Edge trim': 12 }) }))).toBe(false);
