@@ -55,7 +55,7 @@ describe('two bundles in one page', () => {
     const stock = STOCKS.map((one) => ({ ...one, Width: 60 }));
     for (const { call } of [first, second, first]) {
       expect(() => call('ORDER', ...args({ stock }))).toThrow(CellError);
-      expect(() => call('ORDER', ...args({ stock }))).toThrow(/^Bottom stock, row 1, Stock: Cork 7, Betony/);
+      expect(() => call('ORDER', ...args({ stock }))).toThrow(/^Bottom stock, row 1, Stock: Cork 6, Betony/);
       expect(JSON.stringify(call('CHECKS', ...args({ stock })))).toContain('take a larger sheet');
     }
     // A layout that fits no longer and a style that is not there: problems that a plan of the other bundle throws.

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { buildBottom } from '../../../src/core/bottom/bottom';
 import { mostRasping, roundingAllowance } from '../../../src/core/bottom/allowances';
 import { lastInSize } from '../../../src/core/last/last-in-size';
-import { CORK_7, findSample, lastOf, type Named, stockOf, styleOf } from '../samples';
+import { CORK_6, findSample, lastOf, type Named, stockOf, styleOf } from '../samples';
 
 describe('what is left for rasping', () => {
   const style = styleOf({ 'Rounding allowance': 2, 'Most rasping': 1 });
@@ -30,10 +30,10 @@ describe('what is left for rasping', () => {
     const last = lastInSize(lastOf(), 38, 'EU');
     const width = (named: Named, cork: Named) =>
       buildBottom(styleOf({ 'Most rasping': 6, ...named }), last, (code) =>
-        code === 'Cork 7' ? stockOf({ ...CORK_7, ...cork }) : findSample(code),
+        code === 'Cork 6' ? stockOf({ ...CORK_6, ...cork }) : findSample(code),
       ).layers.at(-1)?.width ?? NaN;
-    const sole: Named = { Sole: 'Cork 7' };
-    const block: Named = { Raise: 'heel', Lifts: 'Cork 7', Laying: 'block' };
+    const sole: Named = { Sole: 'Cork 6' };
+    const block: Named = { Raise: 'heel', Lifts: 'Cork 6', Laying: 'block' };
     expect(width(sole, { 'Rounding allowance': 5 }) - width(sole, {})).toBeCloseTo(2 * (5 - 2), 1);
     expect(width(block, { 'Block allowance': 4 }) - width(block, {})).toBeCloseTo(2 * (4 - 2), 1);
     expect(width(sole, { 'Block allowance': 4 })).toBe(width(sole, {}));

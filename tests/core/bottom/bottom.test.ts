@@ -7,6 +7,7 @@ import { mirror } from '../../../src/core/geometry/mirror';
 import { outline } from '../../../src/core/geometry/outline';
 import { lastInSize } from '../../../src/core/last/last-in-size';
 import { sentence } from '../../tables/sentence';
+import { rampLast } from '../ramp';
 import { findSample, lastOf, type Named, styleOf } from '../samples';
 
 const last = lastInSize(lastOf(), 38, 'EU');
@@ -17,15 +18,15 @@ const build = (named: Named, on = last) => buildBottom(styleOf(named), on, findS
 const WAYS: readonly Named[] = [
   { Raise: 'none' },
   ...['wedge', 'heel'].flatMap((Raise) =>
-    ['flat', 'bent', 'block'].map((Laying) => ({ Raise, Laying, Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 })),
+    ['flat', 'bent', 'block'].map((Laying) => ({ Raise, Laying, Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 })),
   ),
 ];
 const ADDED: readonly Named[] = [
   {},
   { Insole: 'Board 2', Welt: 'Bend 4', Midsole: 'Bend 4', Sole: 'Bend 4', 'Sole skive': 20, 'Sole skive to': 2 },
   { Sole: 'Bend 4', 'Sole ends': 'down the breast', Outsole: 'Rubber 4', 'Top piece': 'Rubber 6' },
-  { Platform: 'Foam 8, Cork 7', Outsole: 'Rubber 4', 'Projection toe': 4, Projection: 1 },
-  { Platform: 'Foam 8, Cork 3', 'Finished heel': 90, Outsole: 'Rubber 4', 'Most rasping': 3 },
+  { Platform: 'Foam 10, Cork 6', Outsole: 'Rubber 4', 'Projection toe': 4, Projection: 1 },
+  { Platform: 'Foam 10, Cork 4', 'Finished heel': 90, Outsole: 'Rubber 4', 'Most rasping': 3 },
 ];
 // So stout a platform does not go into the hollow of a last: it lies flat, under a wedge.
 const combinations = WAYS.flatMap((way) =>
@@ -109,88 +110,88 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
 });
 
 describe('buildBottom', () => {
-  it('makes a 45 mm last on 8 mm of platform finish at 53 mm (derived)', () => {
-    const on = lastInSize(lastOf({ 'Heel height': 45 }), 38, 'EU');
-    const { seatStack, treadStack } = build(
-      { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', Platform: 'Foam 8', 'Most rasping': 2 },
-      on,
-    );
-    expect([seatStack, treadStack]).toEqual([53, 8]);
+  it('makes a 45 mm last on 10 mm of platform finish at 55 mm (derived)', () => {
+    const { seatStack, treadStack } = build({
+      Raise: 'wedge',
+      Lifts: 'Cork 6, Cork 4',
+      Platform: 'Foam 10',
+      'Most rasping': 2,
+    });
+    expect([seatStack, treadStack]).toEqual([55, 10]);
   });
 
-  it('builds a platform of 26 for a finished heel of 70 on a last of 40 and an outsole of 4 (derived): stacks 70 and 30', () => {
+  it('builds a platform of 26 for a finished heel of 75 on a last of 45 and an outsole of 4 (derived): stacks 75 and 30', () => {
     const { platform, seatStack, treadStack } = build({
       Raise: 'wedge',
-      Lifts: 'Cork 7, Cork 3',
-      Platform: 'Foam 8, Cork 3, Cork 7',
-      'Finished heel': 70,
+      Lifts: 'Cork 6, Cork 4',
+      Platform: 'Foam 10, Cork 4, Cork 6',
+      'Finished heel': 75,
       Outsole: 'Rubber 4',
       'Most rasping': 2,
     });
     expect(platform?.built).toBeGreaterThanOrEqual(26);
     expect((platform?.built ?? 0) - (platform?.rasped ?? 0)).toBeCloseTo(26, 9);
-    expect([seatStack, treadStack]).toEqual([expect.closeTo(70, 9), expect.closeTo(30, 9)]);
+    expect([seatStack, treadStack]).toEqual([expect.closeTo(75, 9), expect.closeTo(30, 9)]);
   });
 
-  it('takes a platform too high to be mixed exactly down by what is rasped off', () => {
+  it('takes a platform too high to be mixed exactly down by what is rasped off: 20 to 19 under 45 for 64 (derived)', () => {
     const bottom = build({
       Raise: 'wedge',
-      Lifts: 'Cork 7, Cork 3',
-      Platform: 'Foam 8',
-      'Finished heel': 55,
+      Lifts: 'Cork 6, Cork 4',
+      Platform: 'Foam 10',
+      'Finished heel': 64,
       'Most rasping': 2,
     });
-    expect(bottom.platform).toMatchObject({ built: 16, rasped: 1 });
-    expect([bottom.seatStack, bottom.treadStack]).toEqual([55, 15]);
+    expect(bottom.platform).toMatchObject({ built: 20, rasped: 1 });
+    expect([bottom.seatStack, bottom.treadStack]).toEqual([64, 19]);
   });
 
-  it('lays lifts the stoutest next to the ground, and puts a top piece under them', () => {
-    const bottom = build({ Raise: 'heel', Lifts: 'Cork 3, Cork 7', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
+  it('lays lifts the stoutest next to the ground, and puts a top piece under them: 39 of 4 + 6 × 6 less 1 (derived)', () => {
+    const bottom = build({ Raise: 'heel', Lifts: 'Cork 4, Cork 6', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
     const stack = bottom.layers.map(({ part, thickness }) => `${part} ${thickness}`);
-    expect(stack).toEqual([
-      ...stack.slice(0, -1).filter((one) => one === 'lift 3'),
-      ...stack.filter((one) => one === 'lift 7'),
-      'topPiece 6',
-    ]);
-    expect(bottom.liftHeight).toBe(34);
+    expect(stack).toEqual(['lift 4', ...new Array<string>(6).fill('lift 6'), 'topPiece 6']);
+    expect(bottom.liftHeight).toBe(45 - 6);
   });
 
   it('narrows a heel’s lifts to the ground, a side by their share of its height', () => {
     const lifts = (taper: number) =>
-      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Heel taper': taper, 'Most rasping': 3 }).layers.filter(
+      build({ Raise: 'heel', Lifts: 'Cork 6, Cork 4', 'Heel taper': taper, 'Most rasping': 3 }).layers.filter(
         ({ part }) => part === 'lift',
       );
     const [straight, narrowed] = [lifts(0), lifts(4)];
     narrowed.forEach(({ width, lift }, i) => {
-      const a = 2 * 4 * Math.max(0, 1 - (lift?.upper ?? 0) / 40);
+      const a = 2 * 4 * Math.max(0, 1 - (lift?.upper ?? 0) / 45);
       expect((straight[i]?.width ?? 0) - width).toBeCloseTo(a, 0);
     });
   });
 
   it('carries a sole to the back, or ends it down the breast with a flap as long as the breast is high', () => {
     const run = (how: string) =>
-      build({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', Sole: 'Bend 4', 'Sole ends': how, 'Most rasping': 3 });
+      build({ Raise: 'heel', Lifts: 'Cork 6, Cork 4', Sole: 'Bend 4', 'Sole ends': how, 'Most rasping': 3 });
     const [whole, down] = [run('at the back'), run('down the breast')];
-    expect(whole.liftHeight).toBe(40);
+    expect(whole.liftHeight).toBe(45);
     // The sole adds 4 mm under the tread alone, so that the heel must make up for it.
-    expect(down.liftHeight).toBe(44);
-    expect([whole.seatStack, down.seatStack]).toEqual([44, 44]);
+    expect(down.liftHeight).toBe(49);
+    expect([whole.seatStack, down.seatStack]).toEqual([49, 49]);
   });
 
-  it('covers what the cover takes: a covered wedge is cut smaller by the cover, a side', () => {
-    const plain = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 };
+  it('covers what the cover takes: a covered wedge of straight sides is cut smaller by the cover, a side', () => {
+    const plain = { Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Most rasping': 2 };
     const width = (bottom: Bottom) => bottom.layers.find(({ part }) => part === 'lift')?.width ?? 0;
-    expect(width(build(plain)) - width(build({ ...plain, Cover: 'Calf 1' }))).toBeCloseTo(2 * 1.2, 1);
+    expect(width(build(plain, rampLast)) - width(build({ ...plain, Cover: 'Calf 1' }, rampLast))).toBeCloseTo(
+      2 * 1.2,
+      6,
+    );
   });
 
   it('keeps a block’s lifts unskived and takes the same ones', () => {
     const lifts = (Laying: string) =>
-      build({ Raise: 'wedge', Laying, Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 }).layers.map(
+      build({ Raise: 'wedge', Laying, Lifts: 'Cork 6, Cork 4', 'Most rasping': 2 }).layers.map(
         ({ length, thickness }) => [length, thickness],
       );
     expect(lifts('block')).toEqual(lifts('flat'));
     expect(
-      build({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 7, Cork 3', 'Most rasping': 2 }).layers.some(
+      build({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 6, Cork 4', 'Most rasping': 2 }).layers.some(
         ({ skive }) => skive,
       ),
     ).toBe(false);
@@ -199,22 +200,23 @@ describe('buildBottom', () => {
   it('says in words of Styles what does not come out', () => {
     const slip = (named: Named, on = last) => sentence(() => build(named, on));
     const flat = lastInSize(lastOf({ 'Heel height': 0 }), 38, 'EU');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7' }, flat)).toContain(
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 6' }, flat)).toContain(
       "Styles, row 1, Raise: the last's heel of 0 mm leaves nothing",
     );
     expect(slip({ Raise: 'heel' })).toContain('Styles, row 1, Lifts: a heel needs stock for its lifts');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', 'Most rasping': 0 })).toContain('allow 2.0 mm or add a thickness');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 3', 'Skive to': 3, 'Most rasping': 2 })).toContain(
+    // Eight of 6 are 48, seven are 42.
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', 'Most rasping': 0 })).toContain('allow 3.0 mm or add a thickness');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 4', 'Skive to': 4, 'Most rasping': 3 })).toContain(
       'Styles, row 1, Skive to: lift',
     );
     expect(slip({ Raise: 'none', Cover: 'Calf 1' })).toContain('there is no wedge, heel or platform to cover');
     expect(slip({ 'Finished heel': 30 })).toContain('name stock for it, or leave Finished heel blank');
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 7', Platform: 'Foam 8', 'Finished heel': 40 })).toContain(
-      'stands 40 mm high already',
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', Platform: 'Foam 10', 'Finished heel': 45 })).toContain(
+      'stands 45 mm high already',
     );
     expect(
       slip(
-        { Raise: 'heel', Lifts: 'Cork 7', 'Top piece': 'Rubber 6' },
+        { Raise: 'heel', Lifts: 'Cork 6', 'Top piece': 'Rubber 6' },
         lastInSize(lastOf({ 'Heel height': 6 }), 38, 'EU'),
       ),
     ).toContain('leaves nothing for lifts');
@@ -230,7 +232,7 @@ describe('buildBottom', () => {
       'EU',
     );
     for (const on of [low, child]) {
-      const bottom = build({ Raise: 'wedge', Lifts: 'Cork 3', Outsole: 'Rubber 4', 'Most rasping': 2 }, on);
+      const bottom = build({ Raise: 'wedge', Lifts: 'Cork 4', Outsole: 'Rubber 4', 'Most rasping': 2 }, on);
       expect(bottom.seatStack - bottom.treadStack).toBeCloseTo(on.heelHeight, 9);
     }
   });
@@ -241,7 +243,7 @@ describe('buildBottom', () => {
       build(
         {
           Raise: 'heel',
-          Lifts: 'Cork 7, Cork 3',
+          Lifts: 'Cork 6, Cork 4',
           'Heel taper': 20,
           'Lasted substance': 0,
           'Rounding allowance': 0,

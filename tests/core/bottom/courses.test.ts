@@ -10,7 +10,7 @@ const parts = (list: ReturnType<typeof courses>['following']) =>
 
 describe('coursesOf', () => {
   it('lies platform and outsole flat under a wedge, and bends them on without one', () => {
-    const named = { Sole: 'Bend 4', Platform: 'Foam 8', Outsole: 'Rubber 4' };
+    const named = { Sole: 'Bend 4', Platform: 'Foam 10', Outsole: 'Rubber 4' };
     const wedge = courses({ ...named, Raise: 'wedge' });
     expect([parts(wedge.following), parts(wedge.flat)]).toEqual([
       ['sole seat tread'],
@@ -30,8 +30,8 @@ describe('coursesOf', () => {
     });
     expect(parts(heel.following)).toEqual(['sole tread', 'outsole tread']);
     expect(heel.topPiece).toMatchObject({ underSeat: true, underTread: false });
-    // 40 and what lies under the tread alone, less the top piece.
-    expect(heel.liftHeight).toBe(40 + 4 + 4 - 6);
+    // 45 and what lies under the tread alone, less the top piece.
+    expect(heel.liftHeight).toBe(45 + 4 + 4 - 6);
   });
 
   it('puts insole, midsole and sole in this order against the last', () => {
@@ -47,7 +47,7 @@ describe('chooseMixes', () => {
   it('lets prices decide between mixes that are equal otherwise, and only then', () => {
     const find = (prices: readonly [number, number]) => (code: string) => {
       const i = code === 'A' ? 0 : 1;
-      return stockOf({ ...STOCKS[0], Stock: code, Thick: 8, Price: prices[i] });
+      return stockOf({ ...STOCKS[0], Stock: code, Thick: 9, Price: prices[i] });
     };
     const counts = (prices: readonly [number, number]) =>
       chooseMixes(styleOf({ Raise: 'wedge', Lifts: 'A, B' }), last, find(prices)).lifts?.counts;
@@ -57,23 +57,23 @@ describe('chooseMixes', () => {
 
   it('compares prices by the area that they buy, whatever the sheets are sold by', () => {
     const counts = (a: Named, b: Named) => {
-      const find = (code: string) => stockOf({ ...STOCKS[0], Thick: 8, ...(code === 'A' ? a : b), Stock: code });
+      const find = (code: string) => stockOf({ ...STOCKS[0], Thick: 9, ...(code === 'A' ? a : b), Stock: code });
       return chooseMixes(styleOf({ Raise: 'wedge', Lifts: 'A, B' }), last, find).lifts?.counts;
     };
     // A sheet of 1000 × 500 for 9 is 18 a m².
     expect(counts({ Price: 9 }, { Price: 10, 'Sold by': 'm²' })).toEqual([0, 5]);
     // Twice the sheet for 12 is 12 a m².
     expect(counts({ Price: 9 }, { Price: 12, Width: 1000 })).toEqual([0, 5]);
-    // 8 mm of 250 kg/m³ are 2 kg a m²: 9 a kg is 18 too, and 8 a kg less.
-    expect(counts({ Price: 9 }, { Price: 8, 'Sold by': 'kg' })).toEqual([0, 5]);
+    // 9 mm of 250 kg/m³ are 2.25 kg a m²: 8 a kg is 18 too, and 7 a kg less.
+    expect(counts({ Price: 9 }, { Price: 7, 'Sold by': 'kg' })).toEqual([0, 5]);
     // A price that is not known decides nothing: the first stays.
     expect(counts({ Price: 9 }, { Price: '' })).toEqual(counts({}, {}));
     expect(counts({ Price: 9 }, { Price: 1, 'Sold by': 'kg', Density: '' })).toEqual(counts({}, {}));
   });
 
-  it('counts bent layers square to the pitched seat: 40 mm at 8.89° are 39.52 (derived)', () => {
-    const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 });
+  it('counts bent layers square to the pitched seat: 45 mm at 45 / 4.5 = 10° are 44.32 (derived)', () => {
+    const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 });
     const { lifts } = chooseMixes(steep, last, findSample);
-    expect((lifts?.built ?? 0) - (lifts?.rasped ?? 0)).toBeCloseTo(40 * Math.cos((40 / 4.5) * (Math.PI / 180)), 1);
+    expect((lifts?.built ?? 0) - (lifts?.rasped ?? 0)).toBeCloseTo(45 * Math.cos(10 * (Math.PI / 180)), 1);
   });
 });

@@ -15,7 +15,7 @@ const BARE = {
   'Skive to': 0.1,
   'Front slant': 0,
 };
-const LIFTS = { Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 };
+const LIFTS = { Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 };
 const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ...named }), on, findSample);
 const last = lastInSize(lastOf(), 38, 'EU');
 
@@ -28,17 +28,17 @@ describe('the cover of a bottom', () => {
   });
 
   it('of a wedge on a platform runs all round, higher by the platform', () => {
-    const plain = build({ ...LIFTS, Platform: 'Foam 8' }, last);
+    const plain = build({ ...LIFTS, Platform: 'Foam 10' }, last);
     const platform = plain.layers.find(({ part }) => part === 'platform');
     expect(plain.cover?.length).toBeCloseTo(edgeLength(platform?.ring ?? []), 3);
-    expect(Math.max(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(48, 1);
-    expect(Math.min(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(8, 6);
+    expect(Math.max(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(45 + 10, 1);
+    expect(Math.min(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(10, 6);
   });
 
   it('of a platform alone is one strip of its thickness', () => {
-    const { cover } = build({ Platform: 'Foam 8' }, last);
-    expect(cover?.width).toBeCloseTo(8 + 27, 6);
-    expect(cover?.wall).toBeCloseTo(8 * (cover?.length ?? 0), 6);
+    const { cover } = build({ Platform: 'Foam 10' }, last);
+    expect(cover?.width).toBeCloseTo(10 + 12 + 15, 6);
+    expect(cover?.wall).toBeCloseTo(10 * (cover?.length ?? 0), 6);
   });
 
   it('grows with a front slanted either way by no more than the slant itself', () => {

@@ -16,7 +16,7 @@ describe('the skive of a sole’s edge', () => {
   it('opens no joint between two: the upper one from above, the lower one from below (derived)', () => {
     expect(faces({ Midsole: 'Bend 4', Sole: 'Bend 4' })).toEqual(['midsole upper', 'sole lower']);
     expect(faces({ Sole: 'Bend 4', Outsole: 'Bend 4' })).toEqual(['sole upper', 'outsole lower']);
-    expect(faces({ Midsole: 'Foam 8', Sole: 'Bend 4' })).toEqual(['sole lower']);
+    expect(faces({ Midsole: 'Foam 10', Sole: 'Bend 4' })).toEqual(['sole lower']);
   });
 
   it('is left off a piece between two others, which either side would open', () => {
@@ -26,7 +26,7 @@ describe('the skive of a sole’s edge', () => {
   it('from below ends before what raises the heel', () => {
     const HEEL = { Midsole: 'Bend 4', Sole: 'Bend 4', Raise: 'heel', Lifts: 'Lift 3', 'Top piece': 'Rubber 6' };
     expect(faces(HEEL, 25)).toEqual(['midsole upper', 'sole lower before the heel']);
-    const WEDGE = { Midsole: 'Bend 4', Sole: 'Bend 4', Raise: 'wedge', Lifts: 'Cork 7, Cork 3' };
+    const WEDGE = { Midsole: 'Bend 4', Sole: 'Bend 4', Raise: 'wedge', Lifts: 'Cork 6, Cork 4' };
     expect(faces(WEDGE, 25)).toEqual(['midsole upper', 'sole lower before the heel']);
   });
 });

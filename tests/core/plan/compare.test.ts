@@ -10,14 +10,14 @@ const input = inputOf({
 describe('compare', () => {
   const [cork, foam, wrong] = compare(input, 'betony', [
     { name: 'Cork', changes: {} },
-    { name: 'Foam', changes: { lifts: ['Foam 8'] } },
+    { name: 'Foam', changes: { lifts: ['Foam 10', 'Cork 6'] } },
     { name: 'Nothing there', changes: { lifts: ['Cork 9'] } },
   ]);
 
   it('works out one style across materials, at the same height', () => {
-    expect([cork?.result?.height, foam?.result?.height]).toEqual([52, 52]);
-    // Five layers of 8 against six of 7, on platform and outsole.
-    expect(foam?.result?.layers).toBe(7);
+    expect([cork?.result?.height, foam?.result?.height]).toEqual([59, 59]);
+    // 45 from four of 10 and one of 6 against seven of 6 and one of 4, on platform and outsole.
+    expect([cork?.result?.layers, foam?.result?.layers]).toEqual([8 + 2, 5 + 2]);
     expect(foam?.result?.weight).toBeLessThan(cork?.result?.weight ?? 0);
   });
 

@@ -94,7 +94,7 @@ describe('cutting from a traced sheet', () => {
 
   it('names the stock, the piece and the cell where something does not go', () => {
     expect(complaint({ 'Edge trim': 200 })).toMatch(
-      /^Bottom stock, row 5, Stock: Rubber 4, Betony \d+ 39 L: .*no place/,
+      /^Bottom stock, row 5, Stock: Rubber 4, Betony 10 39 [LR]: .*no place/,
     );
     expect(complaint({ Outline: '' })).toMatch(/^Bottom stock, row 5, Width: it is blank.*under Outline/);
     expect(complaint({ Outline: 'Side 8' })).toMatch(/^Bottom stock, row 5, Outline: "Side 8" has no outline/);
@@ -113,13 +113,13 @@ describe('cutting from a traced sheet', () => {
 describe('a layout that a search wrote down', () => {
   const cork = (layouts: readonly Named[] = []) => {
     const plan = new Plan(inputOf({ layouts }));
-    const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Cork 7')!;
-    return { found, checks: plan.checks.filter(({ subject }) => subject === 'Cork 7') };
+    const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Cork 6')!;
+    return { found, checks: plan.checks.filter(({ subject }) => subject === 'Cork 6') };
   };
   const { layout, pieces } = cork().found;
   const rows = layout.sheets.flatMap((placements, i) =>
     placements.map(({ piece, x, y, turn }) => {
-      return { Stock: 'Cork 7', Sheet: i + 1, Piece: pieces[piece]!.key, x, y, Turn: turn };
+      return { Stock: 'Cork 6', Sheet: i + 1, Piece: pieces[piece]!.key, x, y, Turn: turn };
     }),
   );
 

@@ -45,13 +45,13 @@ describe('what plans keep between edits', () => {
       'the price of a pair that could be bought instead',
       planCells({ ...TABLES, styles: styles({ 'Bought price': 9 }) }),
     ],
-    ['the price of a sheet', planCells({ ...TABLES, stock: stocks('Foam 8', { Price: 99 }) })],
+    ['the price of a sheet', planCells({ ...TABLES, stock: stocks('Foam 10', { Price: 99 }) })],
     [
       'the price of a sheet that lifts are mixed from',
-      planCells({ ...TABLES, stock: stocks('Cork 7', { Price: 99 }) }),
+      planCells({ ...TABLES, stock: stocks('Cork 6', { Price: 99 }) }),
     ],
-    ['sheets on hand', planCells({ ...TABLES, stock: stocks('Cork 7', { 'On hand': 3 }) })],
-    ['a density', planCells({ ...TABLES, stock: stocks('Cork 7', { Density: 300 }) })],
+    ['sheets on hand', planCells({ ...TABLES, stock: stocks('Cork 6', { 'On hand': 3 }) })],
+    ['a density', planCells({ ...TABLES, stock: stocks('Cork 6', { Density: 300 }) })],
     ['a rate', planCells({ ...TABLES, rates: [{ Item: 'Work', Value: 35, Unit: 'money an hour' }] })],
     ['a shank', planCells({ ...TABLES, styles: styles({ Shank: 'yes' }) })],
     [
@@ -83,8 +83,8 @@ describe('what plans keep between edits', () => {
     const before = planned(planCells({ ...TABLES, styles: styles({ Platform: 'Board 2' }) }));
     const pairage = [{ Style: 'Betony', 37: 2, 38: 4 }, TABLES.pairage![1]!];
     const after = planned(planCells({ ...TABLES, styles: styles({ Platform: 'Board 2' }), pairage }));
-    // Only the other style has Foam 8.
-    expect(cuttingOf(after, 'Foam 8').layout).toBe(cuttingOf(before, 'Foam 8').layout);
+    // Only the other style has Foam 10.
+    expect(cuttingOf(after, 'Foam 10').layout).toBe(cuttingOf(before, 'Foam 10').layout);
     expect(cuttingOf(after, 'Board 2').layout).not.toBe(cuttingOf(before, 'Board 2').layout);
     bottomsOf(after).forEach((bottom, i) => expect(bottom).toBe(bottomsOf(before)[i]));
     // The style that is as it was is the very same run.
@@ -103,7 +103,7 @@ describe('what plans keep between edits', () => {
     const [one, other] = plan.runs.styles;
     expect(other?.sizes[1]?.bottom).toBe(one?.sizes[1]?.bottom);
     // Their pieces share their rings, of both feet, and go by their own names.
-    const { pieces } = cuttingOf(plan, 'Foam 8');
+    const { pieces } = cuttingOf(plan, 'Foam 10');
     const half = pieces.length / 2;
     expect(pieces.slice(half).map(({ ring }) => ring)).toEqual(pieces.slice(0, half).map(({ ring }) => ring));
     pieces.slice(half).forEach(({ ring }, i) => expect(ring).toBe(pieces[i]?.ring));
@@ -113,14 +113,14 @@ describe('what plans keep between edits', () => {
   it('keep apart what looks alike and is not', () => {
     const before = planned(base);
     const layout = (edited: Cells, stock: string) => cuttingOf(planned(edited), stock).layout;
-    const usual = cuttingOf(before, 'Cork 7').layout;
-    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 7', { 'Knife room': 5 }) }), 'Cork 7')).not.toBe(usual);
-    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 7', { Direction: 'one way' }) }), 'Cork 7')).not.toBe(
+    const usual = cuttingOf(before, 'Cork 6').layout;
+    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 6', { 'Knife room': 5 }) }), 'Cork 6')).not.toBe(usual);
+    expect(layout(planCells({ ...TABLES, stock: stocks('Cork 6', { Direction: 'one way' }) }), 'Cork 6')).not.toBe(
       usual,
     );
-    expect(layout(planCells({ ...TABLES, styles: styles({ 'Most rasping': 3 }) }), 'Cork 7')).toBe(usual);
-    expect(layout(planCells({ ...TABLES, styles: styles({ Quality: 'B' }) }), 'Cork 7')).not.toBe(usual);
-    expect(layout(planCells({ ...TABLES, styles: styles({ 'Rounding allowance': 3 }) }), 'Cork 7')).not.toBe(usual);
+    expect(layout(planCells({ ...TABLES, styles: styles({ 'Most rasping': 3 }) }), 'Cork 6')).toBe(usual);
+    expect(layout(planCells({ ...TABLES, styles: styles({ Quality: 'B' }) }), 'Cork 6')).not.toBe(usual);
+    expect(layout(planCells({ ...TABLES, styles: styles({ 'Rounding allowance': 3 }) }), 'Cork 6')).not.toBe(usual);
   });
 
   it('read a table once for the same cells, and keep the records of rows that are as they were', () => {

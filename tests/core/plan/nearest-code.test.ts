@@ -1,12 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { nearestCode } from '../../../src/core/plan/nearest-code';
 
-const CODES = ['Cork 7', 'Cork 3', 'Rubber 4', 'Kid 1', 'Bend 4'];
+const CODES = ['Cork 6', 'Cork 4', 'Rubber 4', 'Kid 1', 'Bend 4'];
 
 describe('nearestCode', () => {
   it('is the code that differs by blanks, signs or a letter or two', () => {
-    expect(nearestCode('cork7', CODES)).toBe('Cork 7');
-    expect(nearestCode('Cork-3', CODES)).toBe('Cork 3');
+    expect(nearestCode('cork6', CODES)).toBe('Cork 6');
+    expect(nearestCode('Cork-4', CODES)).toBe('Cork 4');
     expect(nearestCode('Ruber 4', CODES)).toBe('Rubber 4');
     expect(nearestCode('Kit 1', CODES)).toBe('Kid 1');
   });

@@ -1,13 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { order } from '../../../src/core/plan/order';
 import { Plan } from '../../../src/core/plan/plan';
-import { CORK_7, inputOf, type Named, USUAL_TABLES } from '../samples';
+import { CORK_6, inputOf, type Named, USUAL_TABLES } from '../samples';
 
 const cork = (named: Named) =>
-  USUAL_TABLES.stock.map((one) => (one.Stock === 'Cork 7' ? { ...CORK_7, ...named } : one));
+  USUAL_TABLES.stock.map((one) => (one.Stock === 'Cork 6' ? { ...CORK_6, ...named } : one));
 const line = (named: Named) => {
   const { stocks } = new Plan(inputOf({ stock: cork(named) })).cutting;
-  return order(stocks).find(({ cutting }) => cutting.stock.code === 'Cork 7');
+  return order(stocks).find(({ cutting }) => cutting.stock.code === 'Cork 6');
 };
 const need = line({})?.need ?? 0;
 

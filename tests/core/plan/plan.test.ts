@@ -43,9 +43,9 @@ const styleArbitrary = (code: string): fc.Arbitrary<Named> =>
     Last: fc.constantFrom('Round', 'Low'),
     Raise: fc.constantFrom('wedge', 'heel', 'none'),
     Laying: fc.constantFrom('flat', 'bent', 'block'),
-    Lifts: fc.constantFrom('Cork 3', 'Cork 7, Cork 3'),
+    Lifts: fc.constantFrom('Cork 4', 'Cork 6, Cork 4'),
     Sole: fc.constantFrom('', 'Bend 4'),
-    Platform: fc.constantFrom('', 'Foam 8'),
+    Platform: fc.constantFrom('', 'Foam 10'),
     Outsole: fc.constantFrom('', 'Rubber 4'),
     'Rounding allowance': fc.integer({ min: 0, max: 4 }),
     Projection: fc.integer({ min: -1, max: 4 }),
@@ -143,7 +143,7 @@ describe('Plan', () => {
 
   it('can be worked out step by step, in any order, to what it is at once', () => {
     const tables: NamedTables = {
-      styles: [USUAL_TABLES.styles[0]!, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Platform: 'Cork 3' }],
+      styles: [USUAL_TABLES.styles[0]!, { ...USUAL_TABLES.styles[0], Style: 'Teasel', Platform: 'Cork 4' }],
       pairage: [
         { Style: 'Teasel', 38: 2 },
         { Style: 'Betony', 38: 1 },
@@ -174,7 +174,7 @@ describe('Plan', () => {
 
   it('does in a step no more than its own work, and tells in the checks what it lacks', () => {
     forgetPlans();
-    const stock = STOCKS.map((one) => (one.Stock === 'Foam 8' ? { ...one, Width: 60 } : one));
+    const stock = STOCKS.map((one) => (one.Stock === 'Foam 10' ? { ...one, Width: 60 } : one));
     const { plan } = readPlan(planCells({ stock }));
     const made = () => planMemory.made;
     const madeBy = (step: PlanStep | undefined) => {
@@ -186,23 +186,23 @@ describe('Plan', () => {
       plan.steps.find((one) => one.stage === stage && (of === undefined || one.subject === of));
     expect(madeBy(step('bottoms', 'Betony'))).toBeGreaterThan(3);
     // A stock more, a layout more; none for one of which nothing is cut.
-    expect(madeBy(step('cutting', 'Cork 7'))).toBe(1);
-    expect(madeBy(step('cutting', 'Cork 7'))).toBe(0);
+    expect(madeBy(step('cutting', 'Cork 6'))).toBe(1);
+    expect(madeBy(step('cutting', 'Cork 6'))).toBe(0);
     expect(madeBy(step('cutting', 'Calf 1'))).toBe(0);
     const of = (code: string) => plan.input.stock.find((one) => one.code === code)!;
     expect(plan.layoutOf(of('Calf 1'))).toBeUndefined();
-    expect(plan.layoutOf(of('Cork 7'))?.layout).toBe(plan.layouts.stocks[0]?.layout);
+    expect(plan.layoutOf(of('Cork 6'))?.layout).toBe(plan.layouts.stocks[0]?.layout);
     // The foam's pieces fit on no sheet: its step says nothing, the stage that needs it does.
-    expect(() => step('cutting', 'Foam 8')?.work()).not.toThrow();
+    expect(() => step('cutting', 'Foam 10')?.work()).not.toThrow();
     expect(() => step('order')?.work()).not.toThrow();
-    expect(() => plan.layoutOf(of('Foam 8'))).toThrow(/^Bottom stock, row 3, Stock: Foam 8, Betony/);
+    expect(() => plan.layoutOf(of('Foam 10'))).toThrow(/^Bottom stock, row 3, Stock: Foam 10, Betony/);
     expect(() => plan.orders).toThrow(/^Bottom stock, row 3/);
     expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
   });
 
   it('changes with an input everything that depends on it, and nothing else', () => {
     const plan = (tables: NamedTables = {}) => readPlan(planCells(tables)).plan;
-    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Cork 7' ? { ...one, ...named } : one));
+    const stock = (named: Named) => STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, ...named } : one));
     const usual = plan({ stock: stock({ Price: 10 }) });
     const dearer = plan({ stock: stock({ Price: 20 }) });
     // A price leaves shapes and layouts alone, to the very same objects, and moves cost and order.
@@ -210,7 +210,7 @@ describe('Plan', () => {
     expect(dearer.pieces[0]?.layer).toBe(usual.pieces[0]?.layer);
     expect(dearer.costs[0]?.stock).toBeCloseTo(2 * (usual.costs[0]?.stock ?? 0), 9);
     // A thickness moves all of them.
-    const thicker = plan({ stock: stock({ Price: 10, Measured: 7.4 }) });
+    const thicker = plan({ stock: stock({ Price: 10, Measured: 6.4 }) });
     expect(thicker.pieces.map(({ layer }) => layer.thickness)).not.toEqual(
       usual.pieces.map(({ layer }) => layer.thickness),
     );
@@ -222,8 +222,8 @@ describe('Plan', () => {
     const gaps = (z: number) => ({
       lasts: [{ ...ROUND, Measured: 'G' }],
       outlines: [
-        [0, 40],
-        [40, 36],
+        [0, 45],
+        [40, 38],
         [80, z],
         [120, 8],
         [160, 0],
@@ -258,8 +258,8 @@ describe('Plan', () => {
       ];
       const lasts = [{ ...ROUND, Measured: 'G' }];
       const outlines = [
-        [0, 40],
-        [40, 33],
+        [0, 45],
+        [40, 37],
         [80, 22],
         [120, 8],
         [160, 0],

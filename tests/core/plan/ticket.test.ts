@@ -8,7 +8,7 @@ const plan = new Plan(
     rates: [
       { Item: 'Open', Value: 12, Unit: 'minutes open' },
       { Item: 'Open', Value: 9, Unit: 'minutes open', For: 'Rubber' },
-      { Item: 'Coats', Value: 2, Unit: 'coats', For: 'Cork 7' },
+      { Item: 'Coats', Value: 2, Unit: 'coats', For: 'Cork 6' },
       { Item: 'No such limit', Value: 2, Unit: 'limit' },
     ],
   }),

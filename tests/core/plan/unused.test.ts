@@ -4,9 +4,9 @@ import { inputOf, type Named, ratesOf, styleOf } from '../samples';
 
 describe('unusedParts', () => {
   it('are lifts without a raise and a top piece without a heel', () => {
-    expect(unusedParts(styleOf({ Lifts: 'Cork 7' }))).toEqual(['lift']);
-    expect(unusedParts(styleOf({ Lifts: 'Cork 7', Raise: 'wedge', 'Top piece': 'Rubber 6' }))).toEqual(['topPiece']);
-    expect(unusedParts(styleOf({ Lifts: 'Cork 7', Raise: 'heel', 'Top piece': 'Rubber 6' }))).toEqual([]);
+    expect(unusedParts(styleOf({ Lifts: 'Cork 6' }))).toEqual(['lift']);
+    expect(unusedParts(styleOf({ Lifts: 'Cork 6', Raise: 'wedge', 'Top piece': 'Rubber 6' }))).toEqual(['topPiece']);
+    expect(unusedParts(styleOf({ Lifts: 'Cork 6', Raise: 'heel', 'Top piece': 'Rubber 6' }))).toEqual([]);
   });
 });
 

@@ -18,9 +18,11 @@ describe('checks', () => {
   });
 
   it('hold seat and tread against the last’s heel within 1 mm (common practice)', () => {
-    expect(kinds({}, 'heelControl')).toMatchObject([{ verdict: 'holds', found: 40, wanted: 40, seat: 52, tread: 12 }]);
+    expect(kinds({}, 'heelControl')).toMatchObject([
+      { verdict: 'holds', found: 45, wanted: 45, seat: 45 + 14, tread: 10 + 4 },
+    ]);
     const flat = { styles: style({ Raise: 'none', Lifts: '' }) };
-    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'putRight', found: 0, wanted: 40 }]);
+    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'putRight', found: 0, wanted: 45 }]);
     const wide = { ...flat, rates: [{ Item: 'heel control', Value: 50, Unit: 'limit' }] };
     expect(kinds(wide, 'heelControl')).toMatchObject([{ verdict: 'holds' }]);
   });
@@ -48,9 +50,9 @@ describe('checks', () => {
 
   it('ask for a shank from the limit on, and not in a wedge', () => {
     const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
-    expect(kinds({ styles: heel }, 'shank')).toMatchObject([{ verdict: 'lookAt', found: 40, wanted: 30 }]);
+    expect(kinds({ styles: heel }, 'shank')).toMatchObject([{ verdict: 'lookAt', found: 45, wanted: 30 }]);
     expect(kinds({ styles: [{ ...heel[0], Shank: 'yes' }] }, 'shank')).toEqual([]);
-    expect(kinds({ styles: heel, rates: [{ Item: 'Heel without shank', Value: 41, Unit: 'limit' }] }, 'shank')).toEqual(
+    expect(kinds({ styles: heel, rates: [{ Item: 'Heel without shank', Value: 46, Unit: 'limit' }] }, 'shank')).toEqual(
       [],
     );
     expect(kinds({}, 'shank')).toEqual([]);
@@ -59,11 +61,11 @@ describe('checks', () => {
   it('find a high heel of cork without a core to hold its nails, and not one of leather (common practice)', () => {
     const heel = style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', 'Most rasping': 3 });
     expect(kinds({ styles: heel }, 'heelHold')).toMatchObject([
-      { verdict: 'putRight', found: 40, wanted: 30, material: 'cork' },
+      { verdict: 'putRight', found: 45, wanted: 30, material: 'cork' },
     ]);
     expect(kinds({ styles: [{ ...heel[0], 'Heel core': 'wood' }] }, 'heelHold')).toEqual([]);
     expect(kinds({ styles: [{ ...heel[0], Lifts: 'Bend 4' }] }, 'heelHold')).toEqual([]);
-    const limit = { Item: 'Heel fixing', Value: 41, Unit: 'limit' };
+    const limit = { Item: 'Heel fixing', Value: 46, Unit: 'limit' };
     expect(kinds({ styles: heel, rates: [limit] }, 'heelHold')).toEqual([]);
     expect(kinds({}, 'heelHold')).toEqual([]);
   });
@@ -83,7 +85,7 @@ describe('checks', () => {
   it('find bare foam and cork on the ground, and not a moulded face', () => {
     const bare = { styles: style({ Outsole: '' }) };
     expect(kinds(bare, 'bareGround')).toMatchObject([{ part: 'platform', material: 'foam' }]);
-    expect(kinds({ ...bare, stock: stock('Foam 8', { 'Moulded face': 'yes' }) }, 'bareGround')).toEqual([]);
+    expect(kinds({ ...bare, stock: stock('Foam 10', { 'Moulded face': 'yes' }) }, 'bareGround')).toEqual([]);
     expect(kinds({}, 'bareGround')).toEqual([]);
     const board = { styles: [{ Style: 'Betony', Last: 'Round', Insole: 'Board 2' }] };
     expect(kinds(board, 'bareGround')).toMatchObject([{ part: 'insole', material: 'board' }]);
@@ -113,13 +115,14 @@ describe('checks', () => {
         ].map(([x, y]) => ({ Code: 'G', Role: `gap ${edge}`, x, y })),
       ),
     });
-    expect(kinds(measured(40, 40), 'gapsAgainstHeel')).toEqual([]);
-    expect(kinds(measured(43, 43), 'gapsAgainstHeel')).toMatchObject([{ verdict: 'putRight', found: 43, wanted: 40 }]);
-    expect(kinds(measured(43, 37), 'twist')).toMatchObject([{ found: 6, wanted: 4 }]);
+    expect(kinds(measured(45, 45), 'gapsAgainstHeel')).toEqual([]);
+    expect(kinds(measured(48, 48), 'gapsAgainstHeel')).toMatchObject([{ verdict: 'putRight', found: 48, wanted: 45 }]);
+    expect(kinds(measured(48, 42), 'twist')).toMatchObject([{ found: 6, wanted: 4 }]);
   });
 
   it('miss prices, coverage and the rate of work', () => {
-    expect(kinds({}, 'price')).toHaveLength(3);
+    // Cork 6 and Cork 4 (45 from seven of 6 and one of 4), Foam 10, Rubber 4.
+    expect(kinds({}, 'price')).toHaveLength(4);
     expect(kinds({ rates: [] }, 'coverage')).toHaveLength(1);
     expect(kinds({ rates: [] }, 'workRate')).toHaveLength(1);
     expect(kinds({}, 'workRate')).toEqual([]);

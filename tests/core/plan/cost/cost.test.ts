@@ -49,7 +49,7 @@ describe('cost', () => {
   });
 
   it('weighs nothing where a density is missing', () => {
-    const stock = priced.map((one) => (one.Stock === 'Cork 7' ? { ...one, Density: '' } : one));
+    const stock = priced.map((one) => (one.Stock === 'Cork 6' ? { ...one, Density: '' } : one));
     expect(new Plan(inputOf({ stock })).costs[0]?.weight).toBeUndefined();
     expect(costs([])[0]?.weight).toBeGreaterThan(100);
   });

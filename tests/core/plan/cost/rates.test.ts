@@ -14,7 +14,7 @@ const rates = new Rates(
 
 describe('Rates', () => {
   it('takes of one item the row for the most particular scope, and sums the items', () => {
-    expect(rates.sum('minutes a piece', ['Betony', 'Cork 7', 'cork'])).toBe(1.5);
+    expect(rates.sum('minutes a piece', ['Betony', 'Cork 6', 'cork'])).toBe(1.5);
     expect(rates.sum('minutes a piece', ['Betony', 'Bend 9', 'leather'])).toBe(3.5);
     expect(rates.sum('minutes a piece', ['Betony', 'bend 4', 'leather'])).toBe(4.5);
     expect(rates.items('minutes a piece', ['bend 4', 'leather']).map(({ value }) => value)).toEqual([4, 0.5]);

@@ -9,7 +9,7 @@ import { rampLast } from '../../ramp';
 import { findSample, lastOf, type Named, styleOf } from '../../samples';
 
 const BARE = { 'Lasted substance': 0, Projection: 0, 'Rounding allowance': 0, 'Skive to': 0.1, Outsole: 'Rubber 4' };
-const WEDGE = { ...BARE, Raise: 'wedge', Lifts: 'Cork 7, Cork 3', 'Most rasping': 3 };
+const WEDGE = { ...BARE, Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 };
 const liftsOf = ({ layers }: Bottom) => layers.filter(({ part }) => part === 'lift');
 const volumeOf = (bottom: Bottom) => liftsOf(bottom).reduce((sum, lift) => sum + volume(lift), 0);
 
