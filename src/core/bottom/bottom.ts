@@ -8,7 +8,7 @@ import { downBreast, fromBreast } from './breast-sole';
 import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
 import { coverOf } from './cover';
 import type { CoverStrip } from './cover-strip';
-import { letOutToEdge } from './edge';
+import { PieceEdges } from './edge';
 import { type Flap, HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
 import { breastLine, raise } from './raise';
@@ -51,6 +51,7 @@ export function buildBottom(
   const cover = named(style, 'cover', find);
   const taken = cover?.thickness ?? 0;
   const ground = groundOutline(last.outline, last.profile);
+  const edges = new PieceEdges(style, last);
 
   const overSeat = following.filter(({ underSeat }) => underSeat);
   const stoutest = overSeat.some(({ part }) => part === 'platform') ? HEADINGS.platform : HEADINGS.sole;
@@ -59,7 +60,7 @@ export function buildBottom(
   );
   const face = lifted(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
   const lifts = mixes.lifts
-    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, taken })
+    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, edges, taken })
     : [];
 
   // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
@@ -74,7 +75,7 @@ export function buildBottom(
     if (part === 'insole') return { ring: last.outline };
     if (part === 'topPiece') return { ring: lifts.at(-1)?.ring ?? ground };
     const own = part === 'platform' ? taken : 0;
-    const full = letOutToEdge(follows ? last.outline : ground, style, last, own, roundingAllowance(style, stock));
+    const full = edges.of(follows ? last.outline : ground, own, roundingAllowance(style, stock));
     if (underSeat) return { ring: full };
     const breast = breastLine(last);
     if (part !== 'sole') return { ring: fromBreast(full, breast) };

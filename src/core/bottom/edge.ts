@@ -1,5 +1,6 @@
-import { letOutSmooth } from '../geometry/let-out-smooth';
-import type { Point, Ring } from '../geometry/ring';
+import { SmoothOutline } from '../geometry/let-out-smooth';
+import type { Ring } from '../geometry/ring';
+import { roundedRing } from '../geometry/rounded-ring';
 import type { LastInSize } from '../last/last-in-size';
 import type { Style } from './style';
 
@@ -13,32 +14,44 @@ const ZONES = [
 
 /** Projection beyond the upper at a share of the length, mm. */
 export function projectionAt(style: Style, share: number): number {
-  const at = ZONES.map(([zone, place]) => ({ place, value: style[zone] ?? style.projection }));
-  const next = at.findIndex(({ place }) => place >= share);
-  const [before, after] = [at[next - 1], at[next]];
-  if (!after) return at.at(-1)?.value ?? style.projection;
-  if (!before) return after.value;
-  const t = (share - before.place) / (after.place - before.place);
-  return before.value + ((after.value - before.value) * (1 - Math.cos(Math.PI * t))) / 2;
+  let before: { readonly place: number; readonly value: number } | undefined;
+  for (const [zone, place] of ZONES) {
+    const value = style[zone] ?? style.projection;
+    if (place >= share) {
+      if (!before || before.value === value) return value;
+      const t = (share - before.place) / (place - before.place);
+      return before.value + ((value - before.value) * (1 - Math.cos(Math.PI * t))) / 2;
+    }
+    before = { place, value };
+  }
+  return before?.value ?? style.projection;
 }
 
-/**
- * Lets the last's outline out to the edge of a piece: lasted substance, projection by zone, what is left for rasping,
- * less what a cover takes.
- * @param rounding what is left for rasping, mm a side
- * @param ring the last's outline, developed or as it stands on the ground: point for point that of `last`
- * @param taken mm a side taken off again
- */
-export function letOutToEdge(
-  ring: Ring,
-  style: Style,
-  last: LastInSize,
-  taken = 0,
-  rounding = style.roundingAllowance,
-): Ring {
-  const out = style.lastedSubstance + rounding - taken;
-  return letOutSmooth(ring, (_point, i) => {
-    const [s] = last.outline[i] as Point;
-    return out + projectionAt(style, s / last.length);
-  });
+/** The edges of the pieces of one style in one size: the last's outline, developed or as it stands on the ground, let out. */
+export class PieceEdges {
+  private readonly projections: Float64Array;
+  private readonly outlines = new Map<Ring, { readonly smooth: SmoothOutline; readonly edges: Map<number, Ring> }>();
+
+  constructor(
+    private readonly style: Style,
+    { outline, length }: Pick<LastInSize, 'outline' | 'length'>,
+  ) {
+    this.projections = Float64Array.from(outline, ([s]) => projectionAt(style, s / length));
+  }
+
+  /**
+   * Lets an outline out to the edge of a piece: lasted substance, projection by zone, what is left for rasping, less what a
+   * cover takes. Pieces that go equally far out have one and the same ring.
+   * @param ring the last's outline, developed or as it stands on the ground: point for point the same
+   * @param taken mm a side taken off again
+   * @param rounding what is left for rasping, mm a side
+   */
+  of(ring: Ring, taken = 0, rounding = this.style.roundingAllowance): Ring {
+    let known = this.outlines.get(ring);
+    if (!known) this.outlines.set(ring, (known = { smooth: new SmoothOutline(ring), edges: new Map() }));
+    const out = this.style.lastedSubstance + rounding - taken;
+    let edge = known.edges.get(out);
+    if (!edge) known.edges.set(out, (edge = roundedRing(known.smooth.letOut((i) => out + this.projections[i]!))));
+    return edge;
+  }
 }

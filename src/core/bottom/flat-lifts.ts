@@ -1,4 +1,4 @@
-import { atGround, atLength, integrateOver, type Profile, whereStands } from '../last/profile';
+import { atGround, atLength, firstBeyond, integrateOver, type Profile, whereStands } from '../last/profile';
 import { Problem } from '../problem';
 import { angleOver } from './skive';
 
@@ -94,11 +94,13 @@ function liftBetween(
   const rise = thickness - edge;
   const faceAt = (x: number) => lower + edge + (rise * (front - x)) / skiveWidth;
   let proud = 0;
-  profile.x.forEach((x, i) => {
+  const { x: xs, z: zs } = profile;
+  // Behind the skive's beginning by a hair: it may begin on a sample.
+  for (let i = firstBeyond(xs, skiveFrom - 1e-9); i < xs.length && xs[i]! <= front; i++) {
     // Above the back of the stack the surplus is the height's rasping, not the skive's.
-    const bottom = profile.z[i] as number;
-    if (x >= skiveFrom && x <= front && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
-  });
+    const [x, bottom] = [xs[i]!, zs[i]!];
+    if (x >= skiveFrom && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
+  }
   const removed = integrateOver(profile, 'x', skiveFrom, front, ({ z }) => Math.min(thickness, Math.max(0, upper - z)));
   return { ...lift, skiveFrom, skiveWidth, skiveAngle: angleOver(rise, skiveWidth), edge, proud, removed };
 }

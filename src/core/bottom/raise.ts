@@ -6,7 +6,7 @@ import { atLength, type Profile } from '../last/profile';
 import { Problem } from '../problem';
 import { roundingAllowance } from './allowances';
 import { bentLayers } from './bent-layers';
-import { letOutToEdge } from './edge';
+import type { PieceEdges } from './edge';
 import { flatLifts } from './flat-lifts';
 import { HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import { coursesOfMix, type LayerMix } from './layer-mix';
@@ -26,6 +26,7 @@ export interface RaiseInput {
   readonly height: number;
   /** The last's outline as it stands on the ground. */
   readonly ground: Ring;
+  readonly edges: PieceEdges;
   /** What a cover takes off their edge, mm. */
   readonly taken: number;
 }
@@ -46,7 +47,7 @@ export function raise(input: RaiseInput): readonly Layer[] {
 }
 
 function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
-  const { style, last, face, ground, height } = input;
+  const { style, last, face, ground, edges, height } = input;
   const heel = style.raise === 'heel';
   if (heel && 2 * style.heelTaper >= last.seat) {
     throw new Problem(
@@ -68,7 +69,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
       const narrowed = heel ? style.heelTaper * Math.max(0, 1 - lift.upper / height) : 0;
       const stock = courses[i] as Stock;
       const rough = roundingAllowance(style, stock, style.laying === 'block');
-      const edge = letOutToEdge(ground, style, last, input.taken + narrowed, rough);
+      const edge = edges.of(ground, input.taken + narrowed, rough);
       const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
       const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
       // A block is sawn to the last as a whole, so its lifts are not skived one by one.
@@ -97,7 +98,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
     .reverse();
 }
 
-function bent({ style, last, face, taken, mix }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
+function bent({ style, last, face, edges, taken, mix }: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const slant = style.raise === 'heel' ? 0 : style.frontSlant;
   // What is built too high is rasped off the ground face, which the outer layer comes to.
   const rasped = (i: number) => (i === courses.length - 1 && mix.rasped) || undefined;
@@ -109,7 +110,7 @@ function bent({ style, last, face, taken, mix }: RaiseInput, courses: readonly S
   return layers.map((layer, i): Layer => {
     const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;
     const stock = courses[i] as Stock;
-    const full = letOutToEdge(last.outline, style, last, taken, roundingAllowance(style, stock));
+    const full = edges.of(last.outline, taken, roundingAllowance(style, stock));
     const ring = cutAtFront(full, front, slant);
     const { skiveWidth: width, skiveAngle: angle, edge } = layer;
     return {

@@ -15,47 +15,63 @@ const CLEAR = 1e-6;
 function goesAndComes(ring: Ring): boolean {
   const n = ring.length;
   if (n < 3) return false;
-  const at = (i: number) => ring[i % n]!;
+  const { xs, ys } = twiceRound(ring);
   let start = 0;
-  ring.forEach(([x], i) => {
-    if (x < at(start)[0]) start = i;
-  });
+  for (let i = 1; i < n; i++) if (xs[i]! < xs[start]!) start = i;
   // Two corners may stand one over the other at either end.
-  if (at(start + n - 1)[0] === at(start)[0]) start += n - 1;
-  const first = at(start)[0] === at(start + 1)[0] ? start + 1 : start;
+  if (xs[start + n - 1] === xs[start]) start = (start + n - 1) % n;
+  const first = xs[start] === xs[start + 1] ? start + 1 : start;
   let turn = first;
-  while (at(turn + 1)[0] > at(turn)[0]) turn++;
-  const back = at(turn)[0] === at(turn + 1)[0] ? turn + 1 : turn;
+  while (turn < start + n && xs[turn + 1]! > xs[turn]!) turn++;
+  const back = xs[turn] === xs[turn + 1] ? turn + 1 : turn;
   let end = back;
-  while (at(end + 1)[0] < at(end)[0]) end++;
+  while (end < start + n && xs[end + 1]! < xs[end]!) end++;
   if (end !== start + n) return false;
   // Both ways are followed from left to right; where one has a corner the other is looked up on its edge.
   let [go, come] = [first, end];
-  let side = 0;
-  const apart = (between: number) => {
-    side ||= Math.sign(between);
-    return side * between > CLEAR;
-  };
-  if (first !== start && !apart(at(start)[1] - at(first)[1])) return false;
+  let side = first === start ? 0 : Math.sign(ys[start]! - ys[first]!);
+  if (first !== start && side * (ys[start]! - ys[first]!) <= CLEAR) return false;
   while (go < turn || come > back) {
-    const [p, q] = [at(go + 1), at(come - 1)];
+    const forth = come === back || (go < turn && xs[go + 1]! <= xs[come - 1]!);
     let between: number;
-    if (come === back || (go < turn && p[0] <= q[0])) {
+    if (forth) {
       go++;
       if (go === turn && turn === back) break;
-      between = heightAt(p[0], at(come), q) - p[1];
+      between = heightAt(xs[go]!, xs[come]!, ys[come]!, xs[come - 1]!, ys[come - 1]!) - ys[go]!;
     } else {
       come--;
       if (come === back && turn === back) break;
-      between = q[1] - heightAt(q[0], at(go), p);
+      between = ys[come]! - heightAt(xs[come]!, xs[go]!, ys[go]!, xs[go + 1]!, ys[go + 1]!);
     }
-    if (!apart(between)) return false;
+    side ||= Math.sign(between);
+    if (side * between <= CLEAR) return false;
   }
   return true;
 }
 
+/** Coordinates used again for every ring: making them anew would be more work than looking along them. */
+const round = { xs: new Float64Array(1024), ys: new Float64Array(1024) };
+
+/** The corners of a ring twice round and one more, so that no place along it must be wrapped. */
+function twiceRound(ring: Ring): typeof round {
+  const n = ring.length;
+  if (2 * n + 1 > round.xs.length) {
+    round.xs = new Float64Array(4 * n + 1);
+    round.ys = new Float64Array(4 * n + 1);
+  }
+  const { xs, ys } = round;
+  for (let i = 0; i < n; i++) {
+    const [x, y] = ring[i]!;
+    xs[i] = xs[i + n] = x;
+    ys[i] = ys[i + n] = y;
+  }
+  xs[2 * n] = xs[0]!;
+  ys[2 * n] = ys[0]!;
+  return round;
+}
+
 /** Height of an edge over a place along x. */
-function heightAt(x: number, [ax, ay]: Point, [bx, by]: Point): number {
+function heightAt(x: number, ax: number, ay: number, bx: number, by: number): number {
   return bx === ax ? ay : ay + ((x - ax) * (by - ay)) / (bx - ax);
 }
 

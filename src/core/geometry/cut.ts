@@ -9,15 +9,20 @@ const SAME = 0.01;
  * @param side rising linearly in x and y: positive on the part to keep
  */
 export function cut(ring: Ring, side: (point: Point) => number): Ring {
-  const kept = ring.flatMap((p, i): Point[] => {
-    const q = ring[(i + 1) % ring.length] as Point;
-    const [a, b] = [side(p), side(q)];
-    const crossing: Point[] =
-      a < 0 !== b < 0 ? [[p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]] : [];
-    return a >= 0 ? [p, ...crossing] : crossing;
-  });
-  return kept.filter((p, i) => {
-    const q = kept[(i + 1) % kept.length] as Point;
-    return Math.hypot(p[0] - q[0], p[1] - q[1]) > SAME;
+  const kept: Point[] = [];
+  const [first] = ring;
+  if (!first) return ring;
+  const atFirst = side(first);
+  let [p, a] = [first, atFirst];
+  for (let i = 1; i <= ring.length; i++) {
+    const q = i < ring.length ? ring[i]! : first;
+    const b = i < ring.length ? side(q) : atFirst;
+    if (a >= 0) kept.push(p);
+    if (a < 0 !== b < 0) kept.push([p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]);
+    [p, a] = [q, b];
+  }
+  return kept.filter(([x, y], i) => {
+    const next = kept[i + 1 < kept.length ? i + 1 : 0]!;
+    return (x - next[0]) ** 2 + (y - next[1]) ** 2 > SAME ** 2;
   });
 }

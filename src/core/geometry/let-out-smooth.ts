@@ -7,26 +7,56 @@ import type { Point, Ring } from './ring';
 const STEPS_PER_MM = 1e4;
 
 /**
- * Lets a smooth outline out by an amount that may differ from place to place (welt or sole projection by zone): each
+ * A smooth outline to be let out by amounts that may differ from place to place (welt or sole projection by zone): each
  * point moves along its normal, mitred so that straight edges move by the amount. Keeps the number of points, which the
  * exact letOut does not; loops that a tight hollow would make are cut away.
+ */
+export class SmoothOutline {
+  /** Where each point goes for each mm that the outline is let out there. */
+  private readonly wayX: Float64Array;
+  private readonly wayY: Float64Array;
+
+  constructor(private readonly ring: Ring) {
+    const n = ring.length;
+    this.wayX = new Float64Array(n);
+    this.wayY = new Float64Array(n);
+    if (n === 0) return;
+    const [first, last] = [ring[0]!, ring[n - 1]!];
+    let [x, y] = first;
+    // Unit normals of the edges, to the right: outward on a counter-clockwise ring.
+    const into = Math.sqrt((x - last[0]) ** 2 + (y - last[1]) ** 2) || 1;
+    let [ax, ay] = [(y - last[1]) / into, (last[0] - x) / into];
+    for (let i = 0; i < n; i++) {
+      const next = i + 1 < n ? ring[i + 1]! : first;
+      const length = Math.sqrt((next[0] - x) ** 2 + (next[1] - y) ** 2) || 1;
+      const bx = (next[1] - y) / length;
+      const by = (x - next[0]) / length;
+      const mitre = Math.max(0.3, 1 + ax * bx + ay * by);
+      this.wayX[i] = (ax + bx) / mitre;
+      this.wayY[i] = (ay + by) / mitre;
+      ax = bx;
+      ay = by;
+      x = next[0];
+      y = next[1];
+    }
+  }
+
+  /** @param amount mm at a point of this index, negative to take in */
+  letOut(amount: (index: number) => number): Ring {
+    const moved = this.ring.map(([x, y], i): Point => {
+      const by = amount(i);
+      return [x + by * this.wayX[i]!, y + by * this.wayY[i]!];
+    });
+    return crossesItself(moved) ? withoutLoops(moved) : moved;
+  }
+}
+
+/**
+ * Lets a smooth outline out once.
  * @param amount mm at a point and its index, negative to take in
  */
 export function letOutSmooth(ring: Ring, amount: number | ((point: Point, index: number) => number)): Ring {
-  const n = ring.length;
-  const at = (i: number) => ring[(i + n) % n] as Point;
-  const moved = ring.map((p, i): Point => {
-    const [a, b] = [normal(at(i - 1), p), normal(p, at(i + 1))];
-    const by = (typeof amount === 'number' ? amount : amount(p, i)) / Math.max(0.3, 1 + a[0] * b[0] + a[1] * b[1]);
-    return [p[0] + by * (a[0] + b[0]), p[1] + by * (a[1] + b[1])];
-  });
-  return crossesItself(moved) ? withoutLoops(moved) : moved;
-}
-
-/** Unit normal to the right of an edge: outward on a counter-clockwise ring. */
-function normal([ax, ay]: Point, [bx, by]: Point): Point {
-  const length = Math.hypot(bx - ax, by - ay) || 1;
-  return [(by - ay) / length, (ax - bx) / length];
+  return new SmoothOutline(ring).letOut(typeof amount === 'number' ? () => amount : (i) => amount(ring[i]!, i));
 }
 
 function withoutLoops(ring: Ring): Ring {

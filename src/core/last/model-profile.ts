@@ -132,15 +132,28 @@ function sampled(length: number, heelHeight: number, slopeAt: (s: number) => num
   const z = new Float64Array(SAMPLES + 1);
   const slope = new Float64Array(SAMPLES + 1);
   const step = length / SAMPLES;
+  let [along, height] = [0, heelHeight];
+  let angle = slopeAt(0);
+  let [cos, sin] = [Math.cos(angle), Math.sin(angle)];
   z[0] = heelHeight;
-  slope[0] = slopeAt(0) / RADIAN;
+  slope[0] = angle / RADIAN;
   for (let i = 1; i <= SAMPLES; i++) {
+    // Simpson's rule over each step. Where the bottom is straight its slope is looked up, not worked out again.
+    const middle = slopeAt((i - 0.5) * step);
+    const cosMiddle = middle === angle ? cos : Math.cos(middle);
+    const sinMiddle = middle === angle ? sin : Math.sin(middle);
+    const end = slopeAt(i * step);
+    const cosEnd = end === middle ? cosMiddle : Math.cos(end);
+    const sinEnd = end === middle ? sinMiddle : Math.sin(end);
+    along += (step * (cos + 4 * cosMiddle + cosEnd)) / 6;
+    height -= (step * (sin + 4 * sinMiddle + sinEnd)) / 6;
     s[i] = i * step;
-    // Simpson's rule over each step.
-    const [a, m, b] = [slopeAt((i - 1) * step), slopeAt((i - 0.5) * step), slopeAt(i * step)];
-    x[i] = (x[i - 1] as number) + (step * (Math.cos(a) + 4 * Math.cos(m) + Math.cos(b))) / 6;
-    z[i] = (z[i - 1] as number) - (step * (Math.sin(a) + 4 * Math.sin(m) + Math.sin(b))) / 6;
-    slope[i] = b / RADIAN;
+    x[i] = along;
+    z[i] = height;
+    slope[i] = end / RADIAN;
+    angle = end;
+    cos = cosEnd;
+    sin = sinEnd;
   }
   return { s, x, z, slope, seat: seatLine(length), tread: treadLine(length), source: 'model' };
 }

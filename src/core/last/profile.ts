@@ -67,8 +67,7 @@ export function placesAlong(profile: Profile, step: number): readonly ProfilePoi
  */
 export function whereStands(profile: Profile, height: number): ProfilePoint {
   const { z, s, tread } = profile;
-  let last = 0;
-  while (last + 1 < s.length && (s[last + 1] as number) <= tread) last++;
+  const last = Math.max(0, firstBeyond(s, tread) - 1);
   const end = atLength(profile, tread);
   if (end.z >= height) return end;
   // From the tread backwards: the first place that is high enough. A hair of tolerance keeps z = height on a flat seat.
@@ -92,25 +91,33 @@ export function integrateOver(
   of: (place: ProfilePoint) => number,
 ): number {
   const samples = profile[axis];
-  const at = (i: number): ProfilePoint => ({
-    s: profile.s[i] as number,
-    x: profile.x[i] as number,
-    z: profile.z[i] as number,
-    slope: profile.slope[i] as number,
-  });
-  const ends = [interpolate(profile, samples, from), interpolate(profile, samples, to)] as const;
+  const end = interpolate(profile, samples, to);
+  let before = interpolate(profile, samples, from);
+  let valueBefore = of(before);
   let sum = 0;
-  let before: ProfilePoint = ends[0];
   const step = (place: ProfilePoint) => {
-    sum += ((place[axis] - before[axis]) * (of(before) + of(place))) / 2;
+    const value = of(place);
+    sum += ((place[axis] - before[axis]) * (valueBefore + value)) / 2;
     before = place;
+    valueBefore = value;
   };
-  for (let i = 0; i < samples.length; i++) {
-    const value = samples[i] as number;
-    if (value > from && value < to) step(at(i));
+  for (let i = firstBeyond(samples, from); i < samples.length && samples[i]! < to; i++) {
+    step({ s: profile.s[i]!, x: profile.x[i]!, z: profile.z[i]!, slope: profile.slope[i]! });
   }
-  step(ends[1]);
+  step(end);
   return sum;
+}
+
+/** The first of rising samples that lies beyond a place; their number where none does. */
+export function firstBeyond(samples: Float64Array, place: number): number {
+  let low = 0;
+  let high = samples.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (samples[middle]! > place) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 function interpolate(profile: Profile, axis: Float64Array, value: number): ProfilePoint {

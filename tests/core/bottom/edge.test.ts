@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { letOutToEdge, projectionAt } from '../../../src/core/bottom/edge';
+import { PieceEdges, projectionAt } from '../../../src/core/bottom/edge';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { styleOf } from '../samples';
@@ -35,23 +35,29 @@ describe('projectionAt', () => {
   });
 });
 
-describe('letOutToEdge', () => {
+describe('PieceEdges', () => {
   it('adds lasted substance, projection and rounding allowance a side, less what a cover takes (common practice)', () => {
     const style = styleOf({ 'Lasted substance': 2.5, Projection: 3, 'Rounding allowance': 2 });
-    const { left, right, bottom, top } = box(letOutToEdge(rampOutline, style, rampLast, 1.2));
+    const { left, right, bottom, top } = box(new PieceEdges(style, rampLast).of(rampOutline, 1.2));
     expect([-left, -bottom - 30, top - 30, right - rampLast.length]).toEqual(
       new Array(4).fill(expect.closeTo(2.5 + 3 + 2 - 1.2, 6)),
     );
   });
 
+  it('has one ring for pieces that go equally far out', () => {
+    const edges = new PieceEdges(styleOf({ 'Rounding allowance': 2 }), rampLast);
+    expect(edges.of(rampOutline, 0.5, 2.5)).toBe(edges.of(rampOutline));
+    expect(edges.of(rampOutline, 1)).not.toBe(edges.of(rampOutline));
+  });
+
   it('leaves a sandal at its insole edge where nothing is added', () => {
     const style = styleOf({ 'Lasted substance': 0, Projection: 0, 'Rounding allowance': 0 });
-    expect(area(letOutToEdge(rampOutline, style, rampLast))).toBeCloseTo(area(rampOutline), 6);
+    expect(area(new PieceEdges(style, rampLast).of(rampOutline))).toBeCloseTo(area(rampOutline), 4);
   });
 
   it('reads the zone from the last’s own length, also where the outline stands shorter on the ground', () => {
     const style = styleOf({ 'Lasted substance': 0, 'Rounding allowance': 0, 'Projection toe': 5, Projection: 0 });
     const ground = rampOutline.map(([x, y]) => [x * 0.9, y] as const);
-    expect(box(letOutToEdge(ground, style, rampLast)).right).toBeCloseTo(0.9 * rampLast.length + 5, 6);
+    expect(box(new PieceEdges(style, rampLast).of(ground)).right).toBeCloseTo(0.9 * rampLast.length + 5, 6);
   });
 });
