@@ -8,12 +8,12 @@ const layers = {
   workers: ['core'],
   drawing: ['tables', 'core'],
   exchange: ['drawing', 'workbook', 'tables', 'core'],
-  host: ['workbook', 'tables', 'core'],
+  host: ['exchange', 'workbook', 'tables', 'core'],
   taskpane: ['workings', 'functions', 'host', 'drawing', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   embedded: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   office: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   help: ['cli', 'workings', 'functions', 'workbook', 'tables', 'core'],
-  cli: ['embedded', 'exchange', 'workbook', 'functions', 'tables', 'core'],
+  cli: ['embedded', 'host', 'exchange', 'workbook', 'functions', 'tables', 'core'],
 };
 
 // Within core: what each room may look into besides itself; a room not named here may look into none.

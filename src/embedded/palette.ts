@@ -1,7 +1,7 @@
 import { Inject, Injector, Plugin, ThemeService, UniverInstanceType } from '@univerjs/core';
 import { CanvasColorService, ICanvasColorService } from '@univerjs/engine-render';
 import { colours } from '../host/grid/look';
-import { type Colour, readColour, writeColour } from './colour';
+import { type Colour, readColour, writeColour } from '../host/colour';
 
 /** Colours that the grid draws of itself, and which of ours stand in for them. */
 const drawnByGrid: Readonly<Record<string, keyof typeof colours>> = {

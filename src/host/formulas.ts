@@ -1,6 +1,6 @@
 import { Problem } from '../core/problem';
 import type { WorkbookPlan } from '../workbook/workbook';
-import { fixedReference } from './address';
+import { fixedReference } from '../workbook/address';
 
 /** Reference of each input table of a plan, by the table's name. */
 export function tableReferences(plan: WorkbookPlan): ReadonlyMap<string, string> {

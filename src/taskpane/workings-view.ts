@@ -1,7 +1,7 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
 import { Problem } from '../core/problem';
 import { whatWentWrong } from '../core/what-went-wrong';
-import { cellAddress } from '../host/address';
+import { cellAddress } from '../workbook/address';
 import type { CellPlace, Host, Selection, Stop } from '../host/host';
 import type { Cell } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/plan-input';

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/host/address';
+import { cellAddress } from '../../src/workbook/address';
 import { demo } from '../../src/workbook/demo';
 import { barriers } from './barriers';
 import { inputCell } from './pages/edit';

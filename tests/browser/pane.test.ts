@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/host/address';
+import { cellAddress } from '../../src/workbook/address';
 import { demo } from '../../src/workbook/demo';
 import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/host/address';
+import { cellAddress } from '../../src/workbook/address';
 import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
 import { type Edit, inputCell } from './pages/edit';

@@ -1,7 +1,7 @@
 import type { Cells } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/plan-input';
 import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
-import { cellAddress } from '../address';
+import { cellAddress } from '../../workbook/address';
 import { asTyped } from './as-typed';
 import { contentOf, keepMade, type Made, readMade } from './own-sheets';
 import { supports } from './requirements';

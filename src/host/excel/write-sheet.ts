@@ -1,5 +1,5 @@
 import type { Area, CellPlan, ListPlan, ResultPlan, SheetPlan } from '../../workbook/workbook';
-import { columnLetters, fixedReference } from '../address';
+import { columnLetters, fixedReference } from '../../workbook/address';
 import { colours } from '../colours';
 import { withReferences } from '../formulas';
 import { asTyped, formatCode } from './as-typed';

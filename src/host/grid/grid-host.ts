@@ -31,7 +31,7 @@ import {
 import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
-import { cellAddress, fixedReference } from '../address';
+import { cellAddress, fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
 import { contentAtRest } from './content-at-rest';

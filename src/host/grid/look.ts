@@ -79,6 +79,11 @@ export function inRole(role: Role, id: string): IStyleData | undefined {
 }
 
 /** Whether a style came from a plan, and not from the maker. */
-export function isPlanned(id: unknown): boolean {
+export function isPlanned(id: unknown): id is string {
   return typeof id === 'string' && Object.hasOwn(roles, id.split(' ')[0] as string);
+}
+
+/** The role that a planned style is of. */
+export function roleOf(id: string): Role {
+  return id.split(' ')[0] as Role;
 }

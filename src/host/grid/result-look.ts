@@ -1,24 +1,34 @@
 import { type IStyleData, type Nullable } from '@univerjs/core';
-import type { ResultPlan } from '../../workbook/workbook';
+import type { CellPlan, ResultPlan } from '../../workbook/workbook';
 import { styleOf } from './look';
 
 /** What a formula's cell says of the table that it spills. */
 export type ResultLook = Pick<ResultPlan, 'columns' | 'total'>;
 
 /**
- * Style of a cell in a table that a formula has spilled: the first row is headings, the last may be a sum.
+ * What a cell is in a table that a formula has spilled: the first row is headings, the last may be a sum.
  * @param row row within the table, from 0
  * @param column column within the table, from 0
  * @param rows rows that the table has now
  */
-export function spilledStyle(look: ResultLook, row: number, column: number, rows: number): IStyleData {
+export function spilledCell(
+  look: ResultLook,
+  row: number,
+  column: number,
+  rows: number,
+): Pick<CellPlan, 'role' | 'format' | 'align'> {
   const { format, align } = look.columns[column] ?? {};
   const role = row === 0 ? 'heading' : look.total && row === rows - 1 && rows > 2 ? 'total' : 'result';
-  return styleOf({
+  return {
     role,
     ...(align && { align }),
     ...(format !== undefined && role !== 'heading' && { format }),
-  });
+  };
+}
+
+/** The style of such a cell. */
+export function spilledStyle(look: ResultLook, row: number, column: number, rows: number): IStyleData {
+  return styleOf(spilledCell(look, row, column, rows));
 }
 
 /** The look that a cell carries, or undefined where its custom data is none or was damaged. */

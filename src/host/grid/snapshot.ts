@@ -13,7 +13,7 @@ import {
 } from '@univerjs/core';
 import type { IDefinedNameMapItem } from '@univerjs/engine-formula';
 import type { Area, CellPlan, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
-import { fixedReference } from '../address';
+import { fixedReference } from '../../workbook/address';
 import { tableReferences, withReferences } from '../formulas';
 import { colours, plain, styleId, styleOf } from './look';
 import { tableNames } from '../table-names';
@@ -28,8 +28,8 @@ const resources = { names: 'SHEET_DEFINED_NAME_PLUGIN', lists: 'SHEET_DATA_VALID
 export const tableId = 'table-';
 
 /** Rows and columns beyond what a plan fills, for the maker's own. */
-const spare = { rows: 60, columns: 8 } as const;
-const least = { rows: 100, columns: 20 } as const;
+export const spare = { rows: 60, columns: 8 } as const;
+export const least = { rows: 100, columns: 20 } as const;
 
 /** Id of a sheet by its place in the plan, from 0. */
 type SheetIds = (at: number) => string;
@@ -56,19 +56,25 @@ export function snapshotOf(
     styles: styles.all,
     sheetOrder: sheets.map((sheet) => sheet.id),
     sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
-    resources: [
-      { name: resources.names, data: JSON.stringify(names(plan)) },
-      {
-        name: resources.lists,
-        data: JSON.stringify(
-          lists(
-            plan,
-            sheets.map((sheet) => sheet.id),
-          ),
-        ),
-      },
-    ],
+    resources: resourcesOf(
+      names(plan),
+      lists(
+        plan,
+        sheets.map((sheet) => sheet.id),
+      ),
+    ),
   };
+}
+
+/** Named ranges, and drop-down lists by the id of their sheet, as a snapshot keeps them. */
+export function resourcesOf(
+  names: IDefinedNameMapItem,
+  lists: Readonly<Record<string, readonly IDataValidationRule[]>>,
+): NonNullable<IWorkbookData['resources']> {
+  return [
+    { name: resources.names, data: JSON.stringify(names) },
+    { name: resources.lists, data: JSON.stringify(lists) },
+  ];
 }
 
 type Sheet = Partial<IWorksheetData> & Pick<IWorksheetData, 'id' | 'rowCount' | 'columnCount'>;

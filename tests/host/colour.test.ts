@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readColour, writeColour } from '../../src/embedded/colour';
+import { readColour, writeColour } from '../../src/host/colour';
 
 // Notations of CSS Color Module Level 4.
 describe('colours', () => {

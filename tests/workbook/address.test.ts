@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellAddress, columnLetters, fixedReference, sheetInFormula } from '../../src/host/address';
+import { cellAddress, columnLetters, fixedReference, sheetInFormula } from '../../src/workbook/address';
 
 describe('addresses', () => {
   it('letter columns as spreadsheets do', () => {

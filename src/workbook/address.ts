@@ -1,4 +1,4 @@
-import type { Area } from '../workbook/workbook';
+import type { Area } from './workbook';
 
 /** Letters of a column: 0 is A, 25 Z, 26 AA. */
 export function columnLetters(column: number): string {

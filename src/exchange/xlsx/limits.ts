@@ -1,0 +1,35 @@
+/**
+ * How much of a workbook file is read at most: far more than any workbook of this trade has, and little enough that a file
+ * made to exhaust the machine is refused within seconds.
+ */
+export const LIMITS = {
+  /** Bytes of the file, and of what it unpacks to. */
+  bytes: 64 * 2 ** 20,
+  unpacked: 192 * 2 ** 20,
+  parts: 5_000,
+  sheets: 400,
+  cells: 1_500_000,
+  /** Letters of all cells and formulas together. */
+  letters: 64 * 2 ** 20,
+  /** Styles, names, rules, merged cells, comments: of each. */
+  others: 65_000,
+  /** Elements within each other. */
+  depth: 60,
+} as const;
+
+/** Counts what is read of one file, and refuses what is more than the limits. */
+export class Counter {
+  private readonly counts = new Map<keyof typeof LIMITS, number>();
+
+  /** @param what in words, such as "sheets" @throws Refusal */
+  add(limit: keyof typeof LIMITS, what: string, by = 1): void {
+    const count = (this.counts.get(limit) ?? 0) + by;
+    this.counts.set(limit, count);
+    if (count > LIMITS[limit]) throw new Refusal(`it has more than ${LIMITS[limit].toLocaleString('en')} ${what}`);
+  }
+}
+
+/** Why a file is not read, as the end of a sentence: "The file cannot be read: …". */
+export class Refusal extends Error {
+  override readonly name = 'Refusal';
+}

@@ -1,0 +1,227 @@
+import type { Book, BookComment, BookName, BookSheet, ReadBook } from './book';
+import { readTheme } from './colours';
+import { Container } from './container';
+import { type FileTable, withoutFileReferences } from './file-references';
+import { Counter, Refusal } from './limits';
+import { readComments } from './read-comments';
+import { readSheet } from './read-sheet';
+import { readStyles } from './read-styles';
+import { isTrue, readXml, relationId, whole } from './read-xml';
+import { areaAt } from './references';
+import { type Relationship, relationshipsOf } from './relationships';
+import { writtenFormula } from './stored-formula';
+import { fromCellText } from './xml-text';
+
+/** What the workbook's own part says. */
+interface Contents {
+  readonly sheets: { readonly name: string; readonly hidden: boolean; readonly id: string | undefined }[];
+  readonly names: BookName[];
+  from1904: boolean;
+}
+
+/**
+ * Reads a workbook file (.xlsx, ECMA-376), within limits and whoever made it. Nothing in it is run, followed or fetched.
+ * @throws Refusal whose message ends the sentence "The file cannot be read: …"
+ */
+export function readBook(bytes: Uint8Array): ReadBook {
+  const counter = new Counter();
+  try {
+    return read(new Container(bytes, counter), counter);
+  } catch (error) {
+    if (error instanceof Refusal) throw error;
+    // What is damaged in a way that nobody foresaw.
+    throw new Refusal(`it is damaged (${error instanceof Error ? error.message : String(error)})`);
+  }
+}
+
+function read(container: Container, counter: Counter): ReadBook {
+  const main = relationshipsOf(container, '').find(
+    ({ kind, outside }) => kind === 'officeDocument' && !outside,
+  )?.target;
+  if (main === undefined || !container.has(main)) throw new Refusal('it is not a workbook (.xlsx)');
+  if (main.endsWith('.bin')) throw new Refusal('it is a binary workbook (.xlsb); save it as .xlsx');
+  const related = relationshipsOf(container, main);
+  const partOf = (name: string) => {
+    const target = related.find(({ kind, outside }) => kind === name && !outside)?.target;
+    return target !== undefined && container.has(target) ? target : undefined;
+  };
+  const contents = readContents(container, main, counter);
+  const left: string[] = leftOfFile(container, related);
+  const themePart = partOf('theme');
+  const theme = themePart ? readTheme(container, themePart) : [];
+  const stylesPart = partOf('styles');
+  const styles = stylesPart ? readStyles(container, stylesPart, theme, counter) : { looks: [], conditional: undefined };
+  const textsPart = partOf('sharedStrings');
+  const texts = textsPart ? readTexts(container, textsPart, counter) : [];
+  const tables: FileTable[] = [];
+  const sheets: BookSheet[] = [];
+  contents.sheets.forEach(({ name, hidden, id }) => {
+    const sheet = related.find((one) => one.id === id);
+    if (!sheet || sheet.kind !== 'worksheet' || sheet.outside) {
+      left.push(`${name}: a sheet that is no spreadsheet (${sheet?.kind ?? 'missing'})`);
+      return;
+    }
+    const { left: missed, ...content } = readSheet(
+      container,
+      sheet.target,
+      { texts, looks: styles.looks, theme, from1904: contents.from1904 },
+      counter,
+    );
+    left.push(...[...missed].map((what) => `${name}: ${what}`));
+    const beside = relationshipsOf(container, sheet.target);
+    left.push(...leftOfSheet(beside).map((what) => `${name}: ${what}`));
+    tables.push(...tablesOf(container, beside, name, counter));
+    sheets.push({ ...content, name, ...(hidden && { hidden }), comments: commentsOf(container, beside, counter) });
+  });
+  if (sheets.length === 0) throw new Refusal('it has no sheet');
+  const book: Book = {
+    sheets,
+    // Names of sheets that are not read count differently then; a name of one sheet needs them as they were.
+    names:
+      sheets.length === contents.sheets.length
+        ? contents.names
+        : contents.names.filter((one) => one.sheet === undefined),
+    properties: readProperties(container),
+    ...(styles.conditional !== undefined && { conditionalLooks: styles.conditional }),
+  };
+  return withoutFileReferences(book, tables, left);
+}
+
+function readContents(container: Container, main: string, counter: Counter): Contents {
+  const contents: Contents = { sheets: [], names: [], from1904: false };
+  const taken = new Set<string>();
+  let name: { -readonly [key in keyof BookName]: BookName[key] } | undefined;
+  readXml(container, main, {
+    open(element, given) {
+      if (element === 'workbookPr') contents.from1904 = isTrue(given['date1904']);
+      if (element === 'sheet') {
+        counter.add('sheets', 'sheets');
+        const sheet = sheetName(fromCellText(given['name'] ?? ''), taken);
+        const hidden = given['state'] === 'hidden' || given['state'] === 'veryHidden';
+        contents.sheets.push({ name: sheet, hidden, id: relationId(given) });
+      }
+      if (element !== 'definedName') return;
+      counter.add('others', 'names');
+      name = { name: fromCellText(given['name'] ?? ''), meaning: '' };
+      if (given['comment']) name.comment = fromCellText(given['comment']);
+      const sheet = whole(given['localSheetId']);
+      if (sheet !== undefined) name.sheet = sheet;
+      if (isTrue(given['hidden'])) name.hidden = true;
+    },
+    text(text) {
+      if (!name) return;
+      counter.add('letters', 'letters', text.length);
+      name.meaning += text;
+    },
+    close(element) {
+      if (element !== 'definedName' || !name) return;
+      const meaning = writtenFormula(fromCellText(name.meaning.trim())).slice(1);
+      if (name.name !== '' && meaning !== '') contents.names.push({ ...name, meaning });
+      name = undefined;
+    },
+  });
+  return contents;
+}
+
+/** A sheet's name as the standard allows it: of 31 letters at most, and unlike any other. */
+function sheetName(given: string, taken: Set<string>): string {
+  const stem =
+    given
+      .replace(/[:\\/?*[\]]/g, ' ')
+      .trim()
+      .slice(0, 31) || 'Sheet';
+  let name = stem;
+  for (let at = 2; taken.has(name.toUpperCase()); at++) name = `${stem.slice(0, 31 - 1 - String(at).length)} ${at}`;
+  taken.add(name.toUpperCase());
+  return name;
+}
+
+/** Texts of cells; of one whose letters differ in look, its letters; without how it is read aloud. */
+function readTexts(container: Container, name: string, counter: Counter): readonly string[] {
+  const texts: string[] = [];
+  let text = '';
+  readXml(container, name, {
+    open(element) {
+      if (element === 'si') text = '';
+    },
+    text(letters, inside) {
+      if (inside.at(-1) !== 't' || inside.includes('rPh')) return;
+      counter.add('letters', 'letters', letters.length);
+      text += letters;
+    },
+    close(element) {
+      if (element === 'si') texts.push(fromCellText(text));
+    },
+  });
+  return texts;
+}
+
+function readProperties(container: Container): Record<string, string> {
+  const part = relationshipsOf(container, '').find(
+    ({ kind, outside }) => kind === 'custom-properties' && !outside,
+  )?.target;
+  if (part === undefined || !container.has(part)) return {};
+  const found = new Map<string, string>();
+  let name = '';
+  readXml(container, part, {
+    open(element, given) {
+      if (element === 'property') name = fromCellText(given['name'] ?? '');
+    },
+    text(text, inside) {
+      if (name !== '' && inside.at(-2) === 'property' && found.size < 1000) {
+        found.set(name, (found.get(name) ?? '') + fromCellText(text));
+      }
+    },
+  });
+  return Object.fromEntries(found);
+}
+
+function commentsOf(container: Container, beside: readonly Relationship[], counter: Counter): readonly BookComment[] {
+  const part = beside.find(({ kind, outside }) => kind === 'comments' && !outside)?.target;
+  return part !== undefined && container.has(part) ? readComments(container, part, counter) : [];
+}
+
+/** The tables of a sheet that formulas may name. */
+function tablesOf(
+  container: Container,
+  beside: readonly Relationship[],
+  sheet: string,
+  counter: Counter,
+): readonly FileTable[] {
+  return beside
+    .filter(({ kind, outside, target }) => kind === 'table' && !outside && container.has(target))
+    .flatMap(({ target }) => {
+      const columns: string[] = [];
+      let [name, totals] = ['', 0];
+      let area: ReturnType<typeof areaAt>;
+      readXml(container, target, {
+        open(element, given) {
+          if (element === 'tableColumn') {
+            counter.add('others', 'columns of tables');
+            columns.push(fromCellText(given['name'] ?? ''));
+          }
+          if (element !== 'table') return;
+          name = given['displayName'] ?? given['name'] ?? '';
+          totals = whole(given['totalsRowCount']) ?? 0;
+          area = areaAt(given['ref']);
+        },
+      });
+      return area && name !== '' ? [{ name, sheet, area, columns, totals }] : [];
+    });
+}
+
+/** What belongs to the whole file and is not read. */
+function leftOfFile(container: Container, related: readonly Relationship[]): string[] {
+  const kinds = new Set(related.map(({ kind }) => kind));
+  const found: string[] = [];
+  if ([...container.names].some((name) => name.endsWith('vbaproject.bin'))) found.push('macros; none was run');
+  if (kinds.has('externalLink')) found.push('links to other workbooks; none was followed');
+  if (kinds.has('connections')) found.push('connections to data elsewhere; none was opened');
+  if (kinds.has('pivotCacheDefinition')) found.push('pivot tables, which are kept as values');
+  return found;
+}
+
+function leftOfSheet(beside: readonly Relationship[]): string[] {
+  const kinds = new Set(beside.map(({ kind }) => kind));
+  return kinds.has('threadedComment') ? ['answers to comments, which are kept as plain comments'] : [];
+}

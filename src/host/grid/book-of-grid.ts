@@ -1,0 +1,309 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IRange,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  type Nullable,
+} from '@univerjs/core';
+import type {
+  Book,
+  BookCell,
+  BookColumns,
+  BookComment,
+  BookName,
+  BookRow,
+  BookSheet,
+  BookValue,
+  Look,
+} from '../../exchange/xlsx/book';
+import { MOST } from '../../exchange/xlsx/book';
+import { formulaAt, relativeFormula, type RelativeFormula } from '../../exchange/xlsx/relative-formula';
+import { sheetInFormula } from '../../workbook/address';
+import { schemaProperty, schemaVersion } from '../../workbook/schema-version';
+import { problemOf } from '../problems';
+import { lookOf } from './book-look';
+import { areaOf, bookRule } from './book-rules';
+import { lookTypedOver } from './example-look';
+import { isPlanned, styleId } from './look';
+import { type ResultLook, resultLook, spilledCell, spilledStyle } from './result-look';
+import { namesIn, rulesIn } from './snapshot';
+import { type Spilled, spilledIn } from './spilled-values';
+
+/** What sheets of ours print like: A4 across, one page wide. */
+const PRINTED = {
+  pageSetUpPr: '<pageSetUpPr fitToPage="1"/>',
+  pageSetup: '<pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/>',
+};
+
+/** A workbook as the grid keeps it, with what its tables have spilled, as a file has it. */
+export function bookOfGrid(snapshot: IWorkbookData): Book {
+  const spilled = spilledIn(snapshot);
+  const rules = rulesIn(snapshot);
+  const looks = new Looks(snapshot.styles);
+  const sheets = snapshot.sheetOrder.flatMap((id) => {
+    const sheet = snapshot.sheets[id];
+    return sheet ? [sheetOf(sheet, id, { spilled, rules: rules[id] ?? [], looks })] : [];
+  });
+  const customs = snapshot.sheetOrder.map((id) => snapshot.sheets[id]?.custom ?? {});
+  const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
+  const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
+  return {
+    sheets,
+    names: namesOf(snapshot),
+    properties: { ...(properties as Record<string, string> | undefined), [schemaProperty]: String(schemaVersion) },
+    ...(conditionalLooks !== undefined && { conditionalLooks: conditionalLooks as string }),
+  };
+}
+
+function namesOf(snapshot: IWorkbookData): BookName[] {
+  const ofFiles = snapshot.sheetOrder.flatMap((id, at) => fileNames(snapshot.sheets[id] ?? {}, at));
+  const names = Object.values(namesIn(snapshot)).map(({ name, formulaOrRefString, comment, localSheetId, hidden }) => {
+    const sheet = localSheetId === undefined ? -1 : snapshot.sheetOrder.indexOf(localSheetId);
+    return {
+      name,
+      meaning: formulaOrRefString.replace(/^=/, ''),
+      ...(comment && { comment }),
+      ...(sheet >= 0 && { sheet }),
+      ...(hidden && { hidden }),
+    };
+  });
+  return [...names, ...ofFiles];
+}
+
+/** How a sheet prints: as its file said, else one of ours with its headings on each page. */
+function fileNames({ name, custom, freeze }: Partial<IWorksheetData>, sheet: number): BookName[] {
+  const given = custom?.['fileNames'] as readonly BookName[] | undefined;
+  if (given) return given.map((one) => ({ ...one, sheet }));
+  const rows = freeze?.ySplit ?? 0;
+  if (custom?.['kind'] === undefined || rows < 1) return [];
+  return [{ name: '_xlnm.Print_Titles', meaning: `${sheetInFormula(name ?? '')}!$1:$${rows}`, sheet }];
+}
+
+/** The grid's styles as looks, each once, so that cells share them. */
+class Looks {
+  private readonly known = new Map<string, Look>();
+
+  constructor(private readonly styles: IWorkbookData['styles']) {}
+
+  style(style: Nullable<IStyleData | string>): IStyleData | undefined {
+    return (typeof style === 'string' ? this.styles[style] : style) ?? undefined;
+  }
+
+  /** @param ground what a cell looks like of which nothing is said */
+  of(style: IStyleData, ground: IStyleData | undefined, id?: string): Look {
+    const key = `${id ?? ''} ${JSON.stringify(style)}`;
+    let look = this.known.get(key);
+    if (!look) this.known.set(key, (look = lookOf({ ...ground, ...style }, id)));
+    return look;
+  }
+}
+
+/** What a sheet needs of the rest of the workbook. */
+interface Around {
+  readonly spilled: Spilled;
+  readonly rules: ReturnType<typeof rulesIn>[string];
+  readonly looks: Looks;
+}
+
+function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, looks }: Around): BookSheet {
+  const custom = sheet.custom ?? {};
+  const ground = looks.style(sheet.defaultStyle);
+  const cells = new SheetOfGrid(sheet, ground, looks, spilledOn(spilled, id));
+  const kept = (custom['kept'] ?? {}) as Record<string, string>;
+  const { freeze } = sheet;
+  return {
+    name: sheet.name ?? id,
+    ...(sheet.hidden === BooleanNumber.TRUE && { hidden: true }),
+    cells: cells.all(),
+    comments: cells.comments,
+    columns: columnsOf(sheet, ground && looks.of({}, ground)),
+    rows: rowsOf(sheet),
+    ...(sheet.defaultRowHeight !== undefined && { defaultRowHeight: sheet.defaultRowHeight }),
+    ...(sheet.defaultColumnWidth !== undefined && { defaultColumnWidth: sheet.defaultColumnWidth }),
+    frozen: { rows: Math.max(0, freeze?.ySplit ?? 0), columns: Math.max(0, freeze?.xSplit ?? 0) },
+    gridLines: sheet.showGridlines !== BooleanNumber.FALSE,
+    ...(sheet.tabColor && { tabColour: sheet.tabColor }),
+    merged: (sheet.mergeData ?? []).map(areaOf),
+    rules: rules.flatMap((rule) => bookRule(rule) ?? []),
+    kept: custom['kind'] !== undefined && kept['pageSetup'] === undefined ? { ...PRINTED, ...kept } : kept,
+  };
+}
+
+interface SpilledOn {
+  readonly ranges: Readonly<Record<number, Readonly<Record<number, Nullable<IRange>>>>>;
+  readonly cells: Readonly<Record<number, Readonly<Record<number, Nullable<ICellData>>>>>;
+}
+
+function spilledOn({ ranges, cells }: Spilled, id: string): SpilledOn {
+  return { ranges: ranges?.[id] ?? {}, cells: cells?.[id] ?? {} } as SpilledOn;
+}
+
+/** The cells of one sheet. */
+class SheetOfGrid {
+  readonly comments: BookComment[] = [];
+  private readonly shared = new Map<string, RelativeFormula>();
+  private readonly rows: Readonly<Record<number, Readonly<Record<number, ICellData>>>>;
+  /** Cells over which tables spill, by row and column, with their anchors. */
+  private readonly over = new Map<
+    number,
+    Map<number, { readonly range: IRange; readonly look: ResultLook | undefined }>
+  >();
+
+  constructor(
+    sheet: Partial<IWorksheetData>,
+    private readonly ground: IStyleData | undefined,
+    private readonly looks: Looks,
+    private readonly spilled: SpilledOn,
+  ) {
+    this.rows = (sheet.cellData ?? {}) as typeof this.rows;
+    this.shareFormulas();
+    for (const columns of Object.values(spilled.ranges)) for (const range of Object.values(columns)) this.cover(range);
+  }
+
+  all(): BookCell[] {
+    const cells: BookCell[] = [];
+    const rows = new Set([...Object.keys(this.rows).map(Number), ...this.over.keys()]);
+    for (const row of [...rows].sort((one, other) => one - other)) {
+      const columns = new Set([
+        ...Object.keys(this.rows[row] ?? {}).map(Number),
+        ...(this.over.get(row)?.keys() ?? []),
+      ]);
+      for (const column of [...columns].sort((one, other) => one - other)) {
+        const cell = this.cell(row, column);
+        if (cell) cells.push(cell);
+      }
+    }
+    return cells;
+  }
+
+  private cell(row: number, column: number): BookCell | undefined {
+    const own = this.rows[row]?.[column];
+    const over = this.over.get(row)?.get(column);
+    const formula = this.formula(own, row, column);
+    const spilled = over !== undefined && formula === undefined;
+    const value = valueOf(spilled ? this.spilled.cells[row]?.[column] : own, formula !== undefined || spilled);
+    const look = over?.look ? this.spilledLook(over.look, over.range, row, column, own) : this.look(own);
+    const spill = formula === undefined ? undefined : sizeOf(this.spilled.ranges[row]?.[column]);
+    this.comment(own, row, column);
+    if (value === undefined && formula === undefined && !look) return undefined;
+    return {
+      row,
+      column,
+      ...(value !== undefined && { value }),
+      ...(formula !== undefined && { formula }),
+      ...(spill && { spill }),
+      ...(spilled && { spilled }),
+      ...(look && { look }),
+    };
+  }
+
+  private formula(cell: ICellData | undefined, row: number, column: number): string | undefined {
+    if (cell?.f) return cell.f.startsWith('=') ? cell.f : `=${cell.f}`;
+    const relative = cell?.si ? this.shared.get(cell.si) : undefined;
+    return relative === undefined ? undefined : formulaAt(relative, row, column);
+  }
+
+  private look(cell: ICellData | undefined): Look | undefined {
+    if (!cell?.s) return undefined;
+    const typedOver = lookTypedOver(cell);
+    const id = isPlanned(cell.s) ? (typedOver ? cell.s.replace(/^example/, 'input') : cell.s) : undefined;
+    const style = typedOver ?? this.looks.style(cell.s);
+    return style && this.looks.of(style, this.ground, id);
+  }
+
+  /** A maker's own style goes before the table's, as it does on the screen. */
+  private spilledLook(look: ResultLook, range: IRange, row: number, column: number, own: ICellData | undefined): Look {
+    const at = [row - range.startRow, column - range.startColumn, range.endRow - range.startRow + 1] as const;
+    const kept = isPlanned(own?.s) ? undefined : this.looks.style(own?.s);
+    const style = spilledStyle(look, ...at);
+    return kept
+      ? this.looks.of({ ...style, ...kept }, this.ground)
+      : this.looks.of(style, this.ground, styleId(spilledCell(look, ...at)));
+  }
+
+  private comment(cell: ICellData | undefined, row: number, column: number): void {
+    const comment: unknown = cell?.custom?.['comment'];
+    if (typeof comment !== 'object' || comment === null) return;
+    const { author = '', text = '' } = comment as { author?: string; text?: string };
+    this.comments.push({ row, column, author, text });
+  }
+
+  private shareFormulas(): void {
+    for (const [row, columns] of Object.entries(this.rows)) {
+      for (const [column, { f, si }] of Object.entries(columns)) {
+        if (f && si) this.shared.set(si, relativeFormula(f, Number(row), Number(column)));
+      }
+    }
+  }
+
+  private cover(range: Nullable<IRange>): void {
+    const anchor = range && this.rows[range.startRow]?.[range.startColumn];
+    // A table that finds no room, or fails, spills nothing.
+    if (!range || !anchor || problemOf(anchor.v) !== undefined) return;
+    const look = resultLook(anchor.custom);
+    for (let row = range.startRow; row <= range.endRow; row++) {
+      const columns = this.over.get(row) ?? new Map<number, { range: IRange; look: ResultLook | undefined }>();
+      this.over.set(row, columns);
+      for (let column = range.startColumn; column <= range.endColumn; column++) columns.set(column, { range, look });
+    }
+  }
+}
+
+function sizeOf(range: Nullable<IRange>): BookCell['spill'] {
+  if (!range) return undefined;
+  const { rows, columns } = areaOf(range);
+  return rows * columns > 1 ? { rows, columns } : undefined;
+}
+
+/** @param workedOut blank text counts only where it is an answer */
+function valueOf(cell: Nullable<ICellData>, workedOut: boolean): BookValue | undefined {
+  const rich = cell?.p?.body?.dataStream;
+  if (rich !== undefined) return rich.replace(/\r\n$/, '').replaceAll('\r', '\n');
+  const value = cell?.v;
+  if (value === null || value === undefined || (value === '' && !workedOut)) return undefined;
+  if (cell?.t === CellValueType.BOOLEAN) return value === true || Number(value) === 1;
+  if (typeof value === 'string' && problemOf(value) !== undefined) return { fault: value };
+  return value;
+}
+
+/** Widths of columns, and the look of cells of which nothing is said, across the whole sheet. */
+function columnsOf(
+  { columnData = {}, defaultColumnWidth }: Partial<IWorksheetData>,
+  look: Look | undefined,
+): BookColumns[] {
+  const found: BookColumns[] = [];
+  let next = 0;
+  const until = (end: number) => {
+    const width = defaultColumnWidth;
+    if (look && end > next) found.push({ first: next, last: end - 1, look, ...(width !== undefined && { width }) });
+  };
+  const given = Object.entries(columnData).map(([column, data]) => [Number(column), data] as const);
+  for (const [column, { w, hd }] of given.sort(([one], [other]) => one - other)) {
+    until(column);
+    const width = w ?? defaultColumnWidth;
+    found.push({
+      first: column,
+      last: column,
+      ...(width !== undefined && { width }),
+      ...(hd === BooleanNumber.TRUE && { hidden: true }),
+      ...(look && { look }),
+    });
+    next = column + 1;
+  }
+  until(MOST.columns);
+  return found;
+}
+
+function rowsOf({ rowData = {} }: Partial<IWorksheetData>): ReadonlyMap<number, BookRow> {
+  const found = new Map<number, BookRow>();
+  for (const [row, data] of Object.entries(rowData)) {
+    const height = data?.ia === BooleanNumber.TRUE ? data.ah : data?.h;
+    const hidden = data?.hd === BooleanNumber.TRUE;
+    if (height === undefined && !hidden) continue;
+    found.set(Number(row), { ...(height !== undefined && { height }), ...(hidden && { hidden }) });
+  }
+  return found;
+}

@@ -1,0 +1,258 @@
+import {
+  BooleanNumber,
+  CellValueType,
+  type ICellData,
+  type IStyleData,
+  type IWorkbookData,
+  type IWorksheetData,
+  LocaleType,
+} from '@univerjs/core';
+import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
+import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
+import { INPUT_TABLES } from '../../tables/plan-input';
+import { plannedResult } from '../../workbook/planned-results';
+import { withTodaysFunctions } from '../former-functions';
+import { tableNames } from '../table-names';
+import { plannedStyle, styleOfLook } from './book-look';
+import { gridRule, rangeOf } from './book-rules';
+import { inRole, plain, roleOf } from './look';
+import { least, resourcesOf, spare, tableId } from './snapshot';
+import { type Spilled, spilledResource } from './spilled-values';
+
+/** Columns of a sheet that are given a width one by one; whole sheets of the same width have it as their own. */
+const WIDEST = 1_000;
+
+/**
+ * A workbook file's content as the grid opens it. What only files have travels along in the sheets' and cells' own data.
+ * @param id of the workbook
+ * @param sheetIds differ from those of sheets that stand in the workbook already
+ */
+export function gridOfBook(
+  book: Book,
+  name: string,
+  id: string,
+  sheetIds: (at: number) => string = (at) => `sheet-${at + 1}`,
+): IWorkbookData {
+  const styles = new GridStyles();
+  const spilled: SpilledSheets = { ranges: {}, cells: {} };
+  const names = namesOf(book, sheetIds);
+  const tables = new Set(names.filter((one) => one.id.startsWith(tableId)).map((one) => sheetNamed(one)));
+  const sheets = book.sheets.map((sheet, at) => {
+    const kind = kindOf(sheet, tables.has(sheet.name.toUpperCase()));
+    const fileNames = book.names.filter((one) => isOfFiles(one) && one.sheet === at);
+    const custom = {
+      ...(kind && { kind }),
+      ...(Object.keys(sheet.kept).length > 0 && { kept: sheet.kept }),
+      ...(fileNames.length > 0 && { fileNames }),
+      ...(book.conditionalLooks !== undefined && { conditionalLooks: book.conditionalLooks }),
+      ...(at === 0 && { properties: book.properties }),
+    };
+    return { ...sheetOf(sheet, sheetIds(at), styles, spilled), custom };
+  });
+  return {
+    id,
+    name,
+    appVersion: '',
+    locale: LocaleType.EN_US,
+    styles: styles.all,
+    sheetOrder: sheets.map((sheet) => sheet.id),
+    sheets: Object.fromEntries(sheets.map((sheet) => [sheet.id, sheet])),
+    resources: [
+      ...resourcesOf(
+        Object.fromEntries(names.map((one) => [one.id, one])),
+        Object.fromEntries(
+          book.sheets.map(({ rules }, at) => [
+            sheetIds(at),
+            rules.map((rule, number) => gridRule(rule, `list-${at + 1}-${number + 1}`)),
+          ]),
+        ),
+      ),
+      spilledResource(spilled as Spilled),
+    ],
+  };
+}
+
+/** What tables spill while it is gathered, by sheet, row and column. */
+interface SpilledSheets {
+  readonly ranges: Record<string, Record<number, Record<number, ReturnType<typeof rangeOf>>>>;
+  readonly cells: Record<string, Record<number, Record<number, ICellData>>>;
+}
+
+/** Each distinct style once; planned ones by the ids that they have in every workbook. */
+class GridStyles {
+  readonly all: Record<string, IStyleData> = {};
+  private readonly ids = new Map<Look, string>();
+  private readonly known = new Map<string, string>();
+
+  id(look: Look): string {
+    let id = this.ids.get(look);
+    if (id !== undefined) return id;
+    const planned = plannedStyle(look);
+    const style = planned === undefined ? styleOfLook(look) : inRole(roleOf(planned), planned);
+    const content = JSON.stringify(style);
+    id = planned ?? this.known.get(content) ?? `file ${this.known.size + 1}`;
+    if (planned === undefined) this.known.set(content, id);
+    if (style) this.all[id] ??= style;
+    this.ids.set(look, id);
+    return id;
+  }
+}
+
+type Sheet = Partial<IWorksheetData> & Pick<IWorksheetData, 'id'>;
+
+function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: SpilledSheets): Sheet {
+  const cellData: Record<number, Record<number, ICellData>> = {};
+  const at = (row: number, column: number) => ((cellData[row] ??= {})[column] ??= {});
+  const [ranges, cells] = [(spilled.ranges[id] = {}), (spilled.cells[id] = {})] as [
+    SpilledSheets['ranges'][string],
+    SpilledSheets['cells'][string],
+  ];
+  let [rows, columns] = [0, 0];
+  for (const cell of sheet.cells) {
+    const { row, column, spill } = cell;
+    [rows, columns] = [Math.max(rows, row + (spill?.rows ?? 1)), Math.max(columns, column + (spill?.columns ?? 1))];
+    if (cell.spilled) (cells[row] ??= {})[column] = content(cell);
+    if (spill) (ranges[row] ??= {})[column] = rangeOf({ row, column, ...spill });
+    if (spill)
+      (cells[row] ??= {})[column] = content({ row, column, ...(cell.value !== undefined && { value: cell.value }) });
+    const data = cellOf(cell, styles);
+    if (data) Object.assign(at(row, column), data);
+  }
+  for (const { row, column, author, text } of sheet.comments) {
+    const cell = at(row, column);
+    cell.custom = { ...cell.custom, comment: { author, text } };
+  }
+  const { frozen, merged } = sheet;
+  const defaults = sheet.columns.find(({ first, last, look }) => look && last - first >= WIDEST);
+  return {
+    id,
+    name: sheet.name,
+    ...(sheet.hidden && { hidden: BooleanNumber.TRUE }),
+    cellData,
+    rowCount: Math.max(least.rows, rows + spare.rows),
+    columnCount: Math.max(least.columns, columns + spare.columns),
+    defaultStyle: defaults?.look ? groundOf(defaults.look) : plain,
+    defaultRowHeight: sheet.defaultRowHeight ?? 20,
+    defaultColumnWidth: sheet.defaultColumnWidth ?? 64,
+    columnData: columnData(sheet),
+    rowData: Object.fromEntries(
+      [...sheet.rows].map(([row, { height, hidden }]) => [
+        row,
+        {
+          ...(height !== undefined && { h: height, ia: BooleanNumber.FALSE }),
+          ...(hidden && { hd: BooleanNumber.TRUE }),
+        },
+      ]),
+    ),
+    showGridlines: sheet.gridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
+    ...(sheet.tabColour && { tabColor: sheet.tabColour }),
+    mergeData: merged.map(rangeOf),
+    freeze: {
+      xSplit: frozen.columns,
+      ySplit: frozen.rows,
+      startRow: frozen.rows || -1,
+      startColumn: frozen.columns || -1,
+    },
+  };
+}
+
+function cellOf(cell: BookCell, styles: GridStyles): ICellData | undefined {
+  const { formula, look } = cell;
+  const style = look && styles.id(look);
+  const planned = look && style !== undefined && plannedStyle(look) !== undefined;
+  if (cell.spilled) {
+    // Of a planned table's cells the look is the table's.
+    return style === undefined || (planned && roleOf(style) !== 'input') ? undefined : { s: style };
+  }
+  const result = plannedResult(formula);
+  const custom = {
+    ...(result && { result: { columns: result.columns, total: result.total ?? false } }),
+    ...(planned && roleOf(style) === 'example' && { example: valueOf(cell) ?? formula }),
+  };
+  return {
+    ...content(cell),
+    ...(formula !== undefined && { f: withTodaysFunctions(formula) }),
+    ...(style !== undefined && { s: style }),
+    ...(Object.keys(custom).length > 0 && { custom }),
+  };
+}
+
+function content({ value }: BookCell): ICellData {
+  if (value === undefined) return {};
+  if (isFault(value)) return { v: value.fault, t: CellValueType.STRING };
+  if (typeof value === 'number') return { v: value, t: CellValueType.NUMBER };
+  if (typeof value === 'boolean') return { v: value ? 1 : 0, t: CellValueType.BOOLEAN };
+  return { v: value, t: CellValueType.STRING };
+}
+
+function valueOf({ value }: BookCell): string | number | boolean | undefined {
+  return isFault(value) ? value.fault : value;
+}
+
+/** What cells look like of which nothing is said; the grid's own room beside letters. */
+function groundOf(look: Look): IStyleData {
+  return plannedGround(look) ? plain : styleOfLook(look);
+}
+
+function plannedGround({ font }: Look): boolean {
+  return font?.family !== undefined && (plain.ff ?? '').startsWith(font.family);
+}
+
+function columnData({ columns, defaultColumnWidth }: BookSheet): NonNullable<IWorksheetData['columnData']> {
+  const found: Record<number, { w?: number; hd?: BooleanNumber }> = {};
+  for (const { first, last, width, hidden } of columns) {
+    if (!hidden && (width === undefined || (width === defaultColumnWidth && last - first >= WIDEST))) continue;
+    for (let column = first; column <= Math.min(last, first + WIDEST - 1); column++) {
+      found[column] = { ...(width !== undefined && { w: width }), ...(hidden && { hd: BooleanNumber.TRUE }) };
+    }
+  }
+  return found;
+}
+
+/** Named ranges; those of input tables by their comments, else by the names that tables have. */
+function namesOf({ names, sheets }: Book, sheetIds: (at: number) => string): IDefinedNamesServiceParam[] {
+  const known: readonly string[] = Object.values(INPUT_TABLES).map(({ name }) => name);
+  const usual = tableNames(known).map((name) => name.toUpperCase());
+  const taken = new Set(sheets.map(({ name }) => name.toUpperCase()));
+  let tables = 0;
+  return names
+    .filter((one) => !taken.has(one.name.toUpperCase()) && !isOfFiles(one))
+    .map(({ name, meaning, comment, sheet, hidden }, at) => {
+      const table = known.find((one) => one === comment) ?? known[usual.indexOf(name.toUpperCase())];
+      const said = table ?? comment;
+      return {
+        id: table ? `${tableId}${++tables}` : `name-${at + 1}`,
+        name,
+        formulaOrRefString: isReference(meaning) ? meaning : withTodaysFunctions(`=${meaning}`),
+        ...(said !== undefined && { comment: said }),
+        ...(sheet !== undefined && { localSheetId: sheetIds(sheet) }),
+        ...(hidden && { hidden }),
+      };
+    });
+}
+
+/** Names that say how a sheet prints or filters; the grid has no use for them. */
+function isOfFiles({ name, sheet }: BookName): boolean {
+  return name.startsWith('_xlnm.') && sheet !== undefined;
+}
+
+/** Whether what a name stands for is a plain reference, which the grid has without "=". */
+function isReference(meaning: string): boolean {
+  return /^('[^']+'|[^'!(]+)!\$?[A-Z]{1,3}\$?\d+(:\$?[A-Z]{1,3}\$?\d+)?$/i.test(meaning);
+}
+
+/** Name of the sheet that a reference leads to, in capitals. */
+function sheetNamed({ formulaOrRefString }: IDefinedNamesServiceParam): string {
+  const mark = formulaOrRefString.lastIndexOf('!');
+  return formulaOrRefString
+    .slice(0, mark)
+    .replace(/^=?'?|'$/g, '')
+    .replaceAll("''", "'")
+    .toUpperCase();
+}
+
+/** Whose a sheet is: its tabs are marked by it. */
+function kindOf({ cells }: BookSheet, hasTable: boolean): 'inputs' | 'results' | 'run' | undefined {
+  const works = cells.some(({ formula }) => formula !== undefined && plannedResult(formula) !== undefined);
+  return hasTable ? (works ? 'run' : 'inputs') : works ? 'results' : undefined;
+}

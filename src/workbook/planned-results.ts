@@ -1,0 +1,23 @@
+import { blank } from './blank';
+import type { ResultPlan } from './workbook';
+
+/** Columns of each table that a plan function spills, by the function's name without its namespace. */
+const results: ReadonlyMap<string, ResultPlan> = new Map(
+  blank.sheets.flatMap(({ cells, results: all }) =>
+    all.flatMap((result) => {
+      const anchor = cells.find(({ row, column }) => row === result.area.row && column === result.area.column);
+      const name = planFunction(anchor?.formula);
+      return name === undefined ? [] : [[name, result] as const];
+    }),
+  ),
+);
+
+/** The table that a formula spills, where it is a call of a plan function. */
+export function plannedResult(formula: string | undefined): ResultPlan | undefined {
+  return results.get(planFunction(formula) ?? '');
+}
+
+/** The name of the function that a whole formula is a call of. */
+function planFunction(formula: string | undefined): string | undefined {
+  return /^=\s*SOLEBENCH\.([A-Z][A-Z0-9]*)\(.*\)\s*$/is.exec(formula ?? '')?.[1]?.toUpperCase();
+}
