@@ -65,12 +65,8 @@ const CALF_1: Named = { ...BEND_4, Stock: 'Calf 1', Thick: 1.2 };
 const BOARD_2: Named = { ...CORK_6, Stock: 'Board 2', Material: 'board', Thick: 2, Density: 900 };
 export const STOCKS: readonly Named[] = [CORK_6, CORK_4, FOAM_10, BEND_4, RUBBER_4, RUBBER_6, CALF_1, BOARD_2];
 
-/** What tests of steps and joints are still worked by hand with. */
-export const EARLIER: readonly Named[] = [
-  { ...CORK_6, Stock: 'Cork 7', Thick: 7 },
-  { ...CORK_6, Stock: 'Cork 3', Thick: 3 },
-  { ...FOAM_10, Stock: 'Foam 8', Thick: 8 },
-];
+/** In no plan's tables: three of it and two of 6 are the 45 of heel, with nothing to rasp. */
+const CORK_11: Named = { ...CORK_6, Stock: 'Cork 11', Thick: 11 };
 
 export function stockOf(named: Named = {}): Stock {
   return toStock(rowOf(stockTable, { ...CORK_6, ...named }));
@@ -78,7 +74,7 @@ export function stockOf(named: Named = {}): Stock {
 
 /** Finds a sample stock by its code, as a style's build asks for it. */
 export function findSample(code: string): Stock {
-  const named = [...STOCKS, ...EARLIER].find(({ Stock }) => Stock === code);
+  const named = [...STOCKS, CORK_11].find(({ Stock }) => Stock === code);
   if (!named) throw new Error(`There is no sample ${code}.`);
   return stockOf(named);
 }

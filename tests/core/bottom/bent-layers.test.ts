@@ -2,37 +2,35 @@ import { describe, expect, it } from 'vitest';
 import { bentLayers } from '../../../src/core/bottom/bent-layers';
 import { modelProfile } from '../../../src/core/last/model-profile';
 import { atLength } from '../../../src/core/last/profile';
-import { RAMP_TO_TREAD, rampProfile } from '../ramp';
+import { RAMP_ANGLE, RAMP_TO_TREAD, rampProfile } from '../ramp';
 
 const NO_SETBACK = { least: 0, most: 15 };
-const COSINE = 100 / Math.hypot(100, 40);
 
 describe('bentLayers under a ramp last worked by hand (derived)', () => {
-  const layers = bentLayers(rampProfile, [7, 7, 7, 7, 7], 0, NO_SETBACK);
+  const layers = bentLayers(rampProfile, [6, 6, 6, 6, 6], 0, NO_SETBACK);
 
-  it('have an upright substance of 7 / cos 21.80° = 7.54 on the ramp', () => {
-    layers.slice(0, 4).forEach(({ upright }) => expect(upright).toBeCloseTo(7.54, 2));
+  it('have an upright substance of 6 × 13 / 12 = 6.5 on the ramp', () => {
+    layers.slice(0, 4).forEach(({ upright }) => expect(upright).toBeCloseTo(6.5, 6));
   });
 
-  it('end where what lies above them reaches the ground: the second at 141.2 along the ground', () => {
-    expect(layers[0]?.groundFront).toBeCloseTo(160, 6);
+  it('end where what lies above them reaches the ground: the second at 168 − 2.4 × 6.5 = 152.4 along the ground', () => {
+    expect(layers[0]?.groundFront).toBeCloseTo(168, 6);
     expect(layers[0]?.front).toBeCloseTo(RAMP_TO_TREAD, 6);
-    expect(layers[1]?.groundFront).toBeCloseTo(141.15, 2);
-    layers.forEach(({ groundFront }, i) => expect(groundFront).toBeCloseTo(160 - (2.5 * 7 * i) / COSINE, 4));
+    expect(layers[1]?.groundFront).toBeCloseTo(152.4, 4);
+    layers.forEach(({ groundFront }, i) => expect(groundFront).toBeCloseTo(168 - 2.4 * 6.5 * i, 4));
   });
 
-  it('have the length of their own upper face: round a corner of 21.80° it is 7 × tan(21.80° / 2) shorter on either side', () => {
-    const corner = 60 - 7 * Math.tan(Math.atan(0.4) / 2);
-    const along = Math.hypot(141.15 - corner, 33);
-    expect(layers[1]?.front).toBeCloseTo(corner + along, 0);
+  it('have the length of their own upper face: round a corner whose half has a tangent of 1 / 5 it is 6 / 5 shorter on either side', () => {
+    // Of 45 - 6 = 39 down to the ground 93.6 along it: 13 × 7.8.
+    expect(layers[1]?.front).toBeCloseTo(60 - 1.2 + 13 * 7.8, 0);
   });
 
-  it('taper at the slope of the ramp, over 7 / tan 21.80° = 17.5 mm', () => {
+  it('taper at the slope of the ramp, over 6 × 12 / 5 = 14.4 mm', () => {
     layers.slice(0, 4).forEach(({ skiveWidth, skiveAngle, edge, removed }) => {
-      expect(skiveWidth).toBeCloseTo(17.5, 6);
-      expect(skiveAngle).toBeCloseTo(21.8, 2);
+      expect(skiveWidth).toBeCloseTo(14.4, 6);
+      expect(skiveAngle).toBeCloseTo(RAMP_ANGLE, 6);
       expect(edge).toBeCloseTo(0, 6);
-      expect(removed).toBeCloseTo((7 * 17.5) / 2, 6);
+      expect(removed).toBeCloseTo((6 * 14.4) / 2, 6);
     });
   });
 
@@ -42,14 +40,14 @@ describe('bentLayers under a ramp last worked by hand (derived)', () => {
   });
 
   it('keep their edge by ending earlier', () => {
-    const [, second] = bentLayers(rampProfile, [7, 7], 1, NO_SETBACK);
+    const [, second] = bentLayers(rampProfile, [6, 6], 1, NO_SETBACK);
     expect(second?.edge).toBeCloseTo(1, 6);
-    // Square to the ramp 1 mm is 1 / cos 21.80° upright, and 2.5 times that along the ground, less its lean.
-    expect(second?.groundFront).toBeCloseTo(160 - 2.5 * 8 * COSINE - 7 * 0.4 * COSINE, 6);
+    // Square to the ramp 6 + 1 mm are 7 × 13 / 12 upright, and 2.4 times that along the ground, less the lean of the 1.
+    expect(second?.groundFront).toBeCloseTo(168 - 2.4 * 7 * (13 / 12) + 5 / 13, 6);
   });
 
   it('refuses a layer that would lie below the ground', () => {
-    expect(() => bentLayers(rampProfile, [7, 7, 7, 7, 7, 7, 7], 1)).toThrow('layer 7 would lie below the ground');
+    expect(() => bentLayers(rampProfile, [10, 10, 10, 10, 10, 10], 1)).toThrow('layer 6 would lie below the ground');
   });
 });
 

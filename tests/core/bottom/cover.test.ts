@@ -20,11 +20,11 @@ const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ..
 const last = lastInSize(lastOf(), 38, 'EU');
 
 describe('the cover of a bottom', () => {
-  it('of a ramp wedge is its back and sides, 60 + 2 × 155 to 5 mm behind the tread (derived)', () => {
-    const { cover } = build({ ...LIFTS, 'Most rasping': 0 });
-    expect(cover?.length).toBeCloseTo(370, 1);
-    // Walls of 60 × 40 and twice 2,400 + 95 × (40 + 2) / 2.
-    expect(cover?.wall).toBeCloseTo(2400 + 2 * (2400 + 95 * 21), -1);
+  it('of a ramp wedge is its back and sides, 60 + 2 × 163 to 5 mm behind the tread (derived)', () => {
+    const { cover } = build({ ...LIFTS, Lifts: 'Cork 11, Cork 6', 'Most rasping': 0 });
+    expect(cover?.length).toBeCloseTo(386, 1);
+    // Walls of 60 × 45 and twice 60 × 45 + 103 × (45 + 5 / 2.4) / 2.
+    expect(cover?.wall).toBeCloseTo(2700 + 2 * (2700 + (103 * (45 + 5 / 2.4)) / 2), -1);
   });
 
   it('of a wedge on a platform runs all round, higher by the platform', () => {

@@ -9,62 +9,62 @@ const ramp = (thicknesses: readonly number[], skiveTo = 0, setback = NO_SETBACK)
   flatLifts(rampProfile, thicknesses, { skiveTo, setback });
 
 describe('flatLifts under a ramp last worked by hand (derived)', () => {
-  const lifts = ramp([7, 7, 7, 7, 3, 3, 3, 3]);
+  const lifts = ramp([9, 9, 9, 6, 6, 6]);
 
   it('end where the bottom stands at their lower face', () => {
-    const fronts = [160, 142.5, 125, 107.5, 90, 82.5, 75, 67.5];
+    const fronts = [168, 146.4, 124.8, 103.2, 88.8, 74.4];
     lifts.forEach(({ front }, i) => expect(front).toBeCloseTo(fronts[i] as number, 6));
   });
 
-  it('are skived over 17.5 and 7.5 mm at 21.80°, together as far as the ramp is long', () => {
+  it('are skived over 21.6 and 14.4 mm at 22.62°, together as far as the ramp is long', () => {
     lifts.forEach(({ thickness, skiveWidth, skiveAngle, edge, proud }) => {
-      expect(skiveWidth).toBeCloseTo(thickness === 7 ? 17.5 : 7.5, 6);
-      expect(skiveAngle).toBeCloseTo(21.8, 2);
+      expect(skiveWidth).toBeCloseTo(thickness === 9 ? 21.6 : 14.4, 6);
+      expect(skiveAngle).toBeCloseTo(22.62, 2);
       expect(edge).toBeCloseTo(0, 6);
       expect(proud).toBeCloseTo(0, 6);
     });
-    expect(lifts.reduce((sum, { skiveWidth }) => sum + skiveWidth, 0)).toBeCloseTo(100, 6);
+    expect(lifts.reduce((sum, { skiveWidth }) => sum + skiveWidth, 0)).toBeCloseTo(108, 6);
   });
 
-  it('fill the side view of 40 × 60 + ½ × 40 × 100 = 4,400 mm²', () => {
+  it('fill the side view of 45 × 60 + ½ × 45 × 108 = 5,130 mm²', () => {
     const mean = lifts.map(({ front, skiveFrom, thickness }) => ((front + skiveFrom) / 2) * thickness);
-    expect(mean.reduce((a, b) => a + b)).toBeCloseTo(4400, 4);
+    expect(mean.reduce((a, b) => a + b)).toBeCloseTo(5130, 4);
     expect(lifts.reduce((sum, { front, thickness, removed }) => sum + front * thickness - removed, 0)).toBeCloseTo(
-      4400,
+      5130,
       4,
     );
   });
 
-  it('keep their edge by ending earlier: 1 mm is 2.5 mm along a ramp of 2 in 5', () => {
-    const kept = ramp([7, 7, 7, 7, 3, 3, 3, 3], 1);
-    expect(kept.slice(1).map(({ front }) => Number(front.toFixed(4)))).toEqual([140, 122.5, 105, 87.5, 80, 72.5, 65]);
+  it('keep their edge by ending earlier: 1 mm is 2.4 mm along a ramp of 5 in 12', () => {
+    const kept = ramp([9, 9, 9, 6, 6, 6], 1);
+    expect(kept.slice(1).map(({ front }) => Number(front.toFixed(4)))).toEqual([144, 122.4, 100.8, 86.4, 72]);
     kept.slice(1).forEach(({ edge }) => expect(edge).toBeCloseTo(1, 6));
     expect(kept.at(-1)?.skiveAngle).toBeCloseTo(RAMP_ANGLE, 6);
   });
 
   it('stop behind the tread by the setback, and there leave what stands under the bottom', () => {
-    const [first] = ramp([7, 7], 0, { least: 5, most: 15 });
-    expect(first?.front).toBeCloseTo(155, 6);
-    expect(first?.edge).toBeCloseTo(2, 6);
-    // A thick edge would end the wedge 25 mm behind the tread: it is taken to 15 mm behind it, and its edge is less.
+    const [first] = ramp([6, 6], 0, { least: 5, most: 15 });
+    expect(first?.front).toBeCloseTo(163, 6);
+    expect(first?.edge).toBeCloseTo(5 / 2.4, 6);
+    // A thick edge would end the wedge 24 mm behind the tread: it is taken to 15 mm behind it, and its edge is less.
     const [far] = ramp([12, 12], 10, { least: 5, most: 15 });
-    expect(far?.front).toBeCloseTo(145, 6);
-    expect(far?.edge).toBeCloseTo(6, 6);
+    expect(far?.front).toBeCloseTo(153, 6);
+    expect(far?.edge).toBeCloseTo(15 / 2.4, 6);
   });
 
   it('end at the breast of a heel; what lies above it is skived from there back', () => {
-    const heel = flatLifts(rampProfile, [7, 7, 7, 7, 3, 3, 3, 3], { skiveTo: 0.5, breast: 70 });
-    expect(heel.slice(0, 7).map(({ front }) => front)).toEqual([70, 70, 70, 70, 70, 70, 70]);
-    expect(heel.slice(0, 5).every(({ skiveWidth }) => skiveWidth === 0)).toBe(true);
-    // The bottom stands at 36 above the breast: the topmost lift but one is 37 high.
-    expect(heel[6]?.skiveFrom).toBeCloseTo(67.5, 6);
-    expect(heel[6]?.edge).toBeCloseTo(2, 6);
-    expect(heel[7]?.front).toBeCloseTo(66.25, 4);
+    const heel = flatLifts(rampProfile, [9, 9, 9, 6, 6, 6], { skiveTo: 0.5, breast: 84 });
+    expect(heel.slice(0, 5).map(({ front }) => front)).toEqual([84, 84, 84, 84, 84]);
+    expect(heel.slice(0, 4).every(({ skiveWidth }) => skiveWidth === 0)).toBe(true);
+    // The bottom stands at (168 - 84) / 2.4 = 35 above the breast: the topmost lift but one goes from 33 to 39.
+    expect(heel[4]?.skiveFrom).toBeCloseTo(168 - 2.4 * 39, 6);
+    expect(heel[4]?.edge).toBeCloseTo(2, 6);
+    expect(heel[5]?.front).toBeCloseTo(168 - 2.4 * 39.5, 4);
   });
 
   it('refuses an edge as thick as a lift, and lifts above the back', () => {
-    expect(() => ramp([7, 3], 3)).toThrow('lift 2 is 3 mm thick and cannot be skived to 3 mm');
-    expect(() => ramp([30, 30, 7])).toThrow('lift 3 would lie above the back of the last; take fewer or thinner lifts');
+    expect(() => ramp([6, 4], 4)).toThrow('lift 2 is 4 mm thick and cannot be skived to 4 mm');
+    expect(() => ramp([30, 30, 6])).toThrow('lift 3 would lie above the back of the last; take fewer or thinner lifts');
   });
 });
 

@@ -18,28 +18,26 @@ const heights = (named: Named) => {
   return bottom.layers.map(({ part, item }) => ({ part, ...map.get(item) }));
 };
 
-describe('gauges on a ramp last worked by hand (derived; breast at 251.55 / 4 = 62.89 along it, 38.92 high)', () => {
-  const BREAST = 40 - ((251.55 / 4 - 60) * 40) / Math.hypot(100, 40);
+describe('gauges on a ramp last worked by hand (derived; breast at 265.5 / 4 = 66.375 along it, 45 − 6.375 × 5 / 13 = 42.55 high)', () => {
+  const BREAST = 45 - (6.375 * 5) / 13;
 
   it('read each lift of a wedge at its upper face, and under the tread what lies flat', () => {
     const list = heights({
       Raise: 'wedge',
-      Lifts: 'Cork 7, Cork 3',
+      Lifts: 'Cork 11, Cork 6',
       'Most rasping': 0,
-      Platform: 'Foam 8',
+      Platform: 'Foam 10',
       Outsole: 'Rubber 4',
     });
-    expect(list.map(({ back }) => back)).toEqual(
-      [52, 49, 46, 43, 40, 33, 26, 19, 12, 4].map((z) => expect.closeTo(z, 6)),
-    );
-    expect(list.map(({ tread }) => tread)).toEqual([...new Array<undefined>(8), 12, 4]);
-    expect(list[0]?.breast).toBeCloseTo(12 + BREAST, 1);
-    expect(list[2]?.breast).toBeCloseTo(46, 6);
+    expect(list.map(({ back }) => back)).toEqual([59, 53, 47, 36, 25, 14, 4].map((z) => expect.closeTo(z, 6)));
+    expect(list.map(({ tread }) => tread)).toEqual([...new Array<undefined>(5), 14, 4]);
+    expect(list[0]?.breast).toBeCloseTo(14 + BREAST, 1);
+    expect(list[2]?.breast).toBeCloseTo(47, 6);
   });
 
   it('read a heel with its top piece, and the sole over it at back and breast', () => {
-    const list = heights({ Raise: 'heel', Lifts: 'Cork 7, Cork 3', 'Top piece': 'Rubber 6', Sole: 'Bend 4' });
-    expect(list[0]).toMatchObject({ part: 'sole', back: expect.closeTo(44, 6), tread: 4 });
+    const list = heights({ Raise: 'heel', Lifts: 'Cork 6, Cork 4', 'Top piece': 'Rubber 6', Sole: 'Bend 4' });
+    expect(list[0]).toMatchObject({ part: 'sole', back: expect.closeTo(45 + 4, 6), tread: 4 });
     expect(list.at(-1)).toMatchObject({ part: 'topPiece', back: 6, tread: undefined });
   });
 
@@ -50,8 +48,8 @@ describe('gauges on a ramp last worked by hand (derived; breast at 251.55 / 4 = 
     expect(map.has(2)).toBe(false);
   });
 
-  it('read a bent layer upright: 7 mm on a level seat are 7, whatever the ramp', () => {
-    const list = heights({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 7, Cork 3', 'Most rasping': 0 });
-    expect(list.map(({ back }) => back)).toEqual([40, 37, 34, 31, 28, 21, 14, 7].map((z) => expect.closeTo(z, 6)));
+  it('read a bent layer upright: 11 mm on a level seat are 11, whatever the ramp', () => {
+    const list = heights({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 11, Cork 6', 'Most rasping': 0 });
+    expect(list.map(({ back }) => back)).toEqual([45, 39, 33, 22, 11].map((z) => expect.closeTo(z, 6)));
   });
 });

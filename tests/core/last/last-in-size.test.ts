@@ -32,17 +32,16 @@ describe('lastInSize', () => {
   });
 
   it('stretches measured gaps along the ground with the length (derived)', () => {
-    const last = lastOf({ 'Bottom length': 251.55, Tread: 60, Waist: 60, Seat: 60, 'Toe spring': 0 });
+    const last = lastOf({ 'Bottom length': 265.5, Tread: 60, Waist: 60, Seat: 60, 'Toe spring': 0 });
     const larger = lastInSize(last, 40, 'EU', { gaps: rampGaps });
-    const along = (251.55 + (2 * 20) / 3) / 251.55;
-    expect(atGround(larger.profile, 110 * along).z).toBeCloseTo(20, 6);
+    const along = (265.5 + (2 * 20) / 3) / 265.5;
+    expect(atGround(larger.profile, 114 * along).z).toBeCloseTo(22.5, 6);
     expect(larger.profile.source).toBe('measured');
   });
 
   it('stretches measured gaps upward with a heel that steps from group to group (derived)', () => {
     const last = lastOf({
-      'Bottom length': 251.55,
-      'Heel height': 40,
+      'Bottom length': 265.5,
       Tread: 60,
       Waist: 60,
       Seat: 60,
@@ -50,12 +49,12 @@ describe('lastInSize', () => {
       'Heel per group': 4,
     });
     const larger = lastInSize(last, 39, 'EU', { gaps: rampGaps });
-    expect(larger.heelHeight).toBe(44);
-    expect(larger.profile.z[0]).toBeCloseTo(44, 9);
+    expect(larger.heelHeight).toBe(49);
+    expect(larger.profile.z[0]).toBeCloseTo(49, 9);
   });
 
   it('grades a traced outline with length and widths', () => {
-    const last = lastOf({ 'Bottom length': 251.55, Tread: 60, Waist: 60, Seat: 60 });
+    const last = lastOf({ 'Bottom length': 265.5, Tread: 60, Waist: 60, Seat: 60 });
     const { outline, tread, length } = lastInSize(last, 40, 'EU', { outline: rampOutline });
     const { right, top, bottom } = box(outline);
     expect(right).toBeCloseTo(length, 1);

@@ -32,9 +32,9 @@ describe('offsetProfile', () => {
     }
   });
 
-  it('moves the slope of the ramp parallel: 5 thick at 21.80° is 5 / cos 21.80° upright (derived)', () => {
+  it('moves the slope of the ramp parallel: 5 thick is 5 × 13 / 12 upright (derived)', () => {
     const under = offsetProfile(rampProfile, 5);
-    const lowered = 40 - (110 - 60) * 0.4 - 5 / Math.cos(Math.atan(0.4));
+    const lowered = 45 - ((110 - 60) * 5) / 12 - (5 * 13) / 12;
     // What it is set down by is the thickness under the tread.
     const tread = atLength(rampProfile, rampProfile.tread).slope;
     expect(atGround(under, 110).z - 5 * Math.cos((tread * Math.PI) / 180)).toBeCloseTo(lowered, 4);
@@ -53,14 +53,14 @@ describe('offsetProfile', () => {
   });
 
   it('goes round a hollow corner in layers of any thickness, however close its samples lie', () => {
-    const gaps = [0, 20, 40, 60, 60, 80, 100, 120, 140, 160].map((x) => ({ x, z: x <= 60 ? 40 : 40 - 0.4 * (x - 60) }));
-    const corner = measuredProfile(gaps, 251.55);
+    const gaps = [0, 20, 40, 60, 60, 80, 100, 120, 140, 168].map((x) => ({ x, z: x <= 60 ? 45 : (168 - x) / 2.4 }));
+    const corner = measuredProfile(gaps, 265.5);
     for (const thickness of [3, 10, 20]) {
       const under = offsetProfile(corner, thickness);
       under.x.forEach((x, i) => expect(x).toBeGreaterThanOrEqual(under.x[i - 1] ?? -Infinity));
       // Past the corner it lies square under the ramp.
       const down = thickness * Math.cos((atLength(corner, corner.tread).slope * Math.PI) / 180);
-      expect(atGround(under, 120).z).toBeCloseTo(40 - 0.4 * 60 - thickness * Math.hypot(1, 0.4) + down, 1);
+      expect(atGround(under, 120).z).toBeCloseTo(48 / 2.4 - (thickness * 13) / 12 + down, 1);
     }
   });
 });

@@ -19,20 +19,20 @@ describe('seat line and tread line', () => {
 });
 
 describe('a place on the ramp', () => {
-  it('lies 160 along the ground and 167.70 along the last at the tread (derived)', () => {
-    expect(RAMP_TO_TREAD).toBeCloseTo(167.7, 2);
-    expect(atLength(rampProfile, rampProfile.tread).x).toBeCloseTo(160, 6);
-    expect(atGround(rampProfile, 160).s).toBeCloseTo(167.7, 2);
+  it('lies 168 along the ground and 60 + √(108² + 45²) = 177 along the last at the tread (derived)', () => {
+    expect(RAMP_TO_TREAD).toBeCloseTo(60 + Math.hypot(108, 45), 9);
+    expect(atLength(rampProfile, rampProfile.tread).x).toBeCloseTo(168, 6);
+    expect(atGround(rampProfile, 168).s).toBeCloseTo(177, 6);
   });
 
-  it('is 20 high half way down the slope, at 21.80° (derived)', () => {
-    expect(atGround(rampProfile, 110).z).toBeCloseTo(20, 9);
-    expect(atGround(rampProfile, 110).slope).toBeCloseTo(21.8, 2);
-    expect(RAMP_ANGLE).toBeCloseTo(21.8, 2);
+  it('is 22.5 high half way down the slope, at 22.62° (derived)', () => {
+    expect(atGround(rampProfile, 114).z).toBeCloseTo(22.5, 9);
+    expect(atGround(rampProfile, 114).slope).toBeCloseTo(22.62, 2);
+    expect(RAMP_ANGLE).toBeCloseTo(22.62, 2);
   });
 
   it('is kept within the bottom', () => {
-    expect(atLength(rampProfile, -10)).toMatchObject({ s: 0, x: 0, z: 40 });
+    expect(atLength(rampProfile, -10)).toMatchObject({ s: 0, x: 0, z: 45 });
     expect(atLength(rampProfile, 1e6).s).toBeCloseTo(RAMP_LENGTH, 6);
     expect(atGround(rampProfile, 1e6).z).toBeCloseTo(0, 9);
   });
@@ -43,20 +43,20 @@ describe('a place on the ramp', () => {
 });
 
 describe('whereStands', () => {
-  it('finds the place of a height on the slope (derived: x = 160 − 2.5 z)', () => {
+  it('finds the place of a height on the slope (derived: x = 168 − 2.4 z)', () => {
     for (const height of [1, 7, 14, 28.3, 39]) {
-      expect(whereStands(rampProfile, height).x).toBeCloseTo(160 - 2.5 * height, 6);
+      expect(whereStands(rampProfile, height).x).toBeCloseTo(168 - 2.4 * height, 6);
     }
   });
 
   it('is the far end of a level seat that stands just so high', () => {
-    expect(whereStands(rampProfile, 40).x).toBeCloseTo(60, 6);
+    expect(whereStands(rampProfile, 45).x).toBeCloseTo(60, 6);
   });
 
   it('is the back where the bottom is nowhere so high, the tread where it is everywhere', () => {
-    expect(whereStands(rampProfile, 41).s).toBe(0);
-    expect(whereStands(rampProfile, 0).x).toBeCloseTo(160, 6);
-    expect(whereStands(rampProfile, -5).x).toBeCloseTo(160, 6);
+    expect(whereStands(rampProfile, 46).s).toBe(0);
+    expect(whereStands(rampProfile, 0).x).toBeCloseTo(168, 6);
+    expect(whereStands(rampProfile, -5).x).toBeCloseTo(168, 6);
   });
 
   it('has at least the height everywhere behind it', () => {
@@ -75,7 +75,7 @@ describe('placesAlong', () => {
   it('are every so many mm from the back, and the toe', () => {
     const places = placesAlong(rampProfile, 100);
     expect(places.map(({ s }) => s)).toEqual([0, 100, 200, bottomLength(rampProfile)]);
-    expect(places[0]).toMatchObject({ x: 0, z: 40 });
+    expect(places[0]).toMatchObject({ x: 0, z: 45 });
   });
 
   it('have the toe once where it is such a place itself', () => {

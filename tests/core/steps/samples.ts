@@ -6,7 +6,7 @@ import { assemblyOf } from '../../../src/core/steps/assembly';
 import type { Step } from '../../../src/core/steps/step';
 import { type Bench, stepsOf } from '../../../src/core/steps/steps';
 import type { Stock } from '../../../src/core/stock/stock';
-import { EARLIER, lastOf, type Named, ratesOf, stockOf, STOCKS, styleOf } from '../samples';
+import { findSample, lastOf, type Named, ratesOf, stockOf, styleOf } from '../samples';
 import type { Listed } from './precedence';
 
 const MORE: readonly Named[] = [
@@ -17,9 +17,8 @@ const MORE: readonly Named[] = [
 
 /** Stocks by their codes, the usual samples and some more. */
 export function findStock(code: string): Stock {
-  const named = [...STOCKS, ...MORE, ...EARLIER].find(({ Stock }) => Stock === code);
-  if (!named) throw new Error(`There is no sample ${code}.`);
-  return stockOf(named);
+  const named = MORE.find(({ Stock }) => Stock === code);
+  return named ? stockOf(named) : findSample(code);
 }
 
 export const LIMITS = { heelFixing: 30, screwedHeel: 50, highBuild: 50 };

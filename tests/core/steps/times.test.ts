@@ -99,7 +99,7 @@ describe('times', () => {
   });
 
   it('are taken for the shortest open film and the longest press of what is joined', () => {
-    const two = built({ Sole: 'Foam 8', Outsole: 'Rubber 4' }, 0);
+    const two = built({ Sole: 'Foam 10', Outsole: 'Rubber 4' }, 0);
     const list = stepsFor(
       two,
       { Value: 15, Unit: 'minutes open' },

@@ -29,10 +29,14 @@ function integrated(ring: Ring, face: Profile, height: number, slant: number, wh
 }
 
 describe('volume', () => {
-  it('of the lifts of a ramp wedge is 264 cm³ but for its setback and kept edges (derived: 4,400 mm² × 60 mm)', () => {
-    const bottom = buildBottom(styleOf({ ...WEDGE, 'Front slant': 0, 'Most rasping': 0 }), rampLast, findSample);
-    // Before the wedge's front, 5 mm behind the tread, stand ½ × 5 × 2 mm².
-    expect(volumeOf(bottom)).toBeCloseTo(60 * (4400 - 5), -2);
+  it('of the lifts of a ramp wedge is 307.8 cm³ but for its setback and kept edges (derived: 5,130 mm² × 60 mm)', () => {
+    const bottom = buildBottom(
+      styleOf({ ...WEDGE, Lifts: 'Cork 11, Cork 6', 'Front slant': 0, 'Most rasping': 0 }),
+      rampLast,
+      findSample,
+    );
+    // Before the wedge's front, 5 mm behind the tread, stand ½ × 5 × 25 / 12 mm².
+    expect(volumeOf(bottom)).toBeCloseTo(60 * (5130 - 5), -2);
   });
 
   it.each([
