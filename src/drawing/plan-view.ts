@@ -1,9 +1,10 @@
+import { itemRound } from '../core/item-at';
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
 import type { SheetDirection } from '../core/stock/stock';
 import { box } from '../core/geometry/box';
 import { cut } from '../core/geometry/cut';
-import type { Point, Ring } from '../core/geometry/ring';
+import type { Ring } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';
 import type { Figures } from '../tables/figures';
 import { arrowhead, level, upright } from './dimensions';
@@ -55,7 +56,7 @@ export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions)
 /** The inside and the outside edge of a ring at a place along it; both 0 where it does not reach. */
 function edgesAt(ring: Ring, at: number): readonly [inside: number, outside: number] {
   const ys = ring.flatMap(([px, py], i) => {
-    const [qx, qy] = ring[(i + 1) % ring.length] as Point;
+    const [qx, qy] = itemRound(ring, i + 1);
     return (px - at) * (qx - at) <= 0 && px !== qx ? [py + ((qy - py) * (at - px)) / (qx - px)] : [];
   });
   return ys.length > 1 ? [Math.min(...ys), Math.max(...ys)] : [0, 0];

@@ -1,3 +1,4 @@
+import { itemRound } from '../core/item-at';
 import { bendStrain } from '../core/bottom/bend';
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
@@ -190,7 +191,7 @@ function insidePoint(ring: readonly Point[]): Point {
   const at = left + 0.45 * (right - left);
   const crossings = ring
     .flatMap(([ax, az], i) => {
-      const [bx, bz] = ring[(i + 1) % ring.length] as Point;
+      const [bx, bz] = itemRound(ring, i + 1);
       return (ax - at) * (bx - at) < 0 ? [az + ((bz - az) * (at - ax)) / (bx - ax)] : [];
     })
     .sort((a, b) => a - b);

@@ -12,7 +12,7 @@ export class Sheet {
     await box.press('Enter');
     await this.page.waitForFunction(
       (first) => document.getElementById('said')?.textContent?.startsWith(first),
-      address.split(':')[0],
+      address.replace(/:.*/, ''),
     );
   }
 

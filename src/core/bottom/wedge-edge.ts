@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import type { Point, Ring } from '../geometry/ring';
 
 /** The edge of a wedge, heel or platform that a strip covers. */
@@ -30,14 +31,13 @@ export function wedgeEdge(ring: Ring, { front, wedgeHeight, platform }: WedgeEdg
 
 /** The ring from its rearmost point all the way round, that point again at the end. */
 function closedFromBack(ring: Ring): readonly Point[] {
-  const back = ring.reduce((best, [x], i) => (x < (ring[best] as Point)[0] ? i : best), 0);
-  return [...ring.slice(back), ...ring.slice(0, back), ring[back] as Point];
+  const back = ring.reduce((best, [x], i) => (x < itemAt(ring, best)[0] ? i : best), 0);
+  return [...ring.slice(back), ...ring.slice(0, back), itemAt(ring, back)];
 }
 
 /** The ring without its front: of its edges the one that crosses it furthest from the inside to the outside. */
 function backAndSides(ring: Ring): readonly Point[] {
-  const n = ring.length;
-  const across = (i: number) => (ring[(i + 1) % n] as Point)[1] - (ring[i] as Point)[1];
+  const across = (i: number) => itemRound(ring, i + 1)[1] - itemAt(ring, i)[1];
   const front = ring.reduce((best, _, i) => (across(i) > across(best) ? i : best), 0);
   return [...ring.slice(front + 1), ...ring.slice(0, front + 1)];
 }

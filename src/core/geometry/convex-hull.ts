@@ -5,8 +5,12 @@ export function convexHull(points: readonly Point[]): Ring {
   const sorted = [...points].sort(([ax, ay], [bx, by]) => ax - bx || ay - by);
   const half = (list: readonly Point[]) => {
     const chain: Point[] = [];
+    const hollowAt = (p: Point) => {
+      const [before, last] = chain.slice(-2);
+      return before && last && !leftTurn(before, last, p);
+    };
     for (const p of list) {
-      while (chain.length > 1 && !leftTurn(chain[chain.length - 2], chain[chain.length - 1], p)) chain.pop();
+      while (hollowAt(p)) chain.pop();
       chain.push(p);
     }
     return chain.slice(0, -1);

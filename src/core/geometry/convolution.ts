@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import type { Point, Ring } from './ring';
 
 /**
@@ -17,12 +18,12 @@ export function convolution(a: Ring, b: Ring): readonly Ring[] {
   for (let i = 0; i < n; i++) {
     for (let j = 0; j < m; j++) {
       // Edge j of the second, from its corner j, while the first stands at corner i and turns through its direction.
-      if (turnsThrough(first, i, second.ranks[j], circle)) {
+      if (turnsThrough(first, i, second.ranks[j]!, circle)) {
         const [from, to] = [i * m + j, i * m + ((j + 1) % m)];
         if (first.left[i]) next.set(from, to);
         else next.set(to, from);
       }
-      if (turnsThrough(second, j, first.ranks[i], circle)) {
+      if (turnsThrough(second, j, first.ranks[i]!, circle)) {
         const [from, to] = [i * m + j, ((i + 1) % n) * m + j];
         if (second.left[j]) next.set(from, to);
         else next.set(to, from);
@@ -31,8 +32,8 @@ export function convolution(a: Ring, b: Ring): readonly Ring[] {
   }
   return cyclesOf(next).map((cycle) =>
     cycle.map((state): Point => {
-      const [x, y] = first.corners[Math.floor(state / m)];
-      const [u, v] = second.corners[state % m];
+      const [x, y] = itemAt(first.corners, Math.floor(state / m));
+      const [u, v] = itemAt(second.corners, state % m);
       return [x + u, y + v];
     }),
   );
@@ -52,13 +53,13 @@ function tracing(ring: Ring): Tracing {
   let corners = ring;
   let angles = directionsOf(corners);
   for (;;) {
-    const bent = corners.filter((_, i) => angles[i] !== angles[(i + angles.length - 1) % angles.length]);
+    const bent = corners.filter((_, i) => angles[i] !== itemRound(angles, i - 1));
     if (bent.length === corners.length || bent.length < 3) break;
     corners = bent;
     angles = directionsOf(corners);
   }
   const left = angles.map((angle, i) => {
-    const bend = angle - angles[(i + angles.length - 1) % angles.length];
+    const bend = angle - itemRound(angles, i - 1);
     return bend > Math.PI ? bend - 2 * Math.PI > 0 : bend <= -Math.PI ? true : bend > 0;
   });
   return { corners, angles, left, ranks: new Int32Array(angles.length) };
@@ -66,7 +67,7 @@ function tracing(ring: Ring): Tracing {
 
 function directionsOf(ring: Ring): number[] {
   return ring.map(([x, y], i) => {
-    const [nx, ny] = ring[(i + 1) % ring.length];
+    const [nx, ny] = itemRound(ring, i + 1);
     const angle = Math.atan2(ny - y, nx - x);
     return angle === -Math.PI ? Math.PI : angle;
   });
@@ -85,8 +86,8 @@ function rank(first: Tracing, second: Tracing): number {
 
 /** Whether an outline, turning at a corner from one edge into the next, passes through a direction. */
 function turnsThrough({ ranks, left }: Tracing, corner: number, direction: number, circle: number): boolean {
-  const before = ranks[corner === 0 ? ranks.length - 1 : corner - 1];
-  const after = ranks[corner];
+  const before = ranks[corner === 0 ? ranks.length - 1 : corner - 1]!;
+  const after = ranks[corner]!;
   const [low, high] = left[corner] ? [before, after] : [after, before];
   return (direction - low + circle) % circle < (high - low + circle) % circle;
 }

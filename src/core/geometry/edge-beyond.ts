@@ -1,9 +1,10 @@
-import type { Point, Ring } from './ring';
+import { itemRound } from '../item-at';
+import type { Ring } from './ring';
 
 /** Length of a ring's edge that lies at or beyond a place along x, mm. */
 export function edgeBeyond(ring: Ring, from: number): number {
   return ring.reduce((length, [ax, ay], i) => {
-    const [bx, by] = ring[(i + 1) % ring.length] as Point;
+    const [bx, by] = itemRound(ring, i + 1);
     const step = Math.hypot(bx - ax, by - ay);
     if (ax >= from && bx >= from) return length + step;
     if (ax < from && bx < from) return length;

@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import { pointToEdge } from './point-to-edge';
 import { box } from './box';
 import { inside } from './inside';
@@ -10,8 +11,8 @@ import type { Box, Ring } from './ring';
 export function gap(a: Ring, b: Ring, enough = Infinity, boxA = box(a), boxB = box(b)): number {
   const least = edgesGap(a, b, enough, boxA, boxB);
   if (least === 0 || boxesApart(boxA, boxB) >= enough) return least;
-  const [[x, y]] = a;
-  const [[u, v]] = b;
+  const [x, y] = itemAt(a, 0);
+  const [u, v] = itemAt(b, 0);
   return inside(b, x, y) || inside(a, u, v) ? 0 : least;
 }
 
@@ -22,19 +23,19 @@ export function edgesGap(a: Ring, b: Ring, enough = Infinity, boxA = box(a), box
   const far = edgesNear(b, boxA, enough);
   let least = enough;
   for (let i = 0; i < near.length; i += 4) {
-    const ax = near[i];
-    const ay = near[i + 1];
-    const bx = near[i + 2];
-    const by = near[i + 3];
+    const ax = near[i]!;
+    const ay = near[i + 1]!;
+    const bx = near[i + 2]!;
+    const by = near[i + 3]!;
     const left = Math.min(ax, bx) - least;
     const right = Math.max(ax, bx) + least;
     const bottom = Math.min(ay, by) - least;
     const top = Math.max(ay, by) + least;
     for (let j = 0; j < far.length; j += 4) {
-      const cx = far[j];
-      const cy = far[j + 1];
-      const dx = far[j + 2];
-      const dy = far[j + 3];
+      const cx = far[j]!;
+      const cy = far[j + 1]!;
+      const dx = far[j + 2]!;
+      const dy = far[j + 3]!;
       if ((cx > right && dx > right) || (cx < left && dx < left)) continue;
       if ((cy > top && dy > top) || (cy < bottom && dy < bottom)) continue;
       const between = edgeGap(ax, ay, bx, by, cx, cy, dx, dy);
@@ -52,7 +53,7 @@ function boxesApart(a: Box, b: Box): number {
 /** The edges of a ring that come within `reach` of a box, as x, y, x, y. */
 function edgesNear(ring: Ring, { left, bottom, right, top }: Box, reach: number): number[] {
   const edges: number[] = [];
-  let [px, py] = ring[ring.length - 1];
+  let [px, py] = itemRound(ring, -1);
   for (const [x, y] of ring) {
     const beside = (x < left - reach && px < left - reach) || (x > right + reach && px > right + reach);
     const above = (y < bottom - reach && py < bottom - reach) || (y > top + reach && py > top + reach);

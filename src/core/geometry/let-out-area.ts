@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import { areaPaths, EndType, inflatePaths, JoinType } from 'clipper2-ts';
 import { area } from './area';
 import { crossesItself } from './crosses-itself';
@@ -34,8 +35,8 @@ function roundedOff(ring: Ring, distance: number): number {
   const widest = 2 * Math.acos(distance / (distance + ARC_TOLERANCE));
   let sum = 0;
   ring.forEach(([x, y], i) => {
-    const [px, py] = ring[(i + ring.length - 1) % ring.length];
-    const [qx, qy] = ring[(i + 1) % ring.length];
+    const [px, py] = itemRound(ring, i - 1);
+    const [qx, qy] = itemRound(ring, i + 1);
     const turn = Math.atan2((x - px) * (qy - y) - (y - py) * (qx - x), (x - px) * (qx - x) + (y - py) * (qy - y));
     if (turn <= 0) return;
     const corners = Math.max(1, Math.ceil(turn / widest));

@@ -1,11 +1,11 @@
+import { itemRound } from '../item-at';
 import type { Point, Ring } from './ring';
 
 /** Sine and cosine of an angle in degrees, exact at quarter turns so that turned pieces stay on their sheet's edge. */
 export function direction(degrees: number): { readonly sin: number; readonly cos: number } {
   const quarters = degrees / 90;
   if (Number.isInteger(quarters)) {
-    const k = ((quarters % 4) + 4) % 4;
-    return { cos: [1, 0, -1, 0][k] as number, sin: [0, 1, 0, -1][k] as number };
+    return { cos: itemRound([1, 0, -1, 0], quarters), sin: itemRound([0, 1, 0, -1], quarters) };
   }
   const radians = (degrees * Math.PI) / 180;
   return { sin: Math.sin(radians), cos: Math.cos(radians) };

@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import { box } from './box';
 import { convolution } from './convolution';
 import type { Box, Point, Ring } from './ring';
@@ -37,20 +38,21 @@ export class NoFitRegion {
     const band = (y: number) => Math.max(0, Math.min(this.bands - 1, this.bandOf(y)));
     for (const curve of curves) {
       curve.forEach(([bx, by], i) => {
-        const [ax, ay] = curve[(i + curve.length - 1) % curve.length];
+        const [ax, ay] = itemRound(curve, i - 1);
         if (ay === by) {
           levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
           return;
         }
         const [x, low, high] = ay < by ? [ax, ay, by] : [bx, by, ay];
         const edge = [x, low, high, (bx - ax) / (by - ay), ay < by ? 1 : -1];
-        for (let k = band(low); k <= band(high); k++) lists[k].push(...edge);
+        for (const list of lists.slice(band(low), band(high) + 1)) list.push(...edge);
       });
     }
     this.starts = new Int32Array(this.bands + 1);
-    lists.forEach((list, k) => (this.starts[k + 1] = this.starts[k] + list.length));
-    this.edges = new Float64Array(this.starts[this.bands]);
-    lists.forEach((list, k) => this.edges.set(list, this.starts[k]));
+    let end = 0;
+    lists.forEach((list, k) => (this.starts[k + 1] = end += list.length));
+    this.edges = new Float64Array(end);
+    lists.forEach((list, k) => this.edges.set(list, itemAt(this.starts, k)));
     this.levels = Float64Array.from(levels);
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
   }
@@ -62,9 +64,9 @@ export class NoFitRegion {
     const { edges, starts } = this;
     const band = Math.min(this.bands - 1, this.bandOf(y));
     let winding = 0;
-    for (let e = starts[band], end = starts[band + 1]; e < end; e += EDGE) {
-      const low = edges[e + 1];
-      if (y >= low && y < edges[e + 2] && x < edges[e] + (y - low) * edges[e + 3]) winding += edges[e + 4];
+    for (let e = starts[band]!, end = starts[band + 1]!; e < end; e += EDGE) {
+      const low = edges[e + 1]!;
+      if (y >= low && y < edges[e + 2]! && x < edges[e]! + (y - low) * edges[e + 3]!) winding += edges[e + 4]!;
     }
     return winding !== 0;
   }

@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import { ARC_TOLERANCE } from './let-out';
 import type { Point, Ring } from './ring';
 
@@ -10,30 +11,22 @@ import type { Point, Ring } from './ring';
  */
 export function offsetCurve(ring: Ring, distance: number): Ring {
   if (distance === 0) return ring;
-  const n = ring.length;
-  const lengths = new Float64Array(n);
-  const normalX = new Float64Array(n);
-  const normalY = new Float64Array(n);
-  for (let i = 0; i < n; i++) {
-    const [x, y] = ring[i];
-    const [tx, ty] = ring[i + 1 === n ? 0 : i + 1];
+  const edges = ring.map(([x, y], i) => {
+    const [tx, ty] = itemRound(ring, i + 1);
     const length = Math.sqrt((tx - x) ** 2 + (ty - y) ** 2);
-    lengths[i] = length;
-    normalX[i] = (ty - y) / length;
-    normalY[i] = (x - tx) / length;
-  }
+    return { x, y, length, normalX: (ty - y) / length, normalY: (x - tx) / length };
+  });
   const widest = 2 * Math.acos(distance / (distance + ARC_TOLERANCE));
   const curve: Point[] = [];
-  for (let i = 0; i < n; i++) {
-    const [x, y] = ring[i];
-    const before = (i + n - 1) % n;
-    const ax = normalX[before];
-    const ay = normalY[before];
-    const bx = normalX[i];
-    const by = normalY[i];
+  let before = itemRound(edges, -1);
+  for (const edge of edges) {
+    const { x, y, normalX: bx, normalY: by } = edge;
+    const { normalX: ax, normalY: ay } = before;
+    const shorter = Math.min(before.length, edge.length);
+    before = edge;
     const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
     const reach = distance * Math.abs(Math.tan(turn / 2));
-    if (turn < 0 && (reach > lengths[before] || reach > lengths[i])) {
+    if (turn < 0 && reach > shorter) {
       curve.push([x + distance * ax, y + distance * ay], [x + distance * bx, y + distance * by]);
       continue;
     }

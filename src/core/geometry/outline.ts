@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import { Problem } from '../problem';
 import { area } from './area';
 import { crossesItself } from './crosses-itself';
@@ -12,7 +13,7 @@ const LEAST_AREA = 1e-3;
  */
 export function outline(points: readonly Point[], argument: string): Ring {
   const ring = points.filter(([x, y], i) => {
-    const [px, py] = points[(i + points.length - 1) % points.length] as Point;
+    const [px, py] = itemRound(points, i - 1);
     return points.length === 1 || x !== px || y !== py;
   });
   const bad = (reason: string) => new Problem('invalid', { argument }, reason);

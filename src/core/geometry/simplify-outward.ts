@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { inside } from './inside';
 import type { Point, Ring } from './ring';
 
@@ -28,26 +29,28 @@ function pass(corners: readonly Corner[], tolerance: number): readonly Corner[] 
   const changed = new Map<number, Corner | undefined>();
   let left = n;
   for (let i = 0; i < n && left > 4; i++) {
-    const around = [i - 1, i, i + 1, i + 2].map((k) => (k + n) % n);
-    if (around.some((k) => touched[k])) continue;
-    const [a, b, c, d] = around.map((k) => ring[k]);
-    const [first, second, third] = around.map((k) => corners[k].beyond);
+    const [before, next, last] = [(i + n - 1) % n, (i + 1) % n, (i + 2) % n];
+    if (touched[before] || touched[i] || touched[next] || touched[last]) continue;
+    const { at: a, beyond: first } = itemAt(corners, before);
+    const { at: b, beyond: second } = itemAt(corners, i);
+    const { at: c, beyond: third } = itemAt(corners, next);
+    const { at: d } = itemAt(corners, last);
     if (bend(a, b, c) <= 0) {
       const beyond = Math.max(first, second) + offLine(b, a, c);
       if (beyond > tolerance || !clear(ring, [a, b, c])) continue;
       changed.set(i, undefined);
-      changed.set(around[0], { at: a, beyond });
+      changed.set(before, { at: a, beyond });
     } else {
       const blunt = ahead(a, b, c) && ahead(b, c, d);
       const corner = blunt && bend(b, c, d) > 0 ? meeting(a, b, d, c) : undefined;
       if (!corner) continue;
       const beyond = Math.max(first, second, third) + offLine(corner, b, c);
       if (beyond > tolerance || !clear(ring, [b, corner, c])) continue;
-      changed.set(around[0], { at: a, beyond });
+      changed.set(before, { at: a, beyond });
       changed.set(i, { at: corner, beyond });
-      changed.set(around[2], undefined);
+      changed.set(next, undefined);
     }
-    for (const k of around) touched[k] = 1;
+    touched[before] = touched[i] = touched[next] = touched[last] = 1;
     left--;
   }
   return corners.flatMap((corner, i) => {

@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import type { Point, Ring } from '../geometry/ring';
 import { simplify } from '../geometry/simplify';
 
@@ -9,7 +10,7 @@ const TOLERANCE = 0.05;
 /** A closed Catmull–Rom curve with centripetal parameters through the points (Yuksel, Schaefer & Keyser 2011). */
 export function closedCurve(points: readonly Point[]): Ring {
   const n = points.length;
-  const at = (i: number) => points[(i + n) % n] as Point;
+  const at = (i: number) => itemRound(points, i);
   const gap = (a: Point, b: Point) => Math.sqrt(Math.hypot(b[0] - a[0], b[1] - a[1]));
   const curve: Point[] = [];
   for (let i = 0; i < n; i++) {

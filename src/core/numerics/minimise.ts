@@ -1,3 +1,5 @@
+import { itemAt } from '../item-at';
+
 /** How finely shifts are searched: places tried, then steps of a golden section about the best two. */
 export interface Fineness {
   readonly places: number;
@@ -15,11 +17,12 @@ export function minimise(
   { places, steps }: Fineness,
 ): { readonly best: number; readonly value: number } {
   const width = (to - from) / places;
-  const values = Array.from({ length: places + 1 }, (_, i) => valueAt(from + i * width));
-  const order = values.map((_, i) => i).sort((a, b) => values[a] - values[b] || a - b);
-  let best = from + order[0] * width;
-  let value = values[order[0]];
-  for (const i of order.slice(0, 2)) {
+  const tried = Array.from({ length: places + 1 }, (_, i) => ({ i, reached: valueAt(from + i * width) }));
+  tried.sort((a, b) => a.reached - b.reached || a.i - b.i);
+  const { i: least, reached: lowest } = itemAt(tried, 0);
+  let best = from + least * width;
+  let value = lowest;
+  for (const { i } of tried.slice(0, 2)) {
     let low = from + (i - 1) * width;
     let high = from + (i + 1) * width;
     let a = high - GOLDEN * (high - low);

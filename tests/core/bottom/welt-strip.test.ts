@@ -1,3 +1,4 @@
+import { itemRound } from '../../../src/core/item-at';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { weltStrip } from '../../../src/core/bottom/welt-strip';
@@ -53,7 +54,7 @@ describe('weltStrip', () => {
         const STEPS = 2000;
         let [counted, edge] = [0, 0];
         ring.forEach(([ax, ay], i) => {
-          const [bx, by] = ring[(i + 1) % ring.length];
+          const [bx, by] = itemRound(ring, i + 1);
           const step = Math.hypot(bx - ax, by - ay) / STEPS;
           for (let k = 0; k < STEPS; k++) if (ax + ((k + 0.5) / STEPS) * (bx - ax) > from) counted += step;
           edge += STEPS * step;

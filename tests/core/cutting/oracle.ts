@@ -1,5 +1,6 @@
 import { polygonArea } from 'd3-polygon';
 import { difference, intersection, setPrecision } from 'polyclip-ts';
+import { itemAt, itemRound } from '../../../src/core/item-at';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
 import type { Placements } from '../../../src/core/cutting/sheet/layout';
@@ -32,7 +33,7 @@ type Closed = (ring: Ring, by?: Point) => [number, number][][];
 
 function nudged(work: (closed: Closed, nudge: Point) => [number, number][][][]): number {
   const closed: Closed = (ring, [dx, dy] = [0, 0]) => [
-    [...ring, ring[0]].map(([x, y]): [number, number] => [x + dx, y + dy]),
+    [...ring, ...ring.slice(0, 1)].map(([x, y]): [number, number] => [x + dx, y + dy]),
   ];
   for (const nudge of NUDGES) {
     try {
@@ -57,7 +58,7 @@ export function cornerGap(a: Ring, b: Ring): number {
 export function toEdge([x, y]: Point, ring: Ring): number {
   return Math.min(
     ...ring.map(([ax, ay], i) => {
-      const [bx, by] = ring[(i + 1) % ring.length];
+      const [bx, by] = itemRound(ring, i + 1);
       const squared = (bx - ax) ** 2 + (by - ay) ** 2;
       const t = Math.min(1, Math.max(0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / squared));
       return Math.hypot(x - ax - t * (bx - ax), y - ay - t * (by - ay));
@@ -73,35 +74,35 @@ export function complaints(
   exact = true,
 ): string[] {
   const found: string[] = [];
-  const counts = pieces.map(() => 0);
+  const laid = sheets.flat();
   sheets.forEach((sheet, number) => {
-    const rings = sheet.map(({ piece, turn, x, y }) => moved(pieces[piece].ring, turn, x, y));
+    const rings = sheet.map(({ piece, turn, x, y }) => moved(itemAt(pieces, piece).ring, turn, x, y));
     rings.forEach((ring, i) => {
-      counts[sheet[i].piece]++;
       for (const [x, y] of ring) {
         const edge = Math.min(x, y, format.length - x, format.width - y);
         if (edge < format.edgeTrim - 2e-3) found.push(`sheet ${number}: a corner lies ${edge} from the edge`);
       }
-      for (let j = 0; j < i; j++) {
-        if (farApart(ring, rings[j], format.knifeRoom + 1)) continue;
-        const shared = sharedArea(ring, rings[j]);
+      for (const other of rings.slice(0, i)) {
+        if (farApart(ring, other, format.knifeRoom + 1)) continue;
+        const shared = sharedArea(ring, other);
         const touching = Math.min(Math.abs(polygonArea([...ring] as [number, number][])), 1e3) * 1e-3;
         if (shared > touching) found.push(`sheet ${number}: pieces share ${shared} mm²`);
-        const gap = cornerGap(ring, rings[j]);
+        const gap = cornerGap(ring, other);
         if (gap < format.knifeRoom - 2e-3) found.push(`sheet ${number}: pieces lie ${gap} apart`);
       }
     });
   });
   pieces.forEach(({ count }, i) => {
-    if (exact ? counts[i] !== count : counts[i] > count) found.push(`piece ${i}: ${counts[i]} of ${count}`);
+    const had = laid.filter(({ piece }) => piece === i).length;
+    if (exact ? had !== count : had > count) found.push(`piece ${i}: ${had} of ${count}`);
   });
   return found;
 }
 
 /** Whether the boxes about two outlines are further apart than so much. */
 export function farApart(a: Ring, b: Ring, by: number): boolean {
-  return [0, 1].some((axis) => {
-    const [as, bs] = [a, b].map((ring) => ring.map((point) => point[axis]));
+  return ([0, 1] as const).some((axis) => {
+    const [as, bs] = [a.map((point) => point[axis]), b.map((point) => point[axis])];
     return Math.min(...as) > Math.max(...bs) + by || Math.min(...bs) > Math.max(...as) + by;
   });
 }

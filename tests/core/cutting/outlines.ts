@@ -1,3 +1,4 @@
+import { itemRound } from '../../../src/core/item-at';
 import fc from 'fast-check';
 import { area } from '../../../src/core/geometry/area';
 import { crossesItself } from '../../../src/core/geometry/crosses-itself';
@@ -86,7 +87,7 @@ export const anyOutline: fc.Arbitrary<Ring> = fc
     });
     if (!split) return corners;
     return corners.flatMap((corner, i): Point[] => {
-      const [nx, ny] = corners[(i + 1) % corners.length];
+      const [nx, ny] = itemRound(corners, i + 1);
       return [corner, [(corner[0] + nx) / 2 + 1e-7, (corner[1] + ny) / 2]];
     });
   })

@@ -1,6 +1,7 @@
 import { polygonHull } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { itemAt } from '../../../src/core/item-at';
 import { area } from '../../../src/core/geometry/area';
 import { convexHull } from '../../../src/core/geometry/convex-hull';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
@@ -8,10 +9,8 @@ import { tee } from '../cutting/outlines';
 
 /** A ring from its lowest corner of those furthest left, so that two lists of the same ring can be held side by side. */
 function fromLeft(ring: Ring): Ring {
-  const first = ring.reduce(
-    (best, [x, y], i) => (x < ring[best][0] || (x === ring[best][0] && y < ring[best][1]) ? i : best),
-    0,
-  );
+  const corner = ring.reduce((best, at) => (at[0] < best[0] || (at[0] === best[0] && at[1] < best[1]) ? at : best));
+  const first = ring.indexOf(corner);
   return [...ring.slice(first), ...ring.slice(0, first)];
 }
 
@@ -54,8 +53,9 @@ describe('convexHull', () => {
     fc.assert(
       fc.property(fc.array(fc.tuple(place, place), { minLength: 3, maxLength: 24 }), (points) => {
         const other = polygonHull(points);
+        const [fromX, fromY] = itemAt(points, 0);
         const onOneLine = points.every(([x, y]) =>
-          points.every(([u, v]) => (x - points[0][0]) * (v - points[0][1]) === (y - points[0][1]) * (u - points[0][0])),
+          points.every(([u, v]) => (x - fromX) * (v - fromY) === (y - fromY) * (u - fromX)),
         );
         if (!other || onOneLine) return;
         compared += 1;

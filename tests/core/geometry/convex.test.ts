@@ -1,6 +1,7 @@
 import { polygonHull } from 'd3-polygon';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { itemRound } from '../../../src/core/item-at';
 import { convex } from '../../../src/core/geometry/convex';
 import { anyOutline, hook, rectangle, regular, tee } from '../cutting/outlines';
 
@@ -73,8 +74,8 @@ describe('convex', () => {
 /** Whether a corner bends by less than a millionth of a turn. */
 function nearlyStraight(ring: readonly (readonly [number, number])[]): boolean {
   return ring.some(([x, y], i) => {
-    const [px, py] = ring[(i + ring.length - 1) % ring.length];
-    const [qx, qy] = ring[(i + 1) % ring.length];
+    const [px, py] = itemRound(ring, i - 1);
+    const [qx, qy] = itemRound(ring, i + 1);
     const [a, b] = [Math.atan2(y - py, x - px), Math.atan2(qy - y, qx - x)];
     return Math.abs(Math.sin(b - a)) < 1e-6;
   });

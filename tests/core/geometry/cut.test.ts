@@ -47,7 +47,7 @@ describe('cut', () => {
           [-300, -300],
         ],
       ] as [number, number][][];
-      const [[outer]] = intersection([[...ring, ring[0]] as [number, number][]], half) as [number, number][][][];
+      const [[outer] = []] = intersection([[...ring, ring[0]] as [number, number][]], half) as [number, number][][][];
       const wanted = area((outer as [number, number][]).slice(0, -1));
       expect(area(cut(ring, ([x]) => front - x))).toBeCloseTo(wanted, 3);
     }

@@ -58,7 +58,7 @@ describe('noFitRegion', () => {
       [ell, cup],
       [tee, tee],
       [cup, tee],
-    ]) {
+    ] as const) {
       const region = noFitRegion(a, b);
       for (let x = -20.25; x < 40; x += 1) {
         for (let y = -20.25; y < 40; y += 1) {

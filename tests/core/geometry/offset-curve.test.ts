@@ -21,7 +21,7 @@ describe('offsetCurve', () => {
       [bottom, -2],
       [right, 102],
       [top, 52],
-    ])
+    ] as const)
       expect(found).toBeCloseTo(wanted, 9);
   });
 

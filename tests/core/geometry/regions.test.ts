@@ -21,7 +21,7 @@ const elsewhere = (region: readonly (readonly (readonly [number, number])[])[][]
       sum + rings.reduce((rest, ring, i) => rest + (i ? -1 : 1) * Math.abs(polygonArea([...ring] as never)), 0),
     0,
   );
-const closed = (ring: Ring) => [[...ring, ring[0]].map(([x, y]): [number, number] => [x, y])];
+const closed = (ring: Ring) => [[...ring, ...ring.slice(0, 1)].map(([x, y]): [number, number] => [x, y])];
 
 describe('difference', () => {
   it('takes away what both share, and leaves a hole where the second lies within the first (derived)', () => {

@@ -1,9 +1,10 @@
+import { itemRound } from '../../../src/core/item-at';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { crossesItself } from '../../../src/core/geometry/crosses-itself';
-import type { Point, Ring } from '../../../src/core/geometry/ring';
+import type { Ring } from '../../../src/core/geometry/ring';
 import { outlineModel } from '../../../src/core/last/outline-model';
 
 const measures = { length: 252, tread: 84, waist: 56, seat: 58, swing: 0 };
@@ -11,7 +12,7 @@ const measures = { length: 252, tread: 84, waist: 56, seat: 58, swing: 0 };
 /** Width of an outline at a place along it. */
 function widthAt(ring: Ring, x: number): number {
   const ys = ring.flatMap(([ax, ay], i) => {
-    const [bx, by] = ring[(i + 1) % ring.length] as Point;
+    const [bx, by] = itemRound(ring, i + 1);
     return ax <= x !== bx <= x ? [ay + ((x - ax) / (bx - ax)) * (by - ay)] : [];
   });
   return Math.max(...ys) - Math.min(...ys);

@@ -64,7 +64,7 @@ describe('cutting from a traced sheet', () => {
     const cutting = cut({ Price: 10, 'Sold by': 'm²' });
     expect([cutting.format.length, cutting.format.width]).toEqual([1000, 500]);
     expect(cutting.areaUse).toBeCloseTo(cutting.net / (cutting.layout.sheets.length * 480_000), 9);
-    expect(order([cutting])[0].sheetPrice).toBeCloseTo(4.8, 9);
+    expect(order([cutting])[0]?.sheetPrice).toBeCloseTo(4.8, 9);
     expect(cutting.least).toBeGreaterThanOrEqual(1);
     expect(cutting.lostBetween).toBeLessThan(1);
     expect(cutting.lostOutside).toBeGreaterThanOrEqual(0);
@@ -81,7 +81,7 @@ describe('cutting from a traced sheet', () => {
   it('lays pairs as the stock asks for', () => {
     const { layout, pieces } = cut({ Pairs: 'side by side' });
     for (const sheet of layout.sheets) {
-      const feet = sheet.map(({ piece }) => pieces[piece].key.slice(-1));
+      const feet = sheet.map(({ piece }) => pieces[piece]?.key.slice(-1));
       expect(feet.filter((foot) => foot === 'L')).toHaveLength(feet.length / 2);
     }
   });

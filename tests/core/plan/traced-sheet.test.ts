@@ -34,7 +34,7 @@ describe('tracedSheet', () => {
         [110, 60],
       ],
     ]);
-    expect(zones[0].quality).toBe(2);
+    expect(zones[0]?.quality).toBe(2);
     expect(quality).toBe(1);
     expect(backbone).toBe(50);
   });

@@ -16,27 +16,28 @@ export function freeFrom(region: NoFitRegion, x: number, y: number, step: 1 | -1
   let inside = 0;
   let count = 0;
   const { edges, starts } = region;
-  for (let e = starts[band], end = starts[band + 1]; e < end; e += EDGE) {
-    const low = edges[e + 1];
-    if (y < low || y >= edges[e + 2]) continue;
-    const crossing = edges[e] + (y - low) * edges[e + 3];
+  for (let e = starts[band]!, end = starts[band + 1]!; e < end; e += EDGE) {
+    const low = edges[e + 1]!;
+    if (y < low || y >= edges[e + 2]!) continue;
+    const crossing = edges[e]! + (y - low) * edges[e + 3]!;
+    const turns = edges[e + 4]!;
     // The line winds round a place as often as edges to its right turn up more often than down; all of them together never.
     const ahead = step === 1 ? crossing > x : crossing < x;
     if (!ahead) continue;
-    inside += edges[e + 4];
+    inside += turns;
     // Kept in the order in which the line meets them.
     let k = count++;
-    for (; k > 0 && step * at[k - 1] > step * crossing; k--) {
-      at[k] = at[k - 1];
-      winding[k] = winding[k - 1];
+    for (; k > 0 && step * at[k - 1]! > step * crossing; k--) {
+      at[k] = at[k - 1]!;
+      winding[k] = winding[k - 1]!;
     }
     at[k] = crossing;
-    winding[k] = edges[e + 4];
+    winding[k] = turns;
   }
   let place = x;
   for (let k = 0; inside !== 0 && k < count; k++) {
-    inside -= winding[k];
-    place = at[k];
+    inside -= winding[k]!;
+    place = at[k]!;
   }
   return place;
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import type { NoFitRegion } from '../../geometry/no-fit-region';
 import type { Placement } from '../sheet/layout';
 import type { SheetFormat } from '../sheet/sheet';
@@ -71,16 +72,17 @@ export function layOut(
   const laid: Laid[] = [];
   let area = 0;
   const used = units.map((unit, i) => {
-    if (counts[i] === 0) return 0;
+    const wanted = itemAt(counts, i);
+    if (wanted === 0) return 0;
     const lines = unit.postures.map((posture) => new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
-    for (let count = 0; count < counts[i]; count++) {
+    for (let count = 0; count < wanted; count++) {
       let best: Place | undefined;
       for (const one of lines) best = nearer(one.first(), best);
       if (!best) return count;
       laid.push(...best.lines.close(best));
       area += unit.area;
     }
-    return counts[i];
+    return wanted;
   });
   const placements = laid.map(({ shape, x, y }) => ({ piece: shape.kind, x, y, turn: shape.turn }));
   return { placements, used, area };
@@ -97,6 +99,12 @@ function nearer(a: Place | undefined, b: Place | undefined): Place | undefined {
   return !b || (a && a.cost < b.cost) ? a : b;
 }
 
+/** A part of a unit, with what the empty sheet and the pieces laid keep it off. */
+interface Hindered extends Part {
+  readonly fixed: readonly NoFitRegion[];
+  readonly moving: (Hindrance & { readonly x: number; readonly y: number })[];
+}
+
 /** The first free place of a posture on each line across the sheet; places are only ever taken away. */
 class Lines {
   private readonly x: Float64Array;
@@ -106,11 +114,10 @@ class Lines {
   private readonly spacing: number;
   private readonly left: number;
   private readonly right: number;
-  private readonly fixed: readonly (readonly NoFitRegion[])[];
-  private readonly moving: Hindrance[][];
+  private readonly parts: readonly Hindered[];
 
   constructor(
-    private readonly posture: Posture,
+    posture: Posture,
     private readonly laid: readonly Laid[],
     private readonly shapes: Shapes,
     { length, width, edgeTrim }: SheetFormat,
@@ -135,8 +142,7 @@ class Lines {
     this.spacing = count > 1 ? (to - from) / (count - 1) : 0;
     this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
     this.seen = new Int32Array(count).fill(-1);
-    this.fixed = posture.parts.map(({ shape }) => shapes.keptOff(shape));
-    this.moving = posture.parts.map(() => []);
+    this.parts = posture.parts.map((part) => ({ ...part, fixed: shapes.keptOff(part.shape), moving: [] }));
   }
 
   /** The place that the sweep comes to first. */
@@ -168,7 +174,7 @@ class Lines {
       if (step * (nextX - bestX) > 1e-9) continue;
       [bestX, bestY] = [nextX, nextY];
     }
-    return this.posture.parts.map(({ shape, dy, across }) => ({
+    return this.parts.map(({ shape, dy, across }) => ({
       shape,
       x: bestX,
       y: dy + (across ? 2 * this.backbone - bestY : bestY),
@@ -176,9 +182,9 @@ class Lines {
   }
 
   private advance(line: number, y: number): number {
-    const x = this.x[line];
+    const x = itemAt(this.x, line);
     if (!Number.isFinite(x)) return x;
-    const seen = this.seen[line];
+    const seen = itemAt(this.seen, line);
     if (seen === this.laid.length) return x;
     this.seen[line] = this.laid.length;
     // What has been laid since may not lie in the way.
@@ -191,10 +197,10 @@ class Lines {
     const { step } = this.sweep;
     for (let at = x; ;) {
       let next = at;
-      this.posture.parts.forEach(({ dy, across }, p) => {
+      for (const { dy, across, fixed } of this.parts) {
         const partY = dy + (across ? 2 * this.backbone - y : y);
-        for (const region of this.fixed[p]) next = freeFrom(region, next, partY, step);
-      });
+        for (const region of fixed) next = freeFrom(region, next, partY, step);
+      }
       next = this.past(next, y, since);
       if (next > this.right || next < this.left) return step * Infinity;
       if (next === at) return at;
@@ -206,15 +212,13 @@ class Lines {
   private past(x: number, y: number, since: number): number {
     const { step } = this.sweep;
     let next = x;
-    for (let p = 0; p < this.posture.parts.length; p++) {
-      const { shape, dy, across } = this.posture.parts[p];
+    for (const { shape, dy, across, moving } of this.parts) {
       const partY = dy + (across ? 2 * this.backbone - y : y);
-      const regions = this.moving[p];
-      for (let k = regions.length; k < this.laid.length; k++)
-        regions.push(this.shapes.between(this.laid[k].shape, shape));
-      for (let k = since; k < regions.length; k++) {
-        const { x: laidX, y: laidY } = this.laid[k];
-        const { region, sign } = regions[k];
+      for (const one of this.laid.slice(moving.length)) {
+        moving.push({ ...this.shapes.between(one.shape, shape), x: one.x, y: one.y });
+      }
+      for (let k = since; k < moving.length; k++) {
+        const { region, sign, x: laidX, y: laidY } = moving[k]!;
         const from = sign * (next - laidX);
         const free = freeFrom(region, from, sign * (partY - laidY), sign === step ? 1 : -1);
         if (free !== from) next = sign * free + laidX;

@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import { roundedArea } from '../../geometry/area';
 import { Problem } from '../../problem';
 import { Lays } from '../rows/lay';
@@ -45,30 +46,25 @@ function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): re
   const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
   const shapes = new Shapes(pieces, format, sheet, spare - TO_SPARE);
   const units = unitsOf(pieces, format, sheet, pairs, shapes, spare);
-  const left = units.map(({ count }) => count);
+  let left: readonly number[] = units.map(({ count }) => count);
   const most = left.reduce((sum, count) => sum + count, 0);
   const spacing = Math.max(SPACING, format.width / MOST_LINES);
   const layout: Placement[][] = [];
   let sweeps: readonly Sweep[] = SWEEPS;
-  while (left.some((count) => count > 0)) {
-    const tried = sweeps.map((sweep) => ({
-      sweep,
-      ...layOut(units, left, shapes, format, sheet.backbone, sweep, spacing),
-    }));
-    tried.sort((a, b) => b.area - a.area);
-    let [best] = tried;
+  const lay = (sweep: Sweep, apart: number) => layOut(units, left, shapes, format, sheet.backbone, sweep, apart);
+  for (;;) {
+    const next = units.find((_, i) => itemAt(left, i) > 0);
+    if (!next) return layout;
+    const tried = sweeps.map((sweep) => ({ sweep, ...lay(sweep, spacing) })).sort((a, b) => b.area - a.area);
     if (most > SMALL_RUN && layout.length === 0) sweeps = tried.slice(0, 2).map(({ sweep }) => sweep);
-    if (best.placements.length === 0) {
-      best = { ...best, ...layOut(units, left, shapes, format, sheet.backbone, SWEEPS[0], CLOSE_SPACING) };
-    }
-    if (best.placements.length === 0) throw fitsNowhere(units[left.findIndex((count) => count > 0)].key, sheet);
-    const again = Math.min(...best.used.map((count, i) => (count === 0 ? Infinity : Math.floor(left[i] / count))));
-    for (let k = 0; k < again; k++) {
-      layout.push([...best.placements]);
-      best.used.forEach((count, i) => (left[i] -= count));
-    }
+    const fullest = itemAt(tried, 0);
+    const { placements, used } = fullest.placements.length ? fullest : lay(itemAt(SWEEPS, 0), CLOSE_SPACING);
+    if (placements.length === 0) throw fitsNowhere(next.key, sheet);
+    const holds = left.map((count, i) => ({ count, used: itemAt(used, i) }));
+    const again = Math.min(...holds.map((one) => (one.used === 0 ? Infinity : Math.floor(one.count / one.used))));
+    for (let k = 0; k < again; k++) layout.push([...placements]);
+    left = holds.map((one) => one.count - again * one.used);
   }
-  return layout;
 }
 
 /** What is laid together, the pieces that need the best quality first, then the largest. */
@@ -91,7 +87,7 @@ function unitsOf(
         ? [alone({ shape: shapes.at(kind, turn), dy: 0, across: false })]
         : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes, spare),
     );
-    const size = roundedArea(ring) + (mate === undefined ? 0 : roundedArea(pieces[mate].ring));
+    const size = roundedArea(ring) + (mate === undefined ? 0 : roundedArea(itemAt(pieces, mate).ring));
     return [{ key, postures, area: size, count, quality }];
   });
   return units.sort((a, b) => a.quality - b.quality || b.area - a.area);
@@ -127,7 +123,7 @@ function matched(
   spare: number,
 ): readonly Posture[] {
   const half = format.knifeRoom / 2 + spare;
-  const first = Lays.of(pieces[kind].ring, half).at(turn);
+  const first = Lays.of(itemAt(pieces, kind).ring, half).at(turn);
   const shape = shapes.at(kind, turn);
   const part = { shape, dy: 0, across: false };
   if (pairs === 'across the backbone') {
@@ -137,7 +133,7 @@ function matched(
       { parts: [part, other], from: -Infinity, to: sheet.backbone - first.box.top },
     ];
   }
-  const second = Lays.of(pieces[mate].ring, half).at(turn);
+  const second = Lays.of(itemAt(pieces, mate).ring, half).at(turn);
   const other = shapes.at(mate, turn);
   const above = clearance(first.sides.top, second.sides.bottom, 0);
   const below = -clearance(second.sides.top, first.sides.bottom, 0);
@@ -156,7 +152,7 @@ function matesOf(pieces: readonly Piece[]): ReadonlyMap<number, number> {
     if (pair === undefined || count <= 0) return;
     const first = waiting.get(pair);
     if (first === undefined) waiting.set(pair, kind);
-    else if (pieces[first].count === count) mates.set(first, kind);
+    else if (itemAt(pieces, first).count === count) mates.set(first, kind);
   });
   return mates;
 }

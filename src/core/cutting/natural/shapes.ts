@@ -1,8 +1,10 @@
+import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { ARC_TOLERANCE } from '../../geometry/let-out';
 import { moved } from '../../geometry/moved';
 import { type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
+import { rectangle, rectangleAbout } from '../../geometry/rectangle';
 import { difference, grownMitred, intersection } from '../../geometry/regions';
 import type { Box, Ring } from '../../geometry/ring';
 import { simplify } from '../../geometry/simplify';
@@ -50,7 +52,7 @@ export class Shapes {
     const key = `${kind} ${turn}`;
     let shape = this.made.get(key);
     if (!shape) {
-      const { ring, quality = BEST } = this.pieces[kind];
+      const { ring, quality = BEST } = itemAt(this.pieces, kind);
       const turned = moved(ring, turn);
       const thinned = [simplify(turned, THINNED)];
       shape = {
@@ -125,15 +127,9 @@ function beside(outlines: readonly Ring[], { length, width }: SheetFormat): read
     return (left + right) / 2;
   });
   const cuts = [0, ...middles.filter((x) => x > 0 && x < length).sort((a, b) => a - b), length];
-  const rest = difference([rectangle(0, length, width)], outlines);
-  return cuts.slice(1).flatMap((right, i) => intersection(rest, [rectangle(cuts[i], right, width)]));
-}
-
-function rectangle(left: number, right: number, top: number): Ring {
-  return [
-    [left, 0],
-    [right, 0],
-    [right, top],
-    [left, top],
-  ];
+  const rest = difference([rectangle(length, width)], outlines);
+  return cuts.slice(1).flatMap((right, i) => {
+    const strip = rectangleAbout({ left: itemAt(cuts, i), bottom: 0, right, top: width });
+    return intersection(rest, [strip]);
+  });
 }

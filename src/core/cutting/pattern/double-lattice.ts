@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../../item-at';
 import { area } from '../../geometry/area';
 import { convolution } from '../../geometry/convolution';
 import { ARC_TOLERANCE, letOut } from '../../geometry/let-out';
@@ -28,7 +29,7 @@ const FINEST = 1e-6;
 const MOST_TRIES = 60;
 
 /** Moves of contact and direction tried from a place: alone and together, both ways. */
-const MOVES: readonly Point[] = [
+const ONE_WAY: readonly Point[] = [
   [1, 0],
   [0, 1],
   [1, 1],
@@ -37,7 +38,8 @@ const MOVES: readonly Point[] = [
   [1, -0.5],
   [0.5, 1],
   [0.5, -1],
-].flatMap(([s, t]): Point[] => [
+];
+const MOVES: readonly Point[] = ONE_WAY.flatMap(([s, t]): Point[] => [
   [s, t],
   [-s, -t],
 ]);
@@ -115,7 +117,7 @@ export class DoubleLattice {
   }
 
   private at(contact: number, turn: number, range?: SlantRange): Place {
-    const [[x, y]] = moved([this.contacts.at(contact)], turn);
+    const [x, y] = itemAt(moved([this.contacts.at(contact)], turn), 0);
     const piece = this.lays.at(wholeTurn(turn));
     const reversed = this.lays.at(wholeTurn(turn + 180));
     return { contact, turn, pattern: pairRows(piece, reversed, x, y, range ? CLOSE : LOOK, range) };
@@ -139,16 +141,17 @@ class Contacts {
     const outer = sum.reduce((largest, one) => (area(one) > area(largest) ? one : largest));
     // Rounded corners may lie inside their true arcs by the tolerance.
     this.line = knifeRoom > 0 ? letOut(outer, knifeRoom + ARC_TOLERANCE) : outer;
-    const reached = [0];
+    let along = 0;
+    const reached = [along];
     this.line.forEach(([x, y], i) => {
-      const [nx, ny] = this.line[(i + 1) % this.line.length];
-      reached.push(reached[i] + Math.hypot(nx - x, ny - y));
+      const [nx, ny] = itemRound(this.line, i + 1);
+      reached.push((along += Math.hypot(nx - x, ny - y)));
     });
     this.reached = reached;
   }
 
   get length(): number {
-    return this.reached[this.line.length];
+    return itemAt(this.reached, this.line.length);
   }
 
   at(place: number): Point {
@@ -156,12 +159,13 @@ class Contacts {
     let [low, high] = [0, this.line.length - 1];
     while (low < high) {
       const middle = (low + high + 1) >> 1;
-      if (this.reached[middle] <= along) low = middle;
+      if (itemAt(this.reached, middle) <= along) low = middle;
       else high = middle - 1;
     }
-    const [x, y] = this.line[low];
-    const [nx, ny] = this.line[(low + 1) % this.line.length];
-    const share = (along - this.reached[low]) / (this.reached[low + 1] - this.reached[low] || 1);
+    const [x, y] = itemAt(this.line, low);
+    const [nx, ny] = itemRound(this.line, low + 1);
+    const [from, to] = [itemAt(this.reached, low), itemAt(this.reached, low + 1)];
+    const share = (along - from) / (to - from || 1);
     return [x + (nx - x) * share, y + (ny - y) * share];
   }
 

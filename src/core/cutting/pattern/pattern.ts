@@ -9,12 +9,15 @@ export interface Member {
   readonly y: number;
 }
 
+/** What a row repeats: one piece at least. */
+export type Members = readonly [Member, ...Member[]];
+
 /**
  * A piece repeated without end: its members stand `pitch` apart along a row, and each row repeats `rise` above the one
  * below, shifted by `slant` along it.
  */
 export interface Pattern {
-  readonly members: readonly Member[];
+  readonly members: Members;
   readonly pitch: number;
   readonly slant: number;
   readonly rise: number;
@@ -43,7 +46,7 @@ export function doubleRows(piece: Lay, reversed: Lay, fineness: Fineness): Patte
   const pitch = clearance(piece.sides.right, piece.sides.left, 0);
   const up = lowest(piece.sides.top, reversed.sides.bottom, pitch, fineness);
   const back = lowest(reversed.sides.top, piece.sides.bottom, pitch, fineness);
-  const members = [
+  const members: Members = [
     { lay: piece, x: 0, y: 0 },
     { lay: reversed, x: up.shift, y: up.gap },
   ];
@@ -95,7 +98,7 @@ export function pairRows(
     clearance(piece.sides.right, reversed.sides.left, y) - x,
     clearance(reversed.sides.right, piece.sides.left, -y) + x,
   );
-  const members = [
+  const members: Members = [
     { lay: piece, x: 0, y: 0 },
     { lay: reversed, x, y },
   ];
@@ -114,7 +117,7 @@ function groundOrInfinity(pattern: Pattern | undefined): number {
 }
 
 /** Lays rows of members as close above each other as all rows above allow, not only the next. */
-export function stacked(members: readonly Member[], pitch: number, slant: number): Pattern {
+export function stacked(members: Members, pitch: number, slant: number): Pattern {
   const top = Math.max(...members.map(({ lay, y }) => y + lay.box.top));
   const bottom = Math.min(...members.map(({ lay, y }) => y + lay.box.bottom));
   let rise = 0;

@@ -177,18 +177,18 @@ const ALTERNATES = 12;
 
 /** Rows in which the piece stands end for end beside itself: they take by far the longest, so most get a glance only. */
 function alternatesToTry(lays: Lays, turns: readonly number[], way: Way, along: number): readonly Rows[] {
-  const at = (i: number, fineness: Fineness) =>
-    alternateRows(lays.at(wholeTurn(turns[i])), lays.at(wholeTurn(turns[i] + 180)), fineness);
-  let close = turns.map((_, i) => i);
+  const at = (turn: number, fineness: Fineness) =>
+    alternateRows(lays.at(wholeTurn(turn)), lays.at(wholeTurn(turn + 180)), fineness);
+  let close = turns.map((turn, i) => ({ turn, i }));
   if (turns.length > ALTERNATES) {
-    const ground = close.map((i) => {
-      const pattern = at(i, GLANCE);
-      return pattern ? groundOf(pattern) : Infinity;
+    const seen = close.map(({ turn, i }) => {
+      const pattern = at(turn, GLANCE);
+      return { turn, i, ground: pattern ? groundOf(pattern) : Infinity };
     });
-    close = close.sort((a, b) => ground[a] - ground[b] || a - b).slice(0, ALTERNATES);
+    close = seen.sort((a, b) => a.ground - b.ground || a.i - b.i).slice(0, ALTERNATES);
   }
-  return close.flatMap((i) => {
-    const pattern = at(i, COARSE);
+  return close.flatMap(({ turn, i }) => {
+    const pattern = at(turn, COARSE);
     if (!pattern) return [];
     if (way.kind === 'any') return [true, false].map((one) => ({ pattern, along: one }));
     return [{ pattern, along: i < along }];

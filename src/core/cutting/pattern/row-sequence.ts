@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import type { Lay } from '../rows/lay';
 import { type Fineness, minimise } from '../../numerics/minimise';
 import { rowGap } from './pattern';
@@ -74,34 +75,33 @@ export function rowSequence(
   const before = new Int32Array((most + 1) * n).fill(-1);
   let reached = 0;
   for (let count = 1; count <= most; count++) {
-    for (let t = 0; t < n; t++) {
-      const { kind, count: own } = states[t];
+    for (const [t, { kind, count: own }] of states.entries()) {
       const { bottom, top } = kind.lay.box;
       const at = count * n + t;
       const rest = count - own;
       if (rest === 0) lowest[at] = -bottom;
       if (rest > 0) {
         for (let s = 0; s < n; s++) {
-          const y = Math.max(lowest[rest * n + s] + gaps[s * n + t], -bottom);
-          if (y < lowest[at]) {
+          const y = Math.max(lowest[rest * n + s]! + gaps[s * n + t]!, -bottom);
+          if (y < lowest[at]!) {
             lowest[at] = y;
             before[at] = rest * n + s;
           }
         }
       }
-      if (lowest[at] + top > limit) lowest[at] = Infinity;
+      if (lowest[at]! + top > limit) lowest[at] = Infinity;
       else reached = count;
     }
   }
   for (let count = reached, tries = 0; count > least && tries < TRIED; count--, tries++) {
-    let best = -1;
-    for (let t = 0; t < n; t++) {
+    let [best, flattest] = [-1, Infinity];
+    for (const [t, { kind }] of states.entries()) {
       const at = count * n + t;
-      const over = (place: number) => lowest[place] + states[place % n].kind.lay.box.top;
-      if (lowest[at] < Infinity && (best < 0 || over(at) < over(best))) best = at;
+      const over = itemAt(lowest, at) + kind.lay.box.top;
+      if (over < flattest) [best, flattest] = [at, over];
     }
     const chosen: State[] = [];
-    for (let at = best; at >= 0; at = before[at]) chosen.unshift(states[at % n]);
+    for (let at = best; at >= 0; at = itemAt(before, at)) chosen.unshift(itemAt(states, at % n));
     const rows = drawnTogether(chosen, pitch, length);
     if (rows.length && rows.every(({ kind, y }) => y + kind.lay.box.top <= height + FUZZ))
       return { rows, pitch, count };

@@ -1,3 +1,4 @@
+import { itemRound } from '../../item-at';
 import type { Sequence } from './fill-rows';
 import type { Direction } from './fill-sheet';
 
@@ -45,7 +46,7 @@ export class Plans {
   best(count: number): readonly RowsPlan[] {
     const ranked = this.ranked(this.plans);
     const others = this.plans.filter((plan) => ranked.indexOf(plan) >= count);
-    return [...ranked.slice(0, count), ...(others.length ? [others[this.turn++ % others.length]] : [])];
+    return [...ranked.slice(0, count), ...(others.length ? [itemRound(others, this.turn++)] : [])];
   }
 
   private ranked(plans: readonly RowsPlan[]): readonly RowsPlan[] {

@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { edgeLength } from '../../geometry/edge-length';
@@ -45,7 +46,7 @@ export function verifyLayout(
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
   const faults: Fault[] = [];
-  const laid = pieces.map(() => 0);
+  const laid = new Map<number, number>();
   const shelf = new Set(format.offcuts?.map(({ code }) => code));
   for (const { name: on, format: own, placements } of laidSheets(layout, format)) {
     if ('offcut' in on && !shelf.delete(on.offcut)) faults.push({ kind: 'offcut', on, keys: [] });
@@ -56,7 +57,7 @@ export function verifyLayout(
         faults.push({ kind: 'unknown', on, keys: [], piece });
         continue;
       }
-      laid[piece]++;
+      laid.set(piece, (laid.get(piece) ?? 0) + 1);
       if (!allows(wanted.way, turn)) faults.push({ kind: 'way', on, keys: [wanted.key], turn });
       const ring = moved(wanted.ring, turn, x, y);
       placed.push({ key: wanted.key, ring, box: box(ring), quality: wanted.quality ?? BEST });
@@ -65,12 +66,14 @@ export function verifyLayout(
       const edge = Math.min(b.left, b.bottom, own.length - b.right, own.width - b.top);
       if (edge < own.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', on, keys: [key], gap: edge });
     }
-    if (own.natural) faults.push(...placed.flatMap((one) => offGround(one, own, own.natural!, on)));
+    const { natural } = own;
+    if (natural) faults.push(...placed.flatMap((one) => offGround(one, own, natural, on)));
     faults.push(...tooClose(placed, own.knifeRoom, on), ...unmatched(pieces, own, placements, on));
   }
-  pieces.forEach(({ key, count }, i) => {
-    const wrong = counts === 'exact' ? laid[i] !== count : laid[i] > count;
-    if (wrong) faults.push({ kind: 'count', keys: [key], laid: laid[i], wanted: count });
+  pieces.forEach(({ key, count }, piece) => {
+    const had = laid.get(piece) ?? 0;
+    const wrong = counts === 'exact' ? had !== count : had > count;
+    if (wrong) faults.push({ kind: 'count', keys: [key], laid: had, wanted: count });
   });
   return faults;
 }
@@ -101,7 +104,7 @@ function offGround(
 ): Fault[] {
   const faults: Fault[] = [];
   const enough = Math.max(edgeTrim, TOLERANCE);
-  const [[x, y]] = ring;
+  const [x, y] = itemAt(ring, 0);
   const edge = inside(outline, x, y) ? edgesGap(ring, outline, enough) : 0;
   const flush = edgeTrim <= TOLERANCE && depth(difference([ring], [outline])) <= TOLERANCE;
   if (edge < edgeTrim - TOLERANCE || (edge === 0 && !flush)) {
@@ -135,7 +138,7 @@ function unmatched(
 ): Fault[] {
   if (pairs === 'anywhere') return [];
   const backbone = natural?.backbone ?? width / 2;
-  const ringOf = ({ piece, turn, x, y }: Placement) => moved(pieces[piece].ring, turn, x, y);
+  const ringOf = ({ piece, turn, x, y }: Placement) => moved(itemAt(pieces, piece).ring, turn, x, y);
   const match = (a: Placement, b: Placement) => {
     const same = (one: number, other: number, by: number) => Math.abs(one - other) <= by;
     if (!same(a.x, b.x, MATCHED)) return false;
@@ -150,12 +153,12 @@ function unmatched(
     const pair = pieces[placement.piece]?.pair;
     if (pair === undefined) continue;
     const other = single.findIndex(
-      (one) => one.piece !== placement.piece && pieces[one.piece].pair === pair && match(one, placement),
+      (one) => one.piece !== placement.piece && pieces[one.piece]?.pair === pair && match(one, placement),
     );
     if (other < 0) single.push(placement);
     else single.splice(other, 1);
   }
-  return single.map(({ piece }) => ({ kind: 'pair', on, keys: [pieces[piece].key] }));
+  return single.map(({ piece }) => ({ kind: 'pair', on, keys: [itemAt(pieces, piece).key] }));
 }
 
 /** Width of thin regions, mm: twice their area over their edge length. */
@@ -167,11 +170,10 @@ function depth(region: readonly Ring[]): number {
 /** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
 function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault[] {
   const faults: Fault[] = [];
-  const sorted = [...placed].sort((a, b) => a.box.left - b.box.left);
-  sorted.forEach((a, i) => {
-    for (let j = i + 1; j < sorted.length; j++) {
-      const b = sorted[j];
-      if (b.box.left >= a.box.right + room) break;
+  let passed: Placed[] = [];
+  for (const b of [...placed].sort((one, other) => one.box.left - other.box.left)) {
+    passed = passed.filter((a) => b.box.left < a.box.right + room);
+    for (const a of passed) {
       if (b.box.bottom >= a.box.top + room || a.box.bottom >= b.box.top + room) continue;
       const between = gap(a.ring, b.ring, Math.max(room, TOLERANCE), a.box, b.box);
       if (between >= room - TOLERANCE && between > 0) continue;
@@ -179,7 +181,8 @@ function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault
       if (room <= TOLERANCE && overlap(a.ring, b.ring) <= TOLERANCE) continue;
       faults.push({ kind: 'knifeRoom', on, keys: [a.key, b.key], gap: between });
     }
-  });
+    passed.push(b);
+  }
   return faults;
 }
 

@@ -1,3 +1,4 @@
+import { itemRound } from '../../item-at';
 import type { Layer } from '../../bottom/layer';
 import { area } from '../../geometry/area';
 import { cut } from '../../geometry/cut';
@@ -28,7 +29,7 @@ function forwardOf(ring: Ring, width: number, slant: number): number {
   const part = cut(ring, (point) => along(point) - from);
   // The distance is linear in x and y: its integral follows from the part's first moments.
   return part.reduce((sum, point, i) => {
-    const next = part[(i + 1) % part.length] as Point;
+    const next = itemRound(part, i + 1);
     const cross = point[0] * next[1] - next[0] * point[1];
     return sum + (cross * (along(point) + along(next) - 3 * from)) / 6;
   }, 0);

@@ -1,3 +1,4 @@
+import { itemAt } from '../../../../src/core/item-at';
 import type { Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { NaturalSheet } from '../../../../src/core/cutting/sheet/natural-sheet';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
@@ -38,7 +39,7 @@ export function naturalComplaints(
   const found = complaints(pieces, { ...format, edgeTrim: 0 }, sheets);
   sheets.forEach((sheet, number) => {
     for (const { piece, turn, x, y } of sheet) {
-      const { key, ring, quality = 1 } = pieces[piece];
+      const { key, ring, quality = 1 } = itemAt(pieces, piece);
       const laid = moved(ring, turn, x, y);
       const here = `sheet ${number}: ${key}`;
       if (areaOutside(laid, outline) > 0.05) found.push(`${here} leaves the outline`);

@@ -45,7 +45,8 @@ describe('obstaclesOn', () => {
   });
 
   it('is made of simple outlines, and a poor zone makes more of them', () => {
-    const [best, second] = [1, 2].map((quality) => obstaclesOn(SHEET, quality, edgeTrim, 0));
+    const obstacles = (quality: 1 | 2) => obstaclesOn(SHEET, quality, edgeTrim, 0);
+    const [best, second] = [obstacles(1), obstacles(2)];
     expect([...best, ...second].some(crossesItself)).toBe(false);
     expect(best.length).toBeGreaterThan(second.length);
     expect(usableArea(SHEET, 1, edgeTrim)).toBeLessThan(usableArea(SHEET, 2, edgeTrim));

@@ -56,12 +56,9 @@ describe('leftover', () => {
   });
 
   it('leaves out strips too narrow to keep, and keeps one that is just wide enough', () => {
-    const corners = [
-      [10, 10],
-      [690, 490],
-    ].map(([x, y]) => ({ piece: 0, x, y, turn: 0 }));
-    expect(leftover(PIECES, FORMAT, corners)).toEqual([]);
-    const above = (top: number) => [corners[0], { piece: 0, x: 690, y: top - 100, turn: 0 }];
+    const corner = { piece: 0, x: 10, y: 10, turn: 0 };
+    expect(leftover(PIECES, FORMAT, [corner, { ...corner, x: 690, y: 490 }])).toEqual([]);
+    const above = (top: number) => [corner, { piece: 0, x: 690, y: top - 100, turn: 0 }];
     expect(leftover(PIECES, FORMAT, above(600 - 4 - LEAST_SIDE))).toEqual([{ x: 0, y: 550, length: 900, width: 50 }]);
     expect(leftover(PIECES, FORMAT, above(600 - 4 - LEAST_SIDE + 1))).toEqual([]);
   });

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { itemAt } from '../../../../src/core/item-at';
 import type { Placement, Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import {
@@ -17,16 +18,15 @@ const PIECES: Piece[] = [
   { key: 'lift', ring: rectangle(100, 50), count: 2, way: { kind: 'endForEnd' } },
   { key: 'top piece', ring: rectangle(40, 40), count: 1, way: { kind: 'any' } },
 ];
-const SOUND: readonly Placements[] = [
-  [
-    { piece: 0, x: 10, y: 10, turn: 0 },
-    { piece: 0, x: 110, y: 114, turn: 180 },
-    { piece: 1, x: 154, y: 10, turn: 90 },
-  ],
+const FIRST = { piece: 0, x: 10, y: 10, turn: 0 };
+const OTHERS = [
+  { piece: 0, x: 110, y: 114, turn: 180 },
+  { piece: 1, x: 154, y: 10, turn: 90 },
 ];
+const SOUND: readonly Placements[] = [[FIRST, ...OTHERS]];
 
 function with0(change: Partial<Placement>): readonly Placements[] {
-  return [[{ ...SOUND[0][0], ...change }, ...SOUND[0].slice(1)]];
+  return [[{ ...FIRST, ...change }, ...OTHERS]];
 }
 
 describe('verifyLayout', () => {
@@ -73,14 +73,14 @@ describe('verifyLayout', () => {
   });
 
   it('counts the pieces', () => {
-    const missing: readonly Placements[] = [SOUND[0].slice(1)];
+    const missing: readonly Placements[] = [OTHERS];
     expect(verifySheets(PIECES, FORMAT, missing)).toMatchObject([{ kind: 'count', laid: 1, wanted: 2 }]);
     expect(verifySheets(PIECES, FORMAT, missing, 'atMost')).toEqual([]);
     expect(verifySheets(PIECES, FORMAT, [...SOUND, ...SOUND])).toHaveLength(2);
   });
 
   it('finds a piece that is not in the list or lies nowhere', () => {
-    const strange: readonly Placements[] = [[...SOUND[0], { piece: 7, x: 0, y: 0, turn: 0 }]];
+    const strange: readonly Placements[] = [[FIRST, ...OTHERS, { piece: 7, x: 0, y: 0, turn: 0 }]];
     expect(verifySheets(PIECES, FORMAT, strange)).toMatchObject([{ kind: 'unknown', piece: 7 }]);
     expect(verifySheets(PIECES, FORMAT, with0({ x: NaN })).map(({ kind }) => kind)).toContain('unknown');
   });
@@ -88,9 +88,7 @@ describe('verifyLayout', () => {
   it('says each fault in words with the pieces named, and stops a layout that has one', () => {
     const faults = [
       ...verifySheets(PIECES, FORMAT, with0({ y: 10.5 })),
-      ...verifySheets(PIECES, FORMAT, [
-        SOUND[0].map((one, i) => (i === 0 ? { ...one, x: 9, turn: 10 } : one)).filter((_, i) => i !== 1),
-      ]),
+      ...verifySheets(PIECES, FORMAT, [[{ ...FIRST, x: 9, turn: 10 }, ...OTHERS.slice(1)]]),
       ...verifySheets(PIECES, FORMAT, []),
     ];
     expect(faults.map((fault) => describeFault(fault))).toEqual([
@@ -106,7 +104,7 @@ describe('verifyLayout', () => {
 
   it('holds each offcut to its own size, names it by its code, and knows those that there are', () => {
     const format = { ...FORMAT, offcuts: [{ code: 'Rack 1', length: 130, width: 80 }] };
-    const [lift, topPiece] = [{ piece: 0, x: 10, y: 10, turn: 0 }, SOUND[0][2]];
+    const [lift, topPiece] = [FIRST, itemAt(OTHERS, 1)];
     const on = (code: string, placement: Placement) =>
       verifyLayout(PIECES, format, { offcuts: [{ code, placements: [placement] }], sheets: [[topPiece]] }, 'atMost');
     expect(on('Rack 1', lift)).toEqual([]);
