@@ -12,7 +12,7 @@ const CLEAR = 1e-6;
  * Whether a ring goes once along x, from its left end to its right, and comes back once, well clear of the way that it
  * went: most outlines of pieces do, and it takes one look along them.
  */
-function goesAndComes(ring: Ring): boolean {
+export function goesAndComes(ring: Ring): boolean {
   const n = ring.length;
   if (n < 3) return false;
   const { xs, ys } = twiceRound(ring);

@@ -1,3 +1,4 @@
+import { derived } from '../derived';
 import type { Ring } from './ring';
 
 /** Which outline a ring is of those met so far, and whether it is the other foot's. */
@@ -14,10 +15,10 @@ export class OutlineIndex {
   private count = 0;
 
   find(ring: Ring): KnownOutline {
-    const sum = checksum(ring);
+    const sum = checksums(ring, [], () => ({ sum: checksum(ring) })).sum;
     const alike = this.met.get(sum) ?? [];
     for (const known of alike) {
-      if (equal(known.ring, ring)) return { number: known.number, mirrored: false };
+      if (known.ring === ring || equal(known.ring, ring)) return { number: known.number, mirrored: false };
       if (mirrors(known.ring, ring)) return { number: known.number, mirrored: true };
     }
     const number = this.count++;
@@ -25,6 +26,9 @@ export class OutlineIndex {
     return { number, mirrored: false };
   }
 }
+
+/** Outlines are told apart at every stage of a plan. */
+const checksums = derived<Ring, { readonly sum: number }>('checksum of a ring');
 
 const place = new Float64Array(2);
 const bits = new Uint32Array(place.buffer);
@@ -36,18 +40,22 @@ function checksum(ring: Ring): number {
     // Adding 0 makes one number of 0 and −0.
     place[0] = x + 0;
     place[1] = Math.abs(y);
-    let mixed = 0;
-    for (const part of bits) mixed = Math.imul(mixed ^ part, 0x9e3779b1) ^ (mixed >>> 15);
+    let mixed = Math.imul(bits[0]!, 0x9e3779b1);
+    for (let i = 1; i < 4; i++) mixed = Math.imul(mixed ^ bits[i]!, 0x9e3779b1) ^ (mixed >>> 15);
     sum = (sum + mixed) | 0;
   }
   return sum;
 }
 
 function equal(a: Ring, b: Ring): boolean {
-  return a.length === b.length && a.every(([x, y], i) => x === b[i]![0] && y === b[i]![1]);
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i]![0] !== b[i]![0] || a[i]![1] !== b[i]![1]) return false;
+  return true;
 }
 
 function mirrors(a: Ring, b: Ring): boolean {
   const last = b.length - 1;
-  return a.length === b.length && a.every(([x, y], i) => x === b[last - i]![0] && y === -b[last - i]![1]);
+  if (a.length !== b.length) return false;
+  for (let i = 0; i <= last; i++) if (a[i]![0] !== b[last - i]![0] || a[i]![1] !== -b[last - i]![1]) return false;
+  return true;
 }

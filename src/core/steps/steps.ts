@@ -8,7 +8,7 @@ import { Build } from './heights';
 import { inOrder } from './in-order';
 import { operationsOf } from './operations';
 import type { Operation, SkiveThen, Step } from './step';
-import { timesOf, type BenchRates } from './times';
+import { type BenchRates, type Times, timesOf } from './times';
 
 /** What a bottom's steps depend on besides its construction. */
 export interface Bench {
@@ -16,6 +16,11 @@ export interface Bench {
   readonly limits: FixingLimits & { readonly highBuild: number };
   /** Whether a stock, by its code, has a face that is moulded to be walked on. */
   readonly mouldedFace: (code: string) => boolean;
+}
+
+/** Times, minutes and adhesive of all steps of a bottom, one pair: what sums are made from, which need no order. */
+export function timesOfSteps(bottom: Bottom, style: Style, { rates, limits, mouldedFace }: Bench): readonly Times[] {
+  return timesOf(operationsOf(assemblyOf(bottom, style, mouldedFace), limits), style, rates);
 }
 
 /** The steps of a bottom in the order of the bench, for one pair. */

@@ -18,7 +18,8 @@ export interface BenchRates {
   ): readonly { readonly item: string; readonly value: number; readonly step?: StepKind | undefined }[];
 }
 
-type Times = Pick<Step, 'coats' | 'open' | 'pressed' | 'wait' | 'warm' | 'minutes' | 'adhesive'>;
+/** What a step takes, one pair. */
+export type Times = Pick<Step, 'coats' | 'open' | 'pressed' | 'wait' | 'warm' | 'minutes' | 'adhesive'>;
 
 /** What a rate for a face may be given for: the lasted bottom is the upper's leather, whatever is under it. */
 function scopesOfFace(style: string, { piece }: Face): readonly string[] {

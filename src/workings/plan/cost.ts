@@ -6,7 +6,7 @@ import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { SizeRun } from '../../core/plan/runs';
 import { work, type Work } from '../../core/plan/cost/work';
-import { stepsOf } from '../../core/steps/steps';
+import { timesOfSteps } from '../../core/steps/steps';
 import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
@@ -31,7 +31,7 @@ function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]
 /** What the steps of a style in one size come to. */
 function workIn({ bottom }: SizeRun, { run }: CostLine, { plan }: Context): Work {
   const bench = benchOf(plan.input);
-  return work(stepsOf(bottom, run.style, bench), run.style.code, bench.rates);
+  return work(timesOfSteps(bottom, run.style, bench), run.style.code, bench.rates);
 }
 
 /** A figure of each size, weighed by its pairs. */

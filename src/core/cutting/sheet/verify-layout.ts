@@ -2,12 +2,12 @@ import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { edgeLength } from '../../geometry/edge-length';
-import { edgesGap, gap } from '../../geometry/gap';
+import { cornersOf, edgesGap, gap, type LaidOutline, laidGap } from '../../geometry/gap';
 import { inside } from '../../geometry/inside';
 import { moved } from '../../geometry/moved';
 import { overlap } from '../../geometry/overlap';
 import { difference } from '../../geometry/regions';
-import type { Box, Ring } from '../../geometry/ring';
+import type { Point, Ring } from '../../geometry/ring';
 import { type Layout, laidSheets, type Placement, type Placements } from './layout';
 import { BEST, type NaturalSheet, type Quality } from './natural-sheet';
 import type { Piece } from './piece';
@@ -46,6 +46,7 @@ export function verifyLayout(
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
   const faults: Fault[] = [];
+  const turned = new TurnedOutlines(pieces);
   const laid = new Map<number, number>();
   const shelf = new Set(format.offcuts?.map(({ code }) => code));
   for (const { name: on, format: own, placements } of laidSheets(layout, format)) {
@@ -59,10 +60,12 @@ export function verifyLayout(
       }
       laid.set(piece, (laid.get(piece) ?? 0) + 1);
       if (!allows(wanted.way, turn)) faults.push({ kind: 'way', on, keys: [wanted.key], turn });
-      const ring = moved(wanted.ring, turn, x, y);
-      placed.push({ key: wanted.key, ring, box: box(ring), quality: wanted.quality ?? BEST });
+      placed.push({ key: wanted.key, outline: turned.laid(piece, turn, x, y), quality: wanted.quality ?? BEST });
     }
-    for (const { key, box: b } of placed) {
+    for (const {
+      key,
+      outline: { box: b },
+    } of placed) {
       const edge = Math.min(b.left, b.bottom, own.length - b.right, own.width - b.top);
       if (edge < own.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', on, keys: [key], gap: edge });
     }
@@ -90,20 +93,49 @@ export function verifySheets(
 
 interface Placed {
   readonly key: string;
-  readonly ring: Ring;
-  readonly box: Box;
+  readonly outline: LaidOutline;
   readonly quality: Quality;
+}
+
+/** The outlines of pieces as they are turned, each turned once. */
+class TurnedOutlines {
+  private readonly known: Map<number, LaidOutline>[];
+
+  constructor(private readonly pieces: readonly Piece[]) {
+    this.known = pieces.map(() => new Map());
+  }
+
+  laid(piece: number, turn: number, x: number, y: number): LaidOutline {
+    const own = this.known[piece]!;
+    let outline = own.get(turn);
+    if (!outline) {
+      const ring = moved(this.pieces[piece]!.ring, turn);
+      own.set(turn, (outline = { corners: cornersOf(ring), x: 0, y: 0, box: box(ring) }));
+    }
+    const { left, bottom, right, top } = outline.box;
+    return {
+      corners: outline.corners,
+      x,
+      y,
+      box: { left: left + x, bottom: bottom + y, right: right + x, top: top + y },
+    };
+  }
+}
+
+function ringOf({ corners, x, y }: LaidOutline): Ring {
+  return Array.from({ length: corners.length / 2 }, (_, i): Point => [corners[2 * i]! + x, corners[2 * i + 1]! + y]);
 }
 
 /** Where a piece leaves a natural outline or comes too near its edge, a hole, or ground that is not good enough. */
 function offGround(
-  { key, ring, quality }: Placed,
+  { key, outline: laid, quality }: Placed,
   { edgeTrim }: SheetFormat,
   { outline, holes, zones, quality: base }: NaturalSheet,
   on: SheetName,
 ): Fault[] {
   const faults: Fault[] = [];
   const enough = Math.max(edgeTrim, TOLERANCE);
+  const ring = ringOf(laid);
   const [x, y] = itemAt(ring, 0);
   const edge = inside(outline, x, y) ? edgesGap(ring, outline, enough) : 0;
   const flush = edgeTrim <= TOLERANCE && depth(difference([ring], [outline])) <= TOLERANCE;
@@ -138,7 +170,7 @@ function unmatched(
 ): Fault[] {
   if (pairs === 'anywhere') return [];
   const backbone = natural?.backbone ?? width / 2;
-  const ringOf = ({ piece, turn, x, y }: Placement) => moved(itemAt(pieces, piece).ring, turn, x, y);
+  const asLaid = ({ piece, turn, x, y }: Placement) => moved(itemAt(pieces, piece).ring, turn, x, y);
   const match = (a: Placement, b: Placement) => {
     const same = (one: number, other: number, by: number) => Math.abs(one - other) <= by;
     if (!same(a.x, b.x, MATCHED)) return false;
@@ -146,7 +178,7 @@ function unmatched(
       return same(a.y + b.y, 2 * backbone, MATCHED) && Math.cos(((a.turn + b.turn) * Math.PI) / 180) > 1 - 1e-9;
     }
     const alike = Math.cos(((a.turn - b.turn) * Math.PI) / 180) > 1 - 1e-9;
-    return alike && gap(ringOf(a), ringOf(b), knifeRoom + 2 * BESIDE) <= knifeRoom + BESIDE;
+    return alike && gap(asLaid(a), asLaid(b), knifeRoom + 2 * BESIDE) <= knifeRoom + BESIDE;
   };
   const single: Placement[] = [];
   for (const placement of placements) {
@@ -171,14 +203,16 @@ function depth(region: readonly Ring[]): number {
 function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault[] {
   const faults: Fault[] = [];
   let passed: Placed[] = [];
-  for (const b of [...placed].sort((one, other) => one.box.left - other.box.left)) {
-    passed = passed.filter((a) => b.box.left < a.box.right + room);
+  for (const b of [...placed].sort((one, other) => one.outline.box.left - other.outline.box.left)) {
+    const { box: boxB } = b.outline;
+    passed = passed.filter((a) => boxB.left < a.outline.box.right + room);
     for (const a of passed) {
-      if (b.box.bottom >= a.box.top + room || a.box.bottom >= b.box.top + room) continue;
-      const between = gap(a.ring, b.ring, Math.max(room, TOLERANCE), a.box, b.box);
+      const { box: boxA } = a.outline;
+      if (boxB.bottom >= boxA.top + room || boxA.bottom >= boxB.top + room) continue;
+      const between = laidGap(a.outline, b.outline, Math.max(room, TOLERANCE));
       if (between >= room - TOLERANCE && between > 0) continue;
       // Pieces that may lie edge on edge touch or share a sliver thinner than arithmetic can avoid.
-      if (room <= TOLERANCE && overlap(a.ring, b.ring) <= TOLERANCE) continue;
+      if (room <= TOLERANCE && overlap(ringOf(a.outline), ringOf(b.outline)) <= TOLERANCE) continue;
       faults.push({ kind: 'knifeRoom', on, keys: [a.key, b.key], gap: between });
     }
     passed.push(b);

@@ -1,6 +1,6 @@
 import type { Bottom } from '../../bottom/bottom';
 import { derived } from '../../derived';
-import { type Bench, stepsOf } from '../../steps/steps';
+import { type Bench, timesOfSteps } from '../../steps/steps';
 import type { Stock } from '../../stock/stock';
 import { weight } from '../../stock/weight';
 import { byCode, fold } from '../codes';
@@ -83,7 +83,7 @@ function workOf(run: StyleRun, table: readonly Rate[], bench: Bench): RunWork {
   const { style } = run;
   return workBefore(run, [table, ...stocksOf(style).map(bench.mouldedFace)], () => {
     const pairs = new Map(
-      run.sizes.map((size) => [size, work(stepsOf(size.bottom, style, bench), style.code, bench.rates)]),
+      run.sizes.map((size) => [size, work(timesOfSteps(size.bottom, style, bench), style.code, bench.rates)]),
     );
     return {
       ml: average(run, (size) => pairs.get(size)?.adhesive),

@@ -1,5 +1,4 @@
-import type { Step } from '../../steps/step';
-import { type BenchRates, furtherMinutes } from '../../steps/times';
+import { type BenchRates, furtherMinutes, type Times } from '../../steps/times';
 
 /** What one pair takes at the bench. */
 export interface Work {
@@ -9,7 +8,7 @@ export interface Work {
 }
 
 /** Read off the steps: their minutes with those of the whole shoe, and their adhesive. */
-export function work(steps: readonly Step[], style: string, rates: BenchRates): Work {
+export function work(steps: readonly Pick<Times, 'minutes' | 'adhesive'>[], style: string, rates: BenchRates): Work {
   let minutes = furtherMinutes(style, rates);
   let adhesive: number | undefined = 0;
   for (const step of steps) {
