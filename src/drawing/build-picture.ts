@@ -1,5 +1,6 @@
 import type { Bottom } from '../core/bottom/bottom';
-import type { Layer } from '../core/bottom/layer';
+import { builtThickness, type Layer } from '../core/bottom/layer';
+import { skiveThen } from '../core/bottom/skive-then';
 import type { SheetDirection } from '../core/stock/stock';
 import type { Style } from '../core/bottom/style';
 import { box } from '../core/geometry/box';
@@ -98,7 +99,7 @@ function itemOf({ figures }: BuildPictureInput, layer: Layer): PictureItem {
   return {
     id: String(item),
     label: [
-      `${PART_WORDS[part]} ${item}, ${stock}, ${figures.thickness(thickness, covers)} ${figures.thicknessUnit(covers)} thick`,
+      `${PART_WORDS[part]} ${item}, ${stock}, ${figures.thickness(thickness, covers)} ${figures.thicknessUnit(covers)} thick${layer.rasped ? `, rasped to ${figures.thickness(builtThickness(layer), covers)}` : ''}`,
       `${size[0]} long, ${size[1]} wide`,
       ...(skive ? [`skive ${inSentence(figures, figures.length(skive.width))}`] : []),
     ].join(', '),
@@ -144,8 +145,10 @@ export interface PartRow {
   readonly last: number;
   readonly layer: Layer;
   readonly count: number;
-  /** mm together */
+  /** As they are built in, mm together. */
   readonly sum: number;
+  /** The one of them that something is rasped off. */
+  readonly rasped?: Layer | undefined;
 }
 
 /** The parts list of a bottom, in its own order. */
@@ -153,39 +156,58 @@ export function partRows({ layers }: Bottom): readonly PartRow[] {
   const rows: PartRow[] = [];
   for (const layer of layers) {
     const before = rows.at(-1);
+    const own = layer.rasped ? layer : undefined;
     if (before && before.layer.part === layer.part && before.layer.stock === layer.stock) {
       rows[rows.length - 1] = {
         ...before,
         first: Math.min(before.first, layer.item),
         last: Math.max(before.last, layer.item),
         count: before.count + 1,
-        sum: before.sum + layer.thickness,
+        sum: before.sum + builtThickness(layer),
+        rasped: before.rasped ?? own,
       };
-    } else rows.push({ first: layer.item, last: layer.item, layer, count: 1, sum: layer.thickness });
+    } else rows.push({ first: layer.item, last: layer.item, layer, count: 1, sum: builtThickness(layer), rasped: own });
   }
   return rows;
 }
 
+/** What adds up to a row's sum, with what is rasped as thick as it is then: "7 × 5.9 + 5.6". */
+export function summands({ layer, count, rasped }: PartRow, figures: Figures): string {
+  const covers = layer.part === 'cover';
+  const each = figures.thickness(layer.thickness, covers);
+  if (!rasped) return `${count} × ${each}`;
+  const left = figures.thickness(builtThickness(rasped), covers);
+  return count === 1 ? `${each} rasped to ${left}` : `${count - 1} × ${each} + ${left}`;
+}
+
 function layersInWords(bottom: Bottom, figures: Figures): string {
   return partRows(bottom)
-    .map(({ layer, count }) => {
+    .map(({ layer, count, rasped }) => {
       const name = PART_WORDS[layer.part].toLowerCase();
       const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(layer.part === 'cover')}`;
       const thick = figures.thickness(layer.thickness, layer.part === 'cover') + unit;
-      return count === 1 ? `${layer.material} ${name} of ${thick}` : `${count} ${layer.material} ${name}s of ${thick}`;
+      const said =
+        count === 1 ? `${layer.material} ${name} of ${thick}` : `${count} ${layer.material} ${name}s of ${thick}`;
+      if (!rasped) return said;
+      return `${said} (${name} ${rasped.item} rasped to ${figures.thickness(builtThickness(rasped))})`;
     })
     .join(', ');
 }
 
 function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['facts'] {
   const { unit } = figures;
+  const skive = skiveThen(piece);
   const curve = tightestCurve(bottom.last.profile, 'over');
   return [
-    ...partRows(bottom).map(({ first, last, layer, count, sum }): readonly [string, string] => {
+    ...partRows(bottom).map((row): readonly [string, string] => {
+      const { first, last, layer, count, rasped, sum } = row;
       const covers = layer.part === 'cover';
+      const together = `${figures.thickness(sum, covers)} ${figures.thicknessUnit(covers)}`;
       return [
         `${first === last ? first : `${first} to ${last}`} ${PART_WORDS[layer.part]}, ${layer.stock}`,
-        `${count} × ${figures.thickness(layer.thickness, covers)} = ${figures.thickness(sum, covers)} ${figures.thicknessUnit(covers)}`,
+        rasped && count === 1
+          ? `${summands(row, figures)} ${figures.thicknessUnit(covers)}`
+          : `${summands(row, figures)} = ${together}`,
       ];
     }),
     ['Under the seat', `${figures.height(bottom.seatStack)} ${unit}`],
@@ -203,11 +225,11 @@ function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['f
       `From above: ${PART_WORDS[piece.part]} ${piece.item}`,
       `${figures.length(piece.length)} × ${figures.length(piece.width)} ${unit}`,
     ],
-    ...(piece.skive
+    ...(skive
       ? [
           [
             'Its skive',
-            `${figures.height(piece.skive.width)} ${unit} wide, ${Math.round(piece.skive.angle)}°, ${figures.height(piece.skive.edge)} ${unit} left`,
+            `${figures.height(skive.width)} ${unit} wide, ${Math.round(skive.angle)}°, ${figures.height(skive.edge)} ${unit} left of ${figures.height(skive.thickness)}`,
           ] as const,
         ]
       : []),

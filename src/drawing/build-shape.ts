@@ -1,7 +1,7 @@
 import { box } from '../core/geometry/box';
 import type { Point, Ring } from '../core/geometry/ring';
 import type { Bottom } from '../core/bottom/bottom';
-import type { Layer } from '../core/bottom/layer';
+import { builtThickness, type Layer } from '../core/bottom/layer';
 import { breastLine } from '../core/bottom/raise';
 import { atGround, atLength, bottomLength, type Profile } from '../core/last/profile';
 
@@ -34,7 +34,7 @@ export function buildShape(bottom: Bottom): BuildShape {
   const faces: { layer: Layer; ring: Ring }[] = [];
   let depth = 0;
   for (const layer of following) {
-    const [from, to] = [depth, depth + layer.thickness];
+    const [from, to] = [depth, depth + builtThickness(layer)];
     depth = to + (layer.part === 'insole' ? welt : 0);
     const begin = layer.underSeat ? 0 : breastLine(last);
     faces.push({ layer, ring: alongLast(layer, samples, lastBase, from, to, begin) });
@@ -46,8 +46,11 @@ export function buildShape(bottom: Bottom): BuildShape {
   }
   let under = 0;
   for (const layer of flat) {
-    faces.push({ layer, ring: underWedge(layer, thinned(face), sum(flat), under, under + layer.thickness, face) });
-    under += layer.thickness;
+    faces.push({
+      layer,
+      ring: underWedge(layer, thinned(face), sum(flat), under, under + builtThickness(layer), face),
+    });
+    under += builtThickness(layer);
   }
   for (const layer of stack.filter(({ part }) => part === 'topPiece')) {
     const { left, right } = box(layer.ring);
@@ -77,7 +80,7 @@ function thinned({ s, x, z, slope }: Profile): readonly Sample[] {
 }
 
 function sum(layers: readonly Layer[]): number {
-  return layers.reduce((height, { thickness }) => height + thickness, 0);
+  return layers.reduce((height, layer) => height + builtThickness(layer), 0);
 }
 
 function rectangle(left: number, right: number, low: number, high: number): Ring {
@@ -168,5 +171,5 @@ function bentLayer(layer: Layer, lifts: readonly Layer[], face: Profile, base: n
     [left, base + Math.max(0, atGround(face, 0).z - depth / Math.cos((face.slope[0] as number) * RADIAN))],
     ...samples.map(({ x, z, slope }): Point => [x, base + Math.max(0, z - depth / Math.cos(slope))]),
   ];
-  return [...line(above + layer.thickness), ...[...line(above)].reverse()];
+  return [...line(above + builtThickness(layer)), ...[...line(above)].reverse()];
 }

@@ -1,4 +1,5 @@
 import { builtThickness } from '../core/bottom/layer';
+import { skiveThen } from '../core/bottom/skive-then';
 import type { Check } from '../core/plan/checks/check';
 import type { CostLine } from '../core/plan/cost/cost';
 import type { StockCutting } from '../core/plan/cutting';
@@ -38,8 +39,8 @@ export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
     figure('Width', ({ layer }) => layer.width, { unit: 'mm' }),
     figure('Area', ({ area }) => area / 100, { unit: 'cm²' }),
     figure('Skive', ({ layer }) => layer.skive?.width, { unit: 'mm' }),
-    figure('Angle', ({ layer }) => layer.skive?.angle, { unit: '°', format: '0' }),
-    figure('Skive to', ({ layer }) => layer.skive?.edge, { unit: 'mm' }),
+    figure('Angle', ({ layer }) => skiveThen(layer)?.angle, { unit: '°', format: '0' }),
+    figure('Skive to', ({ layer }) => skiveThen(layer)?.edge, { unit: 'mm' }),
     figure('Cut', ({ count }) => count, { unit: 'number', format: '0' }),
   ],
 });

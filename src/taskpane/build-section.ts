@@ -4,7 +4,7 @@ import { HEADINGS, type Layer } from '../core/bottom/layer';
 import { heelControl } from '../core/plan/checks/heel-control';
 import { limitsOf } from '../core/plan/limits';
 import type { Material } from '../core/stock/stock';
-import { buildPicture, partRows, shownPiece } from '../drawing/build-picture';
+import { buildPicture, partRows, shownPiece, summands } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
 import { rectangle } from '../drawing/mark';
 import { svgOf } from '../drawing/svg';
@@ -56,7 +56,8 @@ export function buildSection(
     ${picture}
     <table class="parts" aria-label="Parts">
       <tbody>
-        ${partRows(bottom).map(({ first, last, layer, count, sum }) => {
+        ${partRows(bottom).map((row) => {
+          const { first, last, layer, count, rasped, sum } = row;
           const covers = layer.part === 'cover';
           const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
           const items = first === last ? String(first) : `${first}–${last}`;
@@ -69,7 +70,7 @@ export function buildSection(
             </td>
             <td>${unsafeHTML(swatch(layer.material))}</td>
             <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
-            <td class="num">${count > 1 ? `${count} × ${figures.thickness(layer.thickness, covers)}` : nothing}</td>
+            <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
             <td class="num">${figures.thickness(sum, covers)}${unit}</td>
           </tr>`;
         })}

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildPicture } from '../../src/drawing/build-picture';
+import { buildShape } from '../../src/drawing/build-shape';
 import { singly } from '../../src/drawing/mark';
 import { standalone } from '../../src/drawing/standalone';
 import { figuresOf } from '../../src/tables/figures';
@@ -52,6 +53,26 @@ describe('the picture of a build', () => {
     // 59.1 mm / 25.4 and 5.9 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
     expect(imperial.label).toContain('2.33 in under the seat');
     expect(imperial.label).toContain('cork lifts of 11.1 iron');
+  });
+
+  it('adds up what is rasped as thick as it then is: 7 × 5.9 + 5.6 with the 4 over them are the heel of 45 (derived)', () => {
+    expect(picture('Betony', 38).facts).toContainEqual(['1 to 7 Lift, Cork 6', '6 × 5.9 + 5.6 = 41 mm']);
+    expect(picture('Betony', 38).label).toContain('7 cork lifts of 5.9 (lift 1 rasped to 5.6)');
+    // Of four platforms the lowest is rasped: 10 + 6 + 6 + 9 and a heel of 45 on rubber of 4 are the 80 asked for.
+    expect(picture('Fennel', 39).facts).toContainEqual(['11 to 12 Platform, Foam 10', '1 × 10 + 9 = 19 mm']);
+  });
+
+  it('stands as high as it is said to: the cut faces lie on one another as built in, in every style', () => {
+    for (const { style, sizes } of plan.runs.styles) {
+      for (const { bottom } of sizes) {
+        const { last, faces } = buildShape(bottom);
+        // The last stands on the insole, which belongs to the lasted bottom.
+        const insole = bottom.layers.find(({ part }) => part === 'insole')?.thickness ?? 0;
+        expect(last[0]?.[1], style.code).toBeCloseTo(bottom.seatStack + insole, 6);
+        const lowest = faces.filter(({ layer }) => layer.underTread).at(-1);
+        expect(Math.min(...(lowest?.ring.map(([, z]) => z) ?? [NaN])), style.code).toBeCloseTo(0, 2);
+      }
+    }
   });
 
   it('says how far the layer that is bent over the ball is stretched', () => {

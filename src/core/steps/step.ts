@@ -1,4 +1,5 @@
 import type { Layer } from '../bottom/layer';
+import type { SkiveThen } from '../bottom/skive-then';
 import type { Fixing } from './fixing';
 
 /** What a step is, as the bench calls it. */
@@ -182,15 +183,6 @@ export type Look =
   | 'even width'
   | 'no spring'
   | 'margins flat';
-
-/** Where a skive stands when it is made: what is rasped off later is still on the piece. */
-export interface SkiveThen {
-  readonly thickness: number;
-  readonly edge: number;
-  readonly width: number;
-  /** degrees */
-  readonly angle: number;
-}
 
 /** A piece in a stack, with what it adds to the height there, mm. */
 export interface HeightPart {

@@ -1,5 +1,5 @@
 import type { Bottom } from '../bottom/bottom';
-import type { Layer } from '../bottom/layer';
+import { type SkiveThen, skiveThen } from '../bottom/skive-then';
 import type { Style } from '../bottom/style';
 import { assemblyOf } from './assembly';
 import { caresOf, looksOf } from './care';
@@ -7,7 +7,7 @@ import type { FixingLimits } from './fixing';
 import { Build } from './heights';
 import { inOrder } from './in-order';
 import { operationsOf } from './operations';
-import type { Operation, SkiveThen, Step } from './step';
+import type { Operation, Step } from './step';
 import { type BenchRates, type Times, timesOf } from './times';
 
 /** What a bottom's steps depend on besides its construction. */
@@ -30,7 +30,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
   const build = new Build(bottom);
   const high = bottom.seatStack > limits.highBuild;
   return operations.map((operation, i): Step => {
-    const skive = skiveThen(operation, build);
+    const skive = skiveMade(operation, build);
     const low = operation.pieces.at(-1);
     const before = low && build.thicknessOf(low);
     const height = build.after(operation);
@@ -48,13 +48,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
   });
 }
 
-/** A skive as it is when it is made: what is rasped off its piece's other face later is still there. */
-function skiveThen({ acts, pieces }: Operation, build: Build): SkiveThen | undefined {
-  const [piece] = pieces as readonly [Layer];
-  if (!piece?.skive || !acts.some((act) => act === 'skive front' || act === 'skive edge')) return undefined;
-  const { width, edge, face } = piece.skive;
-  const thickness = build.thicknessOf(piece);
-  const later = thickness - (piece.thickness - (piece.rasped ?? 0));
-  const left = face === 'upper' ? edge + later : edge;
-  return { thickness, edge: left, width, angle: (Math.atan2(thickness - left, width) * 180) / Math.PI };
+function skiveMade({ acts, pieces: [piece] }: Operation, build: Build): SkiveThen | undefined {
+  if (!piece || !acts.some((act) => act === 'skive front' || act === 'skive edge')) return undefined;
+  return skiveThen(piece, build.thicknessOf(piece));
 }

@@ -1,12 +1,9 @@
-import { benchOf } from '../../core/plan/bench';
 import { fold } from '../../core/plan/codes';
-import type { CostLine } from '../../core/plan/cost/cost';
+import { type CostLine, workOf } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { Rates } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { SizeRun } from '../../core/plan/runs';
-import { work, type Work } from '../../core/plan/cost/work';
-import { timesOfSteps } from '../../core/steps/steps';
 import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
@@ -26,12 +23,6 @@ function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]
   ];
   const found = new Set([...scopes, [code]].flatMap((scope) => units.flatMap((unit) => rates.items(unit, scope))));
   return [...found].flatMap((row) => rate(row));
-}
-
-/** What the steps of a style in one size come to. */
-function workIn({ bottom }: SizeRun, { run }: CostLine, { plan }: Context): Work {
-  const bench = benchOf(plan.input);
-  return work(timesOfSteps(bottom, run.style, bench), run.style.code, bench.rates);
 }
 
 /** A figure of each size, weighed by its pairs. */
@@ -101,7 +92,11 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Adhesive ml a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(line, 'ml', (size) => workIn(size, line, context).adhesive ?? 0);
+    const { given: from, ...rest } = averaged(
+      line,
+      'ml',
+      (size) => workOf(line.run, context.plan.input).get(size)?.adhesive ?? 0,
+    );
     return {
       given: [...from, ...rows(line, context, 'm² a litre', 'coats')],
       ...rest,
@@ -130,7 +125,11 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Work min a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(line, 'min', (size) => workIn(size, line, context).minutes);
+    const { given: from, ...rest } = averaged(
+      line,
+      'min',
+      (size) => workOf(line.run, context.plan.input).get(size)?.minutes ?? 0,
+    );
     return {
       given: [
         ...from,

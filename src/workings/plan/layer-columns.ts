@@ -1,9 +1,10 @@
-import { HEADINGS, type Layer } from '../../core/bottom/layer';
+import { builtThickness, HEADINGS, type Layer } from '../../core/bottom/layer';
+import { skiveThen } from '../../core/bottom/skive-then';
 import { fold } from '../../core/plan/codes';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import { PART_WORDS } from '../../tables/words';
 import { given, type Given, step } from '../working';
-import { cell, type ColumnWorkings, type Context, pairsOf } from './context';
+import { cell, type ColumnWorking, type ColumnWorkings, type Context, pairsOf } from './context';
 
 /** What pieces and steps of a ticket have in common. */
 export interface LayerLine {
@@ -69,22 +70,12 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
   'Thick mm': (line, context) => {
     const { layer } = line;
     const row = stockRow(context, layer.stock);
-    const stock = context.plan.input.stock.find((one) => one.row === row);
-    const own = stock?.thickness ?? layer.thickness;
-    const less = own - layer.thickness;
     return {
       given: [
         ...(['nominal', 'measured', 'faceLoss'] as const).map((name) => cell(context, 'stock', row, name)),
         stockNamed(context, line),
       ],
-      steps: [
-        step('t', 'As measured, else as sold, less what its faces lose', undefined, own, 'mm'),
-        ...(Math.abs(less) > 1e-9
-          ? [step('r', 'Rasped off, so that the height comes out', undefined, less, 'mm')]
-          : []),
-      ],
-      what: 'Thickness that it is built in with',
-      formula: Math.abs(less) > 1e-9 ? 't − r' : 't',
+      what: 'Thickness that it is cut with: as measured, else as sold, less what its faces lose',
     };
   },
   'Rasp to mm': ({ layer }) => ({
@@ -123,61 +114,68 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
   }),
   'Skive mm': (line, context) => skived(line, context, 'width'),
   'Angle °': (line, context) => skived(line, context, 'angle'),
-  'Skive to mm': ({ run, layer }, context) => ({
-    given: [cell(context, 'styles', run.style.row, layer.skive?.at === 'edge' ? 'soleSkiveTo' : 'skiveTo')],
-    what:
-      layer.skive?.at === 'edge'
-        ? 'Left at the skived edge, as Styles has it'
-        : 'Left at the skived front: what Styles asks for, more where the front stops earlier',
-  }),
+  'Skive to mm': (line, context) => skived(line, context, 'edge'),
 };
 
-function skived({ run, layer }: LayerLine, context: Context, wanted: 'width' | 'angle') {
-  const { skive, thickness, lift } = layer;
+/**
+ * A skive as it is when it is made.
+ * @param skive with the thickness that the piece has by then
+ */
+export function skived(
+  { run, layer }: LayerLine,
+  context: Context,
+  wanted: 'width' | 'angle' | 'edge',
+  skive = skiveThen(layer),
+): ColumnWorking {
   const styles = run.style.row;
-  const own = lift ? lift.upper - lift.lower : thickness;
-  const rasped = Math.abs(own - thickness) > 1e-9;
-  const t = step(
-    't',
-    rasped ? 'Thickness that is left of it when the height is rasped' : 'Thickness of the piece',
-    undefined,
-    own,
-    'mm',
-  );
-  const e = step('e', 'Thickness that its edge is skived to', undefined, skive?.edge ?? 0, 'mm');
-  if (skive?.at === 'edge') {
-    const α = cell(context, 'styles', styles, 'soleSkive', 'α');
-    return {
-      given: [{ ...α, unit: '°' }, cell(context, 'styles', styles, 'soleSkiveTo')],
-      steps: wanted === 'width' ? [t, e] : [],
-      ...(wanted === 'width'
-        ? { symbol: 'w', what: 'Width of the skive', formula: '(t − e) / tan(α)' }
-        : { what: 'Angle of the skive, as Styles has it', formula: 'α' }),
-    };
+  const { lift } = layer;
+  const [thickness, edge, width] = [skive?.thickness ?? 0, skive?.edge ?? 0, skive?.width ?? 0];
+  const t = step('t', 'Thickness that the piece has when it is skived', undefined, thickness, 'mm');
+  const e = step('e', 'What it is skived to then', undefined, edge, 'mm');
+  const round = layer.skive?.at === 'edge';
+  if (wanted === 'edge')
+    return skivedTo(layer, thickness, cell(context, 'styles', styles, round ? 'soleSkiveTo' : 'skiveTo'));
+  if (round) {
+    const α = { ...cell(context, 'styles', styles, 'soleSkive', 'α'), unit: '°' };
+    if (wanted === 'angle') return { given: [α], what: 'Angle of the skive, as Styles has it', formula: 'α' };
+    return { given: [α], steps: [t, e], symbol: 'w', what: 'Width of the skive', formula: '(t − e) / tan(α)' };
   }
-  const from = [cell(context, 'styles', styles, 'skiveTo'), cell(context, 'lasts', run.last.row, 'heelHeight')];
-  const width = step('w', 'Width of the skive', lift ? 'f − b' : undefined, skive?.width ?? 0, 'mm');
+  const given = [cell(context, 'styles', styles, 'skiveTo'), cell(context, 'lasts', run.last.row, 'heelHeight')];
   const ends = lift
     ? [
-        step(
-          'f',
-          'The lift ends there along the ground, where the bottom stands at its lower face and what it is skived to',
-          undefined,
-          lift.front,
-          'mm',
-        ),
+        step('f', `${LIFT_ENDS} and what it is skived to`, undefined, lift.front, 'mm'),
         step('b', 'Its upper face meets the bottom there', undefined, lift.skiveFrom, 'mm'),
       ]
     : [];
-  if (wanted === 'width') {
-    return { given: from, steps: ends, symbol: 'w', what: width.what, formula: width.formula };
-  }
+  const formula = lift ? 'f − b' : undefined;
+  if (wanted === 'width') return { given, steps: ends, symbol: 'w', what: 'Width of the skive', formula };
   return {
-    given: from,
-    steps: [t, e, ...ends, width],
+    given,
+    steps: [t, e, ...ends, step('w', 'Width of the skive', formula, width, 'mm')],
     symbol: 'α',
     what: 'Angle of the skive',
     formula: 'atan((t − e) / w)',
+  };
+}
+
+const LIFT_ENDS = 'The lift ends there along the ground, where the bottom stands at its lower face';
+
+function skivedTo(layer: Layer, thickness: number, from: Given): ColumnWorking {
+  const later = thickness - builtThickness(layer);
+  const { edge = 0, face, at } = layer.skive ?? {};
+  const what =
+    at === 'edge'
+      ? 'Left at the skived edge, as Styles has it'
+      : 'Left at the skived front: what Styles asks for, more where the front stops earlier';
+  if (face !== 'upper' || later < 1e-9) return { given: [from], what };
+  return {
+    given: [from],
+    steps: [
+      step('b', what, undefined, edge, 'mm'),
+      step('r', 'Rasped off its lower face later', undefined, later, 'mm'),
+    ],
+    what: 'What it is skived to while that is still on it',
+    formula: 'b + r',
   };
 }
 

@@ -1,4 +1,4 @@
-import { builtThickness, type Layer } from '../../core/bottom/layer';
+import type { Layer } from '../../core/bottom/layer';
 import { scopesOf } from '../../core/steps/times';
 import type { PieceLine } from '../../core/plan/pieces';
 import { Rates } from '../../core/plan/cost/rates';
@@ -7,7 +7,7 @@ import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';
 import { step } from '../working';
 import { type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
-import { layerColumns, type LayerLine, partName } from './layer-columns';
+import { layerColumns, type LayerLine, partName, skived } from './layer-columns';
 
 const twice = (line: Pick<PieceLine, 'run' | 'sizeRun'>, context: Context): ColumnWorking => ({
   given: pairsOf(context, line.run.style.code, line.sizeRun.size),
@@ -65,38 +65,11 @@ const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[s
   };
 };
 
-const skiveThen = (wanted: 'width' | 'angle' | 'edge'): ColumnWorkings<TicketStep>[string] => {
-  return (line) => {
-    const { skive } = line.step;
-    const t = step('t', 'Thickness that the piece has when it is skived', undefined, skive?.thickness ?? 0, 'mm');
-    const e = step('e', 'What it is skived to then', undefined, skive?.edge ?? 0, 'mm');
-    const w = step('w', 'Width of the skive', undefined, skive?.width ?? 0, 'mm');
-    const [piece] = line.step.pieces;
-    const later = (skive?.thickness ?? 0) - (piece ? builtThickness(piece) : 0);
-    if (wanted === 'width') {
-      return {
-        steps: [t, e, step('α', 'Angle of the skive', undefined, skive?.angle ?? 0, '°')],
-        symbol: 'w',
-        what: 'Width of the skive',
-        formula: '(t − e) / tan(α)',
-      };
-    }
-    if (wanted === 'angle') {
-      return { steps: [t, e, w], symbol: 'α', what: 'Angle of the skive', formula: 'atan((t − e) / w)' };
-    }
-    const built = piece?.skive?.edge ?? 0;
-    const upper = piece?.skive?.face === 'upper' && later > 1e-9;
-    return upper
-      ? {
-          steps: [
-            step('b', 'What it is skived to once it is built in', undefined, built, 'mm'),
-            step('r', 'Rasped off its other face later', undefined, later, 'mm'),
-          ],
-          what: 'What it is skived to while that is still on it',
-          formula: 'b + r',
-        }
-      : { what: 'What it is skived to, as it is built in' };
-  };
+const skiveMade = (wanted: 'width' | 'angle' | 'edge'): ColumnWorkings<TicketStep>[string] => {
+  return (line, context) =>
+    line.step.skive
+      ? skived(alone(line), context, wanted, line.step.skive)
+      : { what: 'Nothing is skived in this step' };
 };
 
 const time = (unit: RateUnit, own: (step: TicketStep['step']) => boolean, what: string) => {
@@ -138,9 +111,9 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   },
   'Length mm': ofPiece('Length mm'),
   'Width mm': ofPiece('Width mm'),
-  'Skive mm': skiveThen('width'),
-  'Angle °': skiveThen('angle'),
-  'Skive to mm': skiveThen('edge'),
+  'Skive mm': skiveMade('width'),
+  'Angle °': skiveMade('angle'),
+  'Skive to mm': skiveMade('edge'),
   'Cut L and R': twice,
   'At back mm': heightAt('back'),
   'At breast mm': heightAt('breast'),

@@ -1,18 +1,18 @@
 import type { Bottom } from '../../bottom/bottom';
 import { derived } from '../../derived';
-import { type Bench, timesOfSteps } from '../../steps/steps';
+import { timesOfSteps } from '../../steps/steps';
 import type { Stock } from '../../stock/stock';
 import { weight } from '../../stock/weight';
 import { byCode, fold } from '../codes';
 import { stocksOf } from '../finder';
-import type { PlanInput, Rate } from '../inputs';
+import type { PlanInput } from '../inputs';
 import type { OrderLine } from '../order';
 import { piecesFrom } from '../pieces';
-import type { Runs, StyleRun } from '../runs';
+import type { Runs, SizeRun, StyleRun } from '../runs';
 import { benchOf } from '../bench';
 import { ratesOf } from './rates';
 import { volume } from './volume';
-import { work } from './work';
+import { work, type Work } from './work';
 
 /** What a style costs. Figures are for one pair, on the average of the run's sizes; money in the sheet's own. */
 export interface CostLine {
@@ -46,7 +46,9 @@ export function cost(
   const stocks = byCode(input.stock);
   return styles.map((run): CostLine => {
     const { code } = run.style;
-    const { ml, minutes } = workOf(run, input.rates, bench);
+    const taken = workOf(run, input, bench);
+    const ml = average(run, (size) => taken.get(size)?.adhesive);
+    const minutes = average(run, (size) => taken.get(size)?.minutes) ?? 0;
     const stock = stockShare(run, orders) / run.pairs;
     const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
@@ -69,26 +71,19 @@ export function cost(
   });
 }
 
-/** What a pair takes of adhesive, ml, and of time, minutes, on the average of its sizes. */
-interface RunWork {
-  readonly ml: number | undefined;
-  readonly minutes: number;
-}
-
-const workBefore = derived<StyleRun, RunWork>('adhesive and minutes of a run');
+const workBefore = derived<StyleRun, ReadonlyMap<SizeRun, Work>>('work on the sizes of a run');
 const volumesBefore = derived<Bottom, readonly number[]>('volumes of a bottom’s pieces');
 const weightBefore = derived<StyleRun, number | undefined>('weight of a run');
 
-function workOf(run: StyleRun, table: readonly Rate[], bench: Bench): RunWork {
-  const { style } = run;
-  return workBefore(run, [table, ...stocksOf(style).map(bench.mouldedFace)], () => {
-    const pairs = new Map(
-      run.sizes.map((size) => [size, work(timesOfSteps(size.bottom, style, bench), style.code, bench.rates)]),
-    );
-    return {
-      ml: average(run, (size) => pairs.get(size)?.adhesive),
-      minutes: average(run, (size) => pairs.get(size)?.minutes) ?? 0,
-    };
+/** What a pair of each size of a run takes at the bench. */
+export function workOf(
+  run: StyleRun,
+  input: Pick<PlanInput, 'rates' | 'stock'>,
+  bench = benchOf(input),
+): ReadonlyMap<SizeRun, Work> {
+  const { style, sizes } = run;
+  return workBefore(run, [input.rates, ...stocksOf(style).map(bench.mouldedFace)], () => {
+    return new Map(sizes.map((size) => [size, work(timesOfSteps(size.bottom, style, bench), style.code, bench.rates)]));
   });
 }
 
