@@ -1,5 +1,5 @@
 import { pointToEdge } from './point-to-edge';
-import type { Point, Ring } from './ring';
+import type { Ring } from './ring';
 
 /**
  * A ring with as few of its points as keep it within `tolerance` mm of the original (Ramer–Douglas–Peucker, by the
@@ -8,36 +8,54 @@ import type { Point, Ring } from './ring';
 export function simplify(ring: Ring, tolerance: number): Ring {
   const [first] = ring;
   if (!first) return ring;
-  // Both ends of a line are kept: the ring is opened at its first point and at the one furthest from it.
-  const far = ring.reduce(
-    (best, point, i) => (distance(first, point) > distance(first, ring[best] as Point) ? i : best),
-    0,
-  );
-  const there = thinned(ring.slice(0, far + 1), tolerance);
-  const back = thinned([...ring.slice(far), first], tolerance);
-  return [...there.slice(0, -1), ...back.slice(0, -1)];
-}
-
-function thinned(line: readonly Point[], tolerance: number): readonly Point[] {
-  const kept = line.map((_, i) => i === 0 || i === line.length - 1);
-  const open: [from: number, to: number][] = [[0, line.length - 1]];
-  for (let stretch = open.pop(); stretch; stretch = open.pop()) {
-    const [from, to] = stretch;
-    const [[ax, ay], [bx, by]] = [line[from] as Point, line[to] as Point];
-    let worst = tolerance ** 2;
-    let at = -1;
-    for (let i = from + 1; i < to; i++) {
-      const [x, y] = line[i] as Point;
-      const squared = pointToEdge(x, y, ax, ay, bx, by);
-      if (squared > worst) [worst, at] = [squared, i];
+  const n = ring.length;
+  // The first point stands once more at the end.
+  const xs = new Float64Array(n + 1);
+  const ys = new Float64Array(n + 1);
+  let far = 0;
+  let farthest = 0;
+  for (let i = 0; i <= n; i++) {
+    const [x, y] = i < n ? ring[i]! : first;
+    xs[i] = x;
+    ys[i] = y;
+    const away = Math.hypot(x - first[0], y - first[1]);
+    if (away > farthest) {
+      farthest = away;
+      far = i;
     }
-    if (at < 0) continue;
-    kept[at] = true;
-    open.push([from, at], [at, to]);
   }
-  return line.filter((_, i) => kept[i]);
+  // Both ends of a line are kept: the ring is opened at its first point and at the one furthest from it.
+  const kept = new Uint8Array(n + 1);
+  keepBetween(xs, ys, 0, far, tolerance ** 2, kept);
+  keepBetween(xs, ys, far, n, tolerance ** 2, kept);
+  kept[0] = kept[far] = 1;
+  return ring.filter((_, i) => kept[i]);
 }
 
-function distance(a: Point, b: Point): number {
-  return Math.hypot(b[0] - a[0], b[1] - a[1]);
+/** Marks the points between two that must stay, so that all lie within a distance, here squared, of what stays. */
+function keepBetween(
+  xs: Float64Array,
+  ys: Float64Array,
+  from: number,
+  to: number,
+  most: number,
+  kept: Uint8Array,
+): void {
+  const ax = xs[from]!;
+  const ay = ys[from]!;
+  const bx = xs[to]!;
+  const by = ys[to]!;
+  let worst = most;
+  let at = -1;
+  for (let i = from + 1; i < to; i++) {
+    const squared = pointToEdge(xs[i]!, ys[i]!, ax, ay, bx, by);
+    if (squared > worst) {
+      worst = squared;
+      at = i;
+    }
+  }
+  if (at < 0) return;
+  kept[at] = 1;
+  keepBetween(xs, ys, from, at, most, kept);
+  keepBetween(xs, ys, at, to, most, kept);
 }

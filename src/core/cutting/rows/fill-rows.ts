@@ -72,8 +72,13 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
       for (const { kind } of row.items) supply.putBack(kind);
       if (row.items.length === 0) continue;
       if (rule.indent === 0) flush = row;
-      const { shift, rise } = sink(row, front, length - row.reach);
-      const newTop = row.items.reduce((most, { lay, v }) => Math.max(most, rise + v + lay.box.top), top);
+      const upper = row.items.reduce((most, { lay, v }) => Math.max(most, v + lay.box.top), -Infinity);
+      // Higher than this the row would not fit, or fill less of the height than the best so far.
+      const highestTop = Math.min(height + FUZZ, (area + row.area) / (bestDensity * (1 + EQUAL)));
+      const sunk = sink(row, front, length - row.reach, highestTop - upper);
+      if (!sunk) continue;
+      const { shift, rise } = sunk;
+      const newTop = Math.max(top, rise + upper);
       const density = (area + row.area) / newTop;
       if (newTop > height + FUZZ || density <= bestDensity * (1 + EQUAL)) continue;
       bestDensity = density;

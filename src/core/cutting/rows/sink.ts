@@ -9,21 +9,30 @@ const CLOSE_IN = 4;
 /** Less than this is no gain, mm. */
 const FUZZ = 1e-9;
 
-/** Sinks a row onto what is laid, at the place along it, within `slack`, where it comes to lie lowest. */
-export function sink(row: Row, front: Front, slack: number): { readonly shift: number; readonly rise: number } {
+/**
+ * Sinks a row onto what is laid, at the place along it, within `slack`, where it comes to lie lowest.
+ * @param most the row is of no use where it rises further: the answer is then undefined
+ */
+export function sink(
+  row: Row,
+  front: Front,
+  slack: number,
+  most = Infinity,
+): { readonly shift: number; readonly rise: number } | undefined {
   // The piece that last held the row up goes first: it is likely to hold it up at the next place too.
   const items = [...row.items];
   let shift = 0;
-  let rise = riseOf(items, front, 0, Infinity);
-  if (rise === 0 || slack <= 0) return { shift, rise };
+  let rise = riseOf(items, front, 0, most);
+  if (slack <= 0 || rise === 0) return rise > most ? undefined : { shift, rise };
   const attempt = (at: number) => {
-    const here = riseOf(items, front, at, rise - FUZZ);
-    if (here < rise - FUZZ) {
+    const here = riseOf(items, front, at, Math.min(most, rise - FUZZ));
+    if (here <= most && here < rise - FUZZ) {
       rise = here;
       shift = at;
     }
   };
   for (let k = 1; k <= SHIFTS; k++) attempt((k * slack) / SHIFTS);
+  if (rise > most) return undefined;
   for (let k = 0, step = slack / SHIFTS / 2; k < CLOSE_IN; k++, step /= 2) {
     const middle = shift;
     attempt(Math.max(0, middle - step));

@@ -18,6 +18,17 @@ describe('sink', () => {
     expect(sink(row, front, 50)).toEqual({ shift: 50, rise: 0 });
   });
 
+  it('says that a row is of no use that rises further than it may, wherever it is shifted to', () => {
+    const front = new Front(0, 100);
+    front.raise(Lays.of(rectangle(100, 30), 0).at(0).sides.top, 0, 0);
+    const lay = Lays.of(rectangle(50, 20), 0).at(0);
+    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50 };
+    for (const slack of [0, 50]) {
+      expect(sink(row, front, slack, 29)).toBeUndefined();
+      expect(sink(row, front, slack, 30)).toEqual({ shift: 0, rise: 30 });
+    }
+  });
+
   it('rises as far as the pieces of the row need where it is shifted to, and no further than unshifted', () => {
     const place = fc.double({ min: 0, max: 200, noNaN: true });
     const some = fc.array(fc.tuple(anyOutline, place), { minLength: 1, maxLength: 4 });
@@ -26,7 +37,7 @@ describe('sink', () => {
         const front = new Front(-300, 600);
         for (const [ring, u] of below) front.raise(Lays.of(ring, 1).at(0).sides.top, u, 50);
         const items = above.map(([ring, u]) => ({ kind: 0, lay: Lays.of(ring, 1).at(0), u, v: 100 }));
-        const { shift, rise } = sink({ items, area: 1, reach: 0 }, front, slack);
+        const { shift, rise } = sink({ items, area: 1, reach: 0 }, front, slack) ?? { shift: NaN, rise: NaN };
         const needed = (by: number) =>
           Math.max(0, ...items.map(({ lay, u, v }) => clearance(front, lay.sides.bottom, u + by) - v));
         expect(rise).toBeCloseTo(needed(shift), 6);
