@@ -147,6 +147,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   'pare pleats': 'pare the pleats',
   'turn over': 'turn the margin over on top',
   'turn under': 'turn the margin under',
+  'turn in': 'turn the ends in on to the breast',
   'trim round': 'trim the sole round to its outline',
   'open channel': 'open the channel in the grain',
   stitch: 'stitch through to the welt',

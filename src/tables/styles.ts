@@ -316,6 +316,16 @@ export const stylesTable = table({
       number({ heading: 'Tab width', unit: 'mm', meaning: 'Width of that tab; usual 10', least: 0, most: 80 }),
       10,
     ),
+    coverLap: defaulted(
+      number({
+        heading: 'Cover lap',
+        unit: 'mm',
+        meaning: "Of a heel's cover: how far each end goes past the seam in the breast, cut through both; usual 5",
+        least: 0,
+        most: 40,
+      }),
+      5,
+    ),
   },
 });
 

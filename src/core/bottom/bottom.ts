@@ -7,7 +7,7 @@ import { roundingAllowance } from './allowances';
 import { downBreast, fromBreast } from './breast-sole';
 import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
 import { coverOf } from './cover';
-import type { CoverStrip } from './cover-strip';
+import type { CoverPiece } from './cover-piece';
 import { PieceEdges } from './edge';
 import { type Flap, HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
@@ -31,7 +31,7 @@ export interface Bottom {
   readonly liftHeight: number;
   readonly lifts?: LayerMix | undefined;
   readonly platform?: LayerMix | undefined;
-  readonly cover?: CoverStrip | undefined;
+  readonly cover?: CoverPiece | undefined;
 }
 
 /**
@@ -86,8 +86,8 @@ export function buildBottom(
   const above = following.map(shaped);
   const layers = [...above, ...lifts, ...below];
   if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
-  const strip = cover && coverOf(style, face, layers);
-  if (cover && strip) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), strip));
+  const piece = cover && coverOf({ style, last, face, ground, pieceEdges: edges, layers, liftHeight, taken });
+  if (cover && piece) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), piece));
 
   const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
   return {
@@ -99,7 +99,7 @@ export function buildBottom(
     liftHeight,
     lifts: mixes.lifts,
     platform: mixes.platform,
-    cover: strip,
+    cover: piece,
   };
 }
 

@@ -1,18 +1,18 @@
-import type { Point, Ring } from '../geometry/ring';
+import { pathLength } from '../geometry/path-length';
+import type { Point } from '../geometry/ring';
+import type { CoverPiece } from './cover-piece';
 
-/** A strip that covers the edge of a build, unrolled: the plan edge is its straight baseline. */
-export interface CoverStrip {
+/**
+ * A strip that covers the edge of a build, unrolled: the plan edge is its straight baseline. Its outline has the baseline
+ * along x, turn-under below it, wall and turn-over above.
+ */
+export interface CoverStrip extends CoverPiece {
   /** Length of the baseline, mm. */
   readonly length: number;
   /** Places along the baseline with the height of the edge there and the width to cut, turns included, mm. */
   readonly stations: readonly { readonly at: number; readonly height: number; readonly width: number }[];
   /** Greatest width to cut, turns included, mm. */
   readonly width: number;
-  /** Area of the covered wall, and of the strip with its turns, mm². */
-  readonly wall: number;
-  readonly area: number;
-  /** The strip's outline: baseline along x, turn-under below it, wall and turn-over above. */
-  readonly ring: Ring;
 }
 
 type Station = Omit<CoverStrip['stations'][number], 'width'>;
@@ -74,7 +74,9 @@ export function coverStrip(
     const before = stations[i - 1];
     return before ? sum + ((to - before.at) * (height + before.height)) / 2 : 0;
   }, 0);
-  const upper = stations.map(({ at, height }): Point => [at, height + turnOver]).reverse();
+  const upper = (more: number) => stations.map(({ at: x, height }): Point => [x, height + more]).reverse();
+  const [begin, end] = [path[0], path[path.length - 1]];
+  const closes = begin !== undefined && begin[0] === end?.[0] && begin[1] === end[1];
   const turns = turnOver + turnUnder;
   return {
     length: at,
@@ -82,6 +84,23 @@ export function coverStrip(
     width: Math.max(...stations.map(({ height }) => height)) + turns,
     wall,
     area: wall + at * turns,
-    ring: [[0, -turnUnder], [at, -turnUnder], ...upper],
+    ring: [[0, -turnUnder], [at, -turnUnder], ...upper(turnOver)],
+    unturned: [[0, 0], [at, 0], ...upper(0)],
+    back: closes ? undefined : backOf(path, heightAt),
+    over: at,
+    under: at,
+    closes,
   };
+}
+
+/** Where the middle of the back comes to lie along the baseline, and the height there. */
+function backOf(path: readonly Point[], heightAt: (x: number, y: number) => number): CoverPiece['back'] {
+  const rear = Math.min(...path.map(([x]) => x));
+  const back = [...path.keys()].filter((i) => path[i]![0] - rear < 1e-6);
+  const ats = back.map((i) => pathLength(path.slice(0, i + 1)));
+  const at = ats.reduce((sum, one) => sum + one, 0) / ats.length;
+  return [
+    [at, 0],
+    [at, heightAt(rear, 0)],
+  ];
 }

@@ -1,14 +1,41 @@
+import type { Ring } from '../geometry/ring';
+import type { LastInSize } from '../last/last-in-size';
 import { atGround, atLength, type Profile } from '../last/profile';
 import { Problem } from '../problem';
-import { coverStrip, type CoverStrip } from './cover-strip';
+import type { CoverPiece } from './cover-piece';
+import { coverStrip } from './cover-strip';
+import type { PieceEdges } from './edge';
+import { heelCover } from './heel-cover';
+import { heelWall } from './heel-wall';
 import { HEADINGS, type Layer } from './layer';
 import type { Style } from './style';
-import { styleCell } from './style-problem';
+import { styleCell, within } from './style-problem';
 import { wedgeEdge } from './wedge-edge';
 
-/** The strip that covers the edges of a bottom: of wedge and platform together, of a platform alone, or of a heel. */
-export function coverOf(style: Style, face: Profile, layers: readonly Layer[]): CoverStrip {
+/** What is covered. */
+export interface Covered {
+  readonly style: Style;
+  readonly last: LastInSize;
+  /** What the lifts are fitted to. */
+  readonly face: Profile;
+  /** The last's outline as it stands on the ground. */
+  readonly ground: Ring;
+  readonly pieceEdges: PieceEdges;
+  readonly layers: readonly Layer[];
+  /** Height of the lifts under the seat, mm. */
+  readonly liftHeight: number;
+  /** Thickness of the cover, mm. */
+  readonly taken: number;
+}
+
+/** What covers the edges of a bottom: of wedge and platform together, of a platform alone, or the wall of a heel. */
+export function coverOf(covered: Covered): CoverPiece {
+  const { style, face, layers, liftHeight: height } = covered;
   const lifts = layers.filter(({ part }) => part === 'lift');
+  if (style.raise === 'heel' && lifts.length > 0) {
+    const flapped = layers.some(({ flap }) => flap !== undefined);
+    return within(style, 'Heel taper', () => heelCover(heelWall({ ...covered, height }), { ...style, flapped }));
+  }
   const platform = style.raise === 'heel' ? [] : layers.filter(({ part }) => part === 'platform');
   const longest = lifts.reduce<Layer | undefined>(
     (best, one) => (best && best.length >= one.length ? best : one),

@@ -47,11 +47,22 @@ export class PieceEdges {
    * @param rounding what is left for rasping, mm a side
    */
   of(ring: Ring, taken = 0, rounding = this.style.roundingAllowance): Ring {
-    let known = this.outlines.get(ring);
-    if (!known) this.outlines.set(ring, (known = { smooth: new SmoothOutline(ring), edges: new Map() }));
+    const known = this.outline(ring);
     const out = this.style.lastedSubstance + rounding - taken;
     let edge = known.edges.get(out);
     if (!edge) known.edges.set(out, (edge = roundedRing(known.smooth.letOut((i) => out + this.projections[i]!))));
     return edge;
+  }
+
+  /** The finished edge, point for point that of the ring, with such loops as a tight hollow makes. */
+  finished(ring: Ring, taken: number): Ring {
+    const out = this.style.lastedSubstance - taken;
+    return this.outline(ring).smooth.moved((i) => out + this.projections[i]!);
+  }
+
+  private outline(ring: Ring) {
+    let known = this.outlines.get(ring);
+    if (!known) this.outlines.set(ring, (known = { smooth: new SmoothOutline(ring), edges: new Map() }));
+    return known;
   }
 }

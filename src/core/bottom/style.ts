@@ -78,6 +78,8 @@ export interface Style {
   readonly soleSkiveTo: number;
   readonly turnOver: number;
   readonly turnUnder: number;
+  /** How far each end of a heel's cover goes past the seam in the breast. */
+  readonly coverLap: number;
   readonly weltEnds: WeltEnds;
   readonly weltWidth: number;
   readonly weltLap: number;

@@ -43,11 +43,16 @@ export class SmoothOutline {
 
   /** @param amount mm at a point of this index, negative to take in */
   letOut(amount: (index: number) => number): Ring {
-    const moved = this.ring.map(([x, y], i): Point => {
+    const moved = this.moved(amount);
+    return crossesItself(moved) ? withoutLoops(moved) : moved;
+  }
+
+  /** The same point for point, loops and all. */
+  moved(amount: (index: number) => number): Ring {
+    return this.ring.map(([x, y], i): Point => {
       const by = amount(i);
       return [x + by * this.wayX[i]!, y + by * this.wayY[i]!];
     });
-    return crossesItself(moved) ? withoutLoops(moved) : moved;
   }
 }
 
@@ -59,7 +64,8 @@ export function letOutSmooth(ring: Ring, amount: number | ((point: Point, index:
   return new SmoothOutline(ring).letOut(typeof amount === 'number' ? () => amount : (i) => amount(ring[i]!, i));
 }
 
-function withoutLoops(ring: Ring): Ring {
+/** The largest of what a ring encloses without its loops. */
+export function withoutLoops(ring: Ring): Ring {
   const path = ring.map(([x, y]) => ({ x: Math.round(x * STEPS_PER_MM), y: Math.round(y * STEPS_PER_MM) }));
   const parts = union([path], FillRule.Positive).map((one) =>
     one.map(({ x, y }): Point => [x / STEPS_PER_MM, y / STEPS_PER_MM]),

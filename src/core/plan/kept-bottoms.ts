@@ -74,7 +74,7 @@ function bytesOfBottom({ layers, face, last, cover }: Bottom): number {
   const rings = layers.reduce((sum, { ring }) => sum + (ring === last.outline ? 1 : 2) * bytesOfRing(ring), 0);
   // A face that is as high as the last's bottom is the last's own profile.
   const own = face === last.profile ? 0 : bytesOfProfile(face);
-  return bytesOfRecords(4 + 3 * layers.length) + rings + own + bytesOfRecords(cover?.stations.length ?? 0);
+  return bytesOfRecords(4 + 3 * layers.length) + rings + own + bytesOfRing(cover?.unturned ?? []);
 }
 
 function bytesOfProfile({ s, x, z, slope }: Profile): number {

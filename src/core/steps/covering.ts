@@ -1,14 +1,14 @@
 import { builtThickness, type Layer } from '../bottom/layer';
-import type { CoverStrip } from '../bottom/cover-strip';
+import type { CoverPiece } from '../bottom/cover-piece';
 import type { Style } from '../bottom/style';
 import { readying } from './gluing';
 import { areaOf, faceOf, facesOf, operation, piecesOf } from './operation';
-import type { Face, Joint, Operation } from './step';
+import type { Act, Face, Joint, Operation } from './step';
 
 /** What of a cover lies on the upper and the lower face of what it covers, mm²: not more than nine tenths of them. */
 export function margins(
   covered: readonly Layer[],
-  strip: CoverStrip,
+  strip: CoverPiece,
   style: Style,
 ): { readonly over: number; readonly under: number } {
   const areas = covered.map(areaOf);
@@ -16,8 +16,8 @@ export function margins(
   // A heel's ground face is its lowest lift; under a wedge that is bent on, all its layers come to the ground.
   const ground = style.raise === 'heel' ? 0.9 * (areas.at(-1) as number) : most;
   return {
-    over: Math.min(most, strip.length * style.turnOver),
-    under: Math.min(ground, strip.length * style.turnUnder),
+    over: Math.min(most, strip.over * style.turnOver),
+    under: Math.min(ground, strip.under * style.turnUnder),
   };
 }
 
@@ -28,7 +28,7 @@ export function margins(
 export function coverJoint(
   covered: readonly Layer[],
   cover: Layer,
-  strip: CoverStrip,
+  strip: CoverPiece,
   style: Style,
   apart: boolean,
 ): Joint {
@@ -50,9 +50,9 @@ export function coverJoint(
   };
 }
 
-/** Whether a strip's ends meet: all round a platform, or at a heel's breast. */
-function closes(covered: readonly Layer[], { raise }: Style): boolean {
-  return raise === 'heel' || covered.some(({ part }) => part === 'platform');
+/** Whether a cover's ends meet: all round a platform, or in a heel's breast that no flap goes down. */
+function closes(covered: readonly Layer[], { raise, soleEnds }: Style): boolean {
+  return raise === 'heel' ? soleEnds !== 'down the breast' : covered.some(({ part }) => part === 'platform');
 }
 
 /** Covering an edge. Margins are filled flush, so that what lies on them finds a level face. */
@@ -64,6 +64,7 @@ export function covering(joint: Joint, style: Style): readonly Operation[] {
   const rest = { joint, apart };
   const grain = (zone: 'over' | 'under'): Face => ({ piece: cover, side: 'grain', zone, area: 0 });
   const turned = apart ? [grain('over'), grain('under')] : [grain('under')];
+  const ends: readonly Act[] = style.raise === 'heel' && !closes(pieces, style) ? ['turn in'] : [];
   return [
     operation('skive', ['skive margins'], [cover], { ...rest, faces: [faceOf(cover, 'flesh')] }),
     ...(apart ? [] : [operation('cover', ['fold edge'], [cover], rest)]),
@@ -73,7 +74,7 @@ export function covering(joint: Joint, style: Style): readonly Operation[] {
     ),
     operation('cement', ['coat'], pieces, { ...rest, faces, coated: faces }),
     operation('cover', closes(pieces, style) ? ['join', 'close seam'] : ['join'], pieces, { ...rest, faces }),
-    operation('cover', apart ? ['pare pleats', 'turn over', 'turn under'] : ['pare pleats', 'turn under'], pieces, {
+    operation('cover', ['pare pleats', ...(apart ? (['turn over'] as const) : []), 'turn under', ...ends], pieces, {
       ...rest,
       faces: turned,
     }),

@@ -78,6 +78,7 @@ export type Act =
   | 'pare pleats'
   | 'turn over'
   | 'turn under'
+  | 'turn in'
   // Sewing a sole on
   | 'trim round'
   | 'open channel'

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { buildBottom } from '../../../src/core/bottom/bottom';
+import type { CoverStrip } from '../../../src/core/bottom/cover-strip';
 import { area } from '../../../src/core/geometry/area';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
 import { lastInSize } from '../../../src/core/last/last-in-size';
@@ -17,32 +18,35 @@ const BARE = {
 };
 const LIFTS = { Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 };
 const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ...named }), on, findSample);
+/** The cover of what is no heel is a strip. */
+const stripOf = (named: Named, on = rampLast) => build(named, on).cover as CoverStrip;
 const last = lastInSize(lastOf(), 38, 'EU');
 
 describe('the cover of a bottom', () => {
   it('of a ramp wedge is its back and sides, 60 + 2 × 163 to 5 mm behind the tread (derived)', () => {
-    const { cover } = build({ ...LIFTS, Lifts: 'Cork 11, Cork 6', 'Most rasping': 0 });
-    expect(cover?.length).toBeCloseTo(386, 1);
+    const cover = stripOf({ ...LIFTS, Lifts: 'Cork 11, Cork 6', 'Most rasping': 0 });
+    expect(cover.length).toBeCloseTo(386, 1);
     // Walls of 60 × 45 and twice 60 × 45 + 103 × (45 + 5 / 2.4) / 2.
-    expect(cover?.wall).toBeCloseTo(2700 + 2 * (2700 + (103 * (45 + 5 / 2.4)) / 2), -1);
+    expect(cover.wall).toBeCloseTo(2700 + 2 * (2700 + (103 * (45 + 5 / 2.4)) / 2), -1);
   });
 
   it('of a wedge on a platform runs all round, higher by the platform', () => {
     const plain = build({ ...LIFTS, Platform: 'Foam 10' }, last);
+    const strip = plain.cover as CoverStrip;
     const platform = plain.layers.find(({ part }) => part === 'platform');
-    expect(plain.cover?.length).toBeCloseTo(edgeLength(platform?.ring ?? []), 3);
-    expect(Math.max(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(45 + 10, 1);
-    expect(Math.min(...(plain.cover?.stations ?? []).map(({ height }) => height))).toBeCloseTo(10, 6);
+    expect(strip.length).toBeCloseTo(edgeLength(platform?.ring ?? []), 3);
+    expect(Math.max(...strip.stations.map(({ height }) => height))).toBeCloseTo(45 + 10, 1);
+    expect(Math.min(...strip.stations.map(({ height }) => height))).toBeCloseTo(10, 6);
   });
 
   it('of a platform alone is one strip of its thickness', () => {
-    const { cover } = build({ Platform: 'Foam 10' }, last);
-    expect(cover?.width).toBeCloseTo(10 + 12 + 15, 6);
-    expect(cover?.wall).toBeCloseTo(10 * (cover?.length ?? 0), 6);
+    const cover = stripOf({ Platform: 'Foam 10' }, last);
+    expect(cover.width).toBeCloseTo(10 + 12 + 15, 6);
+    expect(cover.wall).toBeCloseTo(10 * (cover?.length ?? 0), 6);
   });
 
   it('grows with a front slanted either way by no more than the slant itself', () => {
-    const length = (slant: number) => build({ ...LIFTS, 'Front slant': slant }, last).cover?.length ?? 0;
+    const length = (slant: number) => stripOf({ ...LIFTS, 'Front slant': slant }, last).length;
     for (const slant of [-20, -12, 12, 20]) expect(Math.abs(length(slant) - length(0))).toBeLessThan(4);
   });
 

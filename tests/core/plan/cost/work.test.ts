@@ -101,7 +101,7 @@ describe('adhesive', () => {
     const covered = (mm: number) =>
       workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn under': mm }, { Value: 4, Unit: 'm² a litre' });
     const [narrow, wide] = [covered(12), covered(15)];
-    const along = narrow.bottom.cover?.length ?? 0;
+    const along = narrow.bottom.cover?.under ?? 0;
     expect(along).toBeGreaterThan(300);
     expect((wide.adhesive ?? 0) - (narrow.adhesive ?? 0)).toBeCloseTo((2 * 2 * 3 * along) / 4 / 1000, 6);
   });
