@@ -1,5 +1,4 @@
 import { Problem } from '../core/problem';
-import type { Plan } from '../core/plan/plan';
 import type { Cells } from '../tables/cell';
 import { type PlanCells, type PlanReading, readPlan } from '../tables/plan-input';
 
@@ -43,12 +42,25 @@ export function reading([
  * The plan of sound tables.
  * @throws Problem the first of all slips, with the number of the others.
  */
-export function soundPlan(args: PlanArguments): { readonly plan: Plan; readonly money: string } {
+export function soundPlan(args: PlanArguments): Pick<PlanReading, 'plan' | 'money'> {
   const { plan, problems, money } = reading(args);
-  const [first, ...others] = problems;
-  if (first) {
-    const more = others.length === 0 ? '' : `; ${others.length} more in Checks`;
-    throw new Problem(first.code, first.place, `${first.reason}${more}`);
-  }
+  if (problems.length > 0) throw told(problems);
   return { plan, money };
+}
+
+/**
+ * The plan of what can be planned, whatever slips there are.
+ * @throws Problem where that is nothing: the first of all slips, with the number of the others.
+ */
+export function possiblePlan(args: PlanArguments): Pick<PlanReading, 'plan' | 'money'> {
+  const { plan, problems, money } = reading(args);
+  const { orders, notOrdered } = plan.possible;
+  const all = problems.length > 0 ? problems : notOrdered.map(({ why }) => why);
+  if (orders.length === 0 && all.length > 0) throw told(all);
+  return { plan, money };
+}
+
+function told([first, ...others]: readonly Problem[]): Problem {
+  const { code, place, reason } = first as Problem;
+  return new Problem(code, place, others.length === 0 ? reason : `${reason}; ${others.length} more in Checks`);
 }

@@ -7,14 +7,36 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
+  summaryTable,
   batchesTable,
   ticketTable,
 } from '../tables/results';
 import { sizeWriter } from '../tables/sizes-in-words';
 import { answer } from './answer';
-import { reading, soundPlan } from './plan-arguments';
+import { possiblePlan, reading, soundPlan } from './plan-arguments';
 
 // The tables that these functions take are described once, in src/tables: the build puts that into functions.json.
+
+/**
+ * The run in one line: pairs, what to buy, what it costs, bench hours, the next day due, and what to do next.
+ * @customfunction SUMMARY
+ * @returns {any[][]} A table of one row: pairs, money to buy and cost, hours, day, how much is to be put right, next step.
+ */
+export function summary(
+  pairage: any[][],
+  styles: any[][],
+  lasts: any[][],
+  stock: any[][],
+  rates: any[][],
+  outlines?: any[][],
+  layouts?: any[][],
+  offcuts?: any[][],
+): any[][] {
+  return answer(() => {
+    const { plan, problems, money } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    return writeTable(summaryTable, [plan.summary(problems)], money);
+  });
+}
 
 /**
  * Every piece to cut, by style and size: outline, thickness, what it is rasped to, skive, number.
@@ -74,8 +96,8 @@ export function order(
   offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(orderTable, plan.orders, money);
+    const { plan, money } = possiblePlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    return writeTable(orderTable, plan.possible.orders, money, plan.possible.notOrdered);
   });
 }
 
@@ -95,8 +117,8 @@ export function cost(
   offcuts?: any[][],
 ): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(costTable, plan.costs, money);
+    const { plan, money } = possiblePlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    return writeTable(costTable, plan.possible.costs, money, plan.possible.notCosted);
   });
 }
 

@@ -23,7 +23,7 @@ const functions = new Map<string, Answering>(
 
 /** Functions that plan, with the style worked by hand: small enough to follow. */
 const planned: readonly SampleCall[] = [
-  ...['PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({ name, args: rampShoe })),
+  ...['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({ name, args: rampShoe })),
   { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
   { name: 'LAYOUTSEARCH', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
 ];

@@ -1,4 +1,4 @@
-import type { Check } from '../core/plan/checks/check';
+import type { Check, NotSummed } from '../core/plan/checks/check';
 import { LIMIT_ITEMS } from '../core/plan/limits';
 import { PART_WORDS } from './words';
 
@@ -235,10 +235,20 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: 'Offcuts',
         say: `pieces lie on ${check.codes.join(', ')}: take it before a whole sheet, measured and looked over`,
       };
+    case 'notSummed':
+      return { check: 'Sums', found: check.found, wanted: check.wanted, say: notSummedInWords(check) };
     case 'unreadHeading':
       return {
         check: 'Heading',
         say: `the column "${check.heading.replace(/\s+/g, ' ')}" is not read: correct the heading, or leave it if it is a note of yours`,
       };
   }
+}
+
+function notSummedInWords({ row, heading, found }: NotSummed): string {
+  if (found !== undefined)
+    return `row ${row}: the sum under ${heading} is not that of the sizes: copy the formula of another row there`;
+  return row === undefined
+    ? `size ${heading} is planned, but is to the right of the sums, which go without it: move the column to their left`
+    : `row ${row} is planned, but is below the sums, which go without it: move it above them`;
 }

@@ -82,6 +82,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: offcuts.name, row: check.row, heading: 'Stock' };
     case 'offcutsUsed':
       return { table: offcuts.name, code: check.codes[0] as string, heading: 'Length' };
+    case 'notSummed':
+      return { table: subject, row: check.row, heading: check.heading };
     case 'unreadHeading':
       return { table: subject, heading: check.heading };
   }

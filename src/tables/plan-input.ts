@@ -3,6 +3,7 @@ import { bytesOfRecords } from '../core/bytes';
 import { derived } from '../core/derived';
 import type { Last } from '../core/last/last';
 import { Memo } from '../core/memo';
+import type { NotSummed } from '../core/plan/checks/check';
 import type { Outline, PairageRow, PlanInput, Rate } from '../core/plan/inputs';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
 import { planMemory } from '../core/plan/plan-memory';
@@ -104,6 +105,7 @@ function sameList<T>(of: object, list: readonly T[]): readonly T[] {
 function read(cells: PlanCells, contents: Contents): PlanReading {
   const problems: Problem[] = [];
   const unread: UnreadHeading[] = [];
+  const notSummed: (NotSummed & { readonly table: string })[] = [];
   const rowsOf = <C extends Columns>(table: Table<C>, given: Cells | undefined, needed = true): Reading<C> => {
     const reading = keptReading(table, given ?? [], contents[table.argument as keyof PlanCells]);
     // An optional table that is left out or blank is no table.
@@ -112,6 +114,7 @@ function read(cells: PlanCells, contents: Contents): PlanReading {
     if (!blank) problems.push(...reading.problems);
     if (needed && reading.rows.length === 0 && reading.problems.length === 0) problems.push(empty(table));
     unread.push(...reading.unknown.map((heading) => ({ table: table.name, heading })));
+    notSummed.push(...reading.notSummed.map((where) => ({ table: table.name, ...where })));
     return reading;
   };
   const pairage = rowsOf(pairageTable, cells.pairage);
@@ -165,5 +168,5 @@ function read(cells: PlanCells, contents: Contents): PlanReading {
           layouts: layouts.rows,
           offcuts: offcuts.rows,
         };
-  return { plan: new Plan(input, unread), problems, money: stock.units.price ?? '' };
+  return { plan: new Plan(input, unread, notSummed), problems, money: stock.units.price ?? '' };
 }

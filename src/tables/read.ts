@@ -1,5 +1,7 @@
+import type { NotSummed } from '../core/plan/checks/check';
 import { Problem } from '../core/problem';
 import { type Cell, type Cells, isBlank, readNumber } from './cell';
+import { isSumRow, notSummed } from './sums';
 import { type Headings, readHeadings } from './headings';
 import type { Column, Columns, Row, Table } from './schema';
 
@@ -15,6 +17,7 @@ export interface Reading<C extends Columns> {
   readonly unknown: readonly string[];
   /** The second line of headings, by column: units that the maker has written there. */
   readonly units: Readonly<Record<string, string>>;
+  readonly notSummed: readonly NotSummed[];
 }
 
 /** Reads a table: columns by heading, in any order; blank rows are passed over; every problem is collected. */
@@ -43,6 +46,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   problems.push(...found.problems);
   const rows: Reading<C>['rows'][number][] = [];
   const seen = new Map<string, number>();
+  let sums: number | undefined;
   const read = [
     ...[...found.at].filter(([name]) => !table.columns[name]?.unread).map(([, at]) => at),
     ...found.sizes.map(({ column }) => column),
@@ -50,6 +54,10 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   for (let r = 1; r < cells.length; r++) {
     const line = cells[r] as readonly Cell[];
     if (read.every((at) => isBlank(line[at]))) continue;
+    if (isSumRow(table, found, line)) {
+      sums ??= r;
+      continue;
+    }
     const record: Record<string, unknown> = { row: r };
     for (const [name, column] of Object.entries(table.columns)) {
       const at = found.at.get(name);
@@ -75,7 +83,8 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     }
     rows.push(record as Reading<C>['rows'][number]);
   }
-  return { rows, problems, unknown: found.unknown, units: found.units };
+  const outside = problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums);
+  return { rows, problems, unknown: found.unknown, units: found.units, notSummed: outside };
 }
 
 function missing({ kind, unit, choices }: Column): string {

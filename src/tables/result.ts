@@ -1,3 +1,4 @@
+import type { LeftOut } from '../core/plan/left-out';
 import type { Cell } from './cell';
 
 /** A column of a result table: its heading, its look, and what stands in it. */
@@ -11,7 +12,9 @@ export interface ResultColumn<T> {
   /** What stands in the cell; undefined is blank. */
   cell(line: T): string | number | undefined;
   /** What stands in the sum row. */
-  total?(lines: readonly T[]): string | number | undefined;
+  total?(lines: readonly T[], whole: boolean): string | number | undefined;
+  /** What stands in the row of what is left out. */
+  leftOut?(one: LeftOut): string;
 }
 
 export interface ResultTable<T> {
@@ -42,7 +45,8 @@ export function figure<T>(
 }
 
 interface Totals<T> {
-  readonly total?: (lines: readonly T[]) => string | number | undefined;
+  readonly total?: (lines: readonly T[], whole: boolean) => string | number | undefined;
+  readonly leftOut?: (one: LeftOut) => string;
 }
 
 /** A sum over lines of what may be missing; missing counts nothing. */
@@ -51,15 +55,21 @@ export function sumOf<T>(of: (line: T) => number | undefined): (lines: readonly 
 }
 
 /**
- * Writes a result table: headings first, then a row a line, then the sum row where the table has one. Numbers keep all
- * their digits: formats round, the table does not.
+ * Writes a result table: headings first, then what is left out, then a row a line, then the sum row where the table has
+ * one. Numbers keep all their digits: formats round, the table does not.
  * @param money the sheet's own money, for the headings
  */
-export function writeTable<T>(table: ResultTable<T>, lines: readonly T[], money = ''): Cell[][] {
+export function writeTable<T>(
+  table: ResultTable<T>,
+  lines: readonly T[],
+  money = '',
+  leftOut: readonly LeftOut[] = [],
+): Cell[][] {
   const rows: Cell[][] = [table.columns.map((column) => headingOf(column, money))];
+  for (const one of leftOut) rows.push(table.columns.map((column) => column.leftOut?.(one) ?? ''));
   for (const line of lines) rows.push(table.columns.map((column) => column.cell(line) ?? ''));
   if (table.columns.some(({ total }) => total)) {
-    rows.push(table.columns.map((column) => column.total?.(lines) ?? ''));
+    rows.push(table.columns.map((column) => column.total?.(lines, leftOut.length === 0) ?? ''));
   }
   return rows;
 }

@@ -7,6 +7,7 @@ import { makeOrBuy } from '../core/plan/cost/make-or-buy';
 import type { OrderLine } from '../core/plan/order';
 import type { PieceLine } from '../core/plan/pieces';
 import type { Batch } from '../core/plan/batches';
+import type { RunSummary } from '../core/plan/summary';
 import type { TicketStep } from '../core/plan/ticket';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
@@ -68,8 +69,8 @@ export const orderTable: ResultTable<OrderLine> = {
   name: 'Order',
   meaning: 'Sheets needed, on hand and to buy, with what they cost',
   columns: [
-    words('Stock', ({ cutting }) => cutting.stock.code, { total: () => 'All' }),
-    words('For', usesInWords, { width: 130 }),
+    words('Stock', ({ cutting }) => cutting.stock.code, { total: allInWords, leftOut: ({ name }) => name }),
+    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: () => LEFT_OUT }),
     figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
     figure('Area use', ({ cutting }) => 100 * cutting.areaUse, { unit: '%' }),
@@ -77,7 +78,6 @@ export const orderTable: ResultTable<OrderLine> = {
     figure('Need', ({ need }) => need, { format: '0' }),
     figure('On hand', ({ onHand }) => onHand, { format: '0' }),
     figure('Buy', ({ buy }) => buy, { format: '0' }),
-    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70 }),
     figure('Price', ({ sheetPrice }) => sheetPrice, { unit: `${MONEY} a sheet`, format: '0.00' }),
     figure('To pay', ({ toPay }) => toPay, {
       unit: MONEY,
@@ -85,8 +85,18 @@ export const orderTable: ResultTable<OrderLine> = {
       width: 84,
       total: sumOf(({ toPay }) => toPay),
     }),
+    // The last, so that no neighbour cuts it off.
+    words('For', usesInWords, { width: 130, leftOut: ({ why }) => why.message }),
   ],
 };
+
+/** Stands beside the name of what is left out. */
+const LEFT_OUT = 'left out';
+
+/** Heads a sum; one that is not whole says so. */
+function allInWords(_lines: readonly unknown[], whole: boolean): string {
+  return whole ? 'All' : 'All, not whole';
+}
 
 function usesInWords({ uses }: OrderLine): string {
   const parts = new Map<string, string[]>();
@@ -112,8 +122,8 @@ export const costTable: ResultTable<CostLine> = {
   name: 'Cost',
   meaning: 'What a pair costs in stock, adhesive, sundries and work, by style',
   columns: [
-    words('Style', ({ run }) => run.style.code, { total: () => 'All' }),
-    words('Last', ({ run }) => run.last.code, { width: 130 }),
+    words('Style', ({ run }) => run.style.code, { total: allInWords, leftOut: ({ name }) => name }),
+    words('Last', ({ run }) => run.last.code, { width: 130, leftOut: () => LEFT_OUT }),
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Adhesive', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
@@ -133,8 +143,43 @@ export const costTable: ResultTable<CostLine> = {
     figure('Adhesive', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
     figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
+    // The last, so that no neighbour cuts it off.
+    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }) => why.message }),
   ],
 };
+
+/** The run in one line. */
+export const summaryTable: ResultTable<RunSummary> = {
+  name: 'Summary',
+  meaning: 'The run in one line: pairs, what to buy, what it costs, bench hours, the next day due and what comes next',
+  columns: [
+    figure('Pairs', ({ pairs }) => pairs, { format: GENERAL }),
+    figure('To buy', ({ toPay }) => toPay, { unit: MONEY, format: '0.00' }),
+    figure('Cost', ({ whole }) => whole, { unit: MONEY, format: '0.00' }),
+    figure('Bench', ({ hours }) => hours, { unit: 'h' }),
+    figure('Next due', ({ due }) => due, { format: 'd mmm yyyy' }),
+    figure('To put right', ({ putRight }) => putRight, { format: '0' }),
+    words('Next step', ({ next }) => nextInWords(next)),
+  ],
+};
+
+function nextInWords(next: RunSummary['next']): string {
+  switch (next.kind) {
+    case 'putRight':
+    case 'late': {
+      const { check, say } = checkInWords(next.check);
+      return next.check.kind === 'problem' ? say : `${next.check.subject}, ${check}: ${say}`;
+    }
+    case 'buy':
+      return `order ${counted(next.sheets, 'sheet')} of ${counted(next.stocks, 'stock')}`;
+    case 'cut':
+      return 'cut: all sheets are on hand';
+  }
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
+}
 
 /** What holds, what to look at and what to put right. */
 export const checksTable: ResultTable<Check> = {

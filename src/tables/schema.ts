@@ -74,7 +74,7 @@ export function column<T>(
 
 /** A number within a rule. */
 export function number(about: NumberAbout): Required<number> {
-  const { shown = about.unit, format = about.whole ? '0' : '0.0' } = about;
+  const { shown = about.unit, format = about.whole ? 'General' : '0.0' } = about;
   return {
     ...column('number', { ...about, format }, (cell, place) => readNumber(cell, about, place)),
     ...(shown !== undefined && { unit: shown }),

@@ -4,6 +4,7 @@ import { isBlank, type Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { readTable } from '../tables/read';
 import type { Columns, Table } from '../tables/schema';
+import { headsSums } from '../tables/sums';
 import type { WorkbookPlan } from '../workbook/workbook';
 
 /** How far a table is filled in: untouched, of examples alone; begun, with something to put right; done. */
@@ -62,7 +63,8 @@ function stateOf(
   examples: ReadonlySet<string>,
 ): StepState {
   const rows = cells.slice(1).filter((line) => !line.every(isBlank));
-  const own = rows.filter(([code]) => !examples.has(fold(String(code ?? ''))));
+  const codes = rows.map(([code]) => String(code ?? '')).filter((code) => !headsSums(code));
+  const own = codes.filter((code) => !examples.has(fold(code)));
   if (own.length === 0) return 'untouched';
   const slips =
     readTable(table, cells).problems.length > 0 || problems.some(({ place }) => place.argument === table.argument);

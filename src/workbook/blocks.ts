@@ -1,4 +1,5 @@
 import type { Column, Table } from '../tables/schema';
+import { TOTAL } from '../tables/sums';
 import { headingOf, type ResultTable } from '../tables/result';
 import type { Area, CellPlan, ListPlan, ResultPlan, TablePlan } from './workbook';
 
@@ -31,8 +32,12 @@ export interface InputOptions {
   readonly sizes?: readonly number[];
   /** Blank boxed rows after the rows given. */
   readonly spare: number;
-  /** Further rows that belong to the table but are not boxed. */
+  /** Further rows that belong to the table but are not boxed: what is typed there counts. */
   readonly beyond?: number;
+  /** The same of columns. */
+  readonly aside?: number;
+  /** Whether a row of sums by size closes the table; it is part of it, so that no row between is left out. */
+  readonly summed?: boolean;
   readonly money: string;
   /** Codes for columns that take those of another table, by column. */
   readonly lists?: Readonly<Record<string, Codes>>;
@@ -42,7 +47,8 @@ export interface InputOptions {
 
 /** Boxed input cells under their headings. */
 export function inputBlock(table: Table, rows: Rows, row: number, options: InputOptions): Block {
-  const { columns, sizes = [], spare, beyond = 0, money, lists = {}, examples = false } = options;
+  const { columns, sizes = [], spare, beyond = 0, aside = 0, summed = false } = options;
+  const { money, lists = {}, examples = false } = options;
   const shown = columns.map((name) => [name, table.columns[name] as Column] as const);
   // Sizes stand where the table's sum column begins, else at its end.
   const sumAt = columns.indexOf('total');
@@ -62,20 +68,15 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
     const heading = column ? headingOf({ heading: column.heading, ...(unit && { unit }) }) : size;
     cells.push({ row, column: at, role: 'heading', align, value: heading as string | number });
     const sum = name === 'total' && sizes.length > 0;
-    const format = size !== undefined ? '0' : column?.format;
+    // A part of a pair is a slip: it is shown as it stands.
+    const format = size !== undefined ? GENERAL : column?.format;
     for (let r = 0; r < boxed; r++) {
       const line = row + 1 + r;
       if (sum) {
-        const span = `${letter(sizesAt)}${line + 1}:${letter(sizesAt + sizes.length - 1)}${line + 1}`;
-        cells.push({
-          row: line,
-          column: at,
-          role: 'result',
-          align: 'right',
-          format: '0',
-          // No pairs are left blank, never 0.
-          formula: `=IF(SUM(${span})=0,"",SUM(${span}))`,
-        });
+        // No pairs are left blank, never 0.
+        const pairs = sumAcross(line, sizesAt - 1, at);
+        const formula = `=IF(${pairs}=0,"",${pairs})`;
+        cells.push({ row: line, column: at, role: 'result', align: 'right', format: GENERAL, formula });
         continue;
       }
       const value = rows[r]?.[name];
@@ -94,12 +95,45 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
     if (column?.choices) listPlans.push({ area, choices: column.choices });
     else if (codes) listPlans.push({ area, choices: codes.codes, codesOf: codes.of });
   });
+  if (summed) cells.push(...sumRow(row, row + 1 + boxed, sizesAt - 1, sumAt + sizes.length, placed.length));
+  const own = 1 + boxed + Number(summed);
   return {
     cells,
-    tables: [{ name: table.name, area: { row, column: 0, rows: 1 + boxed + beyond, columns: placed.length } }],
+    tables: [{ name: table.name, area: { row, column: 0, rows: own + beyond, columns: placed.length + aside } }],
     lists: listPlans,
-    rows: 1 + boxed,
+    rows: own,
   };
+}
+
+/** Numbers with as many decimals as they have. */
+const GENERAL = 'General';
+
+/**
+ * Sums between a column and another, or between two rows: from beside the first to before the last, so that whatever is
+ * inserted between them is summed, at the edges too. INDEX reads no cell but those it ends at, hence no circle.
+ */
+function sumAcross(row: number, from: number, to: number): string {
+  const range = `$${letter(from)}${row + 1}:${letter(to)}${row + 1}`;
+  return `SUM(INDEX(${range},2):INDEX(${range},COLUMNS(${range})-1))`;
+}
+
+function sumDown(column: number, from: number, to: number): string {
+  const range = `${letter(column)}$${from + 1}:${letter(column)}${to + 1}`;
+  return `SUM(INDEX(${range},2):INDEX(${range},ROWS(${range})-1))`;
+}
+
+/** Sums of each size and of all, between the headings and this row. */
+function sumRow(top: number, row: number, before: number, last: number, columns: number): readonly CellPlan[] {
+  return Array.from({ length: columns }, (_, column): CellPlan => {
+    const cell = { row, column, role: 'total' as const };
+    if (column === 0) return { ...cell, value: TOTAL };
+    if (column <= before || column > last) return cell;
+    const sum = { ...cell, align: 'right' as const, format: GENERAL };
+    if (column < last) return { ...sum, formula: `=${sumDown(column, top, row)}` };
+    const block = `$${letter(before)}$${top + 1}:${letter(last)}${row + 1}`;
+    const end = `INDEX(${block},ROWS(${block})-1,COLUMNS(${block})-1)`;
+    return { ...sum, formula: `=SUM(INDEX(${block},2,2):${end})` };
+  });
 }
 
 /** A formula whose table spills under it; `room` rows are kept free for it. */

@@ -4,6 +4,7 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
+  summaryTable,
   batchesTable,
   ticketTable,
 } from '../tables/results';
@@ -23,7 +24,6 @@ import {
   headingHeight,
   inputBlock,
   type InputOptions,
-  letter,
   resultBlock,
   type Rows,
   widthFor,
@@ -87,6 +87,8 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(outlinesTable, contents.outlines, { spare: 20 }),
       one(offcutsTable, contents.offcuts, { lists: { stock } }),
       one(layoutsTable, [], { spare: 20 }),
+      resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts})`, 500),
+      resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts})`, 300),
       resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts})`, 3000),
       resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts})`, 200),
       resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts})`, 500),
@@ -96,62 +98,48 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
 }
 
 /** Widths of the stacked tables' shared columns, px. */
-const RUN_WIDTHS: readonly number[] = [118, 150, 66, 70, 70, 76, 70, 70, 70, 70, 76, 84, 84, 84];
+const RUN_WIDTHS: readonly number[] = [112, 100, 84, 62, 84, 76, 58, 66, 58, 74, 78, 84, 84, 84];
+/** Sizes that the maker may add beside the sum: they are planned, and told of. */
+const ASIDE = 6;
 
 function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
-  const blocks: Block[] = [];
   const heights: Record<number, number> = { 0: 36 };
-  const captions: CellPlan[] = [];
-  let row = 2;
-  const stack = (caption: string, headings: readonly string[], make: (row: number) => Block) => {
-    captions.push({ row, column: 0, role: 'caption', value: caption });
-    heights[row + 1] = headingHeight(headings, RUN_WIDTHS);
-    const block = make(row + 1);
-    blocks.push(block);
-    row += 1 + block.rows;
-    heights[row] = 18;
-    row += 1;
-  };
-  stack(pairageTable.name, ['Style'], (at) => {
-    const block = inputBlock(pairageTable, contents.pairage, at, {
-      columns: ['style', 'customer', 'due', 'total'],
-      sizes,
-      spare: 2,
-      money,
-      lists: { style: styles },
-      examples,
-    });
-    // The sum over all styles stands under the table, not in it.
-    const sum = at + block.rows;
-    const all: CellPlan[] = ['All', '', '', ...sizes.map(() => 'sum'), 'sum'].map((what, column) => ({
-      row: sum,
-      column,
-      role: 'total',
-      ...(what === 'sum'
-        ? { align: 'right', format: '0', formula: `=SUM(${letter(column)}${at + 2}:${letter(column)}${sum})` }
-        : { value: what }),
-    }));
-    return { ...block, cells: [...block.cells, ...all], rows: block.rows + 1 };
+  // The summary is always as large as it is now: the only table that others stand below.
+  const line = resultBlock(summaryTable, `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts})`, 2, 2);
+  heights[2] = headingHeight(headingsOf(summaryTable), RUN_WIDTHS);
+  heights[4] = 18;
+  const pairageAt = 6;
+  const pairage = inputBlock(pairageTable, contents.pairage, pairageAt, {
+    columns: ['style', 'customer', 'due', 'total'],
+    sizes,
+    spare: 2,
+    // What is typed right below the sums is read too, and told of.
+    beyond: 1,
+    aside: ASIDE,
+    summed: true,
+    money,
+    lists: { style: styles },
+    examples,
   });
-  stack(orderTable.name, headingsOf(orderTable), (at) =>
-    resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts})`, at, Math.max(8, contents.stock.length + 4)),
-  );
-  stack(costTable.name, headingsOf(costTable), (at) =>
-    resultBlock(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts})`, at, Math.max(6, contents.styles.length + 4)),
-  );
-  // Last, since nobody knows how many checks there will be.
-  stack(checksTable.name, headingsOf(checksTable), (at) =>
-    resultBlock(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts})`, at, 300),
-  );
+  heights[pairageAt] = headingHeight(['Style'], RUN_WIDTHS);
+  const gap = pairageAt + pairage.rows;
+  heights[gap] = 18;
+  const orderAt = gap + 2;
+  heights[orderAt] = headingHeight(headingsOf(orderTable), RUN_WIDTHS);
+  // Last, since nobody knows how many sheets there will be.
+  const order = resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts})`, orderAt, 300);
   return {
     name: 'Run',
     kind: 'run',
-    ...merged(blocks, [
-      { row: 0, column: 0, role: 'title', value: name },
-      { row: 1, column: 0, role: 'note', value: `${note} ${KEY}` },
-      ...captions,
-    ]),
+    ...merged(
+      [line, pairage, order],
+      [
+        ...head(name, `${note} ${KEY}`),
+        { row: pairageAt - 1, column: 0, role: 'caption', value: pairageTable.name },
+        { row: orderAt - 1, column: 0, role: 'caption', value: orderTable.name },
+      ],
+    ),
     widths: RUN_WIDTHS,
     heights,
     frozen: { rows: 2, columns: 0 },

@@ -1,3 +1,5 @@
+import type { Problem } from '../core/problem';
+import { possiblePlan, reading } from '../functions/plan-arguments';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import {
   checksTable,
@@ -5,6 +7,7 @@ import {
   cuttingTable,
   orderTable,
   piecesTable,
+  summaryTable,
   batchesTable,
   ticketTable,
 } from '../tables/results';
@@ -15,11 +18,21 @@ import { cellWorking, contextOf } from './plan/context';
 import { costColumns } from './plan/cost';
 import { cuttingColumns } from './plan/cutting';
 import { orderColumns } from './plan/order';
+import { summaryColumns } from './plan/summary';
 import { batchColumns } from './plan/batches';
 import { pieceColumns, ticketColumns } from './plan/ticket';
 
 /** The functions that plan: each cell of their tables, with the inputs that its figure comes from. */
 export const plan: Readonly<Record<string, WorkingOf>> = {
+  SUMMARY: (args, at) => {
+    let slips: readonly Problem[] = [];
+    const context = contextOf(args, (given) => {
+      const read = reading(given);
+      slips = read.problems;
+      return read;
+    });
+    return cellWorking(summaryTable, [context.plan.summary(slips)], summaryColumns, context, at);
+  },
   PIECES: (args, at) => {
     const context = contextOf(args);
     const table = piecesTable(sizeWriter(context.plan.runs.styles));
@@ -30,12 +43,14 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
     return cellWorking(cuttingTable, context.plan.cutting.stocks, cuttingColumns, context, at);
   },
   ORDER: (args, at) => {
-    const context = contextOf(args);
-    return cellWorking(orderTable, context.plan.orders, orderColumns, context, at);
+    const context = contextOf(args, possiblePlan);
+    const { orders, notOrdered } = context.plan.possible;
+    return cellWorking(orderTable, orders, orderColumns, context, at, notOrdered);
   },
   COST: (args, at) => {
-    const context = contextOf(args);
-    return cellWorking(costTable, context.plan.costs, costColumns, context, at);
+    const context = contextOf(args, possiblePlan);
+    const { costs, notCosted } = context.plan.possible;
+    return cellWorking(costTable, costs, costColumns, context, at, notCosted);
   },
   CHECKS: (args, at) => {
     const context = contextOf(args);

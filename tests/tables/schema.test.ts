@@ -25,7 +25,7 @@ describe('number', () => {
     expect(column.read('12 iron', place)).toBeCloseTo(6.35, 9);
     expect(sentence(() => column.read(-1, place))).toContain('give 0 mm or more');
     expect(column).toMatchObject({ kind: 'number', unit: 'mm', format: '0.0', required: true, width: 74 });
-    expect(number({ ...about, whole: true }).format).toBe('0');
+    expect(number({ ...about, whole: true }).format).toBe('General');
     expect(number({ ...about, format: '0.00' }).format).toBe('0.00');
     expect(number({ ...about, unit: 'mm', shown: 'a side' }).unit).toBe('a side');
     expect('unit' in number(about)).toBe(false);

@@ -6,6 +6,7 @@ import type { Style } from '../bottom/style';
 import type { Last } from '../last/last';
 import type { SizeSystem } from '../sizes/systems';
 import type { StepKind } from '../steps/step';
+import type { LeftOut } from './left-out';
 
 /** The typed input of a plan. Every record keeps the row that it was read from, so that a problem can name it. */
 export interface PlanInput {
@@ -17,6 +18,8 @@ export interface PlanInput {
   readonly outlines: readonly Outline[];
   readonly layouts: readonly LayoutRow[];
   readonly offcuts: readonly OffcutRow[];
+  /** Rows that could not be read, and what hangs on them. */
+  readonly leftOut?: readonly LeftOut[];
 }
 
 /** Pairs of one style for one customer. */

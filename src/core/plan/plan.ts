@@ -1,17 +1,29 @@
 import { Problem } from '../problem';
 import type { Stock } from '../stock/stock';
-import type { Check } from './checks/check';
+import type { Check, NotSummed } from './checks/check';
 import { checks } from './checks/checks';
 import { cost, type CostLine } from './cost/cost';
+import { fold } from './codes';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
+import { stocksOf } from './finder';
 import type { PlanInput } from './inputs';
-import { order, type OrderLine, orderLine } from './order';
+import { distinctLeftOut, type LeftOut } from './left-out';
+import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { type Batch, batches } from './batches';
-import { RunBuilder, type Runs } from './runs';
+import { RunBuilder, type Runs, type StyleRun } from './runs';
+import { type RunSummary, summary } from './summary';
 import { ticket, type TicketStep } from './ticket';
 
 export type UnreadHeading = { readonly table: string; readonly heading: string };
+
+/** What a plan comes to although something is left out of it. */
+export interface Possible {
+  readonly orders: readonly OrderLine[];
+  readonly costs: readonly CostLine[];
+  readonly notOrdered: readonly LeftOut[];
+  readonly notCosted: readonly LeftOut[];
+}
 
 /** A part of a plan's work that can be done by itself, before whatever else is done. */
 export interface PlanStep {
@@ -37,11 +49,13 @@ export class Plan {
     orders?: readonly OrderLine[];
     costs?: readonly CostLine[];
     checks?: readonly Check[];
+    possible?: Possible;
   } = {};
 
   constructor(
     readonly input: PlanInput,
     private readonly unread: readonly UnreadHeading[] = [],
+    private readonly notSummed: readonly (NotSummed & { readonly table: string })[] = [],
   ) {
     this.builder = new RunBuilder(input);
   }
@@ -96,7 +110,9 @@ export class Plan {
   }
 
   get orders(): readonly OrderLine[] {
-    return this.ordersOf(this.cutting);
+    const orders = this.ordersOf(this.cutting);
+    for (const { priceProblem } of orders) if (priceProblem) throw priceProblem;
+    return orders;
   }
 
   get costs(): readonly CostLine[] {
@@ -106,6 +122,18 @@ export class Plan {
 
   get batches(): readonly Batch[] {
     return batches(sound(this.runs), this.input);
+  }
+
+  /** What can be bought and made, and what is left out of it. Never throws for what it can leave out. */
+  get possible(): Possible {
+    return (this.stages.possible ??= this.whatIsPossible());
+  }
+
+  /** The run in one line. @param slips in the tables, that it goes without */
+  summary(slips: readonly Problem[] = []): RunSummary {
+    const { orders, costs } = this.possible;
+    const checks = slips.length > 0 ? [] : this.checks;
+    return summary({ pairage: this.input.pairage, orders, costs, checks, slips });
   }
 
   /** Never throws for what it can list instead. */
@@ -143,6 +171,28 @@ export class Plan {
     return (this.stages.costs ??= cost(this.runs, orders, this.input));
   }
 
+  private whatIsPossible(): Possible {
+    const orders = this.ordersOf(this.layouts);
+    const unlaid = this.input.stock.flatMap((stock): readonly LeftOut[] => {
+      const laid = this.layOf(stock);
+      return laid instanceof Problem ? [{ name: stock.code, why: laid }] : [];
+    });
+    const unpriced = orders.flatMap(({ cutting: { stock }, priceProblem }): readonly LeftOut[] =>
+      priceProblem ? [{ name: stock.code, why: priceProblem }] : [],
+    );
+    const sheets = [...unlaid, ...unpriced];
+    const lacking = ({ run }: CostLine) => sheets.filter(({ name }) => uses(run, name));
+    const all = this.costsOf(orders);
+    const before = [...(this.input.leftOut ?? []), ...this.runs.leftOut];
+    const uncosted = all.flatMap((line) => lacking(line).map(({ why }) => ({ name: line.run.style.code, why })));
+    return {
+      orders,
+      costs: all.filter((line) => lacking(line).length === 0),
+      notOrdered: distinctLeftOut([...before, ...sheets]),
+      notCosted: distinctLeftOut([...before, ...uncosted]),
+    };
+  }
+
   private check(): readonly Check[] {
     const problems: Problem[] = [];
     const attempt = <T>(work: () => readonly T[]): readonly T[] => {
@@ -152,10 +202,10 @@ export class Plan {
       return [];
     };
     // What one stock lacks keeps nothing of the others from being looked at.
-    const orders = this.layouts.stocks.flatMap((stock) => attempt(() => [orderLine(stock)]));
-    const whole = orders.length === this.layouts.stocks.length;
-    if (whole) this.stages.orders ??= orders;
-    const costs = attempt(() => (whole ? this.costsOf(orders) : cost(this.runs, orders, this.input)));
+    const all = this.ordersOf(this.layouts);
+    problems.push(...all.flatMap(({ priceProblem }) => priceProblem ?? []));
+    const orders = all.filter(({ priceProblem }) => !priceProblem);
+    const costs = attempt(() => this.costsOf(all));
     return checks({
       input: this.input,
       runs: this.runs,
@@ -165,9 +215,14 @@ export class Plan {
       costs,
       batches: batches(this.runs, this.input),
       unread: this.unread,
+      notSummed: this.notSummed,
       problems,
     });
   }
+}
+
+function uses({ style }: StyleRun, stock: string): boolean {
+  return stocksOf(style).some((code) => fold(code) === fold(stock));
 }
 
 function sound<T extends { readonly problems: readonly Problem[] }>(stage: T): T {

@@ -9,6 +9,7 @@ import { fold } from './codes';
 import { type Build, Finder } from './finder';
 import { nearestCode } from './nearest-code';
 import type { PairageRow, PlanInput } from './inputs';
+import type { LeftOut } from './left-out';
 
 /** One size of a style's run, with its bottom. */
 export interface SizeRun {
@@ -31,6 +32,8 @@ export interface Runs {
   readonly styles: readonly StyleRun[];
   /** What kept a style or a size from being built. */
   readonly problems: readonly Problem[];
+  /** The same by the style that is left out, or of which sizes are. */
+  readonly leftOut: readonly LeftOut[];
 }
 
 type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'>;
@@ -76,11 +79,16 @@ export class RunBuilder {
   /** All styles, with what the pairage lacks. */
   get runs(): Runs {
     const problems = new Problems();
-    for (const problem of unknownStyles(this.input)) problems.add(problem);
+    const leftOut: LeftOut[] = [];
+    for (const { name, why } of unknownStyles(this.input)) {
+      problems.add(why);
+      leftOut.push({ name, why });
+    }
     const styles: StyleRun[] = [];
     for (const style of this.styles) {
       const built = this.build(style);
       for (const problem of built.problems) problems.add(problem);
+      leftOut.push(...built.problems.map((why) => ({ name: style.code, why })));
       if (built.run) styles.push(built.run);
     }
     const { pairage } = this.input;
@@ -93,7 +101,7 @@ export class RunBuilder {
         ),
       );
     }
-    return { styles, problems: problems.list };
+    return { styles, problems: problems.list, leftOut };
   }
 
   private rowsOf({ code }: Style): readonly PairageRow[] {
@@ -147,7 +155,7 @@ function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Bui
   return { run, problems: problems.list };
 }
 
-function unknownStyles({ pairage, styles }: RunsInput): readonly Problem[] {
+function unknownStyles({ pairage, styles }: RunsInput): readonly LeftOut[] {
   const codes = new Set(styles.map(({ code }) => fold(code)));
   return pairage
     .filter(({ style }) => !codes.has(fold(style)))
@@ -157,7 +165,8 @@ function unknownStyles({ pairage, styles }: RunsInput): readonly Problem[] {
         styles.map(({ code }) => code),
       );
       const mend = near === undefined ? 'enter it there or name another' : `is "${near}" meant?`;
-      return new Problem('invalid', pairageCell(row, 'Style'), `"${row.style}" is not in Styles; ${mend}`);
+      const reason = `"${row.style}" is not in Styles; ${mend}`;
+      return { name: row.style, why: new Problem('invalid', pairageCell(row, 'Style'), reason) };
     });
 }
 

@@ -59,16 +59,14 @@ export function writeTables(
   });
 }
 
-/** The rows of an area down to the last that has cells of the plan. */
+/** An area as far as it has headings and down to the last row that has cells of the plan. */
 export function filledPart(area: Area, cells: readonly CellPlan[]): Area {
-  const last = Math.max(
-    area.row + 1,
-    ...cells
-      .filter(({ row, column }) => row < area.row + area.rows && inColumns(area, column))
-      .map(({ row }) => row)
-      .filter((row) => row >= area.row),
+  const own = cells.filter(
+    ({ row, column }) => row >= area.row && row < area.row + area.rows && inColumns(area, column),
   );
-  return { ...area, rows: last - area.row + 1 };
+  const last = Math.max(area.row + 1, ...own.map(({ row }) => row));
+  const right = Math.max(area.column, ...own.filter(({ row }) => row === area.row).map(({ column }) => column));
+  return { ...area, rows: last - area.row + 1, columns: right - area.column + 1 };
 }
 
 export function writeFormulas(sheet: Excel.Worksheet, plan: SheetPlan, references: ReadonlyMap<string, string>): void {

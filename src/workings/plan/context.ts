@@ -1,8 +1,9 @@
 import type { PairageRow, Rate } from '../../core/plan/inputs';
 import type { Plan } from '../../core/plan/plan';
-import { soundPlan } from '../../functions/plan-arguments';
+import type { LeftOut } from '../../core/plan/left-out';
+import { type PlanArguments, soundPlan } from '../../functions/plan-arguments';
 import { type Cell, type Cells, isBlank } from '../../tables/cell';
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES, type PlanReading } from '../../tables/plan-input';
 import { columnsIn } from '../../tables/headings';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
@@ -31,10 +32,16 @@ export type ColumnWorkings<T> = Readonly<Record<string, (line: T, context: Conte
 
 export const DERIVED = 'derived: it follows from the tables';
 
-/** @param args of the plan functions, in their order */
-export function contextOf(args: readonly Cell[]): Context {
+/**
+ * @param args of the plan functions, in their order
+ * @param planOf reads the plan as the function does
+ */
+export function contextOf(
+  args: readonly Cell[],
+  planOf: (args: PlanArguments) => Pick<PlanReading, 'plan' | 'money'> = soundPlan,
+): Context {
   const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts] = args;
-  const { plan, money } = soundPlan([
+  const { plan, money } = planOf([
     cells(pairage),
     cells(styles),
     cells(lasts),
@@ -52,20 +59,22 @@ export function contextOf(args: readonly Cell[]): Context {
   };
 }
 
-/** The working of one cell of a table of results. */
+/** The working of one cell of a table of results, in which what is left out stands first. */
 export function cellWorking<T>(
   table: ResultTable<T>,
   lines: readonly T[],
   workings: ColumnWorkings<T>,
   context: Context,
-  { row, column: at }: At,
+  { row: below, column: at }: At,
+  leftOut: readonly LeftOut[] = [],
 ): Working | undefined {
   const column = table.columns[at];
-  if (!column || row === 0) return undefined;
+  const row = below - leftOut.length;
+  if (!column || row <= 0) return undefined;
   const unit = column.unit?.replace(MONEY, context.money || 'money').trim();
   const line = lines[row - 1];
   if (line === undefined) {
-    const sum = row - 1 === lines.length ? column.total?.(lines) : undefined;
+    const sum = row - 1 === lines.length ? column.total?.(lines, leftOut.length === 0) : undefined;
     if (typeof sum !== 'number') return undefined;
     return { given: [], steps: [told('Sum of the column above', sum, unit)], source: DERIVED };
   }

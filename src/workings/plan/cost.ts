@@ -62,7 +62,8 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Sum of its pairs in Pairage',
   }),
   'Stock ¤ a pair': ({ run }, context) => {
-    const { pieces, orders } = context.plan;
+    const { buildable: pieces, possible } = context.plan;
+    const { orders } = possible;
     const shares = orders.flatMap(({ cutting, sheetPrice, need }) => {
       const own = pieces
         .filter((line) => line.run === run && fold(line.layer.stock) === fold(cutting.stock.code))

@@ -253,13 +253,11 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
       await host.load(demo);
       const found = await host.tables();
       for (const [name, cells] of Object.entries(tableCells(demo))) {
-        const filled = cells.filter((row, at) => at === 0 || row.some((cell) => cell !== ''));
         const back = found.get(name)!;
-        expect(back.length, name).toBeGreaterThanOrEqual(filled.length);
-        filled.forEach((row, at) => {
+        cells.forEach((row, at) => {
           row.forEach((cell, column) => {
             // A sum that the suite works out stands in the plan as a formula.
-            const shown = back[at]![column];
+            const shown = back[at]?.[column];
             if (cell !== '') expect(String(shown), `${name} ${at} ${column}`).toBe(String(cell));
           });
         });

@@ -14,6 +14,16 @@ interface Measured {
   readonly wanted: number;
 }
 
+/** What is planned although the sums that stand in its table go without it. */
+export interface NotSummed {
+  /** The row, or the heading, that stands outside; both where a sum differs. */
+  readonly row?: number | undefined;
+  readonly heading?: string | undefined;
+  /** Where a sum comes to something else than what was read: the two. */
+  readonly found?: number | undefined;
+  readonly wanted?: number | undefined;
+}
+
 /** One finding. `subject` is the style, last, stock or table that it is about; lengths in mm, shares 0…1. */
 export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'problem'; readonly problem: Problem }
@@ -49,6 +59,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'strayOffcut'; readonly row: number; readonly stock: string }
   | { readonly kind: 'offcutsUsed'; readonly codes: readonly string[] }
   | { readonly kind: 'unreadHeading'; readonly heading: string }
+  | ({ readonly kind: 'notSummed' } & NotSummed)
 );
 
 /** A problem as a check: it is always to be put right. */

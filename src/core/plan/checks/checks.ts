@@ -12,7 +12,7 @@ import type { Batch } from '../batches';
 import type { Runs, StyleRun } from '../runs';
 import { strayOffcuts, unreadRates } from '../unused';
 import { bendChecks } from './bends';
-import { type Check, problemCheck, type Verdict } from './check';
+import { type Check, type NotSummed, problemCheck, type Verdict } from './check';
 import { groundChecks } from './ground';
 import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
@@ -32,6 +32,8 @@ export interface Checked {
   readonly batches: readonly Batch[];
   /** Headings that no table knows. */
   readonly unread: readonly { readonly table: string; readonly heading: string }[];
+  /** What the tables' own sums go without. */
+  readonly notSummed: readonly (NotSummed & { readonly table: string })[];
   /** What kept later stages from being made. */
   readonly problems: readonly Problem[];
 }
@@ -67,6 +69,12 @@ export function checks(checked: Checked): readonly Check[] {
       subject: table,
       verdict: 'lookAt',
       heading,
+    })),
+    ...checked.notSummed.map(({ table, ...where }): Check => ({
+      kind: 'notSummed',
+      subject: table,
+      verdict: 'lookAt',
+      ...where,
     })),
   ];
   const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];

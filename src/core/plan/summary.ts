@@ -1,0 +1,65 @@
+import type { Problem } from '../problem';
+import { type Check, problemCheck } from './checks/check';
+import type { CostLine } from './cost/cost';
+import type { PairageRow } from './inputs';
+import type { OrderLine } from './order';
+
+/** What the maker does next. */
+export type NextStep =
+  | { readonly kind: 'putRight' | 'late'; readonly check: Check }
+  | { readonly kind: 'buy'; readonly stocks: number; readonly sheets: number }
+  | { readonly kind: 'cut' };
+
+/** A run in one line. Money is the sheet's own, days are the spreadsheet's. */
+export interface RunSummary {
+  readonly pairs: number;
+  /** Of all stock that has a price. */
+  readonly toPay: number;
+  /** Cost of all pairs. */
+  readonly whole: number;
+  /** Bench time of all pairs, hours. */
+  readonly hours: number;
+  /** The first day on which pairs are due; undefined where no row has one. */
+  readonly due: number | undefined;
+  readonly putRight: number;
+  readonly next: NextStep;
+}
+
+interface Summed {
+  readonly pairage: readonly PairageRow[];
+  readonly orders: readonly OrderLine[];
+  readonly costs: readonly CostLine[];
+  readonly checks: readonly Check[];
+  /** Slips in the tables. */
+  readonly slips: readonly Problem[];
+}
+
+/** Sums a run up: pairs, money, hours, the next day due, and what comes next. */
+export function summary({ pairage, orders, costs, checks, slips }: Summed): RunSummary {
+  const putRight = [...slips.map(problemCheck), ...checks].filter(({ verdict }) => verdict === 'putRight');
+  const days = pairage
+    .filter(({ pairs }) => [...pairs.values()].some((count) => count > 0))
+    .flatMap(({ due }) => due ?? []);
+  return {
+    pairs: sum(costs, ({ run }) => run.pairs),
+    toPay: sum(orders, ({ toPay }) => toPay ?? 0),
+    whole: sum(costs, ({ whole }) => whole),
+    hours: sum(costs, ({ minutes, run }) => (minutes * run.pairs) / 60),
+    due: days.length > 0 ? Math.min(...days) : undefined,
+    putRight: putRight.length,
+    next: nextStep(putRight, orders),
+  };
+}
+
+/** What cannot be made comes before what is late, that before buying, buying before cutting. */
+function nextStep(putRight: readonly Check[], orders: readonly OrderLine[]): NextStep {
+  const check = putRight.find(({ kind }) => kind !== 'late') ?? putRight[0];
+  if (check) return { kind: check.kind === 'late' ? 'late' : 'putRight', check };
+  const bought = orders.filter(({ buy }) => buy > 0);
+  if (bought.length === 0) return { kind: 'cut' };
+  return { kind: 'buy', stocks: bought.length, sheets: sum(bought, ({ buy }) => buy) };
+}
+
+function sum<T>(lines: readonly T[], of: (line: T) => number): number {
+  return lines.reduce((all, line) => all + of(line), 0);
+}

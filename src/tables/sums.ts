@@ -1,0 +1,67 @@
+import type { NotSummed } from '../core/plan/checks/check';
+import { bare, type Cell, type Cells, isBlank } from './cell';
+import type { Headings } from './headings';
+import type { Columns, Table } from './schema';
+
+/** Heads a row of sums. */
+export const TOTAL = 'All';
+const TOTALS: readonly string[] = [TOTAL, 'Total'].map((word) => word.toLowerCase());
+
+/** Whether a code is taken for the heading of a row of sums. */
+export function headsSums(code: string): boolean {
+  return TOTALS.includes(code.trim().toLowerCase());
+}
+
+/** Where the table's own sums stand in a row; undefined where it has none. */
+function sumsAt(table: Pick<Table<Columns>, 'columns'>, { at }: Headings): number | undefined {
+  const [name] = Object.entries(table.columns).find(([, { unread }]) => unread) ?? [];
+  return name === undefined ? undefined : at.get(name);
+}
+
+/** Whether a row holds sums: its first column says so, and nothing else is said of it. */
+export function isSumRow(table: Table<Columns>, found: Headings, line: readonly Cell[]): boolean {
+  const [first, ...others] = Object.entries(table.columns)
+    .filter(([, { unread }]) => !unread)
+    .map(([name]) => found.at.get(name));
+  if (!Object.values(table.columns).some(({ unread }) => unread) || first === undefined) return false;
+  const word = bare(line[first]);
+  return typeof word === 'string' && headsSums(word) && others.every((at) => at === undefined || isBlank(line[at]));
+}
+
+interface Counted {
+  readonly row: number;
+  readonly bySize: ReadonlyMap<number, number>;
+}
+
+/**
+ * What is read and stands where the table's own sums do not count it: rows below the row of sums, sizes beside their
+ * column; and sums that come to something else.
+ * @param sumRow the first row of sums
+ */
+export function notSummed(
+  table: Table<Columns>,
+  found: Headings,
+  rows: readonly Counted[],
+  cells: Cells,
+  sumRow: number | undefined,
+): readonly NotSummed[] {
+  const at = sumsAt(table, found);
+  const below = sumRow === undefined ? [] : rows.filter(({ row }) => row > sumRow).map(({ row }) => ({ row }));
+  if (at === undefined) return below;
+  const beside = found.sizes
+    .filter(({ column, size }) => column > at && rows.some(({ bySize }) => (bySize.get(size) ?? 0) > 0))
+    .map(({ size }) => ({ heading: String(size) }));
+  const outside = [...below, ...beside];
+  if (outside.length > 0) return outside;
+  const heading = Object.values(table.columns).find(({ unread }) => unread)?.heading;
+  const sums = rows.map((line) => ({ row: line.row, wanted: total([line]) }));
+  if (sumRow !== undefined) sums.push({ row: sumRow, wanted: total(rows) });
+  return sums.flatMap(({ row, wanted }) => {
+    const stands = bare(cells[row]?.[at]);
+    return typeof stands === 'number' && stands !== wanted ? [{ row, heading, found: stands, wanted }] : [];
+  });
+}
+
+function total(lines: readonly Counted[]): number {
+  return lines.reduce((sum, { bySize }) => [...bySize.values()].reduce((all, pairs) => all + pairs, sum), 0);
+}
