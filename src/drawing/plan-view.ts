@@ -1,14 +1,13 @@
-import { itemRound } from '../core/item-at';
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
 import type { SheetDirection } from '../core/stock/stock';
 import { box } from '../core/geometry/box';
 import { cut } from '../core/geometry/cut';
 import type { Ring } from '../core/geometry/ring';
-import { atLength } from '../core/last/profile';
 import type { Figures } from '../tables/figures';
 import { arrowhead, level, upright } from './dimensions';
 import { circle, type LineMark, line, type Marks, marks, outline, type Scale, text } from './mark';
+import { edgesAt, stationsOf } from './stations';
 
 export interface PlanViewOptions extends Scale {
   readonly scale: number;
@@ -29,9 +28,7 @@ const NOTCH = 1.8;
 export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions): Marks {
   const { x, y, behind } = options;
   const ground = behind?.ring ?? piece.ring;
-  const along = piece.follows || bottom.liftHeight === 0;
-  const lineAt = (s: number) => (along ? s : atLength(bottom.face, s).x);
-  const [seat, tread] = [lineAt(bottom.face.seat), lineAt(bottom.face.tread)];
+  const { seat, tread } = stationsOf(bottom, piece);
   const frame = box(ground);
   const own = box(piece.ring);
   const low = Math.max(...[frame, own].flatMap(({ bottom: b, top }) => [y(b), y(top)]));
@@ -51,15 +48,6 @@ export function planView(bottom: Bottom, piece: Layer, options: PlanViewOptions)
     lengths(piece, low, options),
     labels(bottom, piece, seat, tread, ground, options),
   );
-}
-
-/** The inside and the outside edge of a ring at a place along it; both 0 where it does not reach. */
-function edgesAt(ring: Ring, at: number): readonly [inside: number, outside: number] {
-  const ys = ring.flatMap(([px, py], i) => {
-    const [qx, qy] = itemRound(ring, i + 1);
-    return (px - at) * (qx - at) <= 0 && px !== qx ? [py + ((qy - py) * (at - px)) / (qx - px)] : [];
-  });
-  return ys.length > 1 ? [Math.min(...ys), Math.max(...ys)] : [0, 0];
 }
 
 /** Whether the inside edge lies below the outside one in the picture (1), as of the left foot, or above it (−1). */
