@@ -13,7 +13,7 @@ const layers = {
   embedded: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   office: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   help: ['cli', 'workings', 'functions', 'workbook', 'tables', 'core'],
-  cli: ['embedded', 'host', 'exchange', 'workbook', 'functions', 'tables', 'core'],
+  cli: ['embedded', 'host', 'exchange', 'drawing', 'workbook', 'functions', 'tables', 'core'],
 };
 
 // Within core: what each room may look into besides itself; a room not named here may look into none.

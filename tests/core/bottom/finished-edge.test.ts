@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { letOutToEdge } from '../../../src/core/bottom/edge';
+import { PieceEdges } from '../../../src/core/bottom/edge';
 import { edgeAllowance, finishedEdge } from '../../../src/core/bottom/finished-edge';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
@@ -51,7 +51,7 @@ describe('the finished edge', () => {
     const allowance = edgeAllowance(platform, run.style, stockOf(platform.stock));
     expect(allowance).toBeGreaterThan(1);
     const ground = groundOutline(bottom.last.outline, bottom.last.profile);
-    const wanted = letOutToEdge(ground, run.style, bottom.last, 0, 0);
+    const wanted = new PieceEdges(run.style, bottom.last).of(ground, 0, 0);
     expect(apart(finishedEdge(platform.ring, allowance) ?? [], wanted)).toBeLessThan(0.05);
   });
 

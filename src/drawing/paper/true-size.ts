@@ -1,0 +1,125 @@
+import type { Box } from '../../core/geometry/ring';
+import { line, type Marks, marks, rectangle, text } from '../mark';
+import { type JobFacts, MARGIN } from './page';
+import { TITLE_HEIGHT, titleBlock } from './title-block';
+
+/** Side of the square and length of the rules by which a print is measured, mm. */
+export const CHECK_SIDE = 100;
+export const RULE = 200;
+
+/** Depth of the rules along the edges, with their figures, mm. */
+const RULE_BAND = 7;
+/** Height of the sentence under the title block. */
+const SENTENCE = 4.5;
+
+/** The part of a page in which things are drawn at true size: mm from the upper left corner, y downward. */
+export interface TrueArea {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+export function trueArea({ width, height }: { readonly width: number; readonly height: number }): TrueArea {
+  const below = MARGIN + SENTENCE + TITLE_HEIGHT + 2 + RULE_BAND;
+  return {
+    left: MARGIN + RULE_BAND,
+    top: MARGIN,
+    width: width - 2 * MARGIN - RULE_BAND,
+    height: height - MARGIN - below,
+  };
+}
+
+/** What a page at true size says of itself. */
+export interface TrueTitle {
+  readonly what: string;
+  readonly detail: string;
+}
+
+/** Rules along both edges, title block and the sentence that tells how to print. */
+export function trueFrame(job: JobFacts, { what, detail }: TrueTitle, n: number, of: number): Marks {
+  const { width, height } = job.paper;
+  const origin = { x: MARGIN, y: height - MARGIN - SENTENCE - TITLE_HEIGHT - 2 };
+  const along = Math.min(RULE, Math.floor((width - 2 * MARGIN) / 10) * 10);
+  const up = Math.min(RULE, Math.floor((origin.y - MARGIN) / 10) * 10);
+  return marks(
+    rule(origin.x, origin.y, along, true),
+    rule(origin.x, origin.y, up, false),
+    titleBlock(MARGIN, height - MARGIN - SENTENCE - TITLE_HEIGHT, width - 2 * MARGIN, [
+      { head: 'Template', say: what, share: 5 },
+      { head: 'Holds', say: detail, share: 4 },
+      { head: 'Run', say: job.run, share: 4 },
+      { head: 'Date', say: job.date, share: 2.4 },
+      { head: 'Scale, paper', say: `1 : 1, ${job.paper.name}`, share: 2.8 },
+      { head: 'Page', say: `${n} of ${of}`, share: 2.2 },
+    ]),
+    text(
+      MARGIN,
+      height - MARGIN - 0.6,
+      'Print at 100 %, measure before cutting: the square must be 100 mm both ways, the rules 200 mm.',
+      'plain',
+      'start',
+      { size: 3 },
+    ),
+  );
+}
+
+/** A rule with a stroke every 10 mm and figures at fifties. */
+function rule(x: number, y: number, length: number, along: boolean): Marks {
+  const at = (mm: number, off: number): readonly [number, number] => (along ? [x + mm, y - off] : [x + off, y - mm]);
+  const stroke = (mm: number, depth: number) => line('narrow', ...at(mm, 0), ...at(mm, depth));
+  const strokes = Array.from({ length: length / 10 + 1 }, (_, i) =>
+    stroke(10 * i, i % 10 === 0 ? 4 : i % 5 === 0 ? 3 : 1.8),
+  );
+  const figures = Array.from({ length: Math.floor(length / 50) }, (_, i) => {
+    const mm = 50 * (i + 1);
+    const [fx, fy] = along ? [x + mm - 0.7, y - 1.4] : [x + 2, y - mm + 3];
+    return text(fx, fy, mm, 'plain', along ? 'end' : 'start', { size: 2.3 });
+  });
+  return [line('narrow', ...at(0, 0), ...at(length, 0)), ...strokes, ...figures];
+}
+
+/** The corners of the check square are stroked for so long on either side, mm. */
+const CORNER = 6;
+
+/**
+ * The check square: where the page has room for it, drawn in full; else in the corner of the rules, where pieces lie over
+ * it and only its corners stand on top.
+ * @param taken boxes of what lies on the page
+ */
+export function checkSquare(job: JobFacts, taken: readonly Box[]): { readonly under: Marks; readonly over: Marks } {
+  const area = trueArea(job.paper);
+  const spot = freeSpot(area, taken);
+  const side = CHECK_SIDE;
+  const { height } = job.paper;
+  const [x, y] = spot ?? [MARGIN, height - MARGIN - SENTENCE - TITLE_HEIGHT - 2 - side];
+  const square = rectangle(x, y, side, side, { pen: 'narrow' });
+  const said = [
+    text(x + side / 2, y + side / 2, '100 × 100 mm', 'plain', 'middle', { size: 4.5 }),
+    text(x + side / 2, y + side / 2 + 6, 'Measure both ways before cutting.', 'plain', 'middle', { size: 3 }),
+  ];
+  const corners = [
+    [x, y, 1, 1],
+    [x + side, y, -1, 1],
+    [x + side, y + side, -1, -1],
+    [x, y + side, 1, -1],
+  ].flatMap(([cx, cy, dx, dy]) => {
+    const [a, b, c, d] = [cx, cy, dx, dy] as [number, number, number, number];
+    return [line('narrow', a, b, a + c * CORNER, b), line('narrow', a, b, a, b + d * CORNER)];
+  });
+  return { under: [square, ...said], over: spot ? [] : corners };
+}
+
+/** The upper left corner of a free place for the square, as far to the lower right as may be. */
+function freeSpot(area: TrueArea, taken: readonly Box[]): readonly [number, number] | undefined {
+  const need = CHECK_SIDE + 4;
+  for (let y = area.top + area.height - need; y >= area.top; y -= 4) {
+    for (let x = area.left + area.width - need; x >= area.left; x -= 4) {
+      const free = taken.every(
+        ({ left, right, bottom, top }) => right < x || left > x + need || top < y || bottom > y + need,
+      );
+      if (free) return [x + 2, y + 2];
+    }
+  }
+  return undefined;
+}
