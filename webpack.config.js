@@ -63,11 +63,6 @@ const common = (name) => ({
 const calculation = [
   // Bundles of one build share in a page what they keep between plans, and know each other by this.
   new webpack.DefinePlugin({ SOLEBENCH_KEEPS: JSON.stringify(keepsVersion(path('./'))) }),
-  // Of the polygon library what nothing here asks for; its parts come all together.
-  new webpack.NormalModuleReplacementPlugin(
-    /^\.\/(RectClip|Minkowski|Triangulation)\.js$/,
-    'data:text/javascript,export let RectClip64,RectClipLines64,OutPt2,Minkowski,Delaunay,TriangulateResult',
-  ),
 ];
 
 /**

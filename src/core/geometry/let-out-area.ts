@@ -1,12 +1,9 @@
 import { itemRound } from '../item-at';
-import { areaPaths, EndType, inflatePaths, JoinType } from 'clipper2-ts';
 import { area } from './area';
 import { crossesItself, goesAndComes } from './crosses-itself';
-import { ARC_TOLERANCE } from './let-out';
 import { offsetCurve } from './offset-curve';
+import { ARC_TOLERANCE, grown } from './regions';
 import type { Ring } from './ring';
-
-const STEPS_PER_MM = 1e4;
 
 /**
  * Area of a piece let out by `distance` with rounded corners, mm²: area + edge × distance + π distance² for a convex
@@ -56,16 +53,7 @@ function ofAnyOutline(ring: Ring, distance: number): number {
   const curve = offsetCurve(ring, distance);
   // The curve lies outside the true arcs, between two tangents, by tan h − h for every corner of half angle h.
   if (!crossesItself(curve)) return area(curve) - distance ** 2 * roundedOff(ring, distance);
-  const path = ring.map(([x, y]) => ({ x: Math.round(x * STEPS_PER_MM), y: Math.round(y * STEPS_PER_MM) }));
-  const grown = inflatePaths(
-    [path],
-    distance * STEPS_PER_MM,
-    JoinType.Round,
-    EndType.Polygon,
-    2,
-    ARC_TOLERANCE * STEPS_PER_MM,
-  );
-  return Math.abs(areaPaths(grown)) / STEPS_PER_MM ** 2;
+  return grown([ring], distance).reduce((sum, part) => sum + area(part), 0);
 }
 
 /** What the corners of the offset curve of a ring lie outside its arcs, as an area for distance 1. */

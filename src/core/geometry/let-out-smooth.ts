@@ -1,10 +1,7 @@
-import { union, FillRule } from 'clipper2-ts';
 import { area } from './area';
 import { crossesItself } from './crosses-itself';
+import { enclosed } from './regions';
 import type { Point, Ring } from './ring';
-
-/** Whole steps of polygon arithmetic in a millimetre. */
-const STEPS_PER_MM = 1e4;
 
 /**
  * A smooth outline to be let out by amounts that may differ from place to place (welt or sole projection by zone): each
@@ -66,9 +63,5 @@ export function letOutSmooth(ring: Ring, amount: number | ((point: Point, index:
 
 /** The largest of what a ring encloses without its loops. */
 export function withoutLoops(ring: Ring): Ring {
-  const path = ring.map(([x, y]) => ({ x: Math.round(x * STEPS_PER_MM), y: Math.round(y * STEPS_PER_MM) }));
-  const parts = union([path], FillRule.Positive).map((one) =>
-    one.map(({ x, y }): Point => [x / STEPS_PER_MM, y / STEPS_PER_MM]),
-  );
-  return parts.reduce<Ring>((largest, part) => (area(part) > area(largest) ? part : largest), []);
+  return enclosed(ring).reduce<Ring>((largest, part) => (area(part) > area(largest) ? part : largest), []);
 }

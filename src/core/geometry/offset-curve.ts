@@ -1,5 +1,5 @@
 import { itemRound } from '../item-at';
-import { ARC_TOLERANCE } from './let-out';
+import { ARC_TOLERANCE } from './regions';
 import type { Point, Ring } from './ring';
 
 /**

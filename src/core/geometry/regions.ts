@@ -1,53 +1,81 @@
-import {
-  difference as differenceOf,
-  EndType,
-  FillRule,
-  inflatePaths,
-  intersect as intersectionOf,
-  JoinType,
-} from 'clipper2-ts';
-import { ARC_TOLERANCE } from './let-out';
+// The only place that calls the polygon library, and of it only the parts in use: its index would bring all of it along.
+import { ClipType, FillRule, PathType } from 'clipper2-ts/dist/Core.js';
+import { Clipper64 } from 'clipper2-ts/dist/Engine.js';
+import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js';
 import type { Point, Ring } from './ring';
-
-/** Whole steps of polygon arithmetic in a millimetre. */
-const STEPS_PER_MM = 1e4;
-
-type Path = { x: number; y: number }[];
 
 /*
  * Regions: rings of which those that run counter-clockwise enclose what belongs to the region and those that run
  * clockwise what does not.
  */
 
+/** Polygon arithmetic is done in whole steps, of 0.1 µm where nothing else is asked for, which keeps it exact. */
+const STEPS_PER_MM = 1e4;
+
+/** How far a rounded corner may lie inside its true arc, mm. */
+export const ARC_TOLERANCE = 0.01;
+
 /** What lies in the first region and not in the second. */
 export function difference(of: readonly Ring[], without: readonly Ring[]): readonly Ring[] {
-  return rings(differenceOf(paths(of), paths(without), FillRule.NonZero));
+  return combined(ClipType.Difference, of, without, FillRule.NonZero);
 }
 
 /** What lies in both regions. */
-export function intersection(one: readonly Ring[], other: readonly Ring[]): readonly Ring[] {
-  return rings(intersectionOf(paths(one), paths(other), FillRule.NonZero));
+export function intersection(one: readonly Ring[], other: readonly Ring[], stepsPerMm?: number): readonly Ring[] {
+  return combined(ClipType.Intersection, one, other, FillRule.NonZero, stepsPerMm);
+}
+
+/** What rings wind round at all, whichever way they run. */
+export function union(region: readonly Ring[]): readonly Ring[] {
+  return combined(ClipType.Union, region, [], FillRule.NonZero);
+}
+
+/** What a ring that may cross itself encloses: the parts that it winds round counter-clockwise. */
+export function enclosed(ring: Ring): readonly Ring[] {
+  return combined(ClipType.Union, [ring], [], FillRule.Positive);
 }
 
 /** A region let out by a distance with rounded corners, or taken in where it is negative. */
 export function grown(region: readonly Ring[], distance: number): readonly Ring[] {
-  if (distance === 0 || region.length === 0) return region;
-  const tolerance = ARC_TOLERANCE * STEPS_PER_MM;
-  return rings(inflatePaths(paths(region), distance * STEPS_PER_MM, JoinType.Round, EndType.Polygon, 2, tolerance));
+  return inflated(region, distance, JoinType.Round);
 }
 
 /** A region let out by at least a distance everywhere, with few corners: mitred, and squared where they are sharp. */
 export function grownMitred(region: readonly Ring[], distance: number): readonly Ring[] {
+  return inflated(region, distance, JoinType.Miter);
+}
+
+function combined(
+  how: ClipType,
+  subject: readonly Ring[],
+  clip: readonly Ring[],
+  fill: FillRule,
+  stepsPerMm = STEPS_PER_MM,
+): readonly Ring[] {
+  const found: Path[] = [];
+  const work = new Clipper64();
+  work.addPaths(paths(subject, stepsPerMm), PathType.Subject);
+  work.addPaths(paths(clip, stepsPerMm), PathType.Clip);
+  work.execute(how, fill, found);
+  return rings(found, stepsPerMm);
+}
+
+function inflated(region: readonly Ring[], distance: number, corners: JoinType): readonly Ring[] {
   if (distance === 0 || region.length === 0) return region;
-  return rings(inflatePaths(paths(region), distance * STEPS_PER_MM, JoinType.Miter, EndType.Polygon, 2));
+  const found: Path[] = [];
+  // Corners are mitred as far out as twice the distance.
+  const work = new ClipperOffset(2, ARC_TOLERANCE * STEPS_PER_MM);
+  work.addPaths(paths(region, STEPS_PER_MM), corners, EndType.Polygon);
+  work.execute(distance * STEPS_PER_MM, found);
+  return rings(found, STEPS_PER_MM);
 }
 
-function paths(region: readonly Ring[]): Path[] {
-  return region.map((ring) =>
-    ring.map(([x, y]) => ({ x: Math.round(x * STEPS_PER_MM), y: Math.round(y * STEPS_PER_MM) })),
-  );
+type Path = { x: number; y: number }[];
+
+function paths(region: readonly Ring[], stepsPerMm: number): Path[] {
+  return region.map((ring) => ring.map(([x, y]) => ({ x: Math.round(x * stepsPerMm), y: Math.round(y * stepsPerMm) })));
 }
 
-function rings(found: readonly Path[]): readonly Ring[] {
-  return found.map((path) => path.map(({ x, y }): Point => [x / STEPS_PER_MM, y / STEPS_PER_MM]));
+function rings(found: readonly Path[], stepsPerMm: number): readonly Ring[] {
+  return found.map((path) => path.map(({ x, y }): Point => [x / stepsPerMm, y / stepsPerMm]));
 }

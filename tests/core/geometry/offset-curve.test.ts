@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
-import { ARC_TOLERANCE } from '../../../src/core/geometry/let-out';
+import { ARC_TOLERANCE } from '../../../src/core/geometry/regions';
 import { offsetCurve } from '../../../src/core/geometry/offset-curve';
 import type { Ring } from '../../../src/core/geometry/ring';
 import { anyOutline, rectangle } from '../cutting/outlines';

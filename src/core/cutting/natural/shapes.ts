@@ -1,11 +1,10 @@
 import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
-import { ARC_TOLERANCE } from '../../geometry/let-out';
 import { moved } from '../../geometry/moved';
 import { type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
 import { rectangle, rectangleAbout } from '../../geometry/rectangle';
-import { difference, grownMitred, intersection } from '../../geometry/regions';
+import { ARC_TOLERANCE, difference, grownMitred, intersection } from '../../geometry/regions';
 import type { Box, Ring } from '../../geometry/ring';
 import { simplify } from '../../geometry/simplify';
 import type { Piece } from '../sheet/piece';

@@ -1,8 +1,9 @@
 import { itemAt, itemRound } from '../../item-at';
 import { area } from '../../geometry/area';
 import { convolution } from '../../geometry/convolution';
-import { ARC_TOLERANCE, letOut } from '../../geometry/let-out';
+import { letOut } from '../../geometry/let-out';
 import { moved } from '../../geometry/moved';
+import { ARC_TOLERANCE } from '../../geometry/regions';
 import type { Point, Ring } from '../../geometry/ring';
 import { unionOutline } from '../../geometry/union-outline';
 import { Lays } from '../rows/lay';

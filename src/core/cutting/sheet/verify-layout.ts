@@ -1,11 +1,9 @@
 import { itemAt } from '../../item-at';
-import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
-import { edgeLength } from '../../geometry/edge-length';
 import { cornersOf, edgesGap, gap, type LaidOutline, laidGap } from '../../geometry/gap';
 import { inside } from '../../geometry/inside';
 import { moved } from '../../geometry/moved';
-import { overlap } from '../../geometry/overlap';
+import { depth, overlap } from '../../geometry/overlap';
 import { difference } from '../../geometry/regions';
 import type { Point, Ring } from '../../geometry/ring';
 import { type Layout, laidSheets, type Placement, type Placements } from './layout';
@@ -191,12 +189,6 @@ function unmatched(
     else single.splice(other, 1);
   }
   return single.map(({ piece }) => ({ kind: 'pair', on, keys: [itemAt(pieces, piece).key] }));
-}
-
-/** Width of thin regions, mm: twice their area over their edge length. */
-function depth(region: readonly Ring[]): number {
-  const size = region.reduce((sum, ring) => sum + area(ring), 0);
-  return size <= 0 ? 0 : (2 * size) / region.reduce((sum, ring) => sum + edgeLength(ring), 0);
 }
 
 /** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
