@@ -44,7 +44,7 @@ export class SheetChoice {
 
 /**
  * How the pieces of a stock lie on its sheets, one sheet at a time, and all stocks in a table.
- * @param search stands below the sheet
+ * @param search stands below the sheet, for the stock shown and for all
  */
 export function cuttingSection(
   watched: Watched,
@@ -53,7 +53,7 @@ export function cuttingSection(
   choice: SheetChoice,
   figures: Figures,
   width: number,
-  search: (cutting: StockCutting) => TemplateResult,
+  search: (cutting: StockCutting, stocks: readonly StockCutting[]) => TemplateResult,
 ): TemplateResult {
   const { cutting, shown } = watched;
   const results = watched.results ?? watched.before;
@@ -120,7 +120,7 @@ export function cuttingSection(
         caption,
       )}
     </section>
-    ${search(cutting)}
+    ${search(cutting, results.cuttings)}
     <section class="section" aria-labelledby="stocks">
       <header><h2 id="stocks">All stock</h2></header>
       <div class="scrolls" tabindex="0" role="group" aria-label="All stock, table">

@@ -2,7 +2,9 @@ import { html, nothing, render, type TemplateResult } from 'lit';
 import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
 import { whatWentWrong } from '../core/what-went-wrong';
+import type { StockCutting } from '../core/plan/cutting';
 import type { Host } from '../host/host';
+import type { Cells } from '../tables/cell';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import { withLayout } from '../tables/layout-rows';
@@ -23,6 +25,8 @@ import { notice } from './notice';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
 import type { StockProgress } from '../workers/search-stock';
+import { runSearchSection } from './run-search-section';
+import { RunSearching, type StockFound } from './run-searching';
 import { searchSection } from './search-section';
 import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';
@@ -82,6 +86,7 @@ class Pane {
   private readonly sheetChoice: SheetChoice;
   private readonly comparing: Comparing;
   private readonly searching: Searching;
+  private readonly runSearching: RunSearching;
 
   constructor(
     private readonly element: HTMLElement,
@@ -100,6 +105,7 @@ class Pane {
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
     this.searching = new Searching(search, this.draw);
+    this.runSearching = new RunSearching(search, this.draw);
   }
 
   readonly draw = (): void => {
@@ -167,8 +173,8 @@ class Pane {
         return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
         ${begins(watched) ? nothing : start()}`;
       case 'Cutting':
-        return cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting) =>
-          searchSection(cutting, this.searching, (found) => this.writeLayout(found), this.undoes),
+        return cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting, stocks) =>
+          this.searches(cutting, stocks),
         );
       case 'Run':
         return runSection(watched, lead, frames, width);
@@ -181,6 +187,19 @@ class Pane {
       case 'Help':
         return this.help();
     }
+  }
+
+  /** The search of one stock and that of the run; while one goes on the other waits. */
+  private searches(cutting: StockCutting, stocks: readonly StockCutting[]): TemplateResult {
+    const { searching, runSearching, undoes, watched } = this;
+    const one = runSearching.running
+      ? nothing
+      : searchSection(cutting, searching, (found) => this.writeLayout(found), undoes);
+    if (searching.state.kind === 'running') return html`${one}`;
+    const write = (found: readonly StockFound[]) => this.writeLayouts(found);
+    const { effort } = searching;
+    return html`${one}
+    ${runSearchSection({ stocks, searching: runSearching, effort, money: watched.money, write, undoes })}`;
   }
 
   private help(): TemplateResult {
@@ -240,16 +259,31 @@ class Pane {
     return this.host.name === 'grid';
   }
 
-  private writeLayout({ stock, layouts }: StockProgress): void {
-    const { host, searching } = this;
-    const write = async () => {
+  private writeLayout(progress: StockProgress): void {
+    this.write([progress], () => this.searching.wrote(), `The layout of ${progress.stock} is in Layouts.`);
+  }
+
+  private writeLayouts(found: readonly StockFound[]): void {
+    const all = found.map(({ progress }) => progress);
+    this.write(all, () => this.runSearching.wrote(), 'The layouts are in Layouts.');
+  }
+
+  /** Writes layouts in one step, so that one undo takes them back. */
+  private write(found: readonly StockProgress[], wrote: () => void, done: string): void {
+    const { host } = this;
+    const work = async () => {
       const { name } = INPUT_TABLES.layouts;
       const table = (await host.tables()).get(name);
       if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
-      await host.writeTable(name, withLayout(table, stock, layouts));
-      searching.wrote();
+      const [headings = []] = table;
+      const rows = found.reduce<Cells>(
+        (before, { stock, layouts }) => [headings, ...withLayout(before, stock, layouts)],
+        table,
+      );
+      await host.writeTable(name, rows.slice(1));
+      wrote();
     };
-    this.attempt(write, `The layout of ${stock} is in Layouts.`);
+    this.attempt(work, done);
   }
 
   private load(what: 'demo' | 'blank'): void {

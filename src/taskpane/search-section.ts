@@ -45,11 +45,11 @@ function begin(cutting: StockCutting, searching: Searching, again: boolean): Tem
   }
   if (cutting.sheets <= least) {
     return html`<p class="caption">
-      ${stock.code} takes ${sheets(cutting.sheets)}, the least possible: no search could save one.
+      ${stock.code} takes ${sheetsInWords(cutting.sheets)}, the least possible: no search could save one.
     </p>`;
   }
   return html`<p class="caption">
-      ${stock.code} takes ${sheets(cutting.sheets)}; no fewer than ${least} would be enough. The sheet stays free
+      ${stock.code} takes ${sheetsInWords(cutting.sheets)}; no fewer than ${least} would be enough. The sheet stays free
       meanwhile.
     </p>
     <div class="row">
@@ -75,7 +75,7 @@ function running(
 ): TemplateResult {
   const done = Math.round(100 * (progress?.done ?? 0));
   return html`<p role="status">
-      <b>Best so far ${sheets(progress?.sheets ?? of.sheets)}.</b>
+      <b>Best so far ${sheetsInWords(progress?.sheets ?? of.sheets)}.</b>
       ${own ? nothing : html`Searching for ${of.stock.code}.`}
     </p>
     ${progress ? scale(progress) : nothing}
@@ -98,11 +98,11 @@ function found(
 ): TemplateResult {
   const { progress } = state;
   const { saved } = progress;
-  const best = `${state.stopped ? 'Stopped. ' : ''}Best found: ${sheets(progress.sheets)}`;
+  const best = `${state.stopped ? 'Stopped. ' : ''}Best found: ${sheetsInWords(progress.sheets)}`;
   if (state.written) {
     return html`<p role="status">
-      <i class="sign ok" aria-hidden="true"></i> ${sheets(progress.sheets)} are in Layouts, and the plan uses them.
-      ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
+      <i class="sign ok" aria-hidden="true"></i> ${sheetsInWords(progress.sheets)} are in Layouts, and the plan uses
+      them. ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
     </p>`;
   }
   const again = html`
@@ -143,6 +143,7 @@ function scale({ rows, sheets: best, least }: StockProgress): TemplateResult {
   </svg>`;
 }
 
-function sheets(count: number): string {
+/** "one sheet", "3 sheets". */
+export function sheetsInWords(count: number): string {
   return count === 1 ? 'one sheet' : `${count} sheets`;
 }

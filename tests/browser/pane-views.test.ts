@@ -169,6 +169,24 @@ describe('the views of the pane', () => {
     await context.close();
   });
 
+  it('search the whole run with one progress and one stop, and say where nothing can be saved', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByRole('tab', { name: 'Cutting' }).click();
+    const section = pane.getByRole('region', { name: 'Search the whole run' });
+    await section.getByText(/^\s*Nothing can be saved of .*Cork 4.*: they take the least possible/).waitFor();
+    await section.getByText(/the most promising first: \d+ sheets, \d+\.\d\d € to pay at the very most/).waitFor();
+    await section.getByRole('button', { name: 'Search the whole run' }).click();
+    await section.getByRole('progressbar', { name: 'Search of the run' }).waitFor();
+    await section.getByText(/, 1 of \d/).waitFor();
+    expect(await pane.getByRole('button', { name: 'Start the search' }).count()).toBe(0);
+    await section.getByRole('button', { name: 'Stop the search of the run' }).click();
+    await section.getByText(/^\s*Stopped\. /).waitFor();
+    await section.getByRole('button', { name: 'Discard what the search of the run found' }).click();
+    await section.getByRole('button', { name: 'Search the whole run' }).waitFor();
+    await context.close();
+  });
+
   it('lead through blank tables step by step, with what is done told from the tables', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);

@@ -1,0 +1,52 @@
+import { pricePerArea } from '../stock/price';
+import type { StockCutting } from './cutting';
+import { orderLine } from './order';
+
+/** Sheets, and money for the run; undefined where a sheet has no price. */
+export interface Saving {
+  readonly sheets: number;
+  readonly money: number | undefined;
+}
+
+/** What a long search of a stock could save at most; why it is not worth a search where it can save nothing. */
+export interface Chance {
+  readonly cutting: StockCutting;
+  readonly most: Saving;
+  /** least: it takes no more than could ever do. pairs: the search does not lay pairs in matching places. */
+  readonly hopeless?: 'least' | 'pairs' | undefined;
+}
+
+/**
+ * What there is to be saved of a run's stocks: most money first, then what has no price by its sheets, then what is
+ * hopeless. The least a stock could take is proven by area, its offcuts taken off.
+ */
+export function searchChances(stocks: readonly StockCutting[]): readonly Chance[] {
+  return stocks
+    .map((cutting): Chance => {
+      const { least, sheets, format } = cutting;
+      const hopeless = sheets <= least ? 'least' : format.pairs !== undefined ? 'pairs' : undefined;
+      return { cutting, most: hopeless ? { sheets: 0, money: 0 } : savingOf(cutting, least), hopeless };
+    })
+    .sort((a, b) => rank(a) - rank(b) || (b.most.money ?? 0) - (a.most.money ?? 0) || b.most.sheets - a.most.sheets);
+}
+
+function rank({ hopeless, most }: Chance): number {
+  return hopeless ? 2 : most.money === undefined ? 1 : 0;
+}
+
+/** What a stock's sheets fewer than the plan's come to: sheets on hand, packs and least quantities counted. */
+export function savingOf(cutting: StockCutting, sheets: number): Saving {
+  const saved = cutting.sheets - sheets;
+  if (pricePerArea(cutting.stock) === undefined) return { sheets: saved, money: undefined };
+  const pay = (need: number) => orderLine({ ...cutting, sheets: need }).toPay ?? 0;
+  return { sheets: saved, money: pay(cutting.sheets) - pay(sheets) };
+}
+
+/** Savings together; money where any of them has a price. */
+export function savedTogether(savings: readonly Saving[]): Saving {
+  const priced = savings.flatMap(({ money }) => (money === undefined ? [] : [money]));
+  return {
+    sheets: savings.reduce((sum, { sheets }) => sum + sheets, 0),
+    money: priced.length > 0 ? priced.reduce((sum, money) => sum + money, 0) : undefined,
+  };
+}

@@ -1,0 +1,119 @@
+import { html, nothing, type TemplateResult } from 'lit';
+import type { StockCutting } from '../core/plan/cutting';
+import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
+import { button } from './button';
+import { betterOf, type RunSearching, type RunSearchState, savingsOf, type StockFound } from './run-searching';
+import { sheetsInWords } from './search-section';
+import type { Effort } from './searching';
+
+export interface RunSearchInput {
+  readonly stocks: readonly StockCutting[];
+  readonly searching: RunSearching;
+  readonly effort: Effort;
+  /** The sheet's own money. */
+  readonly money: string;
+  readonly write: (found: readonly StockFound[]) => void;
+  /** Whether the workbook's undo takes back what is written. */
+  readonly undoes: boolean;
+}
+
+/** Looks for layouts of all stocks of the run, one after the other, with one progress and one stop. */
+export function runSearchSection(input: RunSearchInput): TemplateResult {
+  const { searching } = input;
+  const { state } = searching;
+  return html`<section class="section" aria-labelledby="search-run">
+    <header><h2 id="search-run">Search the whole run</h2></header>
+    ${state.kind === 'running' ? running(input, state) : nothing}
+    ${state.kind === 'found' ? found(input, state) : nothing} ${state.kind === 'running' ? nothing : begin(input)}
+  </section>`;
+}
+
+function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
+  const chances = searchChances(stocks);
+  const codes = (why: 'least' | 'pairs' | undefined) =>
+    chances.filter(({ hopeless }) => hopeless === why).map(({ cutting }) => cutting.stock.code);
+  const [worth, least, paired] = [codes(undefined), codes('least'), codes('pairs')];
+  const most = savedTogether(chances.map((chance) => chance.most));
+  return html`${
+    least.length > 0
+      ? html`<p class="caption">
+          Nothing can be saved of ${listed(least)}: ${least.length === 1 ? 'it takes' : 'they take'} the least possible.
+        </p>`
+      : nothing
+  }
+  ${paired.length > 0 ? html`<p class="caption">Pairs of ${listed(paired)} are matched; they lie as they are.</p>` : nothing}
+  ${
+    worth.length > 0
+      ? html`<p class="caption">
+            ${listed(worth)}, the most promising first: ${inWords(most, money)} at the very most.
+          </p>
+          ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
+      : nothing
+  }`;
+}
+
+function running(
+  { searching, money, stocks }: RunSearchInput,
+  { at, count, done, found: sofar }: RunSearchState & { readonly kind: 'running' },
+): TemplateResult {
+  const share = Math.round(100 * done);
+  const better = betterOf(sofar, stocks);
+  return html`<p role="status">
+      <b>${at.stock.code}, ${Math.min(count, Math.floor(done * count) + 1)} of ${count}.</b>
+      ${better.length > 0 ? `Saved so far: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
+    </p>
+    <fluent-progress-bar
+      role="progressbar"
+      aria-label="Search of the run"
+      aria-valuenow=${share}
+      aria-valuemax="100"
+      max="100"
+      value=${share}
+    ></fluent-progress-bar>
+    <p class="acts">
+      ${button('Stop and keep best', () => searching.stop(), { kind: 'go', label: 'Stop the search of the run' })}
+    </p>`;
+}
+
+function found(
+  { searching, stocks, money, write, undoes }: RunSearchInput,
+  { found: all, stopped, written, why }: RunSearchState & { readonly kind: 'found' },
+): TemplateResult {
+  const better = betterOf(all, stocks);
+  const ended = why === undefined ? nothing : html`<p role="alert">The search ended early: ${why}</p>`;
+  if (written) {
+    return html`<p role="status">
+      <i class="sign ok" aria-hidden="true"></i> The layouts are in Layouts, and the plan uses them.
+      ${undoes ? 'Undo takes them out again.' : 'Empty their rows to have the quick rows again.'}
+    </p>`;
+  }
+  const start = stopped ? 'Stopped. ' : '';
+  const discard = button('Discard', () => searching.drop(), {
+    kind: 'link',
+    label: 'Discard what the search of the run found',
+  });
+  if (better.length === 0) {
+    return html`${ended}
+      <p role="status"><b>${start}No layout with fewer sheets was found.</b> The plan stays as it is.</p>
+      <p class="acts">${discard}</p>`;
+  }
+  return html`${ended}
+    <p role="status"><b>${start}Found: ${inWords(savingsOf(better), money)} less.</b></p>
+    <ul class="checks">
+      ${better.map(
+        ({ cutting, progress }) =>
+          html`<li>${cutting.stock.code}: ${sheetsInWords(progress.sheets)} instead of ${cutting.sheets}</li>`,
+      )}
+    </ul>
+    <p class="acts">${button('Write all to Layouts', () => write(better), { kind: 'go' })} ${discard}</p>`;
+}
+
+/** "3 sheets, 40.20 € to pay". */
+function inWords({ sheets, money: amount }: Saving, money: string): string {
+  const pay = amount === undefined ? '' : `, ${amount.toFixed(2)}${money && ` ${money}`} to pay`;
+  return `${sheetsInWords(sheets)}${pay}`;
+}
+
+function listed(parts: readonly string[]): string {
+  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
+}

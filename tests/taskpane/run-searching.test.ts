@@ -1,0 +1,118 @@
+import { describe, expect, it } from 'vitest';
+import type { StockCutting } from '../../src/core/plan/cutting';
+import { Plan } from '../../src/core/plan/plan';
+import { betterOf, RunSearching, savingsOf } from '../../src/taskpane/run-searching';
+import { type CuttingSearch, EFFORTS } from '../../src/taskpane/searching';
+import type { Token } from '../../src/workers/run';
+import type { StockProgress } from '../../src/workers/search-stock';
+import { inputOf } from '../core/samples';
+
+const [first, second] = new Plan(inputOf()).cutting.stocks as readonly [StockCutting, StockCutting];
+const stock = (one: StockCutting, code: string, sheets: number, least: number, price: number): StockCutting => ({
+  ...one,
+  sheets,
+  least,
+  content: code,
+  stock: { ...one.stock, code, price },
+});
+const CHEAP = stock(first, 'cheap', 6, 3, 2);
+const DEAR = stock(second, 'dear', 5, 3, 40);
+const LEAST = stock(first, 'least', 2, 2, 99);
+const RUN = [CHEAP, LEAST, DEAR];
+
+const progress = (code: string, sheets: number, done: number): StockProgress => ({
+  stock: code,
+  sheets,
+  rows: 9,
+  saved: 9 - sheets,
+  least: 1,
+  done,
+  layouts: [],
+});
+
+/** A search that does what the test says, when it says so. */
+function byHand() {
+  const asked: { code: string; effort: number; token: Token; tell: (now: StockProgress) => void }[] = [];
+  let settle: { answer: (found: StockProgress) => void; fail: (error: Error) => void } | undefined;
+  const search: CuttingSearch = ({ stock: { code } }, effort, _seed, tell, token) => {
+    asked.push({ code, effort, token, tell });
+    return new Promise((answer, fail) => (settle = { answer, fail }));
+  };
+  const then = () => new Promise((resolve) => setTimeout(resolve, 0));
+  return {
+    search,
+    asked,
+    answer: (found: StockProgress) => (settle?.answer(found), then()),
+    fail: (error: Error) => (settle?.fail(error), then()),
+  };
+}
+
+describe('a search of the whole run', () => {
+  it('goes from stock to stock, the dearest chance first, past what can save nothing, with one progress', async () => {
+    const { search, asked, answer } = byHand();
+    const seen: number[] = [];
+    const searching = new RunSearching(search, () => {
+      if (searching.state.kind === 'running') seen.push(searching.state.done);
+    });
+    searching.start(RUN, 'short');
+    expect(asked.map(({ code, effort }) => [code, effort])).toEqual([['dear', EFFORTS.short]]);
+    asked[0]!.tell(progress('dear', 4, 0.5));
+    await answer(progress('dear', 4, 1));
+    expect(asked.map(({ code }) => code)).toEqual(['dear', 'cheap']);
+    asked[1]!.tell(progress('cheap', 6, 0.5));
+    await answer(progress('cheap', 4, 1));
+    expect(seen).toEqual([0, 0.25, 0.5, 0.75]);
+    expect(searching.state).toMatchObject({ kind: 'found', stopped: false, written: false });
+    const { state } = searching;
+    if (state.kind !== 'found') throw new Error('It is not done.');
+    const better = betterOf(state.found, RUN);
+    expect(better.map(({ progress: { stock: code, sheets } }) => [code, sheets])).toEqual([
+      ['dear', 4],
+      ['cheap', 4],
+    ]);
+    // 40 and 2 × 2.
+    expect(savingsOf(better)).toEqual({ sheets: 3, money: 44 });
+    searching.wrote();
+    expect(searching.state).toMatchObject({ written: true });
+  });
+
+  it('stops once for all and keeps the best of each', async () => {
+    const { search, asked, answer } = byHand();
+    const searching = new RunSearching(search, () => undefined);
+    searching.start(RUN, 'usual');
+    searching.stop();
+    expect(asked[0]!.token.stopped).toBe(true);
+    await answer(progress('dear', 4, 0.3));
+    expect(asked).toHaveLength(1);
+    expect(searching.state).toMatchObject({ kind: 'found', stopped: true, found: [{ progress: { sheets: 4 } }] });
+  });
+
+  it('keeps what it had where it ends early, and says why', async () => {
+    const { search, answer, fail } = byHand();
+    const searching = new RunSearching(search, () => undefined);
+    searching.start(RUN, 'usual');
+    await answer(progress('dear', 4, 1));
+    await fail(new Error('out of memory'));
+    expect(searching.state).toMatchObject({ kind: 'found', why: 'out of memory', found: [{ cutting: DEAR }] });
+  });
+
+  it('forgets what was dropped or followed by another', async () => {
+    const { search, asked, answer } = byHand();
+    const searching = new RunSearching(search, () => undefined);
+    searching.start(RUN, 'usual');
+    searching.drop();
+    expect(asked[0]!.token.stopped).toBe(true);
+    await answer(progress('dear', 4, 1));
+    expect(searching.state).toEqual({ kind: 'none' });
+  });
+
+  it('offers only what is better than the plan as it stands, of pieces that are still to be cut', () => {
+    const found = [
+      { cutting: DEAR, progress: progress('dear', 5, 1) },
+      { cutting: CHEAP, progress: progress('cheap', 4, 1) },
+    ];
+    expect(betterOf(found, RUN).map(({ cutting }) => cutting.stock.code)).toEqual(['cheap']);
+    expect(betterOf(found, [{ ...CHEAP, content: 'others' }, DEAR])).toEqual([]);
+    expect(betterOf(found, [{ ...CHEAP, sheets: 4 }, DEAR])).toEqual([]);
+  });
+});
