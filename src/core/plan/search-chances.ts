@@ -1,6 +1,6 @@
 import { pricePerArea } from '../stock/price';
 import type { StockCutting } from './cutting';
-import { orderLine } from './order';
+import { order } from './order';
 
 /** Sheets, and money for the run; undefined where a sheet has no price. */
 export interface Saving {
@@ -38,7 +38,7 @@ function rank({ hopeless, most }: Chance): number {
 export function savingOf(cutting: StockCutting, sheets: number): Saving {
   const saved = cutting.sheets - sheets;
   if (pricePerArea(cutting.stock) === undefined) return { sheets: saved, money: undefined };
-  const pay = (need: number) => orderLine({ ...cutting, sheets: need }).toPay ?? 0;
+  const pay = (need: number) => order([{ ...cutting, sheets: need }])[0]?.toPay ?? 0;
   return { sheets: saved, money: pay(cutting.sheets) - pay(sheets) };
 }
 
