@@ -40,7 +40,7 @@ export function workedByHand(): Page {
         'The heel is 45 mm and 1 mm may be rasped off. No sum of sixes and fours is 45; 7 × 6 + 4 = 46 is the one of fewest lifts that is 1 more, so eight lifts are built and 1 mm comes off the ground lift. The stoutest lie next to the ground. Under them come a platform of 10 and an outsole of 4.',
         `On the ramp the bottom stands z high at x = 168 − 2.4 · z from the back. A lift ends where the bottom stands at its lower face and the 0.1 that it is skived to: the uppermost, from 41 up, at 168 − 2.4 · 41.1 = ${figure(length[0])}. The ground lift stops 5 mm behind the tread, at 163. The platform goes on to the toe: 168 + 88.5 = ${figure(length[9])}. So the lengths are ${list(length)} mm.`,
         `All are 60 mm wide, so the areas are ${list(area)} cm².`,
-        `Each is skived where the ramp rises through it: its width is 2.4 × (4 − 0.1) = ${figure(skive[0])} or 2.4 × (6 − 0.1) = ${figure(skive[1])}; of the ground lift, whose upper face lies at 5, 163 − 156 = ${figure(skive[7])}. The angle is that of the ramp, atan(45 / 108) = ${figure(angle)}°.`,
+        `Each is skived where the ramp rises through it: its width is 2.4 × (4 − 0.1) = ${figure(skive[0])} or 2.4 × (6 − 0.1) = ${figure(skive[1])}; of the ground lift, whose upper face lies at 5, 163 − 156 = ${figure(skive[7])}. The angle is that of the ramp, atan(45 / 108) = ${figure(angle)}°. All are skived to 0.1 but the ground lift: under the ramp stand (168 − 163) / 2.4 = 2.0833 there, and the 1 mm that is rasped off its lower face later is still on it, 3.0833.`,
         'Ten pairs need 20 of each.',
       ],
       'PIECES',

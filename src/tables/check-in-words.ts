@@ -18,6 +18,8 @@ const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
  * @param mm writes a height of so many mm; the sheet has mm
  */
 export function checkInWords(check: Check, mm: (height: number) => string = inMm): CheckWords {
+  // The worst size is named first, where the sizes differ.
+  const size = 'size' in check && check.size !== undefined ? `size ${check.size}: ` : '';
   switch (check.kind) {
     case 'problem':
       return { check: 'Input', say: check.problem.message };
@@ -28,15 +30,15 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say:
           check.verdict === 'holds'
-            ? `${mm(check.seat)} under the seat, ${mm(check.tread)} under the tread`
-            : `${mm(check.seat)} under the seat and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
+            ? `${size}${mm(check.seat)} under the seat, ${mm(check.tread)} under the tread`
+            : `${size}${mm(check.seat)} under the seat and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
       };
     case 'rasping':
       return {
         check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
         found: check.found,
         wanted: check.wanted,
-        say: `${check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}; rasp ${mm(check.found)} off`,
+        say: `${size}${check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: rasp ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}`,
       };
     case 'proud':
       return {
@@ -45,8 +47,33 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say:
           check.verdict === 'holds'
-            ? `lift ${check.item} follows the ball closely enough`
-            : `lift ${check.item} stands proud where the ball curves: rasp it before gluing`,
+            ? `${size}lift ${check.item} follows the ball closely enough`
+            : `${size}lift ${check.item} stands proud where the ball curves: rasp it before gluing`,
+      };
+    case 'heelBase': {
+      const middle =
+        Math.abs(check.ahead) < 0.5 ? 'under' : `${mm(Math.abs(check.ahead))} ${check.ahead > 0 ? 'before' : 'behind'}`;
+      const stands = `${size}${mm(check.height)} high on a base ${mm(check.width)} wide, ${(check.area / 100).toFixed(1)} cm², its middle ${middle} the seat line`;
+      const mend = [
+        ...(check.narrow ? ['it tips easily sideways: take less taper or a lower heel'] : []),
+        ...(check.apart ? ['it tips easily to the front or back: bring the base under the seat line'] : []),
+      ];
+      return {
+        check: `${LIMIT_ITEMS.tipAngle}, °`,
+        found: check.found,
+        wanted: check.wanted,
+        say: `${[stands, ...mend].join('; ')}${mend.length > 0 ? ', fix it with nails or a screw besides adhesive, and have it judged' : ''} (planning aid, common practice)`,
+      };
+    }
+    case 'rocker':
+      return {
+        check: 'Toe spring, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say:
+          check.verdict === 'holds'
+            ? `${size}${mm(check.tread)} under the tread bend little, and roll over the toe`
+            : `${size}${mm(check.tread)} under the tread bend little with the foot: roll the ground face from the tread on, by so much at the toe, or take a thinner platform (planning aid: rockers of 15° were tried)`,
       };
     case 'bend': {
       const where = check.side === 'over' ? 'over the ball' : 'into the waist';
@@ -84,21 +111,21 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: `${LIMIT_ITEMS.shank}, mm`,
         found: check.found,
         wanted: check.wanted,
-        say: 'so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last',
+        say: `${size}so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last`,
       };
     case 'heelHold':
       return {
         check: `${LIMIT_ITEMS.heelFixing}, mm`,
         found: check.found,
         wanted: check.wanted,
-        say: `so high a heel is nailed from inside, and ${check.material} holds no nail: enter a Heel core of wood or leather, or take lifts of leather`,
+        say: `${size}so high a heel is nailed from inside, and ${check.material} holds no nail: enter a Heel core of wood or leather, or take lifts of leather`,
       };
     case 'plainModel':
       return {
         check: `${LIMIT_ITEMS.plainModel}, mm`,
         found: check.found,
         wanted: check.wanted,
-        say: 'the plain curve serves heels up to the wanted height: measure the gaps every 20 mm, inside and outside, and enter them in Outlines',
+        say: `${size}the plain curve serves heels up to the wanted height: measure the gaps every 20 mm, inside and outside, and enter them in Outlines`,
       };
     case 'misfit':
       return {
@@ -107,8 +134,8 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say:
           check.verdict === 'holds'
-            ? 'the curve passes the waist height as measured'
-            : 'the curve misses the waist height by so much: measure again, or measure the gaps every 20 mm',
+            ? `${size}the curve passes the waist height as measured`
+            : `${size}the curve misses the waist height by so much: measure again, or measure the gaps every 20 mm`,
       };
     case 'modelAgainstGaps':
       return {
@@ -174,7 +201,7 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: `${LIMIT_ITEMS.highBuild}, mm`,
         found: check.found,
         wanted: check.wanted,
-        say: 'look at stability, heel attachment and slip with a qualified person before it is worn',
+        say: `${size}look at stability, heel attachment and slip with a qualified person before it is worn`,
       };
     case 'lasts':
       return {

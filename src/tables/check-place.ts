@@ -32,6 +32,10 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return style('Last');
     case 'rasping':
       return style('Most rasping');
+    case 'heelBase':
+      return style('Heel taper');
+    case 'rocker':
+      return last('Toe spring');
     case 'proud':
       return style('Laying');
     case 'bend':

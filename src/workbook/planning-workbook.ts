@@ -176,13 +176,13 @@ function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
   const inputs: Block = {
     cells: [
       { row: 2, column: 0, role: 'heading', value: 'Style' },
-      { row: 2, column: 2, role: 'heading', value: 'Size' },
+      { row: 2, column: 1, role: 'heading', value: 'Size' },
       { row: 3, column: 0, role: 'input', value: ticket.style },
-      { row: 3, column: 2, role: 'input', align: 'left', ...(ticket.size !== undefined && { value: ticket.size }) },
+      { row: 3, column: 1, role: 'input', align: 'left', ...(ticket.size !== undefined && { value: ticket.size }) },
     ],
     lists: [
       { area: { row: 3, column: 0, rows: 1, columns: 1 }, choices: styles.codes, codesOf: styles.of },
-      { area: { row: 3, column: 2, rows: 1, columns: 1 }, choices: sizes.map(String) },
+      { area: { row: 3, column: 1, rows: 1, columns: 1 }, choices: sizes.map(String) },
     ],
     rows: 2,
   };
@@ -190,7 +190,7 @@ function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
     name: table.name,
     kind: 'results',
     ...merged(
-      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},C4,{Offcuts})`, 5, 500)],
+      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},B4,{Offcuts})`, 5, 500)],
       head(table.name, `${table.meaning}. Choose the style; leave the size blank for all sizes.`),
     ),
     ...headed(table, 5),

@@ -30,7 +30,14 @@ describe('the place of a check', { timeout: 60_000 }, () => {
   });
 
   it('is in Lasts where the curve of a last is meant, by the last of the style', () => {
-    const check = { kind: 'plainModel', subject: 'Tansy', verdict: 'lookAt', found: 60, wanted: 50 } as const;
+    const check = {
+      kind: 'plainModel',
+      subject: 'Tansy',
+      verdict: 'lookAt',
+      found: 60,
+      wanted: 50,
+      size: undefined,
+    } as const;
     expect(placeOfCheck(check, lastOf)).toEqual({ table: 'Lasts', code: 'Town 60', heading: 'Measured' });
   });
 });

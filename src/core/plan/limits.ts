@@ -23,6 +23,10 @@ export interface Limits {
   /** Heel from which more than adhesive fixes it, and above which more than nails does, mm. */
   readonly heelFixing: number;
   readonly screwedHeel: number;
+  /** Lean at which a heel tips over the edge of its base, degrees: less is worth a second look. */
+  readonly tipAngle: number;
+  /** Thickness under the tread from which a forepart does not bend with the foot, mm. */
+  readonly stiffForepart: number;
 }
 
 /** The usual limits (common practice). */
@@ -37,6 +41,8 @@ export const USUAL_LIMITS: Limits = {
   pairSubstance: 0.3,
   heelFixing: 30,
   screwedHeel: 50,
+  tipAngle: 15,
+  stiffForepart: 20,
 };
 
 /** Names of the limits as they stand in the column Item. */
@@ -51,6 +57,8 @@ export const LIMIT_ITEMS: Readonly<Record<keyof Limits, string>> = {
   pairSubstance: 'Pair substance',
   heelFixing: 'Heel fixing',
   screwedHeel: 'Screwed heel',
+  tipAngle: 'Tip angle',
+  stiffForepart: 'Stiff forepart',
 };
 
 const NAMES = Object.entries(LIMIT_ITEMS) as readonly [keyof Limits, string][];

@@ -11,11 +11,11 @@ import type { ColumnWorkings, Context } from './context';
 const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wanted: string]>>> = {
   heelControl: [
     'What stands under the seat less what stands under the tread',
-    'Heel height of the last in the smallest size',
+    'Heel height of the last, in the size where it differs most',
   ],
   rasping: [
     'Height that the mix builds, less the height that it is to reach',
-    'The most that may be rasped off, as in Styles',
+    'The most that may be rasped off: the least of what its sheets allow, as in Bottom stock, else in Styles',
   ],
   proud: ['Greatest gap between a flat skive and the curved bottom, over all sizes', 'Limit, usual 1 mm'],
   bend: [
@@ -24,13 +24,24 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
   ],
   tubeUnknown: ['Tightest radius of the last’s curve, over all sizes', ''],
   skiveWide: ['Width of the skive', 'Room for it: the piece’s length, or half its width all round'],
-  shank: ['Heel height of the last', 'Heel from which a waist wants a shank, usual 30 mm'],
+  heelBase: [
+    'Lean at which it tips over the edge of its base: atan(width / 2 · height), in the size where it is least',
+    'Limit, usual 15°',
+  ],
+  rocker: [
+    'Toe spring of the last',
+    'Rise of a roll of 15° from the tread line to the toe, for a forepart too thick to bend, usual 20 mm',
+  ],
+  shank: ['Greatest heel height of the last', 'Heel from which a waist wants a shank, usual 30 mm'],
   heelHold: ['Greatest heel height of the last', 'Heel from which more than adhesive fixes it, usual 30 mm'],
-  plainModel: ['Heel height of the last', 'Heel up to which the plain model serves, usual 50 mm'],
-  misfit: ['How far the model misses the waist height', 'Limit, usual 1 mm'],
+  plainModel: ['Greatest heel height of the last', 'Heel up to which the plain model serves, usual 50 mm'],
+  misfit: ['How far the model misses the waist height, in the size where that is most', 'Limit, usual 1 mm'],
   modelAgainstGaps: ['Greatest difference between the plain model and the measured gaps', 'Limit, usual 1 mm'],
   twist: ['Greatest difference of the gaps at the two edges', 'Limit, usual 4 mm'],
-  highBuild: ['Height under the seat', 'Height from which stability wants a second look, usual 50 mm'],
+  highBuild: [
+    'Height under the seat, in the size where it is most',
+    'Height from which stability wants a second look, usual 50 mm',
+  ],
   leatherPairs: ['', 'Difference in substance between the soles of a pair, usual 0.3 mm'],
   lasts: ['Pairs of lasts on hand in that size', 'One pair or more'],
   late: ['Days from the day due to the day that the last pair is off its last', 'None'],

@@ -94,7 +94,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   }),
   Step: () => ({ what: 'Its place in the order of the bench: what must come before what decides it' }),
   Kind: () => ({ what: 'What kind of work it is' }),
-  Piece: () => ({ what: 'What it is done to, by part and number' }),
+  Pieces: () => ({ what: 'What it is done to, by part and number' }),
   Stock: ofPiece('Stock'),
   'Thick mm': ofPiece('Thick mm'),
   'Rasp to mm': ({ step: { pieces } }) => {

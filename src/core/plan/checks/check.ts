@@ -24,20 +24,46 @@ export interface NotSummed {
   readonly wanted?: number | undefined;
 }
 
+/** The size in which it is worst; undefined where all sizes are alike. */
+interface InSize {
+  readonly size: number | undefined;
+}
+
 /** One finding. `subject` is the style, last, stock or table that it is about; lengths in mm, shares 0…1. */
 export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'problem'; readonly problem: Problem }
-  | ({ readonly kind: 'heelControl'; readonly seat: number; readonly tread: number } & Measured)
-  | ({ readonly kind: 'rasping'; readonly part: Part; readonly built: number } & Measured)
-  | ({ readonly kind: 'proud'; readonly item: number } & Measured)
+  | ({ readonly kind: 'heelControl'; readonly seat: number; readonly tread: number } & Measured & InSize)
+  | ({
+      readonly kind: 'rasping';
+      readonly part: Part;
+      readonly built: number;
+      /** The piece that it comes off, and what is left of that. */
+      readonly item: number;
+      readonly left: number;
+    } & Measured &
+      InSize)
+  | ({ readonly kind: 'proud'; readonly item: number } & Measured & InSize)
+  | ({
+      readonly kind: 'heelBase';
+      readonly width: number;
+      /** mm² */
+      readonly area: number;
+      /** Of its middle before the seat line. */
+      readonly ahead: number;
+      readonly height: number;
+      readonly narrow: boolean;
+      readonly apart: boolean;
+    } & Measured &
+      InSize)
+  | ({ readonly kind: 'rocker'; readonly tread: number } & Measured & InSize)
   | ({ readonly kind: 'bend'; readonly part: Part; readonly side: BendSide; readonly strain: number } & Measured)
   | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
   | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
   | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
-  | ({ readonly kind: 'shank' } & Measured)
-  | ({ readonly kind: 'heelHold'; readonly material: Material } & Measured)
-  | ({ readonly kind: 'plainModel' } & Measured)
-  | ({ readonly kind: 'misfit' } & Measured)
+  | ({ readonly kind: 'shank' } & Measured & InSize)
+  | ({ readonly kind: 'heelHold'; readonly material: Material } & Measured & InSize)
+  | ({ readonly kind: 'plainModel' } & Measured & InSize)
+  | ({ readonly kind: 'misfit' } & Measured & InSize)
   | ({ readonly kind: 'modelAgainstGaps' } & Measured)
   | ({ readonly kind: 'twist' } & Measured)
   | ({ readonly kind: 'gapsAgainstHeel' } & Measured)
@@ -45,7 +71,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'farFromBase'; readonly size: number } & Measured)
   | { readonly kind: 'unusedPart'; readonly part: Part }
   | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
-  | ({ readonly kind: 'highBuild' } & Measured)
+  | ({ readonly kind: 'highBuild' } & Measured & InSize)
   | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part; readonly pairs: Pairs }
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }

@@ -91,11 +91,12 @@ function runChecks(
   stocks: ReadonlyMap<string, Stock>,
 ): readonly Check[] {
   const facts = stocksOf(run.style).map((code) => {
-    const { smallestTube, mouldedFace, pairs } = stocks.get(fold(code)) ?? {};
-    return [smallestTube, mouldedFace, pairs];
+    const { smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance } =
+      stocks.get(fold(code)) ?? {};
+    return [smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance];
   });
   return before(run, [JSON.stringify([limits, facts]), finder.contentOf(run.last)], () => [
-    ...heightChecks(run, limits),
+    ...heightChecks(run, limits, stocks),
     ...bendChecks(run, stocks),
     ...skiveChecks(run),
     ...groundChecks(run, stocks),

@@ -9,6 +9,7 @@ import type { Limits } from '../limits';
 import type { StyleRun } from '../runs';
 import { unusedParts } from '../unused';
 import type { Check } from './check';
+import { worstSize } from './worst';
 
 /** A size whose last is so much longer or shorter than the base size's is most likely a slip: eight or nine sizes. */
 const FAR_FROM_BASE = 0.22;
@@ -24,12 +25,17 @@ export function lastChecks(
   if (!profile) return [];
   const list: Check[] = [];
   const { heelHeight } = last;
-  if (heelHeight > limits.plainModel && profile.source === 'model') {
-    list.push({ kind: 'plainModel', subject, verdict: 'lookAt', found: heelHeight, wanted: limits.plainModel });
+  const highest = worstSize(sizes, ({ bottom }) => bottom.last.heelHeight);
+  const height = highest?.sizeRun.bottom.last.heelHeight ?? 0;
+  if (height > limits.plainModel && profile.source === 'model') {
+    const wanted = limits.plainModel;
+    list.push({ kind: 'plainModel', subject, verdict: 'lookAt', found: height, wanted, size: highest?.size });
   }
-  if (profile.misfit !== undefined) {
-    const verdict = profile.misfit > limits.misfit ? 'lookAt' : 'holds';
-    list.push({ kind: 'misfit', subject, verdict, found: profile.misfit, wanted: limits.misfit });
+  const off = worstSize(sizes, ({ bottom }) => bottom.last.profile.misfit);
+  const misfit = off?.sizeRun.bottom.last.profile.misfit;
+  if (misfit !== undefined) {
+    const verdict = misfit > limits.misfit ? 'lookAt' : 'holds';
+    list.push({ kind: 'misfit', subject, verdict, found: misfit, wanted: limits.misfit, size: off?.size });
   }
   for (const part of unusedParts(style)) list.push({ kind: 'unusedPart', subject, verdict: 'lookAt', part });
   for (const { size, bottom } of sizes) {

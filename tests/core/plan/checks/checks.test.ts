@@ -134,6 +134,59 @@ describe('checks', () => {
     expect(kinds(bought(10_000), 'makeOrBuy')).toMatchObject([{ verdict: 'holds', breakEven: undefined }]);
   });
 
+  it('judge heights in all sizes and name the worst where they differ (derived: groups that are 3 mm apart)', () => {
+    const groups = { 'Size groups': '36-37, 38-39', 'Heel per group': 3 };
+    // Base size 38 of a heel of 45: 42 in 37, 45 in 38 and 39, on 14 of platform and outsole.
+    const grouped = { lasts: [{ ...ROUND, ...groups }], styles: style({ 'Most rasping': 3 }) };
+    expect(kinds(grouped, 'highBuild')).toMatchObject([{ found: 59, size: 38 }]);
+    expect(kinds({}, 'highBuild')).toMatchObject([{ found: 59, size: undefined }]);
+    const high = {
+      lasts: [{ ...ROUND, ...groups, 'Heel height': 49, 'Base size': 37 }],
+      styles: style({ 'Most rasping': 3 }),
+    };
+    // Only 38 and 39, at 52, are higher than the plain model serves.
+    expect(kinds(high, 'plainModel')).toMatchObject([{ found: 52, wanted: 50, size: 38 }]);
+    const flat = { ...grouped, styles: style({ Raise: 'none', Lifts: '', Platform: '', Sole: 'Bend 4' }) };
+    expect(kinds(flat, 'heelControl')).toMatchObject([{ verdict: 'putRight', found: 0, wanted: 45, size: 38 }]);
+  });
+
+  it('tell what is rasped on its piece, the most of all sizes, against what its sheets allow', () => {
+    const groups = { 'Size groups': '36-37, 38-39', 'Heel per group': 3 };
+    const grouped = { lasts: [{ ...ROUND, ...groups }], styles: style({ 'Most rasping': 3, Lifts: 'Cork 6' }) };
+    // 45 from eight of 6 with 3 too many, which leaves 3 of the ground lift; 42 from seven.
+    expect(kinds(grouped, 'rasping')).toMatchObject([{ found: 3, wanted: 3, item: 1, left: 3, size: 38 }]);
+    const stock = STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, 'Most rasping': 4 } : one));
+    expect(
+      kinds({ ...grouped, styles: style({ Lifts: 'Cork 6', 'Most rasping': 0 }), stock }, 'rasping'),
+    ).toMatchObject([{ found: 3, wanted: 4 }]);
+  });
+
+  it('hold the base of a heel against its height, the more the higher it is', () => {
+    const heel = (taper: number) =>
+      style({ Raise: 'heel', Platform: '', 'Top piece': 'Rubber 6', 'Most rasping': 4, 'Heel taper': taper });
+    const [wide] = kinds({ styles: heel(0) }, 'heelBase');
+    const high = [{ ...ROUND, 'Heel height': 60 }];
+    const [narrow] = kinds({ styles: heel(20), lasts: high }, 'heelBase');
+    expect(wide).toMatchObject({ verdict: 'holds', wanted: 15, narrow: false });
+    expect(narrow).toMatchObject({ verdict: 'lookAt', narrow: true });
+    if (narrow?.kind !== 'heelBase') throw new Error('There is no base.');
+    expect(narrow.found).toBeCloseTo((Math.atan(narrow.width / (2 * narrow.height)) * 180) / Math.PI, 9);
+    const low = { lasts: [{ ...ROUND, 'Heel height': 25 }], styles: heel(20) };
+    expect(kinds(low, 'heelBase')).toEqual([]);
+  });
+
+  it('ask a thick forepart for a roll: from 20 mm under the tread on, a third of the length times tan 15° (derived)', () => {
+    const thick = style({ Platform: 'Foam 10, Foam 10', 'Most rasping': 3 });
+    const [found] = kinds({ styles: thick }, 'rocker');
+    expect(found).toMatchObject({ verdict: 'lookAt', tread: 24, found: 8, size: 39 });
+    // A size of Paris points is 2/3 cm: 39 is 252 + 6.67 long, its tread line at two thirds.
+    if (found?.kind !== 'rocker') throw new Error('There is no rocker.');
+    expect(found.wanted).toBeCloseTo(((252 + 20 / 3) / 3) * Math.tan(Math.PI / 12), 1);
+    expect(kinds({}, 'rocker')).toEqual([]);
+    const rolled = { lasts: [{ ...ROUND, 'Toe spring': 30 }], styles: thick };
+    expect(kinds(rolled, 'rocker')).toMatchObject([{ verdict: 'holds', found: 30 }]);
+  });
+
   it('find leather soles to be paired, sizes without a last, and orders that come late', () => {
     expect(kinds({ styles: style({ Sole: 'Bend 4' }) }, 'leatherPairs')).toMatchObject([{ wanted: 0.3, part: 'sole' }]);
     expect(kinds({ lasts: [{ ...ROUND, 'Pairs on hand': 0 }] }, 'lasts')).toHaveLength(3);

@@ -1,0 +1,55 @@
+import { area } from '../geometry/area';
+import { box } from '../geometry/box';
+import { cut } from '../geometry/cut';
+import type { Ring } from '../geometry/ring';
+import { atLength, seatLine } from '../last/profile';
+import type { Bottom } from './bottom';
+import type { Layer } from './layer';
+import { breastLine } from './raise';
+
+/** What a heel stands on, once its edge is rasped: of a wedge or platform what lies under the back quarter. */
+export interface HeelBase {
+  /** mm */
+  readonly width: number;
+  /** mm² */
+  readonly area: number;
+  /** How far its middle lies before the seat line, along the ground, mm; behind it where negative. */
+  readonly ahead: number;
+  /** mm */
+  readonly length: number;
+  /** Lean at which the heel tips over the edge of its base, degrees: atan(w / 2H) for a base w wide under a seat H high (derived). */
+  readonly tipAngle: number;
+}
+
+/** @param rough what is left at the edge of its lowest piece for rasping, a side, mm */
+export function heelBase(bottom: Bottom, rough: (lowest: Layer) => number): HeelBase | undefined {
+  const { layers, last, seatStack } = bottom;
+  const lowest = layers.findLast(({ underSeat, part }) => underSeat && part !== 'welt' && part !== 'cover');
+  if (!lowest || seatStack <= 0) return undefined;
+  const breast = atLength(last.profile, breastLine(last)).x;
+  const ring = cut(lowest.ring, ([x]) => breast - x);
+  const { left, right, top, bottom: low } = box(ring);
+  const edge = rough(lowest);
+  // The front is no edge that is rasped.
+  const [width, length] = [top - low - 2 * edge, right - left - edge];
+  if (width <= 0 || length <= 0) return undefined;
+  const [across, along] = [width / (top - low), length / (right - left)];
+  const middle = right - (right - middleOf(ring)) * along;
+  return {
+    width,
+    length,
+    area: area(ring) * across * along,
+    ahead: middle - atLength(last.profile, seatLine(last.length)).x,
+    tipAngle: (Math.atan(width / (2 * seatStack)) * 180) / Math.PI,
+  };
+}
+
+/** The x of a ring's centroid. */
+function middleOf(ring: Ring): number {
+  let sum = 0;
+  ring.forEach(([x, y], i) => {
+    const [nx, ny] = ring[(i + 1) % ring.length] ?? [x, y];
+    sum += (x + nx) * (x * ny - nx * y);
+  });
+  return sum / (6 * area(ring));
+}
