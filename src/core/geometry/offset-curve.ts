@@ -11,38 +11,44 @@ import type { Point, Ring } from './ring';
  */
 export function offsetCurve(ring: Ring, distance: number): Ring {
   if (distance === 0) return ring;
-  const edges = ring.map(([x, y], i) => {
-    const [tx, ty] = itemRound(ring, i + 1);
-    const length = Math.sqrt((tx - x) ** 2 + (ty - y) ** 2);
-    return { x, y, length, normalX: (ty - y) / length, normalY: (x - tx) / length };
-  });
+  const n = ring.length;
   const widest = 2 * Math.acos(distance / (distance + ARC_TOLERANCE));
+  const blunt = Math.cos(widest);
   const curve: Point[] = [];
-  let before = itemRound(edges, -1);
-  for (const edge of edges) {
-    const { x, y, normalX: bx, normalY: by } = edge;
-    const { normalX: ax, normalY: ay } = before;
-    const shorter = Math.min(before.length, edge.length);
-    before = edge;
-    const turn = Math.atan2(ax * by - ay * bx, ax * bx + ay * by);
-    const reach = distance * Math.abs(Math.tan(turn / 2));
-    if (turn < 0 && reach > shorter) {
+  let [x, y] = itemRound(ring, -1);
+  let [nextX, nextY] = itemRound(ring, 0);
+  let before = Math.sqrt((nextX - x) ** 2 + (nextY - y) ** 2);
+  let ax = (nextY - y) / before;
+  let ay = (x - nextX) / before;
+  for (let i = 0; i < n; i++) {
+    x = nextX;
+    y = nextY;
+    [nextX, nextY] = ring[i + 1 < n ? i + 1 : 0]!;
+    const length = Math.sqrt((nextX - x) ** 2 + (nextY - y) ** 2);
+    const bx = (nextY - y) / length;
+    const by = (x - nextX) / length;
+    const across = ax * by - ay * bx;
+    const along = ax * bx + ay * by;
+    // A hollow corner takes distance × tan(turn / 2) off both its edges, and tan(turn / 2) = sin / (1 + cos).
+    if (across < 0 && distance * -across > (1 + along) * Math.min(before, length)) {
       curve.push([x + distance * ax, y + distance * ay], [x + distance * bx, y + distance * by]);
-      continue;
-    }
-    const corners = turn < widest ? 1 : Math.ceil(turn / widest);
-    if (corners === 1) {
+    } else if (across < 0 || along >= blunt) {
       // The tangents' corner lies on the bisector of both normals, at distance / cos(turn / 2).
-      const stretch = distance / (1 + ax * bx + ay * by);
+      const stretch = distance / (1 + along);
       curve.push([x + stretch * (ax + bx), y + stretch * (ay + by)]);
-      continue;
+    } else {
+      const turn = Math.atan2(across, along);
+      const corners = Math.ceil(turn / widest);
+      const radius = distance / Math.cos(turn / 2 / corners);
+      const first = Math.atan2(ay, ax) + turn / 2 / corners;
+      for (let k = 0; k < corners; k++) {
+        const angle = first + (k * turn) / corners;
+        curve.push([x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
+      }
     }
-    const radius = distance / Math.cos(turn / 2 / corners);
-    const first = Math.atan2(ay, ax) + turn / 2 / corners;
-    for (let k = 0; k < corners; k++) {
-      const angle = first + (k * turn) / corners;
-      curve.push([x + radius * Math.cos(angle), y + radius * Math.sin(angle)]);
-    }
+    before = length;
+    ax = bx;
+    ay = by;
   }
   return curve;
 }

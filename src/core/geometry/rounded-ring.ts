@@ -8,9 +8,8 @@ const STEPS_PER_MM = 1e6;
  * last bits of sines, cosines and powers; on the grid they agree, and so does all that is decided by the outline.
  */
 export function roundedRing(ring: Ring): Ring {
-  return ring.every(([x, y]) => rounded(x) === x && rounded(y) === y)
-    ? ring
-    : ring.map(([x, y]): Point => [rounded(x), rounded(y)]);
+  const isRounded = (point: Point) => rounded(point[0]) === point[0] && rounded(point[1]) === point[1];
+  return ring.every(isRounded) ? ring : ring.map((point): Point => [rounded(point[0]), rounded(point[1])]);
 }
 
 /** A length on the same grid, mm. */

@@ -85,10 +85,11 @@ export interface Sides {
 export function sidesOf(ring: Ring): Sides {
   const xs = new Float64Array(ring.length);
   const ys = new Float64Array(ring.length);
-  ring.forEach(([x, y], i) => {
-    xs[i] = x;
-    ys[i] = y;
-  });
+  for (let i = 0; i < ring.length; i++) {
+    const point = ring[i]!;
+    xs[i] = point[0];
+    ys[i] = point[1];
+  }
   const [top, bottom] = bothSides(xs, ys);
   const [right, left] = bothSides(ys, xs);
   return { top, right, bottom, left };
