@@ -91,7 +91,6 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ['half a pair', set('pairage', '38', 2.5), 'Pairage, row 1, 38: 2.5 is not possible; give a whole number'],
   ['pairs in words', set('pairage', '38', 'two'), 'Pairage, row 1, 38: "two" is not a number'],
   ['far too many pairs', set('pairage', '38', 100_000), 'give 10000 or less'],
-  ['more pieces than are laid at once', set('pairage', '38', 4100), 'plan fewer pairs at a time'],
   [
     'English sizes under a continental last',
     sizes((size) => size - 32),

@@ -74,9 +74,6 @@ type Given =
   | { readonly layout: Layout; readonly ground: number; readonly ignored?: undefined }
   | { readonly layout?: undefined; readonly ignored: string };
 
-/** More pieces of one stock than this are no small run, and would keep a sheet waiting. */
-const MOST_PIECES = 40_000;
-
 const laidByContent = new Memo<Laid>(planMemory, 'layout', ({ layout }) => bytesOfLayout(layout));
 const givenByContent = new Memo<Given>(planMemory, 'layout given', ({ layout }) =>
   layout ? bytesOfLayout(layout) : bytesOfRecords(1),
@@ -121,13 +118,6 @@ function laidOn(
 ): StockCutting {
   const format = formatOf(stock, input.offcuts);
   const count = own.reduce((sum, one) => sum + one.count, 0);
-  if (count > MOST_PIECES) {
-    throw new Problem(
-      'unavailable',
-      { argument: 'pairage' },
-      `${count} pieces are more than the ${MOST_PIECES} that are laid at once; plan fewer pairs at a time`,
-    );
-  }
   const pieces = own.flatMap((one) => laidPieces(one, stock.direction));
   const outlines = new Fingerprint().text(JSON.stringify([format, stock.direction]));
   for (const one of own) outlines.text(one.content);

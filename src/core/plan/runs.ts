@@ -8,6 +8,7 @@ import type { SizeSystem } from '../sizes/systems';
 import { fold } from './codes';
 import { type Build, Finder } from './finder';
 import { nearestCode } from './nearest-code';
+import { MOST_WORK, PlanWork } from './plan-work';
 import type { PairageRow, PlanInput } from './inputs';
 import type { LeftOut } from './left-out';
 
@@ -36,7 +37,8 @@ export interface Runs {
   readonly leftOut: readonly LeftOut[];
 }
 
-type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'>;
+type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'> &
+  Partial<Pick<PlanInput, 'offcuts'>>;
 
 /** What one style came to: its run, if any, and what kept it or some of its sizes from being built. */
 interface StyleBuilt {
@@ -51,29 +53,49 @@ const runBefore = derived<Style, StyleRun>('run of a style');
 /** The first stage of a plan: every style of the pairage built in every size, style by style as they are asked for. */
 export class RunBuilder {
   readonly finder: Finder;
+  /** Styles that have pairs, in the order of Styles. */
+  readonly styles: readonly Style[];
   private readonly rows = new Map<string, PairageRow[]>();
   private readonly built = new Map<Style, StyleBuilt>();
+  private readonly work: PlanWork;
+  /** How many styles are taken in, in their order, and what keeps those after them out. */
+  private taken = 0;
+  private full: Problem | undefined;
 
   constructor(private readonly input: RunsInput) {
     this.finder = new Finder(input);
+    this.work = new PlanWork(input.stock, input.offcuts ?? []);
     for (const row of input.pairage) {
       const style = fold(row.style);
       const own = this.rows.get(style);
       if (own) own.push(row);
       else this.rows.set(style, [row]);
     }
+    this.styles = input.styles.filter((style) => this.rowsOf(style).some(({ pairs }) => pairs.size > 0));
   }
 
-  /** Styles that have pairs, in the order of Styles. */
-  get styles(): readonly Style[] {
-    return this.input.styles.filter((style) => this.rowsOf(style).some(({ pairs }) => pairs.size > 0));
-  }
-
-  /** Builds one style; a second time nothing is done. */
+  /**
+   * Builds one style, and those before it: which of them are too much for one plan must not hang on who asks first. A
+   * second time nothing is done.
+   */
   build(style: Style): StyleBuilt {
-    let built = this.built.get(style);
-    if (!built) this.built.set(style, (built = this.buildAnew(style)));
-    return built;
+    let known = this.built.get(style);
+    while (!known && this.taken < this.styles.length) {
+      const next = this.styles[this.taken++]!;
+      this.built.set(next, this.full ? { problems: [this.full] } : this.withinWork(next));
+      known = this.built.get(style);
+    }
+    return known ?? { problems: [] };
+  }
+
+  /** Builds the next style, unless it is more than one plan can take. */
+  private withinWork(style: Style): StyleBuilt {
+    const built = this.buildAnew(style);
+    if (!built.run) return built;
+    this.work.add(built.run.sizes);
+    if (this.work.total <= MOST_WORK) return built;
+    this.full = tooMuch(style, built.run, this.styles.length - this.taken, this.taken > 1, this.work.mostlyOn);
+    return { problems: [this.full] };
   }
 
   /** All styles, with what the pairage lacks. */
@@ -153,6 +175,20 @@ function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Bui
     return { style, last, sizes, pairs: sizes.reduce((sum, { pairs }) => sum + pairs, 0) };
   });
   return { run, problems: problems.list };
+}
+
+/** What a maker reads where a style, with those before it, is more than one plan can take. */
+function tooMuch(style: Style, run: StyleRun, after: number, before: boolean, stock: string | undefined): Problem {
+  const rest = after === 0 ? '' : after === 1 ? ' and the style after it' : ` and the ${after} styles after it`;
+  const mend = before
+    ? `plan ${style.code}${rest} apart`
+    : `its ${run.pairs} pairs alone are; plan fewer pairs at a time`;
+  const most = stock === undefined ? '' : `; or plan what is cut from ${stock} apart, which is most of the work`;
+  return new Problem(
+    'unavailable',
+    styleCell(style, 'Style'),
+    `this is more work than one plan can take; ${mend}${before ? most : ''}`,
+  );
 }
 
 function unknownStyles({ pairage, styles }: RunsInput): readonly LeftOut[] {
