@@ -56,7 +56,7 @@ export interface NumberRule {
 const GREATEST = 1e9;
 const SMALLEST = 1e-9;
 
-const NUMBER_IN_TEXT = /^([+-]?\d+(?:[.,]\d+)?|[+-]?[.,]\d+)\s*([a-z²]+2?)?$/i;
+const NUMBER_IN_TEXT = /^([+-]?[\d.,\s’']*\d)\s*([a-z²]+2?)?$/i;
 
 /**
  * A number from a cell: a number, text that reads as one ("7", "7,5"), or a measure with its unit ("12 iron").
@@ -84,19 +84,55 @@ export function readsAsNumber(rich: Cell): boolean {
   return typeof cell === 'number' || (typeof cell === 'string' && /^\s*[+-]?[.,]?\d/.test(cell));
 }
 
-function fromText(cell: Cell, { unit = '' }: NumberRule, place: Place): number {
+/** Pasted prices bring their money along. */
+function withoutMoney(text: string): string {
+  return text.trim().replace(/^(?:[€$£¥]|EUR|USD|GBP|CHF)\s*|\s*(?:[€$£¥]|EUR|USD|GBP|CHF)$/gi, '');
+}
+
+/** Groups of three digits, set off by blanks or apostrophes, points or commas. */
+const BLANKS = /^[+-]?\d{1,3}(?:[\s’']\d{3})+(?:[.,]\d+)?$/;
+const POINTS = /^[+-]?\d{1,3}(?:\.\d{3})+,\d+$|^[+-]?\d{1,3}(?:\.\d{3}){2,}$/;
+const COMMAS = /^[+-]?\d{1,3}(?:,\d{3})+\.\d+$|^[+-]?\d{1,3}(?:,\d{3}){2,}$/;
+/** One mark and three digits: decimals to one maker, thousands to another. */
+const EITHER = /^[+-]?[1-9]\d{0,2}[.,]\d{3}$/;
+const PLAIN = /^[+-]?(?:\d+(?:[.,]\d+)?|[.,]\d+)$/;
+
+/** What digits with marks between them may mean: one number, two, or none. */
+function numbersMeant(digits: string): readonly number[] {
+  const decimal = (text: string) => Number(text.replace(',', '.'));
+  if (BLANKS.test(digits)) return [decimal(digits.replace(/[\s’']/g, ''))];
+  if (POINTS.test(digits)) return [decimal(digits.replaceAll('.', ''))];
+  if (COMMAS.test(digits)) return [decimal(digits.replaceAll(',', ''))];
+  if (EITHER.test(digits)) return [decimal(digits), Number(digits.replace(/[.,]/, ''))];
+  return PLAIN.test(digits) ? [decimal(digits)] : [];
+}
+
+/** The only one of two numbers that the rule allows. @throws Problem where it allows both */
+function theOne(cell: Cell, [first, second]: readonly number[], rule: NumberRule, place: Place): number {
+  const { least = -Infinity, above = -Infinity, most = Infinity, whole = false } = rule;
+  const allowed = (value: number | undefined): value is number =>
+    value !== undefined && value >= least && value > above && value <= most && (!whole || Number.isInteger(value));
+  if (second === undefined || !allowed(second)) return first as number;
+  if (!allowed(first)) return second;
+  throw new Problem('invalid', place, `${cellInWords(cell)} may be ${first} or ${second}; enter the one that is meant`);
+}
+
+function fromText(cell: Cell, rule: NumberRule, place: Place): number {
+  const { unit = '' } = rule;
   if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
   if (isError(cell))
     throw new Problem('invalid', place, `the cell shows an error (${cell}); put that cell right first`);
-  const match = typeof cell === 'string' ? NUMBER_IN_TEXT.exec(cell.trim()) : null;
-  if (!match) {
+  const said = typeof cell === 'string' ? (unit ? cell.trim() : withoutMoney(cell)) : '';
+  const match = NUMBER_IN_TEXT.exec(said);
+  const meant = match ? numbersMeant(match[1] as string) : [];
+  if (!match || meant.length === 0) {
     // Where the text holds just one number, it is most likely the one that is meant.
     const numbers = typeof cell === 'string' ? (cell.match(/\d+(?:[.,]\d+)?/g) ?? []) : [];
     const such = !unit && numbers.length === 1 ? ` alone, such as ${(numbers[0] as string).replace(',', '.')}` : '';
     const enter = such ? `enter the number${such}` : `enter one${unit && ` in ${unit}`}`;
     throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; ${enter}`);
   }
-  const value = Number((match[1] as string).replace(',', '.'));
+  const value = theOne(cell, meant, rule, place);
   if (!match[2] || match[2] === unit) return value;
   if (!unit) throw new Problem('invalid', place, `${cellInWords(cell)} has a unit; enter the number alone`);
   try {

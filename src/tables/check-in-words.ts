@@ -238,6 +238,13 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
     }
     case 'price':
       return { check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' };
+    case 'measuredApart':
+      return {
+        check: 'Thickness, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'the measured thickness counts, and it is not what the sheet is sold as: measure again, or correct one of the two',
+      };
     case 'coverage':
       return {
         check: 'Adhesive',

@@ -74,6 +74,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: lasts.name, code: subject, heading: 'Pairs on hand' };
     case 'late':
       return { table: pairage.name, code: subject, heading: 'Due' };
+    case 'measuredApart':
+      return { table: stock.name, code: subject, heading: 'Measured' };
     case 'price':
       return { table: stock.name, code: subject, heading: 'Price' };
     case 'workRate':

@@ -11,7 +11,7 @@ export const pairageTable = table({
   columns: {
     style: text({ heading: 'Style', meaning: 'Code of the style, as in Styles' }),
     customer: optional(text({ heading: 'Customer', meaning: 'Whom the pairs are for', width: 130 })),
-    due: optional(date({ heading: 'Due', meaning: 'Day by which they are to be done', width: 66 })),
+    due: optional(date({ heading: 'Due', meaning: 'Day by which they are to be done', width: 84 })),
     system: optional(
       choice({ heading: 'System', meaning: 'System of the sizes; blank is that of the last', width: 74 }, SIZE_SYSTEMS),
     ),

@@ -3,6 +3,9 @@ import { bytesOfRecords } from '../core/bytes';
 import { derived } from '../core/derived';
 import type { Last } from '../core/last/last';
 import { Memo } from '../core/memo';
+import { fold } from '../core/plan/codes';
+import { stocksOf } from '../core/plan/finder';
+import { distinctLeftOut } from '../core/plan/left-out';
 import type { NotSummed } from '../core/plan/checks/check';
 import type { Outline, PairageRow, PlanInput, Rate } from '../core/plan/inputs';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
@@ -19,6 +22,8 @@ import { collectOutlines, outlinesTable } from './outlines';
 import { pairageTable, toPairage } from './pairage';
 import { ratesTable, toRate } from './rates';
 import { empty, type Reading } from './read';
+import { sift, twice } from './sound-rows';
+import { headsSums } from './sums';
 import type { Columns, Table } from './schema';
 import { stockTable, toStock } from './stock';
 import { stylesTable, toStyle } from './styles';
@@ -79,7 +84,7 @@ export function readPlan(cells: PlanCells): PlanReading {
   const contents = TABLES.map((name) => cellsContent(cells[name] ?? []));
   return readings.get(contents.join(' '), () => {
     planMemory.next();
-    return read(cells, Object.fromEntries(TABLES.map((name, i) => [name, contents[i]])) as Contents);
+    return readTables(cells, Object.fromEntries(TABLES.map((name, i) => [name, contents[i]])) as Contents);
   });
 }
 
@@ -102,7 +107,7 @@ function sameList<T>(of: object, list: readonly T[]): readonly T[] {
   return listOf(of, list, () => list) as readonly T[];
 }
 
-function read(cells: PlanCells, contents: Contents): PlanReading {
+function readTables(cells: PlanCells, contents: Contents): PlanReading {
   const problems: Problem[] = [];
   const unread: UnreadHeading[] = [];
   const notSummed: (NotSummed & { readonly table: string })[] = [];
@@ -117,56 +122,86 @@ function read(cells: PlanCells, contents: Contents): PlanReading {
     notSummed.push(...reading.notSummed.map((where) => ({ table: table.name, ...where })));
     return reading;
   };
-  const pairage = rowsOf(pairageTable, cells.pairage);
-  const styles = rowsOf(stylesTable, cells.styles);
-  const lasts = rowsOf(lastsTable, cells.lasts);
-  const stock = rowsOf(stockTable, cells.stock);
-  const rates = rowsOf(ratesTable, cells.rates, false);
-  const outlines = rowsOf(outlinesTable, cells.outlines, false);
-  const layouts = rowsOf(layoutsTable, cells.layouts, false);
-  const offcuts = rowsOf(offcutsTable, cells.offcuts, false);
-  // What could not be read would only lead to further complaints about the same cells.
-  const readable = problems.every(({ place }) => place.argument !== 'stock' && place.argument !== 'outlines');
-  const traced = readable ? outlinesOf(outlines.rows, [], () => collectOutlines(outlines.rows)) : [];
-  const sheets = (readable ? stock.rows : []).flatMap((row) => {
-    try {
-      // Only a traced sheet depends on outlines.
-      return [stockOf(row, row.outline === undefined ? [] : [traced], () => toStock(row, traced))];
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      problems.push(error);
-      return [];
-    }
+  const slips = (table: Table<Columns>) => problems.filter(({ place }) => place.argument === table.argument);
+  const read = {
+    pairage: rowsOf(pairageTable, cells.pairage),
+    styles: rowsOf(stylesTable, cells.styles),
+    lasts: rowsOf(lastsTable, cells.lasts),
+    stock: rowsOf(stockTable, cells.stock),
+    rates: rowsOf(ratesTable, cells.rates, false),
+    outlines: rowsOf(outlinesTable, cells.outlines, false),
+    layouts: rowsOf(layoutsTable, cells.layouts, false),
+    offcuts: rowsOf(offcutsTable, cells.offcuts, false),
+  };
+  problems.push(...read.styles.rows.flatMap(namedLikeSums));
+  const pointRows = sift(outlinesTable, read.outlines.rows, { slips: slips(outlinesTable), make: (row) => row });
+  // Outlines of which some point is wrong: none of their points serves.
+  const brokenCodes = new Map(pointRows.leftOut.map(({ name, why }) => [fold(name), why]));
+  const broken = (code: string | undefined) => (code === undefined ? undefined : brokenCodes.get(fold(code)));
+  const traced = outlinesOf(read.outlines.rows, [], () =>
+    collectOutlines(pointRows.sound.filter(({ code }) => !broken(code))),
+  );
+  const stock = sift(stockTable, read.stock.rows, {
+    slips: slips(stockTable),
+    waitsFor: ({ outline }) => broken(outline),
+    // Only a traced sheet depends on outlines.
+    make: (row) => stockOf(row, row.outline === undefined ? [] : [traced], () => toStock(row, traced)),
   });
-  const collect = <T, U>(rows: readonly T[], make: (row: T) => U): readonly U[] =>
-    problems.length > 0
-      ? []
-      : rows.flatMap((row) => {
-          try {
-            return [make(row)];
-          } catch (error) {
-            if (!(error instanceof Problem)) throw error;
-            problems.push(error);
-            return [];
-          }
-        });
-  const builtLasts = collect(lasts.rows, (row) => lastOf(row, [], () => toLast(row)));
-  const soundRates = collect(rates.rows, (row) => rateOf(row, [], () => toRate(row)));
-  const input: PlanInput =
-    problems.length > 0
-      ? { pairage: [], styles: [], lasts: [], stock: [], rates: [], outlines: [], layouts: [], offcuts: [] }
-      : {
-          pairage: sameList(
-            pairage.rows,
-            pairage.rows.map((row) => pairageOf(row, [], () => toPairage(row))),
-          ),
-          styles: styles.rows.map((row) => styleOf(row, [], () => toStyle(row))),
-          lasts: builtLasts,
-          stock: sheets,
-          rates: sameList(rates.rows, soundRates),
-          outlines: traced,
-          layouts: layouts.rows,
-          offcuts: offcuts.rows,
-        };
-  return { plan: new Plan(input, unread, notSummed), problems, money: stock.units.price ?? '' };
+  const lasts = sift(lastsTable, read.lasts.rows, {
+    slips: slips(lastsTable),
+    waitsFor: ({ measured }) => broken(measured),
+    make: (row) => lastOf(row, [], () => toLast(row)),
+  });
+  const styles = sift(stylesTable, read.styles.rows, {
+    slips: slips(stylesTable),
+    waitsFor: (row) => lasts.lost.get(fold(row.last)) ?? firstOf(stocksOf(styleFrom(row)), stock.lost),
+    make: styleFrom,
+  });
+  const pairage = sift(pairageTable, read.pairage.rows, {
+    slips: slips(pairageTable),
+    waitsFor: ({ style }) => styles.lost.get(fold(style)),
+    make: (row) => pairageOf(row, [], () => toPairage(row)),
+  });
+  const rates = sift(ratesTable, read.rates.rows, {
+    slips: slips(ratesTable),
+    make: (row) => rateOf(row, [], () => toRate(row)),
+  });
+  const layouts = sift(layoutsTable, read.layouts.rows, { slips: slips(layoutsTable), make: (row) => row });
+  const offcuts = sift(offcutsTable, read.offcuts.rows, { slips: slips(offcutsTable), make: (row) => row });
+  problems.push(...[stock, lasts, styles, pairage, rates].flatMap((sifted) => sifted.problems));
+  const leftOut = distinctLeftOut([
+    ...pairage.leftOut,
+    ...[styles, lasts, stock].flatMap(twice),
+    ...[rates, layouts, offcuts].flatMap((sifted) => sifted.leftOut),
+  ]);
+  const input: PlanInput = {
+    pairage: sameList(read.pairage.rows, pairage.sound),
+    styles: styles.sound,
+    lasts: lasts.sound,
+    stock: stock.sound,
+    rates: sameList(read.rates.rows, rates.sound),
+    outlines: traced,
+    layouts: layouts.sound,
+    offcuts: offcuts.sound,
+    ...(leftOut.length > 0 && { leftOut }),
+  };
+  return { plan: new Plan(input, unread, notSummed), problems, money: read.stock.units.price ?? '' };
+}
+
+type StyleRow = Reading<(typeof stylesTable)['columns']>['rows'][number];
+
+function styleFrom(row: StyleRow): Style {
+  return styleOf(row, [], () => toStyle(row));
+}
+
+/** The first of the codes that cannot be used: why. */
+function firstOf(codes: readonly string[], lost: ReadonlyMap<string, Problem>): Problem | undefined {
+  return codes.map((code) => lost.get(fold(code))).find((why) => why !== undefined);
+}
+
+/** A style whose row in Pairage would be taken for the sums. */
+function namedLikeSums({ code, row }: StyleRow): readonly Problem[] {
+  if (typeof code !== 'string' || !headsSums(code)) return [];
+  const place = { argument: 'styles', table: 'Styles', row, column: 'Style' };
+  return [new Problem('invalid', place, `"${code}" heads the sums of Pairage; give the style another code`)];
 }

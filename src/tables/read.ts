@@ -1,7 +1,8 @@
 import type { NotSummed } from '../core/plan/checks/check';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, readNumber } from './cell';
+import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
 import { isSumRow, notSummed } from './sums';
+import { dayIn, yearOf } from './day';
 import { type Headings, readHeadings } from './headings';
 import type { Column, Columns, Row, Table } from './schema';
 
@@ -44,6 +45,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   }
   const found = readHeadings(table, cells[0] ?? []);
   problems.push(...found.problems);
+  const around = { year: yearOfMost(table, found, cells) };
   const rows: Reading<C>['rows'][number][] = [];
   const seen = new Map<string, number>();
   let sums: number | undefined;
@@ -67,7 +69,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
         if (column.required && at !== undefined) {
           problems.push(new Problem('invalid', place(column.heading, r), missing(column)));
         }
-      } else record[name] = collect(() => column.read(cell, place(column.heading, r)));
+      } else record[name] = collect(() => column.read(cell, place(column.heading, r), around));
     }
     record.bySize = sizeCells(table, found.sizes, line, (size) => place(String(size), r), collect);
     const key = table.key === undefined ? undefined : record[table.key];
@@ -85,6 +87,25 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   }
   const outside = problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums);
   return { rows, problems, unknown: found.unknown, units: found.units, notSummed: outside };
+}
+
+/** The year of most of a table's days that have one, the earliest of equals; undefined where none has. */
+function yearOfMost(table: Table<Columns>, { at }: Headings, cells: Cells): number | undefined {
+  const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
+    kind === 'date' ? (at.get(name) ?? []) : [],
+  );
+  const counts = new Map<number, number>();
+  for (const column of days) {
+    for (const line of cells.slice(1)) {
+      const cell = bare(line[column]);
+      const said = typeof cell === 'string' ? dayIn(cell) : undefined;
+      const day = typeof cell === 'number' ? cell : said && 'day' in said ? said.day : undefined;
+      if (day === undefined || !(day >= 1 && day <= 200_000)) continue;
+      counts.set(yearOf(day), (counts.get(yearOf(day)) ?? 0) + 1);
+    }
+  }
+  const most = Math.max(...counts.values());
+  return counts.size === 0 ? undefined : Math.min(...[...counts].flatMap(([year, n]) => (n === most ? [year] : [])));
 }
 
 function missing({ kind, unit, choices }: Column): string {

@@ -204,13 +204,13 @@ export const batchesTable: ResultTable<Batch> = {
     figure('Size', ({ size }) => size, { format: GENERAL }),
     words('Style', ({ style }) => style),
     words('Customer', ({ customer }) => customer, { width: 130 }),
-    figure('Due', ({ due }) => due, { format: 'd mmm' }),
+    figure('Due', ({ due }) => due, { format: 'd mmm yyyy', width: 84 }),
     figure('Pairs', ({ pairs }) => pairs, { unit: 'number', format: '0' }),
     figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
     figure('From batch', ({ from }) => from, { format: '0' }),
     figure('To batch', ({ to }) => to, { format: '0' }),
     figure('Done', ({ days }) => days, { unit: 'days', format: GENERAL }),
-    figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm' }),
+    figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm yyyy', width: 84 }),
   ],
 };
 

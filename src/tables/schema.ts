@@ -1,4 +1,5 @@
 import { type Place, Problem } from '../core/problem';
+import { dayIn } from './day';
 import {
   alternatives,
   bare,
@@ -32,7 +33,13 @@ export interface Column<T = unknown> {
   /** Number format of the cells. */
   readonly format?: string;
   readonly width: number;
-  read(cell: Cell, place: Place): T;
+  read(cell: Cell, place: Place, around?: Around): T;
+}
+
+/** What other cells of the table say. */
+export interface Around {
+  /** Of most of its days. */
+  readonly year?: number | undefined;
 }
 
 interface About {
@@ -112,26 +119,16 @@ export function sums(about: About): Column<undefined> {
   return { ...column('number', { ...about, format: '0' }, () => undefined), required: false, unread: true };
 }
 
-/** The spreadsheet counts its days from 30 December 1899. */
-const DAY_0 = Date.UTC(1899, 11, 30);
-const MS_A_DAY = 86_400_000;
-
-/** A day: the spreadsheet's day number, or text such as 2027-06-14. */
+/** A day: the spreadsheet's day number, or text such as 2027-06-14 or, in the run's year, 14 June. */
 export function date(about: About): Required<number> {
-  return column('date', { ...about, format: 'd mmm' }, (rich, place) => {
+  return column('date', { ...about, format: 'd mmm yyyy' }, (rich, place, { year } = {}) => {
     const cell = bare(rich);
-    const said = typeof cell === 'string' ? /^\s*(\d{4})-(\d{1,2})-(\d{1,2})\s*$/.exec(cell) : null;
-    if (said) {
-      const [year, month, day] = said.slice(1).map(Number) as [number, number, number];
-      const at = new Date(Date.UTC(year, month - 1, day));
-      if (at.getUTCMonth() === month - 1) return (at.getTime() - DAY_0) / MS_A_DAY;
-    }
-    if (typeof cell === 'string' && cell.trim() !== '' && !isError(cell) && !/^\s*\d+([.,]\d+)?\s*$/.test(cell)) {
-      throw new Problem(
-        'invalid',
-        place,
-        `${cellInWords(cell)} is no day that the sheet knows; enter one such as 2027-06-14`,
-      );
+    const day = typeof cell === 'string' ? dayIn(cell, year) : undefined;
+    if (day && 'day' in day) return day.day;
+    const words = typeof cell === 'string' && cell.trim() !== '' && !isError(cell);
+    if (words && (day || !/^\s*\d+([.,]\d+)?\s*$/.test(cell))) {
+      const why = day?.unclear ?? 'is no day that the sheet knows; enter one such as 2027-06-14';
+      throw new Problem('invalid', place, `${cellInWords(cell)} ${why}`);
     }
     return readNumber(rich, { least: 1, most: 200_000 }, place);
   });

@@ -189,6 +189,9 @@ export const stockTable = table({
   },
 });
 
+/** A measured sheet seldom differs more from what it is sold as, mm (common practice). */
+const MOST_APART = 0.5;
+
 /** A stock from its row: what its thickness is once it is built in, and its outline where one is traced. */
 export function toStock(
   {
@@ -212,7 +215,13 @@ export function toStock(
       `${faceLoss} mm sanded off leave less than ${LEAST} mm of it; give less`,
     );
   }
-  const made = { ...sheet, thickness, mouldedFace: mouldedFace === 'yes' };
+  const apart = measured !== undefined && Math.abs(measured - nominal) > MOST_APART + 1e-9;
+  const made = {
+    ...sheet,
+    thickness,
+    mouldedFace: mouldedFace === 'yes',
+    ...(apart && { apart: { nominal, measured } }),
+  };
   if (outline !== undefined) {
     const across = sheet.pairs === 'across the backbone';
     const natural = tracedSheet({ row: sheet.row, outline, across }, outlines);

@@ -21,6 +21,45 @@ const slip = (cell: unknown, rule: NumberRule = {}) => sentence(() => mm(cell, r
 const formatted = { type: 'FormattedNumber', basicValue: 7, numberFormat: '0.0 "mm"' };
 const divisionByNought = { type: 'Error', basicValue: '#DIV/0!', errorType: 'Div0' };
 
+describe('numbers as they are pasted', () => {
+  const place = { argument: 'price' };
+
+  it.each([
+    ['1 000', 1000],
+    ['1\u00a0000,50', 1000.5],
+    ['12\u202f345.6', 12345.6],
+    ['1’000', 1000],
+    ['1.000,50', 1000.5],
+    ['1,000.50', 1000.5],
+    ['1.234.567', 1234567],
+    ['€ 18,40 ', 18.4],
+    ['18.40 EUR', 18.4],
+    ['$1,250.00', 1250],
+    ['0.125', 0.125],
+    ['0,500', 0.5],
+    ['12.3456', 12.3456],
+  ])('reads %s', (text, value) => {
+    expect(readNumber(text, {}, place)).toBe(value);
+  });
+
+  it('asks where one mark and three digits may be either', () => {
+    expect(sentence(() => readNumber('1.000', {}, place))).toBe(
+      'price: "1.000" may be 1 or 1000; enter the one that is meant',
+    );
+    expect(sentence(() => readNumber('12,345', {}, place))).toContain('12.345 or 12345');
+  });
+
+  it('does not ask where the rule allows only one of them', () => {
+    expect(readNumber('1.250', { unit: 'mm', least: 0.1, most: 300 }, place)).toBe(1.25);
+    expect(readNumber('1,250 mm', { unit: 'mm', least: 100 }, place)).toBe(1250);
+    expect(readNumber('1.250', { whole: true }, place)).toBe(1250);
+  });
+
+  it.each(['1 00', '1 0000', '1.00.000', '1..5', '€', '18 40', '1,2,3'])('refuses %s', (text) => {
+    expect(sentence(() => readNumber(text, {}, place))).toContain('is not a number');
+  });
+});
+
 describe('readNumber', () => {
   it('takes numbers as they are', () => {
     expect(mm(7.25)).toBe(7.25);
@@ -61,7 +100,7 @@ describe('readNumber', () => {
   it('tells of text, true and false, and values of another kind', () => {
     expect(slip('seven')).toBe('height: "seven" is not a number; enter one in mm');
     expect(slip('1/4 in')).toBe('height: "1/4 in" is not a number; enter one in mm');
-    expect(slip('1.234,5')).toBe('height: "1.234,5" is not a number; enter one in mm');
+    expect(slip('1.23,5')).toBe('height: "1.23,5" is not a number; enter one in mm');
     expect(slip('7.')).toBe('height: "7." is not a number; enter one in mm');
     expect(slip(true)).toBe('height: TRUE is not a number; enter one in mm');
     expect(slip(false)).toBe('height: FALSE is not a number; enter one in mm');

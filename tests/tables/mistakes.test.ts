@@ -100,9 +100,14 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ['a size typed backwards', head('pairage', '38', 83), '83 is no size of EU'],
   ['a size far from the base size', head('pairage', '38', 26), 'size 26 is graded far from the last as measured'],
   [
-    'a day in words',
+    'a day without its year',
     set('pairage', 'Due', '14 June'),
-    '"14 June" is no day that the sheet knows; enter one such as 2027-06-14',
+    '"14 June" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
+  ],
+  [
+    'a day in words',
+    set('pairage', 'Due', 'midsummer'),
+    '"midsummer" is no day that the sheet knows; enter one such as 2027-06-14',
   ],
   ['a last mistyped', set('styles', 'Last', 'Last45'), '"Last45" is not in Lasts; is "Last 45" meant?'],
   ['another last', set('styles', 'Last', 'Last 60'), '"Last 60" is not in Lasts; enter it there or name another'],
@@ -186,7 +191,21 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     },
     'take a larger sheet or let the piece lie another way',
   ],
-  ['a price with its money', set('stock', 'Price', '€15'), '"€15" is not a number; enter the number alone, such as 15'],
+  [
+    'a price in words',
+    set('stock', 'Price', 'about 15'),
+    '"about 15" is not a number; enter the number alone, such as 15',
+  ],
+  [
+    'a price of two meanings',
+    set('stock', 'Price', '1.500'),
+    '"1.500" may be 1.5 or 1500; enter the one that is meant',
+  ],
+  [
+    'a sheet measured far from what it is sold as',
+    set('stock', 'Measured', 5.2),
+    'the measured thickness counts, and it is not what the sheet is sold as',
+  ],
   ['no price', set('stock', 'Price', ''), 'no price is given, so order and cost lack it: enter it in Bottom stock'],
   [
     'by weight without a density',

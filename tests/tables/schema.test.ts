@@ -68,7 +68,11 @@ describe('date', () => {
     expect(sentence(() => date(about).read(0, place))).toContain('give 1 or more');
     expect(date(about).read('46552', place)).toBe(46552);
     expect(sentence(() => date(about).read('14 June', place))).toBe(
-      'any: "14 June" is no day that the sheet knows; enter one such as 2027-06-14',
+      'any: "14 June" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
+    );
+    expect(date(about).read('14 June', place, { year: 2027 })).toBe(46552);
+    expect(sentence(() => date(about).read('soon', place))).toBe(
+      'any: "soon" is no day that the sheet knows; enter one such as 2027-06-14',
     );
     expect(sentence(() => date(about).read('#N/A', place))).toContain('the cell shows an error');
   });

@@ -77,6 +77,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'lastsUnknown' }
   | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
   | { readonly kind: 'price' }
+  | ({ readonly kind: 'measuredApart' } & Measured)
   | { readonly kind: 'coverage' }
   | { readonly kind: 'workRate' }
   | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)

@@ -18,7 +18,7 @@ import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
-import { layoutChecks, offcutChecks } from './sheets';
+import { layoutChecks, measuredApart, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
 
 /** What the checks look at. */
@@ -61,6 +61,7 @@ export function checks(checked: Checked): readonly Check[] {
       row,
       stock,
     })),
+    ...measuredApart(input.stock),
     ...offcutChecks(cutting),
     ...layoutChecks(cutting),
     ...moneyChecks(checked.input, orders, costs),

@@ -1,3 +1,4 @@
+import type { Stock } from '../../stock/stock';
 import type { Cutting } from '../cutting';
 import type { Check } from './check';
 
@@ -18,4 +19,13 @@ export function layoutChecks({ stocks }: Cutting): readonly Check[] {
     if (source === 'rows') return [];
     return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: sheets, wanted: rows }];
   });
+}
+
+/** Sheets that measure otherwise than they are sold as: which of the two was meant, the maker knows. */
+export function measuredApart(stock: readonly Stock[]): readonly Check[] {
+  return stock.flatMap(({ code, apart }): readonly Check[] =>
+    apart
+      ? [{ kind: 'measuredApart', subject: code, verdict: 'lookAt', found: apart.measured, wanted: apart.nominal }]
+      : [],
+  );
 }

@@ -1,0 +1,67 @@
+/** The spreadsheet counts its days from 30 December 1899. */
+const DAY_0 = Date.UTC(1899, 11, 30);
+const MS_A_DAY = 86_400_000;
+
+const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+
+/** The year of a day that the spreadsheet counts. */
+export function yearOf(day: number): number {
+  return new Date(DAY_0 + day * MS_A_DAY).getUTCFullYear();
+}
+
+/** What a text says of a day: the spreadsheet's number of it, what keeps it from being one, or nothing. */
+export type Day = { readonly day: number } | { readonly unclear: string } | undefined;
+
+/**
+ * Reads a day as makers write it: 2027-06-14, 14.6.2027, 14/06/2027, 14 June 2027, and without its year where the run's is
+ * known. Of two numbers with strokes between them either may be the month: where both can be, it is unclear.
+ * @param year the run's, for a day without one
+ */
+export function dayIn(text: string, year?: number): Day {
+  const said = text.trim().replace(/,/g, ' ').replace(/\s+/g, ' ');
+  const iso = /^(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})$/.exec(said);
+  if (iso) return whole(Number(iso[1]), Number(iso[2]), Number(iso[3]));
+  const dotted = /^(\d{1,2})\. ?(\d{1,2})\.(?: ?(\d{2,4}))?$/.exec(said);
+  if (dotted) return of(dotted[3], Number(dotted[2]), Number(dotted[1]), year);
+  const stroked = /^(\d{1,2})[/-](\d{1,2})(?:[/-](\d{2,4}))?$/.exec(said);
+  if (stroked) return ofStrokes(Number(stroked[1]), Number(stroked[2]), stroked[3], year);
+  const named = /^(\d{1,2})(?:st|nd|rd|th)?[ .-]{0,2}([a-z]{3,9})\.?(?:[ -](\d{2,4}))?$/i.exec(said);
+  if (named) return of(named[3], monthNamed(named[2] as string), Number(named[1]), year);
+  const first = /^([a-z]{3,9})\.?[ -](\d{1,2})(?:st|nd|rd|th)?(?: (\d{2,4}))?$/i.exec(said);
+  if (first) return of(first[3], monthNamed(first[1] as string), Number(first[2]), year);
+  return undefined;
+}
+
+function ofStrokes(a: number, b: number, said: string | undefined, year: number | undefined): Day {
+  if (a > 12 || a === b) return of(said, b, a, year);
+  if (b > 12) return of(said, a, b, year);
+  const days = [of(said, b, a, year), of(said, a, b, year)];
+  const unclear = days.find((one) => one && 'unclear' in one);
+  if (unclear) return unclear;
+  const [one, other] = days.map((day) => (day && 'day' in day ? isoOf(day.day) : ''));
+  return { unclear: `may be ${one} or ${other}; enter the one that is meant so` };
+}
+
+function of(said: string | undefined, month: number | undefined, day: number, year: number | undefined): Day {
+  if (month === undefined) return undefined;
+  if (said !== undefined && said.length !== 4) return { unclear: 'has no whole year; enter it such as 2027-06-14' };
+  const own = said === undefined ? year : Number(said);
+  return own === undefined
+    ? { unclear: 'has no year, and no other day tells the year of the run; enter it such as 2027-06-14' }
+    : whole(own, month, day);
+}
+
+function whole(year: number, month: number, day: number): Day {
+  const at = new Date(Date.UTC(year, month - 1, day));
+  if (year < 1900 || at.getUTCMonth() !== month - 1 || at.getUTCDate() !== day) return undefined;
+  return { day: (at.getTime() - DAY_0) / MS_A_DAY };
+}
+
+function isoOf(day: number): string {
+  return new Date(DAY_0 + day * MS_A_DAY).toISOString().slice(0, 10);
+}
+
+function monthNamed(word: string): number | undefined {
+  const at = MONTHS.findIndex((month) => word.toLowerCase().startsWith(month));
+  return at < 0 ? undefined : at + 1;
+}

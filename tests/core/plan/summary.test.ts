@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import type { Check } from '../../../src/core/plan/checks/check';
+import { summary } from '../../../src/core/plan/summary';
+import { Problem } from '../../../src/core/problem';
+
+const order = (buy: number, toPay?: number) => ({ buy, toPay }) as never;
+const cost = (pairs: number, minutes: number, whole: number) => ({ run: { pairs }, minutes, whole }) as never;
+const row = (due: number | undefined, pairs: number) => ({ row: 1, style: 'A', due, pairs: new Map([[38, pairs]]) });
+const check = (kind: string, verdict: string) => ({ kind, verdict, subject: 'A' }) as unknown as Check;
+const nothing = { pairage: [], orders: [], costs: [], checks: [], slips: [] };
+
+describe('summary', () => {
+  it('adds up pairs, money and hours', () => {
+    const costs = [cost(10, 30, 200), cost(2, 90, 50)];
+    const { pairs, toPay, whole, hours } = summary({
+      ...nothing,
+      costs,
+      orders: [order(1, 12.5), order(2), order(0, 0)],
+    });
+    // 10 pairs of half an hour and 2 of an hour and a half are 8 hours.
+    expect({ pairs, toPay, whole, hours }).toEqual({ pairs: 12, toPay: 12.5, whole: 250, hours: 8 });
+  });
+
+  it('has the first day on which pairs are due, not that of a row without any', () => {
+    expect(summary({ ...nothing, pairage: [row(20, 1), row(10, 0), row(15, 2), row(undefined, 1)] }).due).toBe(15);
+    expect(summary(nothing).due).toBeUndefined();
+  });
+
+  it('says what comes next: put right, be in time, order, cut', () => {
+    const orders = [order(3), order(0), order(2)];
+    const late = check('late', 'putRight');
+    const slip = new Problem('invalid', { argument: 'lasts' }, 'wrong');
+    expect(summary({ ...nothing, orders, checks: [late, check('lasts', 'putRight')] }).next).toMatchObject({
+      kind: 'putRight',
+      check: { kind: 'lasts' },
+    });
+    expect(summary({ ...nothing, orders, checks: [late, check('price', 'lookAt')] })).toMatchObject({
+      putRight: 1,
+      next: { kind: 'late' },
+    });
+    expect(summary({ ...nothing, orders, slips: [slip] }).next).toMatchObject({ check: { problem: slip } });
+    expect(summary({ ...nothing, orders }).next).toEqual({ kind: 'buy', stocks: 2, sheets: 5 });
+    expect(summary({ ...nothing, orders: [order(0)] }).next).toEqual({ kind: 'cut' });
+  });
+});

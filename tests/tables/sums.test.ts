@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { pairageTable } from '../../src/tables/pairage';
+import { readTable } from '../../src/tables/read';
+
+const HEADINGS = ['Style', 'Customer', 'Due', 36, 37, 'Pairs'];
+const read = (...cells: unknown[][]) => readTable(pairageTable, cells);
+
+describe('a row of sums', () => {
+  it('is passed over wherever it is, blank rows and other rows count', () => {
+    const { rows, problems, notSummed } = read(
+      HEADINGS,
+      ['A', '', '', 1, 2, 3],
+      ['', '', '', '', '', ''],
+      ['B', '', '', '', 4, 4],
+      ['All', '', '', 1, 6, 7],
+      ['', '', '', '', '', ''],
+    );
+    expect(rows.map(({ row, style }) => [row, style])).toEqual([
+      [1, 'A'],
+      [3, 'B'],
+    ]);
+    expect([problems, notSummed]).toEqual([[], []]);
+  });
+
+  it('is no style that a customer wants', () => {
+    expect(read(HEADINGS, ['All', 'Market stall', '', 1, 2, 3]).rows).toHaveLength(1);
+    expect(read(HEADINGS, ['total', '', '', 1, 2, 3]).rows).toHaveLength(0);
+  });
+});
+
+describe('what the sums go without', () => {
+  it('is told of rows below them, which are planned', () => {
+    const { rows, notSummed } = read(
+      HEADINGS,
+      ['A', '', '', 1, 2, 3],
+      ['All', '', '', 1, 2, 3],
+      ['B', '', '', 5, '', ''],
+    );
+    expect(rows).toHaveLength(2);
+    expect(notSummed).toEqual([{ row: 3 }]);
+  });
+
+  it('is told of sizes to the right of them, which are planned', () => {
+    const { rows, notSummed } = read(
+      [...HEADINGS, 38, 39],
+      ['A', '', '', 1, 2, 3, 4, ''],
+      ['All', '', '', 1, 2, 3, '', ''],
+    );
+    expect(rows[0]?.bySize.get(38)).toBe(4);
+    expect(notSummed).toEqual([{ heading: '38' }]);
+  });
+
+  it('is told where a sum is another than that of what is read', () => {
+    const { notSummed } = read(HEADINGS, ['A', '', '', '1', 2, 2], ['B', '', '', 1, 1, ''], ['All', '', '', 1, 3, 4]);
+    expect(notSummed).toEqual([
+      { row: 1, heading: 'Pairs', found: 2, wanted: 3 },
+      { row: 3, heading: 'Pairs', found: 4, wanted: 5 },
+    ]);
+  });
+});
+
+describe('a day without its year', () => {
+  it('is of the year of most other days of its table', () => {
+    const due = (...days: unknown[]) => read(HEADINGS, ...days.map((day) => ['A', '', day, 1, '', '']));
+    expect(due(46552, '28 Jun', '12.7.').rows.map(({ due: day }) => day)).toEqual([46552, 46566, 46580]);
+    expect(due('2026-12-30', '2027-01-03', '2027-01-04', '5 Jan').rows[3]?.due).toBe(46392);
+    expect(due('14 Jun').problems[0]?.message).toBe(
+      'Pairage, row 1, Due: "14 Jun" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
+    );
+  });
+});
