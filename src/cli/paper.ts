@@ -5,10 +5,13 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { DOCUMENTS } from '../drawing/paper/documents';
 import type { InParts, PaperJob } from '../drawing/paper/chosen';
 import { paperOf, PAPERS } from '../drawing/paper/page';
+import { layoutFiles } from '../drawing/paper/cutting-pages';
 import { pieceFiles } from '../drawing/paper/piece-files';
+import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { writeDxf } from '../exchange/dxf';
 import { writePdf } from '../exchange/pdf';
 import { fileName } from '../exchange/plain-words';
+import { shoppingCsv } from '../exchange/shopping-csv';
 import { writeSvg } from '../exchange/svg';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES, type PlanCells, readPlan } from '../tables/plan-input';
@@ -57,17 +60,24 @@ async function main(words: readonly string[]): Promise<void> {
     console.log(`${kind.id}.pdf: ${pages.length} ${pages.length === 1 ? 'page' : 'pages'}`);
     if (lacking.length > 0) console.log(`  The font lacks ${lacking.join(' ')}; □ stands in their place.`);
   }
+  if (only.includes('shopping')) {
+    const { money = '' } = job;
+    const lists = shoppingList(job);
+    writeFileSync(join(options.out, 'shopping.csv'), shoppingCsv(lists, money, true));
+    writeFileSync(join(options.out, 'shopping.txt'), `${shoppingText(lists, money, true)}\n`);
+  }
   if (only.includes('drawings')) writeDrawings(job, options.out);
 }
 
 function jobOf(options: Options): PaperJob {
   const paper = options.paper === undefined ? PAPERS.A4 : paperOf(options.paper);
   if (!paper) throw new Error(`--paper ${options.paper} is none of A4, A3, Letter or WxH in mm, such as 300x400.`);
-  const { plan, problems } = readPlan(demoCells());
+  const { plan, problems, money } = readPlan(demoCells());
   if (problems[0]) throw problems[0];
   return {
     plan,
     paper,
+    money,
     run: options.run ?? 'Demo run',
     date: options.date ?? '',
     styles: listOf(options.styles),
@@ -95,7 +105,7 @@ function demoCells(): PlanCells {
 function writeDrawings(job: PaperJob, out: string): void {
   const folder = join(out, 'drawings');
   mkdirSync(folder, { recursive: true });
-  const files = whole(pieceFiles(job));
+  const files = [...whole(pieceFiles(job)), ...whole(layoutFiles(job))];
   for (const { name, box, draw } of files) {
     const marks = draw();
     writeFileSync(join(folder, `${fileName(name)}.svg`), writeSvg(marks, name, box));

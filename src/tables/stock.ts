@@ -186,6 +186,7 @@ export const stockTable = table({
         most: 30,
       }),
     ),
+    supplier: optional(text({ heading: 'Supplier', meaning: 'Who sells it; the shopping list is by supplier' })),
   },
 });
 

@@ -49,6 +49,8 @@ export interface Stock {
   readonly roundingAllowance?: number | undefined;
   readonly blockAllowance?: number | undefined;
   readonly mostRasping?: number | undefined;
+  /** Who sells it. */
+  readonly supplier?: string | undefined;
 }
 
 /** Area of a sheet, mm²: what it is sold by, holes and flaws and all. */

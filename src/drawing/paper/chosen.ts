@@ -4,13 +4,19 @@ import type { Plan } from '../../core/plan/plan';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import type { Stock } from '../../core/stock/stock';
 import type { JobFacts } from './page';
+import type { LabelGrid } from './label-grid';
 
 /** What is to be put on paper: of a plan those styles, sizes and stocks that are named; without names all. */
 export interface PaperJob extends JobFacts {
-  readonly plan: Pick<Plan, 'input' | 'runs' | 'buildable' | 'layouts' | 'ticket' | 'costs'>;
+  readonly plan: Pick<Plan, 'input' | 'runs' | 'buildable' | 'layouts' | 'ticket'>;
   readonly styles?: readonly string[] | undefined;
   readonly sizes?: readonly number[] | undefined;
   readonly stocks?: readonly string[] | undefined;
+  /** Sign of the money, and whether prices are shown; they are unless this is false. */
+  readonly money?: string | undefined;
+  readonly prices?: boolean | undefined;
+  /** How labels stand on their sheet. */
+  readonly labels?: LabelGrid | undefined;
 }
 
 /** Work that tells how far it is, part by part, so that whoever makes a document can show it and stop it. */

@@ -1,7 +1,11 @@
 import type { InParts, PaperJob } from './chosen';
+import { cuttingPages } from './cutting-pages';
+import { labelPages, pairLabels, pieceLabels } from './label-pages';
 import { nestPages } from './nest-pages';
 import type { Page } from './page';
+import { shoppingPages } from './shopping-pages';
 import { templatePages } from './template-pages';
+import { ticketPages } from './ticket-pages';
 
 /** A kind of document, in the order in which the bench needs them. */
 export interface DocumentKind {
@@ -24,5 +28,39 @@ export const DOCUMENTS: readonly DocumentKind[] = [
     name: 'Nest of sizes',
     meaning: 'All sizes of a piece drawn into each other, to check the grading.',
     pages: nestPages,
+  },
+  {
+    id: 'tickets',
+    name: 'Tickets',
+    meaning: 'Every step at the bench in its order, a ticket for each style and size.',
+    pages: ticketPages,
+  },
+  {
+    id: 'cutting',
+    name: 'Cutting plan',
+    meaning: 'How the pieces lie on each sheet, with measures to lay them by a rule.',
+    pages: cuttingPages,
+  },
+  {
+    id: 'labels',
+    name: 'Labels for pieces',
+    meaning: 'A label for every cut piece, with its pair and its place in it.',
+    *pages(job) {
+      return labelPages(job, yield* pieceLabels(job));
+    },
+  },
+  {
+    id: 'pairs',
+    name: 'Labels for pairs',
+    meaning: 'A label for every pair, for its bag or box.',
+    *pages(job) {
+      return labelPages(job, yield* pairLabels(job));
+    },
+  },
+  {
+    id: 'shopping',
+    name: 'Shopping list',
+    meaning: 'What to buy, by supplier.',
+    pages: shoppingPages,
   },
 ];

@@ -1,6 +1,7 @@
 import { inside } from '../../core/geometry/inside';
 import { box } from '../../core/geometry/box';
 import type { Point, Ring } from '../../core/geometry/ring';
+import { widthOf } from './letter-width';
 import { type Marks, rectangle, text } from '../mark';
 import { movedMarks, readable } from '../move-marks';
 
@@ -24,15 +25,6 @@ const SIZES = [4, 3.5, 3, 2.5, 2.1] as const;
 /** The first line is so much larger. */
 const HEAD = 1.4;
 const LEADING = 1.3;
-/** Width of a letter over its height, on the average; semibold. */
-const LETTER = 0.52;
-const BOLD = 0.58;
-
-/** Width of lettering, mm: on the average of letters. */
-export function widthOf(words: string, size: number, bold = false): number {
-  return words.length * size * (bold ? BOLD : LETTER);
-}
-
 /** Width and height of a block in a size. */
 export function blockSize({ lines }: LabelBlock, size: number): readonly [wide: number, high: number] {
   const wide = Math.max(0, ...lines.map((words, i) => widthOf(words, i === 0 ? size * HEAD : size, i === 0)));

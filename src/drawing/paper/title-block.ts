@@ -1,5 +1,5 @@
 import { line, type Marks, rectangle, text } from '../mark';
-import { widthOf } from './label-block';
+import { widthOf } from './letter-width';
 
 /** A ruled box: what it is about, what it says. */
 export interface TitleBox {

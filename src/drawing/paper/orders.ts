@@ -1,0 +1,47 @@
+import { fold } from '../../core/plan/codes';
+import type { PlanInput } from '../../core/plan/inputs';
+import type { SizeRun, StyleRun } from '../../core/plan/runs';
+
+/** For whom a pair is made, and when it is due. */
+export interface OrderedPair {
+  readonly customer: string;
+  readonly due: string;
+}
+
+/** The pairs of a style and size one by one, the first due first, those without a day last. */
+export function orderedPairs(
+  { pairage }: Pick<PlanInput, 'pairage'>,
+  { style, last }: StyleRun,
+  { size, system }: SizeRun,
+): readonly OrderedPair[] {
+  return pairage
+    .filter((row) => fold(row.style) === fold(style.code) && (row.system ?? last.system) === system)
+    .sort((a, b) => (a.due ?? Infinity) - (b.due ?? Infinity) || a.row - b.row)
+    .flatMap((row) =>
+      Array.from({ length: row.pairs.get(size) ?? 0 }, () => ({
+        customer: row.customer ?? '',
+        due: dayInWords(row.due),
+      })),
+    );
+}
+
+const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
+
+/** A spreadsheet's day number in words: "14 Jun 2026". Day 1 is 1 January 1900, and 1900 counts as a leap year. */
+export function dayInWords(day: number | undefined): string {
+  if (day === undefined || !Number.isFinite(day)) return '';
+  const date = new Date(Date.UTC(1899, 11, 30) + Math.floor(day) * 86_400_000);
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
+}
+
+/** Customers of a list of pairs with how many each has: "Market stall 3, Lock Lane shop 2". */
+export function customersInWords(pairs: readonly OrderedPair[]): string {
+  const counts = new Map<string, number>();
+  for (const { customer } of pairs) if (customer) counts.set(customer, (counts.get(customer) ?? 0) + 1);
+  return [...counts].map(([name, count]) => `${name} ${count}`).join(', ');
+}
+
+/** The first day on which any of them is due. */
+export function firstDue(pairs: readonly OrderedPair[]): string {
+  return pairs.find(({ due }) => due)?.due ?? '';
+}

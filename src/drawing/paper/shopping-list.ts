@@ -1,0 +1,87 @@
+import { fold } from '../../core/plan/codes';
+import { order } from '../../core/plan/order';
+import type { Material, SoldBy } from '../../core/stock/stock';
+import { decimals } from '../../tables/figures';
+import { chosenCuttings } from './cutting-pages';
+import type { PaperJob } from './chosen';
+
+/** What to buy of one stock. */
+export interface ShoppingLine {
+  readonly stock: string;
+  readonly material: Material;
+  /** mm; of a hide the box about it */
+  readonly thick: number;
+  readonly width: number;
+  readonly length: number;
+  readonly number: number;
+  readonly soldBy: SoldBy;
+  /** Of a sheet; undefined where none is given or none can be worked out. */
+  readonly price: number | undefined;
+  readonly total: number | undefined;
+}
+
+/** What to buy from one supplier; "" where none is named. */
+export interface SupplierList {
+  readonly supplier: string;
+  readonly lines: readonly ShoppingLine[];
+  /** Of the lines that have a price. */
+  readonly total: number;
+  /** How many have none. */
+  readonly unpriced: number;
+}
+
+/** The sheets to buy, by supplier in the order of Bottom stock, those without one last. */
+export function shoppingList(job: PaperJob): readonly SupplierList[] {
+  const groups = new Map<string, { supplier: string; lines: ShoppingLine[] }>();
+  for (const { cutting, buy, sheetPrice, toPay } of order(chosenCuttings(job))) {
+    if (buy === 0) continue;
+    const { code, material, thickness, width, length, soldBy, supplier = '' } = cutting.stock;
+    const group = groups.get(fold(supplier)) ?? { supplier: supplier.trim(), lines: [] };
+    groups.set(fold(supplier), group);
+    group.lines.push({
+      stock: code,
+      material,
+      thick: thickness,
+      width,
+      length,
+      number: buy,
+      soldBy,
+      price: sheetPrice,
+      total: toPay,
+    });
+  }
+  return [...groups.values()]
+    .sort((a, b) => Number(a.supplier === '') - Number(b.supplier === ''))
+    .map(({ supplier, lines }) => ({
+      supplier,
+      lines,
+      total: lines.reduce((sum, { total }) => sum + (total ?? 0), 0),
+      unpriced: lines.filter(({ total }) => total === undefined).length,
+    }));
+}
+
+/** A format as it is asked for: "950 × 640 mm". */
+export function formatWords({ width, length }: Pick<ShoppingLine, 'width' | 'length'>): string {
+  return `${decimals(length, 0)} × ${decimals(width, 0)} mm`;
+}
+
+/** The list as plain text, to be copied into a letter. */
+export function shoppingText(lists: readonly SupplierList[], money: string, prices: boolean): string {
+  return lists
+    .map(({ supplier, lines, total, unpriced }) => {
+      const rows = lines.map((one) => {
+        const price = !prices ? '' : one.total === undefined ? ', price not given' : `, ${paid(one.total, money)}`;
+        return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}`;
+      });
+      const sum = prices
+        ? [`Together ${paid(total, money)}${unpriced > 0 ? ` and ${unpriced} without a price` : ''}`]
+        : [];
+      return [supplier || 'No supplier named', ...rows, ...sum].join('\n');
+    })
+    .join('\n\n');
+}
+
+/** Money with its sign. */
+export function paid(value: number, money: string): string {
+  return [money, value.toFixed(2)].filter(Boolean).join(' ');
+}

@@ -1,0 +1,68 @@
+import { decimals } from '../../tables/figures';
+import type { InParts, PaperJob } from './chosen';
+import { type Block, flowPages, gap, heading, type PaperColumn, paragraph, tableBlocks, textWidth } from './flow';
+import type { Page } from './page';
+import { formatWords, paid, shoppingList, type SupplierList } from './shopping-list';
+
+/** What to buy, by supplier, with what it costs or without. */
+export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
+  const { money = '', prices = true } = job;
+  const lists = shoppingList(job);
+  const width = textWidth(job.paper);
+  const lacking = job.plan.layouts.problems.map(({ message }) => paragraph(`Left out: ${message}`, width));
+  const blocks: readonly Block[] = [
+    ...lacking,
+    ...lists.flatMap((list) => blocksOf(list, width, money, prices)),
+    ...(lists.length === 0 ? [paragraph('Nothing is to be bought.', width, 4)] : []),
+  ];
+  const total = lists.reduce((sum, list) => sum + list.total, 0);
+  const whole = lists.every(({ unpriced }) => unpriced === 0) && lacking.length === 0;
+  const boxes = [
+    { head: 'Shopping list', say: job.run, share: 5 },
+    { head: 'Suppliers', say: String(lists.filter(({ supplier }) => supplier).length), share: 1.6 },
+    { head: 'Date', say: job.date || '–', share: 2.5 },
+    ...(prices ? [{ head: whole ? 'Together' : 'Together, not whole', say: paid(total, money), share: 3 }] : []),
+  ];
+  yield 'list';
+  return flowPages(job, 'Shopping list', boxes, blocks);
+}
+
+function blocksOf(list: SupplierList, width: number, money: string, prices: boolean): readonly Block[] {
+  const columns: readonly PaperColumn[] = [
+    { head: 'Stock', share: 34 },
+    { head: 'Material', share: 18 },
+    { head: 'Thick mm', share: 14, align: 'right' },
+    { head: 'Sheet', share: 30, align: 'right' },
+    { head: 'Number', share: 14, align: 'right' },
+    { head: 'Sold by', share: 14 },
+    ...(prices
+      ? ([
+          { head: `${money || 'Money'} a sheet`, share: 18, align: 'right' },
+          { head: `Total ${money}`, share: 20, align: 'right' },
+        ] as const)
+      : []),
+    { head: 'Got', share: 9, align: 'middle', tick: true },
+  ];
+  const rows = list.lines.map((one) => [
+    one.stock,
+    one.material,
+    decimals(one.thick, 2),
+    formatWords(one),
+    String(one.number),
+    one.soldBy,
+    ...(prices ? [one.price?.toFixed(2) ?? 'not given', one.total?.toFixed(2) ?? 'not given'] : []),
+    '',
+  ]);
+  const sum = ['All', '', '', '', String(list.lines.reduce((all, one) => all + one.number, 0)), ''];
+  return [
+    heading(list.supplier || 'No supplier named'),
+    ...tableBlocks(columns, [...rows, [...sum, ...(prices ? ['', list.total.toFixed(2)] : []), '']], width, {
+      sum: true,
+      size: 3.2,
+    }),
+    ...(prices && list.unpriced > 0
+      ? [paragraph(`${list.unpriced} without a price; the sum is not whole.`, width, 3)]
+      : []),
+    gap(4),
+  ];
+}
