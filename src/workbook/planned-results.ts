@@ -19,5 +19,6 @@ export function plannedResult(formula: string | undefined): ResultPlan | undefin
 
 /** The name of the function that a whole formula is a call of. */
 function planFunction(formula: string | undefined): string | undefined {
-  return /^=\s*SOLEBENCH\.([A-Z][A-Z0-9]*)\(.*\)\s*$/is.exec(formula ?? '')?.[1]?.toUpperCase();
+  const name = /^=\s*SOLEBENCH\.([A-Z][A-Z0-9]*)\(/i.exec(formula ?? '')?.[1]?.toUpperCase();
+  return formula?.trimEnd().endsWith(')') ? name : undefined;
 }

@@ -15,6 +15,8 @@ const DIRECTORY = 0x02014b50;
 const HEADER = 0x04034b50;
 /** Bytes handed to the unpacking at a time, so that a bomb is met soon. */
 const STEP = 16 * 1024;
+/** Parts below this many bytes may be packed however well. */
+const LARGE = 4 * 2 ** 20;
 
 /**
  * The archive (ZIP, ISO/IEC 21320) that a workbook file is. Parts are unpacked one by one as they are asked for, and no
@@ -26,7 +28,7 @@ export class Container {
   /** @throws Refusal where the bytes are no such archive, or a locked one */
   constructor(
     private readonly bytes: Uint8Array,
-    private readonly counter: Counter,
+    readonly counter: Counter,
   ) {
     if (bytes.length > LIMITS.bytes) throw new Refusal('it is too large');
     // The compound file of an older program, or of a workbook with a password.
@@ -48,11 +50,16 @@ export class Container {
   unpack(name: string, take: (bytes: Uint8Array) => void): void {
     const entry = this.entries.get(key(name));
     if (!entry) throw new Refusal(`its part ${shortened(name)} is missing`);
+    const packed = this.packed(entry, name);
+    let unpacked = 0;
     const count = (bytes: Uint8Array) => {
       this.counter.add('unpacked', 'bytes when unpacked', bytes.length);
+      unpacked += bytes.length;
+      if (unpacked > LARGE && unpacked > packed.length * LIMITS.packing) {
+        throw new Refusal(`its part ${shortened(name)} unpacks to far more than it is`);
+      }
       take(bytes);
     };
-    const packed = this.packed(entry, name);
     if (entry.method === 0) return count(packed);
     if (entry.method !== 8) throw new Refusal('it is packed in a way that is not the standard’s');
     inflate(packed, name, count);

@@ -5,12 +5,20 @@
 export const LIMITS = {
   /** Bytes of the file, and of what it unpacks to. */
   bytes: 64 * 2 ** 20,
-  unpacked: 192 * 2 ** 20,
+  unpacked: 128 * 2 ** 20,
+  /** How many times smaller a large part may be packed: sheets of a workbook come to 50. */
+  packing: 250,
   parts: 5_000,
   sheets: 400,
   cells: 1_500_000,
-  /** Letters of all cells and formulas together. */
-  letters: 64 * 2 ** 20,
+  /** Cells over which formulas' tables spill, by what the file says. */
+  spilled: 1_500_000,
+  /** Letters of all cells' texts together, of all formulas, and of one. */
+  letters: 32 * 2 ** 20,
+  formulaLetters: 10 * 2 ** 20,
+  formula: 8_192,
+  /** Elements of all parts. */
+  elements: 6_000_000,
   /** Styles, names, rules, merged cells, comments: of each. */
   others: 65_000,
   /** Elements within each other. */
@@ -19,12 +27,12 @@ export const LIMITS = {
 
 /** Counts what is read of one file, and refuses what is more than the limits. */
 export class Counter {
-  private readonly counts = new Map<keyof typeof LIMITS, number>();
+  private readonly counts: Record<string, number> = {};
 
   /** @param what in words, such as "sheets" @throws Refusal */
   add(limit: keyof typeof LIMITS, what: string, by = 1): void {
-    const count = (this.counts.get(limit) ?? 0) + by;
-    this.counts.set(limit, count);
+    const count = (this.counts[limit] ?? 0) + by;
+    this.counts[limit] = count;
     if (count > LIMITS[limit]) throw new Refusal(`it has more than ${LIMITS[limit].toLocaleString('en')} ${what}`);
   }
 }

@@ -11,7 +11,7 @@ import {
 } from './book';
 import { colourOf, type Theme } from './colours';
 import type { Container } from './container';
-import type { Counter } from './limits';
+import { type Counter, LIMITS } from './limits';
 import { isOfTime } from './number-formats';
 import { type Attributes, Copy, decimal, isTrue, readXml, whole } from './read-xml';
 import { areaAt, areasAt, placeOf } from './references';
@@ -113,7 +113,10 @@ class SheetReader {
   }
 
   text(text: string, inside: readonly string[]): void {
-    if (this.copy) return this.copy.text(text);
+    if (this.copy) {
+      this.counter.add('letters', 'letters', text.length);
+      return this.copy.text(text);
+    }
     const of = inside.at(-1);
     if (this.rule) this.ruleText += text;
     else if (this.cell && (of === 'v' || of === 'f' || of === 't') && !inside.includes('rPh')) {
@@ -201,11 +204,15 @@ class SheetReader {
       if (formula !== undefined) cell.formula = formula;
     } else if (kind === 'dataTable') {
       this.left.add('a what-if table, which keeps its last values');
+    } else if (text.length > LIMITS.formula) {
+      this.left.add('a formula that is longer than any may be, which keeps its last value');
     } else if (text.trim() !== '') {
+      this.counter.add('formulaLetters', 'letters in formulas', text.length);
       cell.formula = writtenFormula(text);
       const area = kind === 'array' ? areaAt(given['ref']) : undefined;
       if (area && area.row === cell.row && area.column === cell.column) {
         if (area.rows * area.columns > 1) {
+          this.counter.add('spilled', 'cells that tables spill over', area.rows * area.columns);
           cell.spill = { rows: area.rows, columns: area.columns };
           this.arrays.push(area);
         }
@@ -215,7 +222,8 @@ class SheetReader {
 
   /** The first cell of those that share a formula has its text. */
   private shared(key: string, text: string, { row, column }: BookCell): string | undefined {
-    if (text !== '') {
+    if (text !== '' && text.length <= LIMITS.formula) {
+      this.counter.add('formulaLetters', 'letters in formulas', text.length);
       const formula = writtenFormula(text);
       this.sharedFormulas.set(key, relativeFormula(formula, row, column));
       return formula;
@@ -223,7 +231,7 @@ class SheetReader {
     const relative = this.sharedFormulas.get(key);
     if (relative === undefined) return undefined;
     const formula = formulaAt(relative, row, column);
-    this.counter.add('letters', 'letters', formula.length);
+    this.counter.add('formulaLetters', 'letters in formulas', formula.length);
     return formula;
   }
 

@@ -27,6 +27,7 @@ export function readXml(container: Container, name: string, listener: Listener):
   parser.on('doctype', () => failed('defines entities of its own'));
   parser.on('opentag', ({ name: full, attributes }) => {
     const local = withoutPrefix(full);
+    container.counter.add('elements', 'elements');
     listener.open?.(local, attributes, path);
     path.push(local);
     if (path.length > LIMITS.depth) failed('is nested too deep');

@@ -142,7 +142,9 @@ function readTexts(container: Container, name: string, counter: Counter): readon
   let text = '';
   readXml(container, name, {
     open(element) {
-      if (element === 'si') text = '';
+      if (element !== 'si') return;
+      counter.add('cells', 'texts');
+      text = '';
     },
     text(letters, inside) {
       if (inside.at(-1) !== 't' || inside.includes('rPh')) return;

@@ -21,6 +21,7 @@ export function relationshipsOf(container: Container, of: string): readonly Rela
   readXml(container, name, {
     open(element, { Id, Type, Target, TargetMode }) {
       if (element !== 'Relationship' || Id === undefined || Type === undefined || Target === undefined) return;
+      container.counter.add('others', 'relationships');
       const outside = TargetMode === 'External';
       const target = outside ? Target : resolved(of.slice(0, slash), Target);
       found.push({ id: Id, kind: Type.slice(Type.lastIndexOf('/') + 1), target, outside });

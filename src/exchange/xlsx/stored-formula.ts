@@ -52,6 +52,7 @@ function writtenName(stored: string): string {
  * calls a function of ours or one of tables, or works with a range cell by cell.
  */
 export function answersWithTable(formula: string): boolean {
+  if (!/[:({#]/.test(formula)) return false;
   const tokens = tokenize(formula, { mergeRefs: true }).filter(({ type }) => type !== 'whitespace');
   return tokens.some(({ type, value }, at) => {
     if (type === 'func') return OURS.test(value) || OF_ARRAYS.has(value.toUpperCase());
