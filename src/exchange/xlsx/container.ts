@@ -1,6 +1,6 @@
 import { Inflate } from 'fflate';
 import type { Counter } from './limits';
-import { LIMITS, Refusal } from './limits';
+import { Refusal } from './limits';
 
 /** Where a part lies in the archive. */
 interface Entry {
@@ -30,7 +30,7 @@ export class Container {
     private readonly bytes: Uint8Array,
     readonly counter: Counter,
   ) {
-    if (bytes.length > LIMITS.bytes) throw new Refusal('it is too large');
+    if (bytes.length > counter.limits.bytes) throw new Refusal('it is too large');
     // The compound file of an older program, or of a workbook with a password.
     if (bytes[0] === 0xd0 && bytes[1] === 0xcf) {
       throw new Refusal('it is of an older kind (.xls) or has a password; save it as .xlsx without one');
@@ -55,7 +55,7 @@ export class Container {
     const count = (bytes: Uint8Array) => {
       this.counter.add('unpacked', 'bytes when unpacked', bytes.length);
       unpacked += bytes.length;
-      if (unpacked > LARGE && unpacked > packed.length * LIMITS.packing) {
+      if (unpacked > LARGE && unpacked > packed.length * this.counter.limits.packing) {
         throw new Refusal(`its part ${shortened(name)} unpacks to far more than it is`);
       }
       take(bytes);

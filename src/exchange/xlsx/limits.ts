@@ -25,15 +25,20 @@ export const LIMITS = {
   depth: 60,
 } as const;
 
+export type Limits = Readonly<Record<keyof typeof LIMITS, number>>;
+
 /** Counts what is read of one file, and refuses what is more than the limits. */
 export class Counter {
   private readonly counts: Record<string, number> = {};
+
+  constructor(readonly limits: Limits = LIMITS) {}
 
   /** @param what in words, such as "sheets" @throws Refusal */
   add(limit: keyof typeof LIMITS, what: string, by = 1): void {
     const count = (this.counts[limit] ?? 0) + by;
     this.counts[limit] = count;
-    if (count > LIMITS[limit]) throw new Refusal(`it has more than ${LIMITS[limit].toLocaleString('en')} ${what}`);
+    const most = this.limits[limit];
+    if (count > most) throw new Refusal(`it has more than ${most.toLocaleString('en')} ${what}`);
   }
 }
 

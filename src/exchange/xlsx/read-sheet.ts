@@ -11,7 +11,7 @@ import {
 } from './book';
 import { colourOf, type Theme } from './colours';
 import type { Container } from './container';
-import { type Counter, LIMITS } from './limits';
+import type { Counter } from './limits';
 import { isOfTime } from './number-formats';
 import { type Attributes, Copy, decimal, isTrue, readXml, whole } from './read-xml';
 import { areaAt, areasAt, placeOf } from './references';
@@ -204,7 +204,7 @@ class SheetReader {
       if (formula !== undefined) cell.formula = formula;
     } else if (kind === 'dataTable') {
       this.left.add('a what-if table, which keeps its last values');
-    } else if (text.length > LIMITS.formula) {
+    } else if (text.length > this.counter.limits.formula) {
       this.left.add('a formula that is longer than any may be, which keeps its last value');
     } else if (text.trim() !== '') {
       this.counter.add('formulaLetters', 'letters in formulas', text.length);
@@ -222,7 +222,7 @@ class SheetReader {
 
   /** The first cell of those that share a formula has its text. */
   private shared(key: string, text: string, { row, column }: BookCell): string | undefined {
-    if (text !== '' && text.length <= LIMITS.formula) {
+    if (text !== '' && text.length <= this.counter.limits.formula) {
       this.counter.add('formulaLetters', 'letters in formulas', text.length);
       const formula = writtenFormula(text);
       this.sharedFormulas.set(key, relativeFormula(formula, row, column));

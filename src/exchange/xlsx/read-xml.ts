@@ -1,6 +1,6 @@
 import { SaxesParser } from 'saxes';
 import type { Container } from './container';
-import { LIMITS, Refusal } from './limits';
+import { Refusal } from './limits';
 import { escaped } from './xml-text';
 
 export type Attributes = Readonly<Record<string, string>>;
@@ -30,7 +30,7 @@ export function readXml(container: Container, name: string, listener: Listener):
     container.counter.add('elements', 'elements');
     listener.open?.(local, attributes, path);
     path.push(local);
-    if (path.length > LIMITS.depth) failed('is nested too deep');
+    if (path.length > container.counter.limits.depth) failed('is nested too deep');
   });
   const text = (characters: string) => listener.text?.(characters, path);
   parser.on('text', text);

@@ -2,7 +2,7 @@ import type { Book, BookComment, BookName, BookSheet, ReadBook } from './book';
 import { readTheme } from './colours';
 import { Container } from './container';
 import { type FileTable, withoutFileReferences } from './file-references';
-import { Counter, Refusal } from './limits';
+import { Counter, LIMITS, type Limits, Refusal } from './limits';
 import { readComments } from './read-comments';
 import { readSheet } from './read-sheet';
 import { readStyles } from './read-styles';
@@ -23,8 +23,8 @@ interface Contents {
  * Reads a workbook file (.xlsx, ECMA-376), within limits and whoever made it. Nothing in it is run, followed or fetched.
  * @throws Refusal whose message ends the sentence "The file cannot be read: …"
  */
-export function readBook(bytes: Uint8Array): ReadBook {
-  const counter = new Counter();
+export function readBook(bytes: Uint8Array, limits: Limits = LIMITS): ReadBook {
+  const counter = new Counter(limits);
   try {
     return read(new Container(bytes, counter), counter);
   } catch (error) {

@@ -50,8 +50,8 @@ export function contentAtRest(commands: ICommandService): Observable<void> {
   });
 }
 
-/** A calculation that is stopped begins again. */
-function hasEnded(params: unknown): boolean {
+/** Whether a notification tells of a calculation's end. One that is stopped begins again. */
+export function hasEnded(params: unknown): boolean {
   const { functionsExecutedState: state } = params as ISetFormulaCalculationNotificationMutation;
   return state !== undefined && state !== FormulaExecutedStateType.STOP_EXECUTION;
 }

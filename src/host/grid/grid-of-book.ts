@@ -9,6 +9,7 @@ import {
 } from '@univerjs/core';
 import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
+import { answersWithTable } from '../../exchange/xlsx/stored-formula';
 import { INPUT_TABLES } from '../../tables/plan-input';
 import { plannedResult } from '../../workbook/planned-results';
 import { withTodaysFunctions } from '../former-functions';
@@ -19,6 +20,8 @@ import { inRole, plain, roleOf } from './look';
 import { least, resourcesOf, spare, tableId } from './snapshot';
 import { type Spilled, spilledResource } from './spilled-values';
 
+/** Room for a table of which nothing is known. */
+const ROOM = { rows: 200, columns: 8 } as const;
 /** Columns of a sheet that are given a width one by one; whole sheets of the same width have it as their own. */
 const WIDEST = 1_000;
 
@@ -110,7 +113,8 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
   let [rows, columns] = [0, 0];
   for (const cell of sheet.cells) {
     const { row, column, spill } = cell;
-    [rows, columns] = [Math.max(rows, row + (spill?.rows ?? 1)), Math.max(columns, column + (spill?.columns ?? 1))];
+    const room = roomFor(cell);
+    [rows, columns] = [Math.max(rows, row + room.rows), Math.max(columns, column + room.columns)];
     if (cell.spilled) (cells[row] ??= {})[column] = content(cell);
     if (spill) (ranges[row] ??= {})[column] = rangeOf({ row, column, ...spill });
     if (spill)
@@ -154,6 +158,14 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
       startColumn: frozen.columns || -1,
     },
   };
+}
+
+/** Rows and columns that a cell may come to fill: a table spills no further than the sheet reaches. */
+function roomFor({ formula, spill }: BookCell): { readonly rows: number; readonly columns: number } {
+  const now = spill ?? { rows: 1, columns: 1 };
+  if (formula === undefined || !answersWithTable(formula)) return now;
+  const { rows = ROOM.rows, columns = ROOM.columns } = plannedResult(formula)?.area ?? {};
+  return { rows: Math.max(rows, 2 * now.rows), columns: Math.max(columns, now.columns) };
 }
 
 function cellOf(cell: BookCell, styles: GridStyles): ICellData | undefined {

@@ -1,28 +1,38 @@
 import { zipSync } from 'fflate';
 import { describe, expect, it } from 'vitest';
 import { isFault } from '../../../src/exchange/xlsx/book';
-import { Refusal } from '../../../src/exchange/xlsx/limits';
+import { LIMITS, type Limits, Refusal } from '../../../src/exchange/xlsx/limits';
 import { readBook } from '../../../src/exchange/xlsx/read';
 import { writeBook } from '../../../src/exchange/xlsx/write';
 import { packageOf, relations, sheetXml } from './package';
 
 const cell = '<sheetData><row r="1"><c r="A1"><v>4</v></c></row></sheetData>';
-const refused = (bytes: Uint8Array, why: RegExp) => {
-  expect(() => readBook(bytes)).toThrow(Refusal);
-  expect(() => readBook(bytes)).toThrow(why);
+const refused = (bytes: Uint8Array, why: RegExp, limits: Limits = LIMITS) => {
+  const read = () => readBook(bytes, limits);
+  expect(read).toThrow(Refusal);
+  expect(read).toThrow(why);
+};
+/** So that a test needs no file of a hundred megabytes. */
+const small: Limits = {
+  ...LIMITS,
+  cells: 1_000,
+  others: 1_000,
+  formulaLetters: 100_000,
+  letters: 10_000,
+  elements: 20_000,
 };
 
 describe('a file made to exhaust the machine is refused', () => {
-  it('where a small part unpacks to hundreds of megabytes', () => {
-    const blanks = new Uint8Array(260 * 2 ** 20).fill(32);
-    const bytes = packageOf(cell, { 'xl/sharedStrings.xml': blanks });
+  it('where a small part unpacks to far more than it is', () => {
+    const blanks = new Uint8Array(60 * 2 ** 20).fill(32);
+    const bytes = packageOf(cell, { 'xl/sharedStrings.xml': blanks }, 6);
     expect(bytes.length).toBeLessThan(2 ** 20);
     refused(bytes, /far more than it is/);
   });
 
   it('where it has 100,000 sheets', () => {
     const sheets = Array.from({ length: 100_000 }, (_, at) => `<sheet name="S${at}" sheetId="${at + 1}" r:id="rId1"/>`);
-    refused(packageOf(cell, {}, `<sheets>${sheets.join('')}</sheets>`), /more than 400 sheets/);
+    refused(packageOf(cell, {}, 0, `<sheets>${sheets.join('')}</sheets>`), /more than 400 sheets/);
   });
 
   it('where its elements lie in each other without end', () => {
@@ -30,14 +40,19 @@ describe('a file made to exhaust the machine is refused', () => {
   });
 
   it('where it has more cells, texts, styles, names or rules than any workbook', () => {
-    const many = (text: string, count: number) => text.repeat(count);
-    refused(packageOf(`<sheetData>${many('<row><c><v>1</v></c></row>', 1_500_001)}</sheetData>`), /cells/);
-    const styles = `<styleSheet><cellXfs>${many('<xf/>', 70_000)}</cellXfs></styleSheet>`;
-    refused(packageOf(cell, { 'xl/styles.xml': styles }), /styles/);
-    const names = `<sheets/><definedNames>${many('<definedName name="a">1</definedName>', 70_000)}</definedNames>`;
-    refused(packageOf(cell, {}, names), /names/);
-    refused(packageOf(`<mergeCells>${many('<mergeCell ref="A1:B2"/>', 70_000)}</mergeCells>`), /merged cells/);
-    refused(packageOf(many('<dataValidation sqref="A1"/>', 70_000)), /rules/);
+    const many = (text: string, count = 1_500) => text.repeat(count);
+    refused(packageOf(`<sheetData>${many('<row><c><v>1</v></c></row>')}</sheetData>`), /cells/, small);
+    const styles = `<styleSheet><cellXfs>${many('<xf/>')}</cellXfs></styleSheet>`;
+    refused(packageOf(cell, { 'xl/styles.xml': styles }), /styles/, small);
+    const texts = `<sst>${many('<si/>')}</sst>`;
+    refused(packageOf(cell, { 'xl/sharedStrings.xml': texts }), /texts/, small);
+    const names = `<sheets/><definedNames>${many('<definedName name="a">1</definedName>')}</definedNames>`;
+    refused(packageOf(cell, {}, 0, names), /names/, small);
+    refused(packageOf(`<mergeCells>${many('<mergeCell ref="A1:B2"/>')}</mergeCells>`), /merged cells/, small);
+    refused(packageOf(many('<dataValidation sqref="A1"/>')), /rules/, small);
+    refused(packageOf(many('<anything/>', 30_000)), /elements/, small);
+    const long = `<row><c t="inlineStr"><is><t>${many('cork', 5_000)}</t></is></c></row>`;
+    refused(packageOf(`<sheetData>${long}</sheetData>`), /letters/, small);
   });
 
   it('where formulas say that they spill over whole sheets', () => {
@@ -47,8 +62,8 @@ describe('a file made to exhaust the machine is refused', () => {
 
   it('where cells share a formula that is long', () => {
     const first = `<c r="A1"><f t="shared" si="0" ref="A1:A1000000">${'A1+'.repeat(2_000)}A1</f></c>`;
-    const others = '<row><c><f t="shared" si="0"/></c></row>'.repeat(5_000);
-    refused(packageOf(`<sheetData><row r="1">${first}</row>${others}</sheetData>`), /letters in formulas/);
+    const others = '<row><c><f t="shared" si="0"/></c></row>'.repeat(50);
+    refused(packageOf(`<sheetData><row r="1">${first}</row>${others}</sheetData>`), /letters in formulas/, small);
   });
 
   it('where it defines entities, from inside or outside', () => {
@@ -142,6 +157,7 @@ describe('what is harmless is read', () => {
       packageOf(
         cell,
         {},
+        0,
         `<sheets>${sheet('a/b', 1)}${sheet('A b', 2)}${sheet('', 3)}${sheet('x'.repeat(900), 4)}</sheets>`,
       ),
     );

@@ -19,6 +19,7 @@ export const relations = (...all: readonly (readonly [kind: string, target: stri
 export function packageOf(
   sheet: string,
   more: Readonly<Record<string, string | Uint8Array>> = {},
+  level: 0 | 6 = 0,
   book = '<sheets><sheet name="One" sheetId="1" r:id="rId1"/></sheets>',
 ): Uint8Array {
   const parts: Record<string, string | Uint8Array> = {
@@ -37,5 +38,6 @@ export function packageOf(
     Object.fromEntries(
       Object.entries(parts).map(([name, part]) => [name, typeof part === 'string' ? bytes.encode(part) : part]),
     ),
+    { level },
   );
 }

@@ -5,7 +5,7 @@ import { formulaAt, relativeFormula } from '../../../src/exchange/xlsx/relative-
 describe('a formula that cells share', () => {
   const formulas = [
     '=C5+$C5+C$5+$C$5',
-    "=SUM('a b'!A1:$B$2,Lasts!D4)",
+    "=SUM('a b'!A1:B2,Lasts!D4,$A$1:$B$2)",
     '=COUNT(A:A,$B:$B,3:4,$3:$4)',
     '="A1"&LEN(B2)+log10(3)',
     '=SOLEBENCH.LAYERS(A1,B1)*Mine',

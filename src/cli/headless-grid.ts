@@ -1,0 +1,69 @@
+import {
+  ICommandService,
+  IResourceLoaderService,
+  IUniverInstanceService,
+  type IWorkbookData,
+  LocaleType,
+  LogLevel,
+  Univer,
+  UniverInstanceType,
+  type Workbook,
+} from '@univerjs/core';
+import { UniverFormulaEnginePlugin } from '@univerjs/engine-formula';
+import { UniverSheetsPlugin } from '@univerjs/sheets';
+import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
+import { bindFunctions } from '../embedded/custom-functions/bind';
+import { problemOf } from '../host/problems';
+import { Settled } from '../host/grid/settled';
+import { keepSpilledValues } from '../host/grid/spilled-values';
+import type { FunctionsBundle } from './functions-bundle';
+
+/** A workbook that was worked out, and why its cells show errors. */
+export interface WorkedOut {
+  readonly workbook: IWorkbookData;
+  /** @param sheet by its place, from 0 */
+  problemAt(sheet: number, row: number, column: number, code: string): string | undefined;
+}
+
+/**
+ * Works a workbook out with the page's own grid, without a page.
+ * @throws what a function's answer could not be put into the grid for
+ */
+export async function workOut(
+  data: IWorkbookData,
+  { metadata, associated }: FunctionsBundle,
+  namespace = 'SOLEBENCH',
+): Promise<WorkedOut> {
+  const univer = new Univer({
+    locale: LocaleType.EN_US,
+    locales: { [LocaleType.EN_US]: {} },
+    logLevel: LogLevel.SILENT,
+  });
+  try {
+    univer.registerPlugin(UniverFormulaEnginePlugin);
+    univer.registerPlugin(UniverSheetsPlugin);
+    univer.registerPlugin(UniverSheetsFormulaPlugin, {
+      initialFormulaComputing: CalculationMode.NO_CALCULATION,
+    });
+    const injector = univer.__getInjector();
+    univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
+    keepSpilledValues(injector);
+    const failures: unknown[] = [];
+    const functions = bindFunctions(injector, namespace, metadata, associated, (error) => failures.push(error));
+    const settled = new Settled(injector.get(ICommandService), () => functions.running);
+    await functions.workOutAll();
+    await settled.wait();
+    if (failures.length > 0) throw failures[0];
+    const unit = injector.get(IUniverInstanceService).getUnit<Workbook>(data.id, UniverInstanceType.UNIVER_SHEET);
+    if (!unit) throw new Error('The grid has lost the workbook.');
+    const workbook = structuredClone(injector.get(IResourceLoaderService).saveUnit(data.id)) as IWorkbookData;
+    return {
+      workbook,
+      problemAt: (sheet, row, column, code) =>
+        functions.messageAt({ unitId: data.id, sheetId: data.sheetOrder[sheet] ?? '', row, column }, code) ??
+        problemOf(code),
+    };
+  } finally {
+    univer.dispose();
+  }
+}
