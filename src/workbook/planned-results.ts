@@ -13,7 +13,9 @@ const results: ReadonlyMap<string, PlannedResult> = new Map(
     all.flatMap((result) => {
       const anchor = cells.find(({ row, column }) => row === result.area.row && column === result.area.column);
       const name = planFunction(anchor?.formula);
-      return name === undefined ? [] : [[name, { ...result, name: `${name.charAt(0)}${name.slice(1).toLowerCase()}` }] as const];
+      return name === undefined
+        ? []
+        : [[name, { ...result, name: `${name.charAt(0)}${name.slice(1).toLowerCase()}` }] as const];
     }),
   ),
 );
