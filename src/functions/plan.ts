@@ -150,7 +150,8 @@ export function checks(
 }
 
 /**
- * How often the lasts of each size are used to make the run, and for how many days.
+ * How often the lasts of each size are used to make the run, and when each order is done: by its lasts, the bench's hours
+ * and the nights that its steps ask for, closed days left out.
  * @customfunction BATCHES
  * @returns {any[][]} A table: a row a last and size.
  */

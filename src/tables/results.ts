@@ -209,7 +209,10 @@ export const batchesTable: ResultTable<Batch> = {
     figure('On hand', ({ onHand }) => onHand, { unit: 'pairs', format: '0' }),
     figure('From batch', ({ from }) => from, { format: '0' }),
     figure('To batch', ({ to }) => to, { format: '0' }),
-    figure('Done', ({ days }) => days, { unit: 'days', format: GENERAL }),
+    figure('Work', ({ minutes }) => (minutes === undefined ? undefined : minutes / 60), { unit: 'h', format: '0.0' }),
+    figure('Bench', ({ benchDays }) => benchDays, { unit: 'days', format: '0.0' }),
+    figure('Making', ({ makingDays }) => makingDays, { unit: 'days', format: '0.0' }),
+    figure('Done', ({ days }) => days, { unit: 'days', format: '0.0' }),
     figure('Done', ({ done }) => done, { unit: 'on', format: 'd mmm yyyy', width: 84 }),
   ],
 };

@@ -326,6 +326,17 @@ export const stylesTable = table({
       }),
       5,
     ),
+    boughtFitting: optional(
+      number({
+        heading: 'Bought fitting',
+        unit: 'min',
+        meaning:
+          'Minutes to glue and fit a pair of bought units; blank is one joint on both feet, as in Costs and times',
+        least: 0,
+        most: 1e4,
+        format: '0.#',
+      }),
+    ),
   },
 });
 

@@ -1,4 +1,4 @@
-import type { Care, Look } from '../core/steps/step';
+import type { Care, Look, StepKind } from '../core/steps/step';
 import type { Part } from '../core/bottom/layer';
 import type { Verdict } from '../core/plan/checks/check';
 
@@ -38,6 +38,25 @@ export const LOOK_WORDS: Readonly<Record<Look, string>> = {
   'even width': 'even all along, no nick',
   'no spring': 'it keeps its bend',
   'margins flat': 'margins flat, corners without folds',
+};
+
+/** Kinds of steps as work that takes time. */
+export const WORK_WORDS: Readonly<Record<StepKind, string>> = {
+  prepare: 'cutting and preparing',
+  skive: 'skiving',
+  bend: 'bending',
+  cement: 'coating',
+  wait: 'waiting',
+  join: 'joining',
+  press: 'pressing',
+  saw: 'sawing',
+  rasp: 'rasping',
+  cover: 'covering',
+  sew: 'sewing',
+  fix: 'nailing and fixing',
+  trim: 'trimming',
+  finish: 'finishing',
+  check: 'checking',
 };
 
 /** What can hurt somebody in a step, in a few words. */

@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { Comparison } from '../core/plan/compare';
+import { type Comparison, untimedAlone } from '../core/plan/compare';
 import { type Aspect, aspectsOf } from '../core/plan/variants';
 import { decimals, type Figures } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { button } from './button';
 import type { Comparing } from './comparing';
 import type { Lead } from './go-to';
+import { WORK_WORDS } from '../tables/words';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
@@ -91,6 +92,17 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
     ${done.flatMap(({ variant, problem }) =>
       problem ? [html`<p class="caption"><b>${variant.name}</b> cannot be built: ${problem.reason}.</p>`] : [],
     )}
+    ${done.flatMap((one) => {
+      const kinds = untimedAlone(one, done).map((kind) => WORK_WORDS[kind]);
+      return kinds.length === 0
+        ? []
+        : [
+            html`<p class="caption">
+              <b>${one.variant.name}</b> counts no minutes for ${kinds.join(', ')}: it takes longer and costs more than
+              it says. Enter minutes a pair with that Step in Costs and times.
+            </p>`,
+          ];
+    })}
     <p class="caption">
       Each way is planned anew for this style’s own pairs, on sheets of its own. The least of a line is written bold.
     </p>

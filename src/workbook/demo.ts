@@ -480,6 +480,8 @@ const rates: Rows = [
   { item: 'Edge ink', scope: 'Yarrow', value: 0.6, unit: 'money a pair' },
   { item: 'Filler', value: 0.4, unit: 'money a pair' },
   { item: 'Sock', value: 1.2, unit: 'money a pair' },
+  { item: 'Bench', value: 7, unit: 'hours a day' },
+  { item: 'Week', value: 6, unit: 'days a week' },
   { item: 'Start', value: DAYS.start, unit: 'day of start' },
   { item: 'High build', value: 55, unit: 'limit' },
 ];

@@ -87,6 +87,8 @@ export interface Style {
   readonly boughtPrice?: number | undefined;
   readonly boughtTooling: number;
   readonly boughtMinimum: number;
+  /** Minutes to glue and fit a pair of them; without it, those of one joint. */
+  readonly boughtFitting?: number | undefined;
   readonly heelCore: HeelCore;
   /** Of a sole down the breast: what its bend takes, and the tab that lies on the heel's ground face. */
   readonly breastAllowance: number;

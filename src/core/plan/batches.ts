@@ -2,8 +2,12 @@ import { derived } from '../derived';
 import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
+import type { Last } from '../last/last';
+import { daysInMaking } from '../steps/making';
+import { workOf } from './cost/cost';
 import { ratesOf } from './cost/rates';
-import type { Runs, StyleRun } from './runs';
+import type { Runs, SizeRun, StyleRun } from './runs';
+import { afterWorkingDays } from './working-days';
 
 /** One order's pairs on one size of one last: which batches they take and when they are done. */
 export interface Batch {
@@ -19,69 +23,147 @@ export interface Batch {
   /** The batches of this last and size that it is in, from 1; undefined where there is no last. */
   readonly from: number | undefined;
   readonly to: number | undefined;
-  /** Days from the start until the last of its pairs is off its last. */
+  /** Work on its pairs, minutes, and working days until the bench is through with all orders that are due no later. */
+  readonly minutes: number | undefined;
+  readonly benchDays: number | undefined;
+  /** Working days that one of its pairs is in the making. */
+  readonly makingDays: number | undefined;
+  /** Working days from the start until the last of its pairs is off its last and worked on. */
   readonly days: number | undefined;
   /** The day itself, where a day of start is given. */
   readonly done: number | undefined;
 }
 
+type BatchInput = Pick<PlanInput, 'pairage' | 'rates' | 'stock'>;
+
 /**
  * The batches of all lasts: orders take the lasts of a size in turn, the soonest due first, and fill up each other's last
- * batch. Batches = ⌈pairs / last pairs on hand⌉, days = batches × days on the last (derived).
+ * batch. Batches = ⌈pairs / last pairs on hand⌉; days = batches × days on the last, and no fewer than the bench takes for
+ * all that is due as soon, nor than a pair is in the making, where the hours of a day are given (derived).
  */
-export function batches(runs: Runs, input: Pick<PlanInput, 'pairage' | 'rates'>): readonly Batch[] {
-  const start = ratesOf(input.rates).one('day of start', []);
-  return before(input.pairage, [start, ...runs.styles], () => batchesFrom(runs, input.pairage, start));
+export function batches(runs: Runs, input: BatchInput): readonly Batch[] {
+  const rates = ratesOf(input.rates);
+  const start = rates.one('day of start', []);
+  const week = rates.one('days a week', []) ?? 7;
+  const hours = rates.one('hours a day', []);
+  // Without hours of a day no minutes are looked at, and no edit of their rows counts.
+  const bench = hours === undefined ? [] : [input.rates, input.stock];
+  return before(input.pairage, [start, week, hours, ...bench, ...runs.styles], () => {
+    const queues = queuesOf(runs, input.pairage);
+    const taken = hours === undefined ? undefined : new BenchTime(queues, input, 60 * hours);
+    return queues.flatMap((queue) => batchesOf(queue, taken, (days) => start && afterWorkingDays(start, days, week)));
+  });
 }
 
 const before = derived<readonly PairageRow[], readonly Batch[]>('batches');
 
-function batchesFrom(runs: Runs, pairage: readonly PairageRow[], start: number | undefined): readonly Batch[] {
-  const queues = new Map<
-    string,
-    { run: StyleRun; size: number; orders: { row: PairageRow; pairs: number; run: StyleRun }[] }
-  >();
+/** Pairs of one size of an order. */
+interface Ordered {
+  readonly row: PairageRow;
+  readonly pairs: number;
+  readonly run: StyleRun;
+  readonly sizeRun: SizeRun;
+}
+
+/** What waits for the lasts of one size. */
+interface Queue {
+  readonly last: Last;
+  /** In the last's own system. */
+  readonly size: number;
+  readonly orders: Ordered[];
+}
+
+function queuesOf(runs: Runs, pairage: readonly PairageRow[]): readonly Queue[] {
+  const queues = new Map<string, Queue>();
   for (const run of runs.styles) {
     for (const row of pairage) {
       if (fold(row.style) !== fold(run.style.code)) continue;
       for (const [size, pairs] of row.pairs) {
         // A size that the last cannot have has no bottom and no batch; the runs tell of it.
-        const built = run.sizes.some((one) => one.size === size && one.system === (row.system ?? run.last.system));
-        if (pairs === 0 || !built) continue;
+        const sizeRun = run.sizes.find((one) => one.size === size && one.system === (row.system ?? run.last.system));
+        if (pairs === 0 || !sizeRun) continue;
         const own = Number(convertSize(size, row.system ?? run.last.system, run.last.system).toFixed(2));
         const key = `${fold(run.last.code)} ${own}`;
-        const queue = queues.get(key) ?? { run, size: own, orders: [] };
-        queue.orders.push({ row, pairs, run });
+        const queue = queues.get(key) ?? { last: run.last, size: own, orders: [] };
+        queue.orders.push({ row, pairs, run, sizeRun });
         queues.set(key, queue);
       }
     }
   }
-  return [...queues.values()]
-    .sort((a, b) => a.run.last.row - b.run.last.row || a.size - b.size)
-    .flatMap(({ run: { last }, size, orders }) => {
-      const onHand = last.pairsBySize.get(size) ?? last.pairsOnHand;
-      const inTurn = [...orders].sort(
-        (a, b) => (a.row.due ?? Infinity) - (b.row.due ?? Infinity) || a.row.row - b.row.row,
-      );
-      let before = 0;
-      return inTurn.map(({ row, pairs, run }): Batch => {
-        const from = onHand ? Math.floor(before / onHand) + 1 : undefined;
-        before += pairs;
-        const to = onHand ? Math.ceil(before / onHand) : undefined;
-        const days = to === undefined ? undefined : to * last.daysOnLast;
-        return {
-          last: last.code,
-          size,
-          style: run.style.code,
-          customer: row.customer,
-          due: row.due,
-          pairs,
-          onHand,
-          from,
-          to,
-          days,
-          done: start !== undefined && days !== undefined ? start + Math.ceil(days) : undefined,
-        };
-      });
+  return [...queues.values()].sort((a, b) => a.last.row - b.last.row || a.size - b.size);
+}
+
+/** The soonest due first; of those due alike, as they stand. */
+function inTurn(a: PairageRow, b: PairageRow): number {
+  return (a.due ?? Infinity) - (b.due ?? Infinity) || a.row - b.row;
+}
+
+/** What orders take of the bench's time, as their steps have it. */
+class BenchTime {
+  private readonly through = new Map<PairageRow, number>();
+
+  constructor(
+    queues: readonly Queue[],
+    private readonly input: BatchInput,
+    private readonly minutesADay: number,
+  ) {
+    const all = queues.flatMap(({ orders }) => orders);
+    const byRow = new Map<PairageRow, number>();
+    for (const order of all) byRow.set(order.row, (byRow.get(order.row) ?? 0) + this.minutes(order));
+    let sum = 0;
+    for (const [row, minutes] of [...byRow].sort(([a], [b]) => inTurn(a, b))) {
+      sum += minutes;
+      this.through.set(row, sum);
+    }
+  }
+
+  minutes({ run, sizeRun, pairs }: Ordered): number {
+    return pairs * (workOf(run, this.input).get(sizeRun)?.minutes ?? 0);
+  }
+
+  /** Until it is through with an order and all that are due no later. */
+  daysThrough({ row }: Ordered): number {
+    return (this.through.get(row) ?? 0) / this.minutesADay;
+  }
+
+  daysInMaking({ run, sizeRun }: Ordered): number {
+    const taken = workOf(run, this.input).get(sizeRun);
+    return taken ? daysInMaking(taken, taken.minutes, this.minutesADay) : 0;
+  }
+}
+
+function batchesOf(
+  { last, size, orders }: Queue,
+  bench: BenchTime | undefined,
+  dayAfter: (days: number) => number | undefined,
+): readonly Batch[] {
+  const onHand = last.pairsBySize.get(size) ?? last.pairsOnHand;
+  let before = 0;
+  return [...orders]
+    .sort((a, b) => inTurn(a.row, b.row))
+    .map((order): Batch => {
+      const { row, pairs, run } = order;
+      const from = onHand ? Math.floor(before / onHand) + 1 : undefined;
+      before += pairs;
+      const to = onHand ? Math.ceil(before / onHand) : undefined;
+      const benchDays = bench?.daysThrough(order);
+      const makingDays = bench?.daysInMaking(order);
+      const days = to === undefined ? undefined : Math.max(to * last.daysOnLast, benchDays ?? 0, makingDays ?? 0);
+      return {
+        last: last.code,
+        size,
+        style: run.style.code,
+        customer: row.customer,
+        due: row.due,
+        pairs,
+        onHand,
+        from,
+        to,
+        minutes: bench?.minutes(order),
+        benchDays,
+        makingDays,
+        days,
+        done: days === undefined ? undefined : dayAfter(Math.ceil(days - 1e-9)),
+      };
     });
 }

@@ -1,5 +1,9 @@
+import type { Bottom } from '../bottom/bottom';
 import type { Style } from '../bottom/style';
 import { Problem } from '../problem';
+import type { StepKind } from '../steps/step';
+import { timesOfSteps } from '../steps/steps';
+import { benchOf } from './bench';
 import { fold } from './codes';
 import type { PlanInput } from './inputs';
 import { Plan } from './plan';
@@ -27,7 +31,29 @@ export interface Comparison {
     readonly sheets: number;
     readonly putRight: number;
     readonly lookAt: number;
+    /** Kinds of handwork that it has and that no row of Costs and times gives minutes for. */
+    readonly untimed: readonly StepKind[];
   };
+}
+
+/** Handwork that minutes may be given for; making faces ready, coating and pressing are of the joint. */
+const HANDWORK: readonly StepKind[] = ['skive', 'bend', 'join', 'saw', 'rasp', 'cover', 'sew', 'fix', 'trim', 'finish'];
+
+/**
+ * What a way lacks minutes for while another that is compared does not: it would seem to take no time. Nothing, where no
+ * work is timed at all.
+ */
+export function untimedAlone({ result }: Comparison, all: readonly Comparison[]): readonly StepKind[] {
+  if (!all.some((one) => one.result && one.result.minutes > 0)) return [];
+  return (result?.untimed ?? []).filter((kind) => all.some((one) => one.result && !one.result.untimed.includes(kind)));
+}
+
+function untimed(bottom: Bottom, style: Style, input: PlanInput): readonly StepKind[] {
+  const steps = timesOfSteps(bottom, style, benchOf(input));
+  return HANDWORK.filter((kind) => {
+    const own = steps.filter((step) => step.kind === kind);
+    return own.length > 0 && own.every(({ minutes }) => minutes === 0);
+  });
 }
 
 /**
@@ -65,6 +91,7 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
           sheets: plan.orders.reduce((sum, { need }) => sum + need, 0),
           putRight: count('putRight'),
           lookAt: count('lookAt'),
+          untimed: untimed(bottom, plan.input.styles[0] ?? style, input),
         },
       };
     } catch (error) {

@@ -133,7 +133,13 @@ export class Finder {
   /** A style on its last: styles that are built alike on lasts that are one share their bottoms. */
   build(style: Style, last: Last): Build {
     const { row: _row, code: _code, last: _last, quality: _quality, shank: _shank, ...build } = style;
-    const { boughtPrice: _price, boughtTooling: _tooling, boughtMinimum: _minimum, ...shape } = build;
+    const {
+      boughtPrice: _price,
+      boughtTooling: _tooling,
+      boughtMinimum: _minimum,
+      boughtFitting: _fitting,
+      ...shape
+    } = build;
     const shaping = stocksOf(style).map((code) => {
       const stock = this.stock(code);
       return (

@@ -53,6 +53,8 @@ export const RATE_UNITS = [
   'limit',
   'minutes waited',
   'degrees warmed',
+  'hours a day',
+  'days a week',
 ] as const;
 export type RateUnit = (typeof RATE_UNITS)[number];
 

@@ -19,8 +19,14 @@ export interface Bench {
 }
 
 /** Times, minutes and adhesive of all steps of a bottom, one pair: what sums are made from, which need no order. */
-export function timesOfSteps(bottom: Bottom, style: Style, { rates, limits, mouldedFace }: Bench): readonly Times[] {
-  return timesOf(operationsOf(assemblyOf(bottom, style, mouldedFace), limits), style, rates);
+export function timesOfSteps(
+  bottom: Bottom,
+  style: Style,
+  { rates, limits, mouldedFace }: Bench,
+): readonly (Times & Pick<Operation, 'kind' | 'acts'>)[] {
+  const operations = operationsOf(assemblyOf(bottom, style, mouldedFace), limits);
+  const times = timesOf(operations, style, rates);
+  return operations.map(({ kind, acts }, i) => ({ ...(times[i] as Times), kind, acts }));
 }
 
 /** The steps of a bottom in the order of the bench, for one pair. */
@@ -37,7 +43,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
     const after = low && build.thicknessOf(low);
     return {
       ...operation,
-      ...(times[i] as ReturnType<typeof timesOf>[number]),
+      ...(times[i] as Times),
       number: i + 1,
       height,
       left: after === before ? undefined : after,

@@ -30,6 +30,8 @@ const turns = (batch: Batch, context: Context) => [
   step('n', 'Pairs of this order', undefined, batch.pairs),
 ];
 
+const perDay = ({ plan }: Context) => new Rates(plan.input.rates).row('hours a day', []);
+
 export const batchColumns: ColumnWorkings<Batch> = {
   Last: ({ last }, context) => ({
     given: [cell(context, 'lasts', lastRow(context, last)?.row ?? 1, 'code')],
@@ -70,24 +72,79 @@ export const batchColumns: ColumnWorkings<Batch> = {
     what: 'Its last batch',
     formula: '⌈(e + n) / h⌉',
   }),
+  'Work h': (batch) => ({
+    steps: [
+      step('n', 'Pairs of this order', undefined, batch.pairs),
+      step(
+        'T',
+        'Minutes of a pair in this size: its ticket’s, and what is counted by the pair',
+        undefined,
+        (batch.minutes ?? 0) / batch.pairs,
+        'min',
+      ),
+    ],
+    symbol: 'H',
+    what: 'Hours of work on these pairs',
+    formula: 'n · T / 60',
+  }),
+  'Bench days': (batch, context) => ({
+    given: rate(perDay(context), 'h'),
+    steps: [
+      step(
+        'W',
+        'Hours of this order and all that are due no later',
+        undefined,
+        (batch.benchDays ?? 0) * (perDay(context)?.value ?? 0),
+        'h',
+      ),
+    ],
+    symbol: 'B',
+    what: 'Working days until the bench is through with them',
+    formula: 'W / h',
+  }),
+  'Making days': (_, context) => ({
+    given: rate(perDay(context)),
+    what: 'Working days that one pair is in the making: its nights of drying and curing, its other waits and its minutes, one after the other',
+    source: 'derived from the steps of its ticket; pieces that are bent to the last dry in one night',
+  }),
   'Done days': (batch, context) => {
     const last = lastRow(context, batch.last);
+    const given = last ? [cell(context, 'lasts', last.row, 'daysOnLast', 'd', last.daysOnLast)] : [];
+    const to = step('b', 'Its last batch', undefined, batch.to ?? 0);
+    if (batch.benchDays === undefined) {
+      return {
+        given,
+        steps: [to],
+        symbol: 'D',
+        what: 'Days from the start until the last pair is off its last',
+        formula: 'b · d',
+      };
+    }
     return {
-      given: last ? [cell(context, 'lasts', last.row, 'daysOnLast', 'd', last.daysOnLast)] : [],
-      steps: [step('b', 'Its last batch', undefined, batch.to ?? 0)],
+      given,
+      steps: [
+        to,
+        step('B', 'Until the bench is through', undefined, batch.benchDays, 'days'),
+        step('M', 'One pair in the making', undefined, batch.makingDays ?? 0, 'days'),
+      ],
       symbol: 'D',
-      what: 'Days from the start until the last pair is off its last',
-      formula: 'b · d',
+      what: 'Working days from the start until the last pair is off its last and worked on: the most of the three',
+      formula: 'max(b · d, B, M)',
+      source: 'derived: none can be done sooner; who works beside whom may make it later',
     };
   },
   'Done on': (batch, { plan }) => {
-    const row = new Rates(plan.input.rates).row('day of start', []);
+    const rates = new Rates(plan.input.rates);
+    const week = rates.row('days a week', []);
+    const every = week === undefined || week.value >= 7;
     return {
-      given: rate(row, 's'),
-      steps: [step('D', 'Days from the start', undefined, batch.days ?? 0)],
+      given: [...rate(rates.row('day of start', []), 's'), ...rate(week)],
+      steps: [step('D', every ? 'Days from the start' : 'Working days from the start', undefined, batch.days ?? 0)],
       symbol: 'z',
-      what: 'The day, as the spreadsheet counts days',
-      formula: 's + ⌈D⌉',
+      what: every
+        ? 'The day, as the spreadsheet counts days'
+        : 'The day on which they are over, as the spreadsheet counts days: closed days at the end of each week are passed over',
+      formula: every ? 's + ⌈D⌉' : undefined,
     };
   },
 };

@@ -45,7 +45,10 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
   leatherPairs: ['', 'Difference in substance between the soles of a pair, usual 0.3 mm'],
   lasts: ['Pairs of lasts on hand in that size', 'One pair or more'],
   late: ['Days from the day due to the day that the last pair is off its last', 'None'],
-  makeOrBuy: ['Cost of a built pair', 'Cost of a bought pair, with its share of tooling and left-over pairs'],
+  makeOrBuy: [
+    'Cost of a built pair',
+    'Cost of a bought pair, glued and fitted, with its share of tooling and left-over pairs',
+  ],
   layoutUsed: ['Sheets of the layout in Layouts', 'Sheets by quick rows'],
 };
 

@@ -56,4 +56,55 @@ describe('batches', () => {
       ['Teasel', 2, 2],
     ]);
   });
+
+  it('wait for the bench: all that is due no later, at the hours of a day (derived)', () => {
+    const pairage = [
+      { Style: 'Betony', Customer: 'Later', Due: 200, 38: 1 },
+      { Style: 'Betony', Customer: 'Sooner', Due: 100, 38: 2, 39: 2 },
+    ];
+    const work = { Item: 'Making', Value: 150, Unit: 'minutes a pair' };
+    const hours = { Item: 'Bench', Value: 5, Unit: 'hours a day' };
+    const list = batches(pairage, {}, [work, hours, { Item: 'Start', Value: 46531, Unit: 'day of start' }]);
+    // Four pairs of 2.5 hours are two days of five hours, and the later one half a day more; the lasts take 2 and 4 days.
+    expect(
+      list.map(({ customer, size, minutes, benchDays, days, done }) => [
+        customer,
+        size,
+        minutes,
+        benchDays,
+        days,
+        done,
+      ]),
+    ).toEqual([
+      ['Sooner', 38, 300, 2, 2, 46533],
+      ['Later', 38, 150, 2.5, 4, 46535],
+      ['Sooner', 39, 300, 2, 2, 46533],
+    ]);
+    const one = batches(pairage, {}, [work, { ...hours, Value: 1 }]);
+    expect(one.map(({ days }) => days)).toEqual([10, 12.5, 10]);
+    expect(batches(pairage, {}, [work]).map(({ benchDays, days }) => [benchDays, days])).toEqual([
+      [undefined, 2],
+      [undefined, 4],
+      [undefined, 2],
+    ]);
+  });
+
+  it('are done no sooner than a pair is made: a night for the insole, one for what is bent, and its other waits (derived)', () => {
+    const styles = [{ Style: 'Betony', Last: 'Round', Insole: 'Bend 4', Sole: 'Bend 4' }];
+    const rates = [
+      { Item: 'Bench', Value: 5, Unit: 'hours a day' },
+      { Item: 'Cutting', Value: 15, Unit: 'minutes a piece' },
+      { Item: 'Flash-off', Value: 20, Unit: 'minutes waited' },
+      { Item: 'Cure', Value: 40, Unit: 'minutes waited' },
+    ];
+    const lasts = [{ ...ROUND, 'Heel height': 0, 'Days on last': 1 }];
+    const [batch] = new Plan(inputOf({ styles, lasts, rates, pairage: [{ Style: 'Betony', 38: 1 }] })).batches;
+    // Two pieces a foot at 15 minutes are 60, one coat dries for 20, the joint cures for 40: 120 of 300 minutes.
+    // On a flat last nothing is bent.
+    expect(batch?.makingDays).toBeCloseTo(1 + 120 / 300, 9);
+    expect(batch?.days).toBeCloseTo(1.4, 9);
+    const heeled = [{ ...lasts[0], 'Heel height': 20 }];
+    const [bent] = new Plan(inputOf({ styles, lasts: heeled, rates, pairage: [{ Style: 'Betony', 38: 1 }] })).batches;
+    expect(bent?.makingDays).toBeCloseTo(2 + 120 / 300, 9);
+  });
 });

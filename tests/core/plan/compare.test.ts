@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { compare } from '../../../src/core/plan/compare';
-import { inputOf, STOCKS } from '../samples';
+import { compare, type Comparison, untimedAlone } from '../../../src/core/plan/compare';
+import { inputOf, type Named, ratesOf, STOCKS } from '../samples';
 
 const input = inputOf({
   stock: STOCKS.map((one) => ({ ...one, Price: 10 })),
@@ -30,6 +30,23 @@ describe('compare', () => {
     expect(cork?.result?.lookAt).toBe(
       compare({ ...input, rates: [] }, 'Betony', [{ name: 'Cork', changes: {} }])[0]?.result?.lookAt,
     );
+  });
+
+  it('tells what a way of building has no minutes for while others have, rather than let it seem to take none', () => {
+    const ways = (...rates: readonly Named[]) =>
+      compare({ ...input, rates: ratesOf(...rates) }, 'Betony', [
+        { name: 'Flat', changes: {} },
+        { name: 'Block', changes: { laying: 'block' } },
+        { name: 'Bent', changes: { laying: 'bent' } },
+      ]);
+    const told = (list: readonly Comparison[]) => list.map((one) => untimedAlone(one, list));
+    const skiving = { Item: 'Skiving', Value: 2, Unit: 'minutes a skive' };
+    const sawing = { Item: 'Sawing', Value: 12, Unit: 'minutes a pair', Step: 'saw' };
+    // What all lack alike, joining, rasping, trimming and finishing, tilts nothing.
+    expect(told(ways(skiving))).toEqual([[], ['saw'], ['bend']]);
+    expect(told(ways(skiving, sawing))).toEqual([[], [], ['bend']]);
+    expect(told(ways(sawing))).toEqual([['skive'], [], ['skive', 'bend']]);
+    expect(told(ways())).toEqual([[], [], []]);
   });
 
   it('refuses a style that is not there', () => {

@@ -10,6 +10,7 @@ import type { OrderLine } from '../order';
 import { piecesFrom } from '../pieces';
 import type { Runs, SizeRun, StyleRun } from '../runs';
 import { benchOf } from '../bench';
+import { type Fitting, fittingOf } from './fitting';
 import { ratesOf } from './rates';
 import { volume } from './volume';
 import { work, type Work } from './work';
@@ -33,6 +34,8 @@ export interface CostLine {
   readonly whole: number;
   /** g; undefined where a density is missing. */
   readonly weight: number | undefined;
+  /** Of a pair of bought units, where their price is given. */
+  readonly fitting: Fitting | undefined;
 }
 
 /** Fifth stage: cost, time, adhesive and weight by style. */
@@ -67,6 +70,7 @@ export function cost(
       pair,
       whole: pair * run.pairs,
       weight: weightOf(run, stocks),
+      fitting: run.style.boughtPrice === undefined ? undefined : fittingOf(run, rates),
     };
   });
 }

@@ -1,4 +1,6 @@
 import { describe, expect, it } from 'vitest';
+import { area } from '../../../../src/core/geometry/area';
+import { breakEven } from '../../../../src/core/plan/cost/break-even';
 import { makeOrBuy } from '../../../../src/core/plan/cost/make-or-buy';
 import { Plan } from '../../../../src/core/plan/plan';
 import { inputOf, type Named, STOCKS, USUAL_TABLES } from '../../samples';
@@ -67,6 +69,38 @@ describe('makeOrBuy', () => {
       (30 + 48) / 6,
       9,
     );
+  });
+
+  it('glues and fits a bought unit: its minutes, else one joint on both feet, adhesive on both faces, sundries as of a built pair (derived)', () => {
+    const rates = [
+      { Item: 'Work', Value: 30, Unit: 'money an hour' },
+      { Item: 'Gluing', Value: 3, Unit: 'minutes a joint' },
+      { Item: 'Adhesive', Value: 20, Unit: 'money a litre' },
+      { Item: 'Adhesive', Value: 4, Unit: 'm² a litre' },
+      { Item: 'Sock', Value: 1.2, Unit: 'money a pair' },
+    ];
+    const [line] = costs(rates, [{ ...USUAL_TABLES.styles[0], 'Bought price': 4 }]);
+    if (!line?.fitting) throw new Error('There is no fitting.');
+    const { sizes, pairs } = line.run;
+    const bottom = sizes.reduce((sum, one) => sum + one.pairs * area(one.bottom.last.outline), 0) / pairs;
+    expect(line.fitting.minutes).toBe(6);
+    expect(line.fitting.adhesive).toBeCloseTo((2 * 2 * bottom) / 4 / 1000, 9);
+    expect(line.fitting.cost).toBeCloseTo(3 + (line.fitting.adhesive / 1000) * 20, 9);
+    expect(makeOrBuy(line)?.buy).toBeCloseTo(4 + line.fitting.cost + 1.2, 9);
+    const [own] = costs(rates, [{ ...USUAL_TABLES.styles[0], 'Bought price': 4, 'Bought fitting': 16 }]);
+    expect(own?.fitting?.minutes).toBe(16);
+  });
+
+  it('pays from where BREAKEVEN says, its tooling for all sizes, what it is fitted with on top of its price', () => {
+    const rates = [
+      { Item: 'Work', Value: 60, Unit: 'money an hour' },
+      { Item: 'Gluing', Value: 1, Unit: 'minutes a joint' },
+    ];
+    const offer = { 'Bought price': 4, 'Bought tooling': 40, 'Bought minimum': 3 };
+    const [line] = costs(rates, [{ ...USUAL_TABLES.styles[0], ...offer }]);
+    if (!line) throw new Error('There is no cost.');
+    // 3 sizes of tooling at 40; one joint of a minute on both feet at 60 an hour is 2.
+    expect(makeOrBuy(line)?.breakEven).toBe(breakEven(3 * 40, line.pair, 4 + 2, 3).pairs);
   });
 
   it('says nothing where nothing is offered, and never where a bought pair costs more', () => {
