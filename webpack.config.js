@@ -8,6 +8,7 @@ import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
 import { keepsVersion } from './.ci/keeps-version.js';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
+import { withoutMeanings } from './.ci/without-meanings.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -40,18 +41,18 @@ function servedFrom(given) {
   return url.href.endsWith('/') ? url.href : `${url.href}/`;
 }
 
-const typescript = {
+const typescript = (more = {}) => ({
   test: /\.tsx?$/,
   exclude: /node_modules/,
   // Types are checked by `npm run lint`, once for everything; here they would be checked again for each bundle.
-  use: { loader: 'ts-loader', options: { transpileOnly: true, compilerOptions: { noEmit: false } } },
-};
+  use: { loader: 'ts-loader', options: { transpileOnly: true, compilerOptions: { noEmit: false }, ...more } },
+});
 
 const common = (name) => ({
   name,
   output: { path: path('dist'), filename: '[name].js', clean: false },
   resolve: { extensions: ['.ts', '.tsx', '.js'] },
-  module: { rules: [typescript] },
+  module: { rules: [typescript()] },
   devtool: false,
   performance: { hints: false },
   stats: 'errors-warnings',
@@ -72,6 +73,9 @@ const functions = {
   ...common('functions'),
   target: ['web', 'es2022'],
   entry: { functions: './src/functions/index.ts' },
+  module: {
+    rules: [typescript({ instance: 'functions', getCustomTransformers: () => ({ before: [withoutMeanings] }) })],
+  },
   // The suite waits for this file in every workbook: here the slower minifier is worth its time.
   optimization: {
     minimizer: [new TerserPlugin({ extractComments: false, terserOptions: { compress: { passes: 2 } } })],

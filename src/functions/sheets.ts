@@ -54,7 +54,7 @@ export function areaUse(
 }
 
 /**
- * First waste: what is lost between interlocked pieces in the densest endless rows, as a share of the cutting area. Older books count it on the net area.
+ * First waste: what is lost between interlocked pieces in the densest endless rows, as a share of the cutting area.
  * @customfunction FIRSTWASTE
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 0.

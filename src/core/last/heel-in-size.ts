@@ -4,7 +4,7 @@ import type { Last, SizeGroup } from './last';
 /**
  * Heel height of a last in a size of its own system, mm: held within a group of sizes (common practice), stepping from
  * group to group.
- * @throws Problem for a size, or a base size, that stands in none of the groups.
+ * @throws Problem for a size, or a base size, that is in none of the groups.
  */
 export function heelInSize(
   last: Pick<Last, 'heelHeight' | 'heelPerGroup' | 'sizeGroups' | 'baseSize'>,

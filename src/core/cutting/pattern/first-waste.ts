@@ -13,8 +13,8 @@ export interface FirstWaste {
 
 /**
  * What is lost between interlocked pieces far from any edge, as a share of the cutting area: 1 − net area of the piece
- * over the area of the parallelogram through like points of four neighbours (for rows end for end, half of it). The
- * older books give the same loss as a share of the net area. Source of the term: A Manual of Shoemaking, 1912.
+ * over the area of the parallelogram through like points of four neighbours (for rows end for end, half of it). Source
+ * of the term: A Manual of Shoemaking, 1912.
  */
 export function firstWaste(ring: Ring, knifeRoom: number, way: Way): FirstWaste {
   const ground = groundOf(densestPattern(ring, knifeRoom, way));
