@@ -1,13 +1,6 @@
-import {
-  CommandType,
-  ICommandService,
-  type Injector,
-  IResourceLoaderService,
-  IUniverInstanceService,
-  UniverInstanceType,
-  type Workbook,
-} from '@univerjs/core';
+import { CommandType, ICommandService, type Injector } from '@univerjs/core';
 import type { GridHost } from '../host/grid/grid-host';
+import { wholeWorkbook } from '../host/grid/whole-workbook';
 import { Keeper, type KeeperListener } from './keeper';
 import type { SavedWorkbook } from './saved-workbook';
 
@@ -30,7 +23,7 @@ const rest = 300;
  * first keeps its own: else each would overwrite the others'.
  */
 export function autosave(injector: Injector, host: GridHost, saved: SavedWorkbook, listener: AutosaveListener): void {
-  const keeper = new Keeper(async () => saved.save(snapshot(injector)), listener);
+  const keeper = new Keeper(async () => saved.save(wholeWorkbook(injector)), listener);
   // From the first on: what is changed while another tab still lets go counts as well.
   injector.get(ICommandService).onCommandExecuted(({ type }) => {
     if (type === CommandType.MUTATION) keeper.change();
@@ -45,7 +38,7 @@ export function autosave(injector: Injector, host: GridHost, saved: SavedWorkboo
     });
     addEventListener('pagehide', () => {
       // A page that is left at once has not waited for its content to rest.
-      if (keeper.due) saved.saveLeaving(snapshot(injector));
+      if (keeper.due) saved.saveLeaving(wholeWorkbook(injector));
       save();
     });
     document.addEventListener('visibilitychange', () => {
@@ -64,11 +57,4 @@ export function autosave(injector: Injector, host: GridHost, saved: SavedWorkboo
     clearTimeout(patience);
     listener.failed(error);
   });
-}
-
-/** The workbook as the grid would open it again. */
-function snapshot(injector: Injector) {
-  const workbook = injector.get(IUniverInstanceService).getCurrentUnitOfType<Workbook>(UniverInstanceType.UNIVER_SHEET);
-  if (!workbook) throw new Error('The grid has no workbook.');
-  return injector.get(IResourceLoaderService).saveUnit(workbook.getUnitId()) as ReturnType<Workbook['getSnapshot']>;
 }

@@ -1,3 +1,5 @@
+import { type ICommandService, RedoCommand, UndoCommand } from '@univerjs/core';
+
 /**
  * F6 goes from the page's head to the sheet, to the pane and round again, Shift+F6 the other way: the sheet keeps the
  * Tab key for itself.
@@ -30,4 +32,26 @@ export function enterFirst(element: HTMLElement): boolean {
   if (!first || first.offsetParent === null) return false;
   first.focus();
   return true;
+}
+
+/**
+ * Undo and redo by the keyboard also where the focus is beside the sheet, such as after a click in the pane; fields that
+ * text is typed into keep their own.
+ */
+export function undoBeside(sheet: HTMLElement, commands: ICommandService): void {
+  document.addEventListener('keydown', (event) => {
+    const { target } = event;
+    if (event.defaultPrevented || event.altKey || !(event.ctrlKey || event.metaKey)) return;
+    if (!(target instanceof Element) || sheet.contains(target) || takesText(target)) return;
+    const key = event.key.toLowerCase();
+    const command =
+      key === 'y' || (key === 'z' && event.shiftKey) ? RedoCommand : key === 'z' ? UndoCommand : undefined;
+    if (!command) return;
+    event.preventDefault();
+    commands.syncExecuteCommand(command.id);
+  });
+}
+
+function takesText(target: Element): boolean {
+  return target.closest('textarea, [contenteditable="true"], input:not([type="checkbox"], [type="radio"])') !== null;
 }

@@ -20,6 +20,8 @@ export type Found =
 
 const key = 'workbook';
 const aside = 'damaged workbook';
+/** Workbooks that others took the place of. */
+const before = 'replaced workbooks';
 /** Stands while a saved workbook is being opened. If it still does at the next visit, opening it ended the page. */
 const opening = 'opening';
 /** Name under which a page that is being left puts its workbook in the storage that writes at once. */
@@ -79,6 +81,21 @@ export class SavedWorkbook {
     } catch {
       localStorage.removeItem(leaving);
     }
+  }
+
+  /** Workbooks that others took the place of, as far as they can be opened; none where the browser keeps nothing. */
+  async replaced(): Promise<readonly IWorkbookData[]> {
+    const all = await get<unknown>(before, this.store).catch(() => undefined);
+    return Array.isArray(all) ? all.flatMap((one) => workbookIn(one) ?? []) : [];
+  }
+
+  /** Keeps these in their place; none is lost where that fails. */
+  async keepReplaced(workbooks: readonly IWorkbookData[]): Promise<void> {
+    await set(
+      before,
+      workbooks.map((workbook): Saved => ({ version: snapshotVersion, workbook })),
+      this.store,
+    );
   }
 
   /** Moves what the page before left on its way out to where workbooks are kept. */

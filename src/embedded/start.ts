@@ -1,7 +1,10 @@
+import { ICommandService } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
 import { whatWentWrong } from '../core/what-went-wrong';
 import { GridHost } from '../host/grid/grid-host';
 import { snapshotOf } from '../host/grid/snapshot';
+import { ask } from '../taskpane/ask';
+import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { autosave } from './autosave';
@@ -11,8 +14,9 @@ import type { Metadata } from './custom-functions/metadata';
 import type { StandIn } from './custom-functions/stand-in';
 import { showErrorsOnHover } from './error-on-hover';
 import { mendSemantics } from './grid-semantics';
-import { enterFirst, goRound } from './keys';
+import { enterFirst, goRound, undoBeside } from './keys';
 import { showNotice } from './notices';
+import { Replacing } from './replacing';
 import { type Found, SavedWorkbook } from './saved-workbook';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
@@ -47,7 +51,16 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   );
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
-  const host = new GridHost(injector, functions.messageAt);
+  const before = element('before', HTMLButtonElement);
+  const replacing = new Replacing(injector, saved, [plan, demo, blank], {
+    ask: (question) => ask(element('asking', HTMLDialogElement), question),
+    offer: (name) => {
+      before.hidden = name === undefined;
+      before.textContent = `Bring back “${name ?? ''}”`;
+    },
+    say: showNotice,
+  });
+  const host = new GridHost(injector, functions.messageAt, (next) => replacing.may(next));
 
   const sheet = element('sheet');
   const enterSheet = () => {
@@ -65,11 +78,16 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
   element('demo').addEventListener('click', () => {
-    host.load(plan).then(() => {
+    host.load(plan).then((held) => {
       enterSheet();
+      if (!held) return;
       showNotice('The demo is in the place of the workbook. Undo brings the workbook back.');
     }, tellFault);
   });
+  before.addEventListener('click', () => {
+    replacing.bringBack(host).then(enterSheet, tellFault);
+  });
+  undoBeside(element('sheet'), injector.get(ICommandService));
   showName(host);
   markTabs(injector, host);
 
@@ -92,6 +110,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     await functions.workOutAll();
     uncover();
   }
+  await replacing.offerAgain();
   const loaded = await pane;
   if (loaded) loaded.mountPane(element('pane'), host);
   else showNotice('The pane beside the sheet did not load. Load the page again to have it.');

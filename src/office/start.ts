@@ -1,7 +1,7 @@
 import { ExcelHost } from '../host/excel/excel-host';
 import { canRun, shortfalls } from '../host/excel/requirements';
+import { ask } from '../taskpane/ask';
 import { mountPane } from '../taskpane/pane';
-import { ask } from './ask';
 import { offerStart } from './offer-start';
 import { followSuite } from './theme';
 

@@ -23,6 +23,27 @@ describe('the pane', () => {
     await context.close();
   });
 
+  it('leaves undo and redo to the keyboard after a click in it, and the window is named after the run', async () => {
+    const { page, context } = await site.open();
+    const sheet = new Sheet(page);
+    const pane = page.locator('#pane');
+    expect(await page.title()).toBe('Midsummer run – Solebench');
+    await sheet.enter('A1', 'Autumn run');
+    await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
+    expect(await page.locator('#workbook').textContent()).toBe('Autumn run');
+    await pane.getByRole('tab', { name: 'Checks' }).click();
+    await page.keyboard.press('Control+z');
+    await page.waitForFunction(() => document.title === 'Midsummer run – Solebench');
+    await page.keyboard.press('Control+Shift+z');
+    await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
+    // A field that is typed into undoes its own.
+    await pane.getByRole('tab', { name: 'Help' }).click();
+    await pane.getByRole('searchbox').fill('heel');
+    await page.keyboard.press('Control+z');
+    expect(await page.title()).toBe('Autumn run – Solebench');
+    await context.close();
+  });
+
   it('shows another piece from above, the other foot, another size', async () => {
     const { page, context } = await site.open();
     const pane = page.locator('#pane');

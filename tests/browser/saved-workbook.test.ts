@@ -140,9 +140,40 @@ describe('a workbook between visits', () => {
     const { page, sheet } = await open();
     await sheet.enter('A5', '63');
     await page.getByRole('button', { name: 'Load the demo', exact: true }).click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Go on' }).click();
     await page.getByText('The demo is in the place of the workbook.').waitFor();
     await sheet.shows('A5', 'A5. 40.0');
     await page.keyboard.press('Control+z');
+    await sheet.shows('A5', 'A5. 63.0');
+  });
+
+  it('asks before another takes its place, and can be brought back after a reload', async () => {
+    const { page, sheet } = await open();
+    const load = page.getByRole('button', { name: 'Load the demo', exact: true });
+    const back = page.getByRole('button', { name: /^Bring back/ });
+    // Nobody has entered anything: nothing to ask.
+    await load.click();
+    await page.getByText('The demo is in the place of the workbook.').waitFor();
+    expect(await back.count()).toBe(0);
+    await sheet.enter('A5', '63');
+    await load.click();
+    await page.getByRole('dialog').getByText('holds what you have entered').waitFor();
+    await page.getByRole('dialog').getByRole('button', { name: 'Keep it' }).click();
+    await sheet.shows('A5', 'A5. 63.0');
+    await load.click();
+    await page.getByRole('dialog').getByRole('button', { name: 'Go on' }).click();
+    await back.waitFor();
+    await sheet.shows('A5', 'A5. 40.0');
+    await page.waitForTimeout(800);
+    await page.reload();
+    await page.locator('#loading').waitFor({ state: 'detached' });
+    await sheet.shows('A5', 'A5. 40.0');
+    await back.click();
+    await page.getByText('is back in the workbook.').waitFor();
+    await sheet.shows('A5', 'A5. 63.0');
+    await page.waitForTimeout(800);
+    await page.reload();
+    await page.locator('#loading').waitFor({ state: 'detached' });
     await sheet.shows('A5', 'A5. 63.0');
   });
 });

@@ -8,6 +8,7 @@ import {
   type IRange,
   IUndoRedoService,
   IUniverInstanceService,
+  type IWorkbookData,
   sequenceExecute,
   UniverInstanceType,
   type Workbook,
@@ -34,6 +35,7 @@ import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress, fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
+import { runName } from './as-entered';
 import { contentAtRest } from './content-at-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
@@ -59,6 +61,8 @@ export class GridHost implements Host {
   constructor(
     private readonly injector: Injector,
     private readonly messageAt: MessageAt,
+    /** Whether a plan may take the workbook's place. */
+    private readonly mayReplace: (plan: WorkbookPlan) => Promise<boolean> = async () => true,
   ) {
     this.commands = injector.get(ICommandService);
     this.atRest = contentAtRest(this.commands).pipe(share());
@@ -68,19 +72,29 @@ export class GridHost implements Host {
     this.definedNames = injector.get(IDefinedNamesService);
   }
 
+  /** Of the run, as it stands at the head of its first sheet. */
   get workbookName(): string {
-    return this.workbook().getName();
+    return runName(this.workbook().getSnapshot());
   }
 
   async load(plan: WorkbookPlan): Promise<boolean> {
+    if (!(await this.mayReplace(plan))) return false;
+    const workbook = this.workbook();
+    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
+    this.replaceBy(snapshotOf(plan, workbook.getUnitId(), freeIds(taken)));
+    return true;
+  }
+
+  /**
+   * Puts a workbook's content in the place of the one there, in one step that can be undone.
+   * @param snapshot whose sheets have ids that the workbook does not have
+   */
+  replaceBy(snapshot: IWorkbookData): void {
     const workbook = this.workbook();
     const unitID = workbook.getUnitId();
-    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
-    const free = freeIds(taken);
-    const { redo, undo } = replacement(this.injector, workbook, snapshotOf(plan, unitID, free));
+    const { redo, undo } = replacement(this.injector, workbook, snapshot);
     if (!sequenceExecute(redo, this.commands).result) throw new Error('The grid could not show the workbook.');
     this.injector.get(IUndoRedoService).pushUndoRedo({ unitID, undoMutations: undo, redoMutations: redo });
-    return true;
   }
 
   async tables(): Promise<ReadonlyMap<string, Cells>> {
