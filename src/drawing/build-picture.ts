@@ -12,6 +12,7 @@ import { marks } from './mark';
 import { planView } from './plan-view';
 import { greatestStrain, outerHeight, percent, sideView } from './side-view';
 import type { Picture, PictureItem } from './svg';
+import { unrolledView } from './unrolled-view';
 
 export interface BuildPictureInput {
   readonly style: Style;
@@ -67,19 +68,26 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
       scale,
       top,
       figures,
-      selected: piece.part === 'cover' || piece.part === 'welt' ? undefined : piece.item,
+      selected: laidFlat(piece) ? undefined : piece.item,
     }),
-    planView(bottom, piece, {
-      x,
-      y: (mm) => middle - scale * (foot === 'L' ? mm : -mm),
-      scale,
-      behind: longest,
-      foot,
-      direction: input.directionOf(piece),
-      words: scale > 0.22,
-      figures,
-      frontSlant: style.raise === 'wedge' ? style.frontSlant : 0,
-    }),
+    laidFlat(piece)
+      ? unrolledView(
+          piece,
+          piece.part === 'cover' ? bottom.cover : undefined,
+          { left: x(frame.left), right: x(frame.right), top: middle - scale * up, bottom: middle + scale * down },
+          { scale, foot, direction: input.directionOf(piece), words: scale > 0.22, figures },
+        )
+      : planView(bottom, piece, {
+          x,
+          y: (mm) => middle - scale * (foot === 'L' ? mm : -mm),
+          scale,
+          behind: longest,
+          foot,
+          direction: input.directionOf(piece),
+          words: scale > 0.22,
+          figures,
+          frontSlant: style.raise === 'wedge' ? style.frontSlant : 0,
+        }),
   );
   return {
     width,
@@ -122,12 +130,21 @@ function sentence({ style, size, foot, bottom, figures }: BuildPictureInput, pie
     `${capital(layersInWords(bottom, figures))};`,
     `${height(bottom.seatStack)} under the seat, ${height(bottom.treadStack)} under the tread;`,
     curve ? `tightest curve radius ${length(curve.radius)} at the ball${stretched(bottom, curve.radius)};` : '',
-    `${PART_WORDS[piece.part].toLowerCase()} ${piece.item} from above, ${length(piece.length)} long, ${length(piece.width)} wide`,
+    `${PART_WORDS[piece.part].toLowerCase()} ${piece.item} ${seen(piece)}, ${length(piece.length)} long, ${length(piece.width)} wide`,
     piece.skive ? `with a skive of ${length(piece.skive.width)}.` : '.',
   ]
     .filter(Boolean)
     .join(' ')
     .replace(' .', '.');
+}
+
+/** Whether a piece goes round the edge, so that it has no outline seen from above. */
+function laidFlat({ part }: Layer): boolean {
+  return part === 'cover' || part === 'welt';
+}
+
+function seen(piece: Layer): string {
+  return laidFlat(piece) ? 'laid flat' : 'from above';
 }
 
 function stretched(bottom: Bottom, radius: number): string {
@@ -222,7 +239,7 @@ function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['f
         ]
       : []),
     [
-      `From above: ${PART_WORDS[piece.part]} ${piece.item}`,
+      `${capital(seen(piece))}: ${PART_WORDS[piece.part]} ${piece.item}`,
       `${figures.length(piece.length)} × ${figures.length(piece.width)} ${unit}`,
     ],
     ...(skive

@@ -144,12 +144,23 @@ function labels(
     own.right < 0.7 * length && text(x(length * 0.79), y(21) + 1.25, 'outside', 'quiet'),
     own.right < 0.7 * length && text(x(length * 0.79), y(-21) + 1.25, 'inside', 'quiet'),
     text(x(letter), y(6 * down), foot, 'big'),
-    directionSign(x(mark), y(-13 * down), options.direction, words && x(own.right) - x(mark) > 22),
+    directionSign(
+      x(mark),
+      y(-13 * down),
+      options.direction,
+      words && x(own.right) - x(mark) > 22 && directionWords(piece, options.direction),
+    ),
   );
 }
 
 /** How the piece may lie on its sheet: an arrow with two heads, with one, or a ring with four ticks. */
-export function directionSign(x: number, y: number, direction: SheetDirection, words: boolean, reach = 5): Marks {
+export function directionSign(
+  x: number,
+  y: number,
+  direction: SheetDirection,
+  words: string | false,
+  reach = 5,
+): Marks {
   if (direction === 'any way') {
     const ticks = [
       [1, 0],
@@ -168,13 +179,22 @@ export function directionSign(x: number, y: number, direction: SheetDirection, w
     return marks(
       circle(x, y, 1.2, { pen: 'narrow' }),
       ticks,
-      words && text(x + 3, y + 1.25, direction, 'plain', 'start'),
+      words !== false && text(x + 3, y + 1.25, words, 'plain', 'start'),
     );
   }
   return marks(
     line('narrow', x - reach, y, x + reach, y),
     arrowhead(x + reach, y, Math.PI),
     direction === 'end for end' && arrowhead(x - reach, y, 0),
-    words && text(x, y - 1.1, direction),
+    words !== false && text(x, y - 1.1, words),
   );
+}
+
+/**
+ * What lies along the arrow of a piece. The length of a hide runs along its backbone, its tight way: covers and welts
+ * stretch across themselves, soles and lifts have the grain run to the toe (common practice).
+ */
+export function directionWords({ part, material }: Layer, direction: SheetDirection): string {
+  if (direction === 'any way' || material !== 'leather') return direction;
+  return part === 'cover' || part === 'welt' ? `tight way, ${direction}` : `backbone, ${direction}`;
 }

@@ -45,6 +45,34 @@ describe('the picture of a build', () => {
     await expect(standalone(drawn, 'Betony 38', css)).toMatchFileSnapshot('snapshots/build-betony-right-inches.svg');
   });
 
+  it('of a heel’s cover laid flat, the right foot’s its mirror image, is as it was looked at', async () => {
+    const { sizeRun } = built(plan, 'Comfrey', 38);
+    const { item } = sizeRun.bottom.layers.find(({ part }) => part === 'cover')!;
+    const drawn = picture('Comfrey', 38, { item, foot: 'R' });
+    expect(drawn.label).toContain(`cover ${item} laid flat, `);
+    await expect(standalone(drawn, 'Comfrey 38', css)).toMatchFileSnapshot('snapshots/build-comfrey-cover.svg');
+  });
+
+  it('of a strip that is longer than the shoe is drawn within its room', () => {
+    for (const [style, size] of [
+      ['Fennel', 39],
+      ['Yarrow', 42],
+    ] as const) {
+      const { sizeRun } = built(plan, style, size);
+      const { item } = sizeRun.bottom.layers.find(({ part }) => part === 'cover' || part === 'welt')!;
+      const { marks, width, height } = picture(style, size, { item });
+      const points = singly(marks).flatMap((mark) =>
+        mark.kind === 'line' ? mark.points : mark.kind === 'area' ? mark.rings.flat() : [],
+      );
+      expect(points.length).toBeGreaterThan(20);
+      for (const [x, y] of points) {
+        expect(x).toBeGreaterThan(-0.01);
+        expect(x).toBeLessThan(width + 0.01);
+        expect(y).toBeLessThan(height + 0.01);
+      }
+    }
+  });
+
   it('says its facts in a sentence and as a table, with the unit where it is not mm', () => {
     const metric = picture('Betony', 38);
     expect(metric.label).toContain('59.1 under the seat, 14.1 under the tread');
