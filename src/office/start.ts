@@ -1,5 +1,7 @@
+import { whatWentWrong } from '../core/what-went-wrong';
 import { ExcelHost } from '../host/excel/excel-host';
 import { canRun, shortfalls } from '../host/excel/requirements';
+import { useTodaysFunctions } from '../host/excel/todays-functions';
 import { ask } from '../taskpane/ask';
 import { mountPane } from '../taskpane/pane';
 import { offerStart } from './offer-start';
@@ -24,6 +26,10 @@ export async function start(): Promise<void> {
   element('alone').remove();
   const dialog = element('asking') as HTMLDialogElement;
   mountPane(element('pane'), new ExcelHost((question) => ask(dialog, question)));
+  // Before anything else is looked at, so that no cell stays an error for a name alone.
+  await useTodaysFunctions().catch((error: unknown) =>
+    say(`Formulas with former names of functions stay as they are. ${whatWentWrong(error)}`),
+  );
   const offer = element('offer');
   offer.title = shortfalls().join(' ');
   await offerStart(offer);

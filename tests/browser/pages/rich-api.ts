@@ -303,6 +303,10 @@ export class RichApi {
         },
         GetRangeByIndexes: (row: number, column: number, rows: number, columns: number) =>
           this.range(one(), { row, column, rows, columns }),
+        GetUsedRangeOrNullObject: () =>
+          one().cells.size > 0
+            ? this.range(one(), { row: 0, column: 0, rows: 100, columns: 50 })
+            : { told: () => null },
         Activate: () => {
           this.active = { sheet: one(), area: { row: 0, column: 0, rows: 1, columns: 1 } };
         },

@@ -202,7 +202,7 @@ export class Suite {
       return proxy;
     };
 
-    const rangeFront = (sheet: () => SheetModel, area: () => Area): never => {
+    const rangeFront = (sheet: () => SheetModel, area: () => Area, exists?: () => boolean): never => {
       const cellsOf = () => {
         const { row, column, rows, columns } = area();
         return Array.from({ length: rows }, (_, r) =>
@@ -216,7 +216,9 @@ export class Suite {
       const borders = (path: string): never =>
         front({ methods: { getItem: (edge: string) => noting(`${path}.${edge}`) } });
       return front({
+        ...(exists && { exists }),
         read: (path) => {
+          if (exists && !exists()) return undefined;
           if (path === 'values')
             return cellsOf().map((row) => row.map((cell) => cell.value ?? (cell.formula ? 0 : '')));
           if (path === 'formulas') return cellsOf().map((row) => row.map((cell) => cell.formula ?? cell.value ?? ''));
@@ -366,6 +368,12 @@ export class Suite {
               const [from, to] = address.split(':').map(Number) as [number, number];
               return { row: from - 1, column: 0, rows: to - from + 1, columns: 16_384 };
             }),
+          getUsedRangeOrNullObject: () =>
+            rangeFront(
+              sheet,
+              () => usedArea(sheet()),
+              () => sheet().cells.size > 0,
+            ),
           getRangeByIndexes: (row: number, column: number, rows: number, columns: number) => {
             if (![row, column].every((n) => n >= 0) || !(rows > 0) || !(columns > 0)) {
               throw new Error(`No range is at ${row}, ${column}, ${rows} × ${columns}.`);
@@ -554,6 +562,14 @@ export class Suite {
     };
     return context;
   }
+}
+
+/** The box about all cells that hold anything. */
+function usedArea({ cells }: SheetModel): Area {
+  const places = [...cells.keys()].map((key) => key.split(',').map(Number) as [row: number, column: number]);
+  const [rows, columns] = [places.map(([row]) => row), places.map(([, column]) => column)];
+  const [row, column] = [Math.min(...rows), Math.min(...columns)];
+  return { row, column, rows: Math.max(...rows) - row + 1, columns: Math.max(...columns) - column + 1 };
 }
 
 /**
