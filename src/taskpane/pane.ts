@@ -11,6 +11,7 @@ import { withLayout } from '../tables/layout-rows';
 import { INPUT_TABLES } from '../tables/plan-input';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
+import { benchSection } from './bench-section';
 import { buildSection } from './build-section';
 import { cautions } from './cautions';
 import { checksSection } from './checks-section';
@@ -171,7 +172,7 @@ class Pane {
     switch (view) {
       case 'Build':
         return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
-        ${begins(watched) ? nothing : start()}`;
+        ${benchSection(watched, figures)} ${begins(watched) ? nothing : start()}`;
       case 'Cutting':
         return cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting, stocks) =>
           this.searches(cutting, stocks),

@@ -5,19 +5,10 @@ import type { PictureFrame } from '../../src/taskpane/picture-frame';
 import type { Watched } from '../../src/taskpane/watched';
 import { figuresOf } from '../../src/tables/figures';
 import { inputOf, type Named, USUAL_TABLES } from '../core/samples';
-
-/** The words of a template and of those in it. */
-function words(part: unknown): string {
-  if (Array.isArray(part)) return part.map(words).join(' ');
-  if (typeof part === 'object' && part !== null && 'strings' in part && 'values' in part) {
-    const { strings, values } = part as { strings: readonly string[]; values: readonly unknown[] };
-    return strings.map((text, i) => `${text} ${words(values[i])}`).join('');
-  }
-  return typeof part === 'string' || typeof part === 'number' ? String(part) : '';
-}
+import { words } from './words-of';
 
 function shown(rates: readonly Named[]): string {
-  // Flat on a last with a heel of 40: off by all of it.
+  // Flat on a last with a heel of 45: off by all of it.
   const flat = { ...USUAL_TABLES.styles[0], Raise: 'none', Lifts: '' };
   const plan = new Plan(inputOf({ styles: [flat], rates }));
   const [run] = plan.runs.styles;
@@ -36,7 +27,7 @@ function shown(rates: readonly Named[]): string {
 describe('the build in the pane', () => {
   it('judges the heel by the maker’s own limit, as Checks does', () => {
     expect(shown([])).toContain('put right');
-    const wide = shown([{ Item: 'Heel control', Value: 41, Unit: 'limit' }]);
+    const wide = shown([{ Item: 'Heel control', Value: 46, Unit: 'limit' }]);
     expect(wide).toContain('holds');
     expect(wide).not.toContain('put right');
   });
