@@ -23,6 +23,7 @@ import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
 import { lookOfExamples } from '../host/grid/example-look';
+import { fillSums } from '../host/grid/fill-sums';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
@@ -116,6 +117,7 @@ export function createSpreadsheet(
   beginCalculationsSoon(injector, failed);
   lookAfterSpills(injector);
   lookOfExamples(injector);
+  fillSums(injector);
   passOverRemovedSheets(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector

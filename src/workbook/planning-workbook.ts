@@ -113,7 +113,8 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const pairage = inputBlock(pairageTable, contents.pairage, pairageAt, {
     columns: ['style', 'customer', 'due', 'total'],
     sizes,
-    spare: 2,
+    // Rows for a first run; the demo's are the maker's to add to.
+    spare: examples ? 11 : 2,
     // What is typed right below the sums is read too, and told of.
     beyond: 1,
     aside: ASIDE,

@@ -2,6 +2,7 @@ import { CommandType, type ICommandInfo, ICommandService, type Injector } from '
 import {
   IActiveDirtyManagerService,
   SetFormulaCalculationNotificationMutation,
+  SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
   SetFormulaCalculationStopMutation,
 } from '@univerjs/engine-formula';
@@ -12,8 +13,6 @@ interface Trigger {
   _setTimeoutKey: ReturnType<typeof setTimeout> | number;
   _waitingCommandQueue: readonly unknown[];
   _executingDirtyData: object;
-  /** null or undefined while nothing is being worked out. */
-  _executionInProgressParams: unknown;
   _restartCalculation: boolean;
   _generateDirty(commands: readonly unknown[]): object;
   _mergeDirty(one: object, other: object): object;
@@ -23,6 +22,9 @@ interface Trigger {
 const WAIT = { least: 20, most: 500 } as const;
 /** The wait as a share of how long the last calculation took: large workbooks wait for the typing to rest. */
 const SHARE = 0.1;
+
+/** Changes by which cells come to stand elsewhere. */
+const MOVES_CELLS = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove-col|move-)/;
 
 /**
  * Lets the grid work changes out sooner than after the tenth of a second that it always waits.
@@ -39,24 +41,59 @@ export function beginCalculationsSoon(injector: Injector, failed: (error: unknow
   }
   let wait: number = WAIT.least;
   let begun = NaN;
+  let running = false;
+  let moved = false;
+  let stale = false;
+  let pending: object | undefined;
 
   const begin = () => {
     const changed = trigger._generateDirty(trigger._waitingCommandQueue);
-    trigger._executingDirtyData = trigger._mergeDirty(trigger._executingDirtyData, changed);
+    const merged = trigger._mergeDirty(trigger._executingDirtyData, changed);
+    // What had changed before cells moved is no longer where it was.
+    trigger._executingDirtyData = moved ? { ...merged, forceCalculation: true } : merged;
+    moved = false;
     trigger._waitingCommandQueue = [];
-    if (trigger._executionInProgressParams === null || trigger._executionInProgressParams === undefined) {
-      const all = { ...trigger._executingDirtyData };
-      commands.executeCommand(SetFormulaCalculationStartMutation.id, all, { onlyLocal: true }).catch(failed);
+    if (!running) {
+      start();
     } else {
+      // One at a time: two would write over each other's answers.
+      pending = trigger._executingDirtyData;
       trigger._restartCalculation = true;
       commands.executeCommand(SetFormulaCalculationStopMutation.id, {}).catch(failed);
     }
   };
+  const start = () => {
+    const all = { ...trigger._executingDirtyData };
+    commands.executeCommand(SetFormulaCalculationStartMutation.id, all, { onlyLocal: true }).catch(failed);
+  };
+  /** What was to begin again and did not, since there was nothing left to stop. */
+  const goOn = () => {
+    if (running || !pending) return;
+    trigger._restartCalculation = false;
+    trigger._executingDirtyData = pending;
+    start();
+  };
+
+  // A calculation writes its answers where their formulas were when it began: over what the maker has entered, where rows or
+  // columns have moved since. So it is stopped before they do, and all is worked out anew.
+  commands.beforeCommandExecuted(({ id, params }: Readonly<ICommandInfo>) => {
+    if (stale && id === SetFormulaCalculationResultMutation.id) Object.assign(params as object, { unitData: {} });
+    if (!running || !MOVES_CELLS.test(id)) return;
+    moved = stale = true;
+    commands.syncExecuteCommand(SetFormulaCalculationStopMutation.id, {});
+  });
 
   let own = trigger._setTimeoutKey;
   commands.onCommandExecuted(({ id, type, params }: Readonly<ICommandInfo>) => {
-    if (id === SetFormulaCalculationStartMutation.id) begun = performance.now();
+    if (id === SetFormulaCalculationStartMutation.id) {
+      begun = performance.now();
+      running = true;
+      stale = false;
+      pending = undefined;
+    }
     if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
+      running = false;
+      if (pending) setTimeout(goOn);
       wait = Math.min(WAIT.most, Math.max(WAIT.least, SHARE * (performance.now() - begun) || 0));
     }
     // The trigger has heard of the change before, and set its own clock for it.

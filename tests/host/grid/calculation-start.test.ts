@@ -6,6 +6,7 @@ import { beginCalculationsSoon } from '../../../src/host/grid/calculation-start'
 
 const start = 'formula.mutation.set-formula-calculation-start';
 const stop = 'formula.mutation.set-formula-calculation-stop';
+const result = 'formula.mutation.set-formula-calculation-result';
 const notification = 'formula.mutation.set-formula-calculation-notification';
 const values = 'sheet.mutation.set-range-values';
 
@@ -37,6 +38,7 @@ describe('calculations that begin soon', () => {
   let trigger: Trigger;
   let executed: { readonly id: string; readonly params: { readonly changed?: readonly string[] } }[];
   let tell: CommandListener;
+  let warn: CommandListener;
 
   beforeEach(() => {
     vi.useFakeTimers();
@@ -49,6 +51,8 @@ describe('calculations that begin soon', () => {
         ICommandService,
         {
           onCommandExecuted: (listener: CommandListener) => void (tell = listener),
+          beforeCommandExecuted: (listener: CommandListener) => void (warn = listener),
+          syncExecuteCommand: (id: string, params: object) => void executed.push({ id, params: params as never }),
           executeCommand: async (id: string, params: object) => {
             executed.push({ id, params });
             tell({ id, params, type: CommandType.MUTATION });
@@ -113,6 +117,39 @@ describe('calculations that begin soon', () => {
     expect(executed.map(({ id }) => id)).toEqual([start, stop]);
     expect(trigger._restartCalculation).toBe(true);
     expect(trigger._executingDirtyData).toEqual({ changed: ['A1', 'A2'] });
+  });
+
+  it('stops a calculation before cells move, drops what it still answers and works all out anew', () => {
+    change('A1');
+    vi.advanceTimersByTime(20);
+    warn({ id: 'sheet.mutation.insert-row', type: CommandType.MUTATION });
+    expect(executed.map(({ id }) => id)).toEqual([start, stop]);
+    const late = { unitData: { book: { sheet: { 7: { 3: { v: 10 } } } } } };
+    warn({ id: result, params: late, type: CommandType.MUTATION });
+    expect(late).toEqual({ unitData: {} });
+    calculate(10);
+    change('row 7');
+    vi.advanceTimersByTime(20);
+    expect(executed[2]).toEqual({ id: start, params: { changed: ['row 7'], forceCalculation: true } });
+    const own = { unitData: { book: {} } };
+    warn({ id: result, params: own, type: CommandType.MUTATION });
+    expect(own).toEqual({ unitData: { book: {} } });
+  });
+
+  it('begins what it was to begin again although the one before had ended of itself', () => {
+    change('A1');
+    vi.advanceTimersByTime(20);
+    change('A2');
+    vi.advanceTimersByTime(20);
+    calculate(5);
+    vi.advanceTimersByTime(1);
+    expect(executed.map(({ id }) => id)).toEqual([start, stop, start]);
+    expect(executed[2]!.params.changed).toEqual(['A1', 'A2']);
+  });
+
+  it('leaves cells that move alone while nothing is worked out', () => {
+    warn({ id: 'sheet.mutation.insert-row', type: CommandType.MUTATION });
+    expect(executed).toEqual([]);
   });
 
   it('leaves alone what changes no formula', () => {

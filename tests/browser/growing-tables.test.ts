@@ -1,0 +1,208 @@
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { bundled } from './bundled';
+import { ownLast, ownPairs, ownStocks, ownStyles, type Records } from './own-run';
+import { Sheet } from './sheet';
+import { servedSite } from './site';
+
+type Block = {
+  readonly place: { sheet: string; row: number; column: number; rows: number; columns: number };
+  readonly cells: unknown[][];
+};
+
+describe('tables in the page', () => {
+  const site = servedSite();
+  let opened = '';
+  beforeAll(async () => {
+    opened = await bundled('pages/blank.ts');
+  });
+  const open = async () => {
+    const { page, context } = await site.open({ instead: { 'page.js': () => opened } });
+    return { page, context, sheet: new Sheet(page) };
+  };
+
+  const block = (page: Page, name: string) =>
+    page.evaluate(async (table) => {
+      const { host } = window.workbench;
+      const place = (await host.tablePlace(table))!;
+      return { place, cells: (await host.tables()).get(table) } as unknown as Block;
+    }, name);
+
+  /** Types rows into a table, from the row that is given, one block as it is pasted. */
+  const type = async (page: Page, table: string, records: Records, from = 1) => {
+    const { place, cells } = await block(page, table);
+    const names = (cells[0] as unknown[]).map((heading) => String(heading ?? '').split('\n')[0]);
+    const last = names.reduce((most, name, at) => (name ? at : most), 0) + 1;
+    const sums = names.indexOf('Pairs');
+    const wide = table === 'Pairage' ? sums : last;
+    const values = records.map((record) => names.slice(0, wide).map((name) => record[name as string] ?? ''));
+    await page.evaluate(
+      ([sheet, row, column, rows]) => {
+        const range = window.workbench.spreadsheet.api
+          .getActiveWorkbook()!
+          .getSheetByName(sheet)!
+          .getRange(row, column, rows.length, rows[0]!.length);
+        range.setValues(rows as never);
+      },
+      [place.sheet, place.row + from, place.column, values] as const,
+    );
+  };
+
+  /** The whole rows of a table that spills, by the first word of the sheet's cell that has it. */
+  const spilled = (page: Page, sheet: string, row: number, rows: number, columns: number) =>
+    page.evaluate(
+      async ([name, top, count, wide]) =>
+        (
+          await window.workbench.host.read({
+            kind: 'cells',
+            sheet: name,
+            row: top,
+            column: 0,
+            rows: count,
+            columns: wide,
+          })
+        )?.cells,
+      [sheet, row, rows, columns] as const,
+    );
+  const orderOf = async (page: Page) => {
+    const cells = (await spilled(page, 'Run', 0, 90, 12)) as unknown[][];
+    const top = cells.findIndex((line) => line[0] === 'Order') + 1;
+    return cells.slice(top).filter((line) => line[0] !== null);
+  };
+  const summaryOf = async (page: Page) => ((await spilled(page, 'Run', 3, 1, 7)) as unknown[][])[0]!;
+
+  const begin = async (page: Page) => {
+    await type(page, 'Bottom stock', ownStocks);
+    await type(page, 'Lasts', [ownLast]);
+    await type(page, 'Styles', ownStyles);
+    await type(page, 'Offcuts', [{ Offcut: '', Stock: '', Length: '', Width: '' }]);
+    await type(page, 'Pairage', [...ownPairs, {}, {}].slice(0, 12));
+  };
+
+  it('plan nine stocks and ten styles that are typed in from nothing, and nothing ends in #SPILL!', async () => {
+    const { page, context } = await open();
+    await begin(page);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
+    const order = await orderOf(page);
+    expect(order.slice(1, -1).map(([stock]) => stock)).toEqual(ownStocks.map(({ Stock }) => Stock));
+    expect(order[order.length - 1]![0]).toBe('All');
+    expect(order[1]![11]).toBe('Style 1, Style 10 sole');
+    for (const sheet of ['Cost', 'Checks', 'Pieces', 'Cutting', 'Batches']) {
+      const [heading, first] = (await spilled(page, sheet, 2, 2, 3)) as unknown[][];
+      expect(String(heading![0]), sheet).not.toMatch(/^#/);
+      expect(first![0], sheet).not.toBeNull();
+    }
+    const cost = (await spilled(page, 'Cost', 3, 11, 3)) as unknown[][];
+    expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
+    await context.close();
+  });
+
+  it('count rows and sizes that are inserted anywhere between the headings and the sums', async () => {
+    const { page, sheet, context } = await open();
+    await begin(page);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
+    const insert = (what: 'rows' | 'columns', at: number) =>
+      page.evaluate(
+        ([kind, index]) => {
+          const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
+          if (kind === 'rows') run.insertRows(index, 1);
+          else run.insertColumns(index, 1);
+        },
+        [what, at] as const,
+      );
+    const set = (row: number, column: number, value: string | number) =>
+      page.evaluate(
+        ([r, c, v]) => {
+          const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
+          run.getRange(r, c).setValue(v);
+        },
+        [row, column, value] as const,
+      );
+    const sums = async () => {
+      const { cells } = await block(page, 'Pairage');
+      const at = (cells[0] as unknown[]).indexOf('Pairs');
+      const all = cells.findIndex(([word]) => word === 'All');
+      return {
+        all: cells[all]![at],
+        rows: cells.slice(1, all).map((line) => line[at]),
+        bySize: cells[all]!.slice(3, at),
+      };
+    };
+    const { place } = await block(page, 'Pairage');
+    const first = place.row + 1;
+
+    // Right below the headings, in the middle, right above the sums.
+    for (const where of ['first', 'middle', 'last'] as const) {
+      const { cells } = await block(page, 'Pairage');
+      const all = place.row + cells.findIndex(([word]) => word === 'All');
+      const row = where === 'first' ? first : where === 'middle' ? first + 4 : all;
+      await insert('rows', row);
+      await set(row, 0, 'Style 1');
+      await set(row, 5, 4);
+    }
+    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(42);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(42);
+    expect((await sums()).rows.filter((sum) => sum === 4)).toHaveLength(3);
+
+    // Right after the day due, between two sizes, right before the sums.
+    for (const [where, size] of [
+      ['first', 35],
+      ['middle', 37.5],
+      ['last', 43],
+    ] as const) {
+      const { cells } = await block(page, 'Pairage');
+      const headings = cells[0] as unknown[];
+      const column =
+        where === 'first'
+          ? 3
+          : where === 'middle'
+            ? headings.indexOf(38)
+            : headings.findIndex((one) => String(one).startsWith('Pairs'));
+      await insert('columns', column);
+      await set(place.row, column, size);
+      await set(first, column, 11);
+    }
+    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(75);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(75);
+    const { rows, bySize } = await sums();
+    expect(rows[0]).toBe(37);
+    expect(bySize.filter((sum) => sum === 11)).toHaveLength(3);
+    expect((await orderOf(page)).length).toBeGreaterThan(9);
+
+    // Each was one step for undo: the last size goes with its value, and the sums follow.
+    await sheet.select('A1');
+    for (let i = 0; i < 3; i++) {
+      await page.keyboard.press('Control+z');
+      await page.waitForTimeout(300);
+    }
+    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(64);
+    await context.close();
+  });
+
+  it('tell what is typed where no sum counts it', async () => {
+    const { page, context } = await open();
+    await begin(page);
+    const { place, cells } = await block(page, 'Pairage');
+    const below = cells.findIndex(([word]) => word === 'All') + 1;
+    await type(page, 'Pairage', [{ Style: 'Style 2', 38: 5 }], below);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(35);
+    const checks = (await spilled(page, 'Checks', 2, 60, 6)) as unknown[][];
+    expect(checks.map((line) => line[5])).toContain(
+      `row ${below} is planned, but is below the sums, which go without it: move it above them`,
+    );
+    expect(place.row + below).toBeLessThan(60);
+    await context.close();
+  });
+
+  it('take more stocks than they have boxed rows', async () => {
+    const { page, context } = await open();
+    const many = Array.from({ length: 40 }, (_, at) => ({ ...ownStocks[at % 9], Stock: `Own ${at + 1}` }));
+    await begin(page);
+    await type(page, 'Bottom stock', many);
+    const styles = many.map(({ Stock }, at) => ({ ...ownStyles[0], Style: `Style ${at + 1}`, Sole: Stock }));
+    await type(page, 'Styles', styles);
+    await expect.poll(async () => (await orderOf(page)).length, { timeout: 60_000 }).toBe(12);
+    expect((await summaryOf(page))[0]).toBe(30);
+    await context.close();
+  });
+});
