@@ -1,6 +1,6 @@
 import { type Book, type BookCell, type BookSheet, type BookValue, isFault } from '../exchange/xlsx/book';
 import { cellAt } from '../exchange/xlsx/references';
-import { readBook } from '../exchange/xlsx/read';
+import { openWorkbook } from '../exchange/open-workbook';
 import { bookOfGrid } from '../host/grid/book-of-grid';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { withWorkedOut } from '../host/grid/worked-out';
@@ -41,6 +41,8 @@ export interface Recomputed {
   readonly wrong: readonly Wrong[];
   /** What of the file is not in the one that is written. */
   readonly left: readonly string[];
+  /** What of an older file was brought up to date, each a sentence. */
+  readonly broughtUp: readonly string[];
 }
 
 /**
@@ -52,7 +54,7 @@ export async function recompute(
   changes: readonly Change[],
   functions: FunctionsBundle,
 ): Promise<Recomputed> {
-  const { book: read, left } = readBook(file);
+  const { book: read, left, changed: broughtUp } = openWorkbook(file);
   const book = changes.reduce(changed, read);
   const { workbook, problemAt } = await workOut(gridOfBook(book, 'Workbook', 'workbook'), functions);
   const worked = bookOfGrid(workbook);
@@ -65,6 +67,7 @@ export async function recompute(
       ...checksToPutRight(sheet),
     ]),
     left,
+    broughtUp,
   };
 }
 

@@ -104,12 +104,13 @@ function writeWhole(to: string, bytes: Uint8Array | string): void {
   }
 }
 
-function tell(file: string, to: string, { tables, wrong, left }: Recomputed, { quiet, json }: Asked): void {
+function tell(file: string, to: string, { tables, wrong, left, broughtUp }: Recomputed, { quiet, json }: Asked): void {
   if (!quiet) {
     for (const name of SHOWN) {
       for (const table of tables.filter((one) => one.name === name)) console.log(`\n${terminalTable(table)}`);
     }
     console.log(`\n${file} is worked out: ${to}`);
+    for (const what of broughtUp) console.error(what);
     for (const what of left) console.error(`Not in it: ${what}`);
   }
   for (const { at, what } of wrong) console.error(`${at} ${what}`);

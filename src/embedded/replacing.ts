@@ -31,11 +31,11 @@ export class Replacing {
     this.untouched = new Set(plans.map((plan) => asEntered(snapshotOf(plan, 'workbook'))));
   }
 
-  /** Whether a plan may take the workbook's place; what the maker has entered is kept before. */
-  async may(plan: WorkbookPlan): Promise<boolean> {
+  /** Whether another workbook may take the workbook's place; what the maker has entered is kept before. */
+  async may({ name: next }: { readonly name: string }): Promise<boolean> {
     const now = wholeWorkbook(this.injector);
     if (!this.isOwn(now)) return true;
-    const [own, next] = [runName(now), plan.name];
+    const own = runName(now);
     const keeps = `“${own}” holds what you have entered. “${next}” takes its place; the page keeps “${own}” and can bring it back. Go on?`;
     if (!(await this.page.ask(keeps))) return false;
     try {

@@ -17,6 +17,8 @@ import { mendSemantics } from './grid-semantics';
 import { enterFirst, goRound, undoBeside } from './keys';
 import { showNotice } from './notices';
 import { Replacing } from './replacing';
+import { offerFiles } from './offer-files';
+import { saveAsFile } from './save-as-file';
 import { type Found, SavedWorkbook } from './saved-workbook';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
@@ -88,6 +90,12 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     replacing.bringBack(host).then(enterSheet, tellFault);
   });
   undoBeside(element('sheet'), injector.get(ICommandService));
+  offerFiles(injector, host, {
+    open: element('open-file'),
+    save: element('save-file'),
+    saveValues: element('save-values'),
+    choose: element('choose-file', HTMLInputElement),
+  });
   showName(host);
   markTabs(injector, host);
 
@@ -174,16 +182,11 @@ function tellOf(found: Found): void {
   }
   if (found.kind !== 'damaged') return;
   showNotice('The workbook of your last visit could not be opened, so the demo stands here. It has been put aside.', [
-    { name: 'Save it as a file', run: () => saveAsFile('damaged-workbook.json', JSON.stringify(found.kept)) },
+    {
+      name: 'Save it as a file',
+      run: () => saveAsFile('damaged-workbook.json', JSON.stringify(found.kept), 'application/json'),
+    },
   ]);
-}
-
-function saveAsFile(name: string, content: string): void {
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([content], { type: 'application/json' }));
-  link.download = name;
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
 }
 
 function tellFault(error: unknown): void {

@@ -1,4 +1,4 @@
-import { withTodaysFunctions } from '../former-functions';
+import { withTodaysFunctions } from '../../workbook/former-functions';
 import { supports } from './requirements';
 import { run } from './run';
 

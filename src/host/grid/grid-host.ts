@@ -62,7 +62,7 @@ export class GridHost implements Host {
     private readonly injector: Injector,
     private readonly messageAt: MessageAt,
     /** Whether a plan may take the workbook's place. */
-    private readonly mayReplace: (plan: WorkbookPlan) => Promise<boolean> = async () => true,
+    private readonly mayReplace: (next: { readonly name: string }) => Promise<boolean> = async () => true,
   ) {
     this.commands = injector.get(ICommandService);
     this.atRest = contentAtRest(this.commands).pipe(share());
@@ -78,10 +78,22 @@ export class GridHost implements Host {
   }
 
   async load(plan: WorkbookPlan): Promise<boolean> {
-    if (!(await this.mayReplace(plan))) return false;
+    return this.replaceWith(plan.name, (id, sheetIds) => snapshotOf(plan, id, sheetIds));
+  }
+
+  /**
+   * Puts another workbook's content in the place of this one's, as one step for undo, if it may.
+   * @param name of the other
+   * @param make makes it under the workbook's id, with ids for its sheets that are free
+   */
+  async replaceWith(
+    name: string,
+    make: (id: string, sheetIds: (at: number) => string) => IWorkbookData,
+  ): Promise<boolean> {
+    if (!(await this.mayReplace({ name }))) return false;
     const workbook = this.workbook();
     const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
-    this.replaceBy(snapshotOf(plan, workbook.getUnitId(), freeIds(taken)));
+    this.replaceBy(make(workbook.getUnitId(), freeIds(taken)));
     return true;
   }
 

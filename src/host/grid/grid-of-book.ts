@@ -12,7 +12,7 @@ import { type Book, type BookCell, type BookName, type BookSheet, isFault, type 
 import { answersWithTable } from '../../exchange/xlsx/stored-formula';
 import { INPUT_TABLES } from '../../tables/plan-input';
 import { plannedResult } from '../../workbook/planned-results';
-import { withTodaysFunctions } from '../former-functions';
+import { withTodaysFunctions } from '../../workbook/former-functions';
 import { tableNames } from '../table-names';
 import { plannedStyle, styleOfLook } from './book-look';
 import { gridRule, rangeOf } from './book-rules';

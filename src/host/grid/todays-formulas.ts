@@ -1,5 +1,5 @@
 import type { ICellData, IObjectMatrixPrimitiveType, IWorkbookData } from '@univerjs/core';
-import { withTodaysFunctions } from '../former-functions';
+import { withTodaysFunctions } from '../../workbook/former-functions';
 import { namesIn, withNames } from './snapshot';
 
 /**

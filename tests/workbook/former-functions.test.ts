@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { withTodaysFunctions } from '../../src/host/former-functions';
+import { withTodaysFunctions } from '../../src/workbook/former-functions';
 
 describe('withTodaysFunctions', () => {
   it.each([

@@ -1,0 +1,82 @@
+import type { Injector } from '@univerjs/core';
+import { whatWentWrong } from '../core/what-went-wrong';
+import type { GridHost } from '../host/grid/grid-host';
+import { wholeWorkbook } from '../host/grid/whole-workbook';
+import { showNotice } from './notices';
+import { saveAsFile } from './save-as-file';
+import type { ReadFile } from './workbook-file';
+
+/** What a workbook file is to browsers. */
+const KIND = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
+/** Larger files are refused before they are read. */
+const LARGEST = 64 * 2 ** 20;
+
+/** The buttons, and the field that lets the maker choose a file. */
+export interface FileControls {
+  readonly open: HTMLElement;
+  readonly save: HTMLElement;
+  readonly saveValues: HTMLElement;
+  readonly choose: HTMLInputElement;
+}
+
+const load = () => import(/* webpackChunkName: "files" */ './workbook-file');
+
+/** Lets the maker open workbook files and save the workbook as one. What that takes loads when it is first asked for. */
+export function offerFiles(injector: Injector, host: GridHost, controls: FileControls): void {
+  const failed = (error: unknown) => {
+    showNotice(`That did not work: ${whatWentWrong(error)}`);
+  };
+  const save = async (only: boolean) => {
+    const { fileOf } = await load();
+    const name = `${fileName(host.workbookName)}${only ? ' values' : ''}.xlsx`;
+    saveAsFile(name, fileOf(wholeWorkbook(injector), only), KIND);
+  };
+  const open = async (file: File) => {
+    if (file.size > LARGEST) throw new Error(`${file.name} is too large to be a workbook.`);
+    const [{ readFile }, content] = await Promise.all([load(), file.arrayBuffer()]);
+    let read: ReadFile;
+    try {
+      read = readFile(new Uint8Array(content), file.name.replace(/\.xls[xm]$/i, ''));
+    } catch (error) {
+      showNotice(`${file.name} cannot be read: ${whatWentWrong(error)}.`);
+      return;
+    }
+    if (!(await read.show(host))) return;
+    showNotice([`${file.name} is open. Undo brings the workbook back that was here.`, ...read.remarks].join(' '));
+  };
+  controls.save.addEventListener('click', () => void save(false).catch(failed));
+  controls.saveValues.addEventListener('click', () => void save(true).catch(failed));
+  controls.open.addEventListener('click', () => controls.choose.click());
+  controls.choose.addEventListener('change', () => {
+    const file = controls.choose.files?.[0];
+    // The same file may be chosen again.
+    controls.choose.value = '';
+    if (file) open(file).catch(failed);
+  });
+  takeDropped((file) => void open(file).catch(failed));
+}
+
+/** A file that is dropped anywhere on the page. Text that is dragged within it goes its own way. */
+function takeDropped(take: (file: File) => void): void {
+  const hasFile = (event: DragEvent) => event.dataTransfer?.types.includes('Files') ?? false;
+  const stop = (event: DragEvent) => {
+    if (!hasFile(event)) return false;
+    event.preventDefault();
+    event.stopPropagation();
+    return true;
+  };
+  addEventListener('dragover', stop, true);
+  addEventListener(
+    'drop',
+    (event) => {
+      const file = stop(event) ? event.dataTransfer?.files[0] : undefined;
+      if (file) take(file);
+    },
+    true,
+  );
+}
+
+/** A workbook's name without what names of files may not hold. */
+function fileName(name: string): string {
+  return name.replace(/[\x00-\x1F<>:"/\\|?*]+/g, ' ').trim() || 'Workbook';
+}

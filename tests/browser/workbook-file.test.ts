@@ -1,0 +1,94 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { isFault } from '../../src/exchange/xlsx/book';
+import { readBook } from '../../src/exchange/xlsx/read';
+import { writeBook } from '../../src/exchange/xlsx/write';
+import { bookOfGrid } from '../../src/host/grid/book-of-grid';
+import { snapshotOf } from '../../src/host/grid/snapshot';
+import { blank } from '../../src/workbook/blank';
+import { demo } from '../../src/workbook/demo';
+import { Sheet } from './sheet';
+import { servedSite } from './site';
+
+/** A file as a test hands it to the page. */
+const fileOf = (name: string, content: Uint8Array | string) => ({
+  name,
+  mimeType: 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet',
+  buffer: Buffer.from(content),
+});
+
+describe('workbook files in the page', () => {
+  const site = servedSite();
+
+  async function saved(page: Awaited<ReturnType<typeof site.open>>['page'], button: string) {
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('button', { name: button }).click(),
+    ]);
+    return { name: file.suggestedFilename(), ...readBook(readFileSync(await file.path())) };
+  }
+
+  it('saves the demo with every formula, name and value, and opens it again with the same', async () => {
+    const { page } = await site.open();
+    const first = await saved(page, 'Save as file');
+    expect(first.name).toBe(`${demo.name}.xlsx`);
+    expect(first.left).toEqual([]);
+    const planned = bookOfGrid(snapshotOf(demo, 'workbook'));
+    expect(first.book.names).toEqual(planned.names);
+    planned.sheets.forEach(({ cells }, at) => {
+      const formulas = first.book.sheets[at]!.cells.filter(({ formula }) => formula !== undefined);
+      expect(formulas.map(({ formula }) => formula)).toEqual(
+        cells.flatMap(({ formula }) => (formula === undefined ? [] : [formula])),
+      );
+      for (const { value } of formulas) expect(value === undefined || isFault(value)).toBe(false);
+    });
+    await page.locator('#choose-file').setInputFiles(fileOf('Copy.xlsx', writeBook(first.book)));
+    await page.getByText('Copy.xlsx is open.').waitFor();
+    await page.waitForTimeout(4000);
+    const second = await saved(page, 'Save as file');
+    // A workbook is called by what stands at the head of its first sheet.
+    expect(second.name).toBe(first.name);
+    expect(second.book).toEqual(first.book);
+  });
+
+  it('saves a copy with values only', async () => {
+    const { page } = await site.open();
+    const { name, book } = await saved(page, 'Save values only');
+    expect(name).toBe(`${demo.name} values.xlsx`);
+    const cells = book.sheets.flatMap((sheet) => sheet.cells);
+    expect(cells.filter(({ formula, value }) => formula ?? isFault(value))).toEqual([]);
+    expect(cells.length).toBeGreaterThan(1_000);
+  });
+
+  it('asks before a file takes the place of what was entered, and undo brings that back', async () => {
+    const { page } = await site.open();
+    const sheet = new Sheet(page);
+    await sheet.enter('A1', 'Winter run');
+    const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
+    await page.locator('#choose-file').setInputFiles(file);
+    await page.getByText('“Winter run” holds what you have entered. “Tables” takes its place').waitFor();
+    await page.getByRole('dialog').getByRole('button').last().click();
+    await sheet.shows('A1', 'A1. Winter run');
+    await page.locator('#choose-file').setInputFiles(file);
+    await page.getByRole('dialog').getByRole('button').first().click();
+    await page.getByText('Tables.xlsx is open.').waitFor();
+    await sheet.shows('A1', `A1. ${blank.name}`);
+    await page.keyboard.press('Control+z');
+    await sheet.shows('A1', 'A1. Winter run');
+  });
+
+  it('says why a file cannot be read, and opens one that is dropped', async () => {
+    const { page } = await site.open();
+    await page.locator('#choose-file').setInputFiles(fileOf('Notes.xlsx', 'Cork 6, 20 sheets'));
+    await page.getByText('Notes.xlsx cannot be read: it is not a workbook (.xlsx).').waitFor();
+    const bytes = [...writeBook(bookOfGrid(snapshotOf(blank, 'workbook')))];
+    await page.evaluate((content) => {
+      const dropped = new DataTransfer();
+      dropped.items.add(new File([new Uint8Array(content)], 'Dropped.xlsx'));
+      const init = { dataTransfer: dropped, bubbles: true, cancelable: true };
+      document.getElementById('grid')?.dispatchEvent(new DragEvent('dragover', init));
+      document.getElementById('grid')?.dispatchEvent(new DragEvent('drop', init));
+    }, bytes);
+    await page.getByText('Dropped.xlsx is open.').waitFor();
+  });
+});
