@@ -223,11 +223,21 @@ const page = {
 const command = {
   ...common('command'),
   target: 'node20',
-  entry: { recompute: './src/cli/recompute.ts' },
+  entry: { recompute: './src/cli/recompute.ts', tables: './src/cli/write-tables.ts' },
   output: { path: path('dist'), filename: '[name].cjs', clean: false },
   node: { __dirname: false },
   externals: ({ request }, done) =>
     /^(@univerjs\/|@wendellhu\/|rxjs)/.test(request) ? done(null, `commonjs ${request}`) : done(),
+  plugins: calculation,
+};
+
+/** The calculation for programs of others, as one module without anything from outside. */
+const library = {
+  ...common('library'),
+  target: ['web', 'node', 'es2022'],
+  entry: { 'library/index': './src/library/index.ts' },
+  experiments: { outputModule: true },
+  output: { path: path('dist'), filename: '[name].js', clean: false, library: { type: 'module' } },
   plugins: calculation,
 };
 
@@ -254,4 +264,4 @@ const office = {
   ],
 };
 
-export default [functions, search, libraries, renderer, page, office, command];
+export default [functions, search, libraries, renderer, page, office, command, library];

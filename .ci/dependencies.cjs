@@ -4,6 +4,7 @@ const layers = {
   tables: ['core'],
   workbook: ['tables', 'core'],
   functions: ['workers', 'tables', 'core'],
+  library: ['tables', 'core'],
   workings: ['functions', 'tables', 'core'],
   workers: ['core'],
   drawing: ['tables', 'core'],
