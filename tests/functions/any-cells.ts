@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { type Bundle, CellError, type FunctionMetadata } from '../bundle';
 import { planArguments } from '../demo-cells';
+import { evenly } from '../evenly';
 
 /** Cells of every kind that a host can hand over, and some that it should not. */
 const anyCell = fc.oneof(
@@ -43,13 +44,10 @@ const anyRange = fc.oneof(
   { weight: 5, arbitrary: fc.array(fc.array(anyCell, { minLength: 1, maxLength: 4 }), { minLength: 1, maxLength: 8 }) },
   {
     weight: 5,
-    arbitrary: fc.array(
-      fc.tuple(fc.double({ min: -300, max: 300, noNaN: true }), fc.double({ min: -300, max: 300, noNaN: true })),
-      {
-        minLength: 1,
-        maxLength: 12,
-      },
-    ),
+    arbitrary: fc.array(fc.tuple(evenly(-300, 300), evenly(-300, 300)), {
+      minLength: 1,
+      maxLength: 12,
+    }),
   },
   {
     weight: 2,

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { area } from '../../../src/core/geometry/area';
 import { crossesItself } from '../../../src/core/geometry/crosses-itself';
 import type { Point, Ring } from '../../../src/core/geometry/ring';
+import { evenly } from '../../evenly';
 
 /** Outlines for the tests, all invented. */
 
@@ -74,10 +75,10 @@ export const hook: Ring = [
 /** Any outline about a middle: round, starred and thin, with corners that all but lie on a line. */
 export const anyOutline: fc.Arbitrary<Ring> = fc
   .record({
-    radii: fc.array(fc.double({ min: 0.15, max: 1, noNaN: true }), { minLength: 3, maxLength: 24 }),
-    size: fc.double({ min: 20, max: 140, noNaN: true }),
-    flat: fc.double({ min: 0.05, max: 1, noNaN: true }),
-    turn: fc.double({ min: 0, max: 360, noNaN: true }),
+    radii: fc.array(evenly(0.15, 1), { minLength: 3, maxLength: 24 }),
+    size: evenly(20, 140),
+    flat: evenly(0.05, 1),
+    turn: evenly(0, 360),
     split: fc.boolean(),
   })
   .map(({ radii, size, flat, turn, split }) => {

@@ -6,6 +6,7 @@ import { crossesItself } from '../../../src/core/geometry/crosses-itself';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
 import { letOut } from '../../../src/core/geometry/let-out';
 import type { Ring } from '../../../src/core/geometry/ring';
+import { evenly } from '../../evenly';
 import { oval } from '../ovals';
 import { anyOutline, rectangle, regular, tee } from '../cutting/outlines';
 import { toEdge } from '../cutting/oracle';
@@ -79,7 +80,7 @@ describe('letOut', () => {
 
   it('stays a sound outline around the first one, every corner at the distance, for outlines of any shape', () => {
     fc.assert(
-      fc.property(anyOutline, fc.double({ min: 0.1, max: 30, noNaN: true }), (ring, distance) => {
+      fc.property(anyOutline, evenly(0.1, 30), (ring, distance) => {
         const out = letOut(ring, distance);
         expect(area(out)).toBeGreaterThan(area(ring));
         expect(crossesItself(out)).toBe(false);

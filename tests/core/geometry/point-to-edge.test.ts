@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { pointToEdge } from '../../../src/core/geometry/point-to-edge';
+import { evenly } from '../../evenly';
 
 describe('pointToEdge', () => {
   it('is the square of the distance: straight across beside the edge, to its nearer end beyond it (derived)', () => {
@@ -13,7 +14,7 @@ describe('pointToEdge', () => {
   });
 
   it('is the least of the distances from many points of the edge, for any edge', () => {
-    const place = fc.double({ min: -100, max: 100, noNaN: true });
+    const place = evenly(-100, 100);
     fc.assert(
       fc.property(place, place, place, place, place, place, (x, y, ax, ay, bx, by) => {
         const length = Math.hypot(bx - ax, by - ay);

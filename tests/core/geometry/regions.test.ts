@@ -6,6 +6,7 @@ import { area } from '../../../src/core/geometry/area';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
 import { difference, grown, grownMitred, intersection } from '../../../src/core/geometry/regions';
 import type { Ring } from '../../../src/core/geometry/ring';
+import { evenly } from '../../evenly';
 import { toEdge } from '../cutting/oracle';
 import { anyOutline, rectangle, regular } from '../cutting/outlines';
 
@@ -100,7 +101,7 @@ describe('grownMitred', () => {
 
   it('holds all that lies within the distance, with few corners, for outlines of any shape', () => {
     fc.assert(
-      fc.property(anyOutline, fc.double({ min: 0.5, max: 5, noNaN: true }), (ring, distance) => {
+      fc.property(anyOutline, evenly(0.5, 5), (ring, distance) => {
         const mitred = grownMitred([ring], distance);
         expect(mitred.length).toBeGreaterThan(0);
         for (const corner of mitred.flat()) expect(toEdge(corner, ring)).toBeGreaterThan(distance - 1e-3);

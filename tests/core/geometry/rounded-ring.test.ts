@@ -3,12 +3,13 @@ import { describe, expect, it } from 'vitest';
 import { moved } from '../../../src/core/geometry/moved';
 import type { Ring } from '../../../src/core/geometry/ring';
 import { rounded, roundedRing } from '../../../src/core/geometry/rounded-ring';
+import { evenly } from '../../evenly';
 import { anyOutline } from '../cutting/outlines';
 
 describe('roundedRing', () => {
   it('moves no point by more than half a millionth of a mm along an axis', () => {
     fc.assert(
-      fc.property(anyOutline, fc.double({ min: 0, max: 360, noNaN: true }), (ring, turn) => {
+      fc.property(anyOutline, evenly(0, 360), (ring, turn) => {
         const turned = moved(ring, turn);
         roundedRing(turned).forEach(([x, y], i) => {
           expect(Math.abs(x - turned[i]![0])).toBeLessThanOrEqual(0.5001e-6);

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type Gap, measuredProfile } from '../../../src/core/last/measured-profile';
 import { atGround, bottomLength } from '../../../src/core/last/profile';
+import { evenly } from '../../evenly';
 import { RAMP_LENGTH, rampGaps } from '../ramp';
 
 const gaps = (...list: readonly (readonly [number, number])[]): Gap[] => list.map(([x, z]) => ({ x, z }));
@@ -78,12 +79,9 @@ describe('measuredProfile', () => {
   });
 
   it('rises along last and ground, for gaps of any kind', () => {
-    const steps = fc.array(
-      fc.tuple(fc.double({ min: 1, max: 40, noNaN: true }), fc.double({ min: 0, max: 120, noNaN: true })),
-      { minLength: 1, maxLength: 15 },
-    );
+    const steps = fc.array(fc.tuple(evenly(1, 40), evenly(0, 120)), { minLength: 1, maxLength: 15 });
     fc.assert(
-      fc.property(fc.double({ min: 0, max: 120, noNaN: true }), steps, (first, list) => {
+      fc.property(evenly(0, 120), steps, (first, list) => {
         let x = 0;
         const profile = measuredProfile([{ x, z: first }, ...list.map(([step, z]) => ({ x: (x += step), z }))], 250);
         const { s, x: along, z, slope } = profile;

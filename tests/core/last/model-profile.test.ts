@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fittedProfile, MODEL_HEEL_LIMIT, modelProfile, waistPlace } from '../../../src/core/last/model-profile';
 import { atLength, bottomLength } from '../../../src/core/last/profile';
+import { evenly } from '../../evenly';
 
 const usual = { length: 252, heelHeight: 40, toeSpring: 8 };
 
@@ -49,24 +50,17 @@ describe('modelProfile', () => {
 
   it('runs forward all the way and only down as far as the tread, for any last that it can make', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 150, max: 330, noNaN: true }),
-        fc.double({ min: 0, max: 0.22, noNaN: true }),
-        fc.double({ min: 0, max: 0.08, noNaN: true }),
-        (length, heel, toe) => {
-          const [heelHeight, toeSpring] = [heel * length, toe * length];
-          const profile = modelProfile({ length, heelHeight, toeSpring });
-          expect(profile.z[0]).toBe(heelHeight);
-          expect(atLength(profile, profile.tread).z).toBeCloseTo(0, 5);
-          expect(atLength(profile, length).z).toBeCloseTo(toeSpring, 5);
-          const { s, x, z } = profile;
-          expect(x.every((here, i) => i === 0 || here > (x[i - 1] as number))).toBe(true);
-          const falls = z.every(
-            (here, i) => i === 0 || (s[i] as number) > profile.tread || here <= (z[i - 1] as number),
-          );
-          expect(falls).toBe(true);
-        },
-      ),
+      fc.property(evenly(150, 330), evenly(0, 0.22), evenly(0, 0.08), (length, heel, toe) => {
+        const [heelHeight, toeSpring] = [heel * length, toe * length];
+        const profile = modelProfile({ length, heelHeight, toeSpring });
+        expect(profile.z[0]).toBe(heelHeight);
+        expect(atLength(profile, profile.tread).z).toBeCloseTo(0, 5);
+        expect(atLength(profile, length).z).toBeCloseTo(toeSpring, 5);
+        const { s, x, z } = profile;
+        expect(x.every((here, i) => i === 0 || here > (x[i - 1] as number))).toBe(true);
+        const falls = z.every((here, i) => i === 0 || (s[i] as number) > profile.tread || here <= (z[i - 1] as number));
+        expect(falls).toBe(true);
+      }),
       { seed: 12, numRuns: 60 },
     );
   });
@@ -118,16 +112,11 @@ describe('fittedProfile', () => {
 
   it('comes to a curve for any waist height of any last', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 150, max: 330, noNaN: true }),
-        fc.double({ min: 0, max: 0.22, noNaN: true }),
-        fc.double({ min: 0, max: 150, noNaN: true }),
-        (length, heel, waist) => {
-          const profile = fittedProfile({ length, heelHeight: heel * length, toeSpring: 6 }, waist);
-          const found = atLength(profile, waistPlace(length)).z;
-          expect(Math.abs(found - waist)).toBeCloseTo(profile.misfit ?? -1, 6);
-        },
-      ),
+      fc.property(evenly(150, 330), evenly(0, 0.22), evenly(0, 150), (length, heel, waist) => {
+        const profile = fittedProfile({ length, heelHeight: heel * length, toeSpring: 6 }, waist);
+        const found = atLength(profile, waistPlace(length)).z;
+        expect(Math.abs(found - waist)).toBeCloseTo(profile.misfit ?? -1, 6);
+      }),
       { seed: 13, numRuns: 40 },
     );
   });

@@ -6,6 +6,7 @@ import { box } from '../../../src/core/geometry/box';
 import { crossesItself } from '../../../src/core/geometry/crosses-itself';
 import type { Ring } from '../../../src/core/geometry/ring';
 import { outlineModel } from '../../../src/core/last/outline-model';
+import { evenly } from '../../evenly';
 
 const measures = { length: 252, tread: 84, waist: 56, seat: 58, swing: 0 };
 
@@ -46,7 +47,7 @@ describe('outlineModel', () => {
   });
 
   it('is a sound counter-clockwise outline for any measures that lasts have', () => {
-    const mm = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+    const mm = evenly;
     fc.assert(
       fc.property(
         mm(120, 330),

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { convertSize, markedStep } from '../../../src/core/sizes/convert';
 import { SIZE_SYSTEMS } from '../../../src/core/sizes/systems';
+import { evenly } from '../../evenly';
 
 describe('convertSize', () => {
   it('is EU 42.5, UK 8.89 and US men 9.89 for a foot of 270 mm (ISO/TS 19407, values as quoted second-hand)', () => {
@@ -25,7 +26,7 @@ describe('convertSize', () => {
   it('comes back to the same size by way of any other system (derived)', () => {
     const system = fc.constantFrom(...SIZE_SYSTEMS);
     fc.assert(
-      fc.property(fc.double({ min: 100, max: 330, noNaN: true }), system, system, (foot, a, b) => {
+      fc.property(evenly(100, 330), system, system, (foot, a, b) => {
         const size = convertSize(foot, 'MONDO', a);
         expect(convertSize(convertSize(size, a, b), b, a)).toBeCloseTo(size, 9);
       }),

@@ -5,11 +5,12 @@ import { obstaclesOn } from '../../../../src/core/cutting/natural/obstacles';
 import { Space } from '../../../../src/core/cutting/search/space';
 import { crossesItself } from '../../../../src/core/geometry/crosses-itself';
 import { inside } from '../../../../src/core/geometry/inside';
+import { evenly } from '../../../evenly';
 import { toEdge } from '../oracle';
 import { FORMAT, SHEET } from './hide';
 
 const { length, width, edgeTrim } = FORMAT;
-const point = fc.tuple(fc.double({ min: 0, max: length, noNaN: true }), fc.double({ min: 0, max: width, noNaN: true }));
+const point = fc.tuple(evenly(0, length), evenly(0, width));
 
 describe('obstaclesOn', () => {
   it('covers just what the edge trim, holes and poor zones take from the sheet', () => {

@@ -7,6 +7,8 @@ import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { moved } from '../../../../src/core/geometry/moved';
+import type { Point } from '../../../../src/core/geometry/ring';
+import { evenly } from '../../../evenly';
 import { areaOutside, complaints } from '../oracle';
 import { at, FORMAT, hideOf, naturalComplaints, SHEET } from './hide';
 import { anyOutline, rectangle, soleLike } from '../outlines';
@@ -86,10 +88,12 @@ describe('packNatural', () => {
       { kind: 'oneWay' },
       { kind: 'within', degrees: 7 },
     );
-    const waves = fc.array(fc.double({ min: -0.06, max: 0.06, noNaN: true }), { minLength: 1, maxLength: 4 });
+    // Mirrored pairs of them go between the backbone and the zone that does not do.
+    const small = anyOutline.map((ring) => ring.map(([x, y]): Point => [0.4 * x, 0.4 * y]));
+    const waves = fc.array(evenly(-0.06, 0.06), { minLength: 1, maxLength: 4 });
     fc.assert(
       fc.property(
-        anyOutline,
+        small,
         way,
         waves,
         fc.constantFrom(0, 3),

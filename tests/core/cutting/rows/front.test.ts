@@ -3,15 +3,16 @@ import { describe, expect, it } from 'vitest';
 import { Front } from '../../../../src/core/cutting/rows/front';
 import { clearance } from '../../../../src/core/cutting/rows/reach';
 import { sidesOf } from '../../../../src/core/cutting/rows/side';
+import { evenly } from '../../../evenly';
 import { anyOutline, rectangle } from '../outlines';
 
 describe('Front', () => {
   it('reaches as far as the farthest piece laid, at every place', () => {
-    const place = fc.double({ min: -60, max: 160, noNaN: true });
+    const place = evenly(-60, 160);
     const laid = fc.array(fc.tuple(anyOutline, place, place), { minLength: 1, maxLength: 6 });
     const probe = sidesOf(rectangle(0.01, 1)).bottom;
     fc.assert(
-      fc.property(laid, fc.double({ min: 1, max: 99, noNaN: true }), (pieces, at) => {
+      fc.property(laid, evenly(1, 99), (pieces, at) => {
         const front = new Front(0, 100);
         for (const [ring, u, v] of pieces) front.raise(sidesOf(ring).top, u, v);
         const wanted = Math.max(...pieces.map(([ring, u, v]) => clearance(sidesOf(ring).top, probe, at - u) + v));
@@ -24,7 +25,7 @@ describe('Front', () => {
   });
 
   it('grows alike by pieces that lie clear upon it, whether it is told so or not', () => {
-    const along = fc.double({ min: -60, max: 160, noNaN: true });
+    const along = evenly(-60, 160);
     fc.assert(
       fc.property(fc.array(fc.tuple(anyOutline, along), { minLength: 1, maxLength: 6 }), along, (pieces, at) => {
         const [told, untold] = [new Front(0, 100), new Front(0, 100)];

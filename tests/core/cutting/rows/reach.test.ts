@@ -4,6 +4,7 @@ import { clearance, type Reach } from '../../../../src/core/cutting/rows/reach';
 import { sidesOf } from '../../../../src/core/cutting/rows/side';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Ring } from '../../../../src/core/geometry/ring';
+import { evenly } from '../../../evenly';
 import { sharedArea } from '../oracle';
 import { anyOutline, rectangle } from '../outlines';
 
@@ -43,7 +44,7 @@ describe('clearance', () => {
   });
 
   it('is the greatest sum at any place, whatever the cells show', () => {
-    const shift = fc.double({ min: -200, max: 200, noNaN: true });
+    const shift = evenly(-200, 200);
     const reachAt = ({ line, stretches }: Reach, place: number) => {
       for (let i = 0; i < 3 * stretches; i += 3) {
         const [at, from, slope, end] = line.slice(i, i + 4) as unknown as [number, number, number, number];
@@ -88,7 +89,7 @@ describe('clearance', () => {
   });
 
   it('lets outlines of any shape touch and not overlap', () => {
-    const shift = fc.double({ min: -100, max: 100, noNaN: true });
+    const shift = evenly(-100, 100);
     fc.assert(
       fc.property(anyOutline, anyOutline, shift, (below, above, along) => {
         const rise = clearance(sidesOf(below).top, sidesOf(above).bottom, along);

@@ -5,6 +5,7 @@ import { Lays } from '../../../../src/core/cutting/rows/lay';
 import { clearance } from '../../../../src/core/cutting/rows/reach';
 import type { Row } from '../../../../src/core/cutting/rows/row';
 import { sink } from '../../../../src/core/cutting/rows/sink';
+import { evenly } from '../../../evenly';
 import { anyOutline, rectangle } from '../outlines';
 
 describe('sink', () => {
@@ -30,10 +31,10 @@ describe('sink', () => {
   });
 
   it('rises as far as the pieces of the row need where it is shifted to, and no further than unshifted', () => {
-    const place = fc.double({ min: 0, max: 200, noNaN: true });
+    const place = evenly(0, 200);
     const some = fc.array(fc.tuple(anyOutline, place), { minLength: 1, maxLength: 4 });
     fc.assert(
-      fc.property(some, some, fc.double({ min: 0, max: 80, noNaN: true }), (below, above, slack) => {
+      fc.property(some, some, evenly(0, 80), (below, above, slack) => {
         const front = new Front(-300, 600);
         for (const [ring, u] of below) front.raise(Lays.of(ring, 1).at(0).sides.top, u, 50);
         const items = above.map(([ring, u]) => ({ kind: 0, lay: Lays.of(ring, 1).at(0), u, v: 100 }));

@@ -6,6 +6,7 @@ import { Overlaps } from '../../../../src/core/cutting/search/overlaps';
 import { Space } from '../../../../src/core/cutting/search/space';
 import { inTurns } from '../../../../src/core/cutting/search/turned-outline';
 import { moved } from '../../../../src/core/geometry/moved';
+import { evenly } from '../../../evenly';
 import { sharedArea } from '../oracle';
 import { hook, rectangle, soleLike, tee } from '../outlines';
 
@@ -26,8 +27,8 @@ function arrangement(): Arrangement {
 const move = fc.record({
   piece: fc.nat(KINDS.length - 1),
   turn: fc.nat(TURNS.length - 1),
-  x: fc.double({ min: -10, max: 420, noNaN: true }),
-  y: fc.double({ min: -10, max: 110, noNaN: true }),
+  x: evenly(-10, 420),
+  y: evenly(-10, 110),
   lifted: fc.boolean(),
 });
 

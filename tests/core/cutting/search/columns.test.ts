@@ -1,12 +1,13 @@
 import fc from 'fast-check';
 import { expect, it } from 'vitest';
 import { Columns } from '../../../../src/core/cutting/search/columns';
+import { evenly } from '../../../evenly';
 
 it('Columns hold each piece in the columns that it reaches, and in no others, wherever pieces have been before', () => {
   const put = fc.record({
     piece: fc.nat(5),
-    left: fc.double({ min: -50, max: 350, noNaN: true }),
-    length: fc.double({ min: 0, max: 120, noNaN: true }),
+    left: evenly(-50, 350),
+    length: evenly(0, 120),
   });
   fc.assert(
     fc.property(fc.array(put, { minLength: 1, maxLength: 30 }), (list) => {

@@ -4,6 +4,7 @@ import { Overlaps, poleLoss } from '../../../../src/core/cutting/search/overlaps
 import { inTurns, type TurnedOutline } from '../../../../src/core/cutting/search/turned-outline';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Ring } from '../../../../src/core/geometry/ring';
+import { evenly } from '../../../evenly';
 import { sharedArea } from '../oracle';
 import { anyOutline, hook, rectangle, soleLike } from '../outlines';
 
@@ -18,7 +19,7 @@ function lossOf(overlaps: Overlaps, first: number, second: number, x: number, y:
   return overlaps.loss(overlaps.of(first, second), x, y);
 }
 
-const share = fc.double({ min: -1.1, max: 1.1, noNaN: true });
+const share = evenly(-1.1, 1.1);
 
 describe('Overlaps', { timeout: 60_000 }, () => {
   it('finds a loss where another library finds that two outlines share ground, and nowhere else', () => {
