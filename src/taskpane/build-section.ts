@@ -1,8 +1,9 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
+import type { Bottom } from '../core/bottom/bottom';
 import { HEADINGS, type Layer } from '../core/bottom/layer';
 import { heelControl } from '../core/plan/checks/heel-control';
-import { limitsOf } from '../core/plan/limits';
+import { type Limits, limitsOf } from '../core/plan/limits';
 import type { Material } from '../core/stock/stock';
 import { buildPicture, partRows, shownPiece, summands } from '../drawing/build-picture';
 import { hatch } from '../drawing/hatching';
@@ -51,40 +52,49 @@ export function buildSection(
     width,
     unitNote(figures),
   );
-  const { holds: held } = heelControl(bottom, limitsOf(standing.plan.input.rates));
   return html`<section class="section" aria-labelledby="build">
-    ${picture}
-    <table class="parts" aria-label="Parts">
-      <tbody>
-        ${partRows(bottom).map((row) => {
-          const { first, last, layer, count, rasped, sum } = row;
-          const covers = layer.part === 'cover';
-          const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
-          const items = first === last ? String(first) : `${first}–${last}`;
-          return html`<tr ?data-shown=${piece.item >= first && piece.item <= last && layer.part === piece.part}>
-            <td>
-              ${button(items, () => watched.show({ item: layer.item }), {
-                kind: 'link',
-                label: `Show ${PART_WORDS[layer.part]} ${items} from above`,
-              })}
-            </td>
-            <td>${unsafeHTML(swatch(layer.material))}</td>
-            <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
-            <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
-            <td class="num">${figures.thickness(sum, covers)}${unit}</td>
-          </tr>`;
-        })}
-      </tbody>
-    </table>
-    <p class="held">
-      <i class=${held ? 'sign ok' : 'sign bad'} aria-hidden="true"></i>
-      <span>
-        ${figures.height(bottom.seatStack)} under the seat − ${figures.height(bottom.treadStack)} under the tread
-        ${held ? '= last' : 'is not last'} ${figures.height(bottom.last.heelHeight)}
-      </span>
-      <b>${held ? 'holds' : 'put right'}</b>
-    </p>
+    ${picture} ${partsTable(watched, bottom, piece, figures)}
+    ${heelHeld(bottom, limitsOf(standing.plan.input.rates), figures)}
   </section>`;
+}
+
+/** The parts of a bottom, like ones in one row, those of the piece shown marked. */
+function partsTable(watched: Watched, bottom: Bottom, shown: Layer, figures: Figures): TemplateResult {
+  return html`<table class="parts" aria-label="Parts">
+    <tbody>
+      ${partRows(bottom).map((row) => {
+        const { first, last, layer, count, rasped, sum } = row;
+        const covers = layer.part === 'cover';
+        const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
+        const items = first === last ? String(first) : `${first}–${last}`;
+        return html`<tr ?data-shown=${shown.item >= first && shown.item <= last && layer.part === shown.part}>
+          <td>
+            ${button(items, () => watched.show({ item: layer.item }), {
+              kind: 'link',
+              label: `Show ${PART_WORDS[layer.part]} ${items} from above`,
+            })}
+          </td>
+          <td>${unsafeHTML(swatch(layer.material))}</td>
+          <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
+          <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
+          <td class="num">${figures.thickness(sum, covers)}${unit}</td>
+        </tr>`;
+      })}
+    </tbody>
+  </table>`;
+}
+
+/** Whether the bottom holds the last's heel height. */
+function heelHeld(bottom: Bottom, limits: Limits, figures: Figures): TemplateResult {
+  const { holds } = heelControl(bottom, limits);
+  return html`<p class="held">
+    <i class=${holds ? 'sign ok' : 'sign bad'} aria-hidden="true"></i>
+    <span>
+      ${figures.height(bottom.seatStack)} under the seat − ${figures.height(bottom.treadStack)} under the tread
+      ${holds ? '= last' : 'is not last'} ${figures.height(bottom.last.heelHeight)}
+    </span>
+    <b>${holds ? 'holds' : 'put right'}</b>
+  </p>`;
 }
 
 /** Names the units where they are not mm. */

@@ -1,6 +1,8 @@
 import { html, type TemplateResult } from 'lit';
 import { laidSheets, type NamedSheet } from '../core/cutting/sheet/layout';
+import { itemAt } from '../core/item-at';
 import type { StockCutting } from '../core/plan/cutting';
+import type { PieceLine } from '../core/plan/pieces';
 import { sheetNumber } from '../drawing/sheet-name';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
@@ -11,7 +13,7 @@ import { button } from './button';
 import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
-import type { Watched } from './watched';
+import type { Shown, Watched } from './watched';
 
 /** Which sheet or offcut of the stock shown is drawn, and which of its pieces is picked out. */
 export class SheetChoice {
@@ -58,40 +60,25 @@ export function cuttingSection(
   const { cutting, shown } = watched;
   const results = watched.results ?? watched.before;
   if (!cutting || !results || !shown) return waiting(watched, 'No sheets to cut yet.');
-  const { stock, layout, lines } = cutting;
-  const sheets = laidSheets(layout, cutting.format);
+  const sheets = laidSheets(cutting.layout, cutting.format);
   const at = choice.sheet(cutting, sheets.length);
-  const sheet = sheets[at] as NamedSheet;
-  const pairageCell = (id: string) => {
+  const sheet = itemAt(sheets, at);
+  const toPairage = (id: string) => {
     const placement = sheet.placements[Number(id)];
     const line = placement && lineOf(cutting, placement.piece)?.line;
     if (!line) return;
-    lead({
-      table: INPUT_TABLES.pairage.name,
-      code: line.run.style.code,
-      heading: String(line.sizeRun.size),
-    });
+    lead({ table: INPUT_TABLES.pairage.name, code: line.run.style.code, heading: String(line.sizeRun.size) });
   };
-  const here = sheet.placements.filter(({ piece }) => {
-    const line = lineOf(cutting, piece)?.line;
-    return line?.run.style.code === shown.style && line.sizeRun.size === shown.size;
-  }).length;
-  const wanted = lines
-    .filter(({ run, sizeRun }) => run.style.code === shown.style && sizeRun.size === shown.size)
-    .reduce((sum, { count }) => sum + count, 0);
-  const caption = html`${unitNote(figures)}
-    <p class="caption">
-      ${percent(cutting.areaUse)} area use over ${amount(cutting)}; lost between the pieces
-      ${percent(cutting.lostBetween)}, outside of them ${percent(cutting.lostOutside)}. Least possible ${cutting.least},
-      laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
-    </p>
-    <p class="caption">
-      ${
-        wanted > 0
-          ? `${shown.style}, ${shown.size}: ${here} of its ${wanted} pieces here.`
-          : `${shown.style} takes nothing from this stock.`
-      }
-    </p>`;
+  const picture = frame.view(
+    {
+      draw: (u) => sheetPicture({ cutting, sheet, shown, picked: choice.picked, figures }, u),
+      picked: choice.picked,
+      onPick: (id) => choice.pick(id),
+      onEnter: toPairage,
+    },
+    width,
+    html`${unitNote(figures)}${useInWords(cutting)}${piecesHere(cutting, sheet, shown)}`,
+  );
   return html`${waiting(watched)}
     <section class="section" aria-labelledby="sheet-shown">
       <div class="row">
@@ -99,7 +86,8 @@ export function cuttingSection(
           >Stock
           <select @change=${(event: Event) => watched.show({ stock: (event.target as HTMLSelectElement).value })}>
             ${results.cuttings.map(
-              ({ stock: { code } }) => html`<option value=${code} .selected=${code === stock.code}>${code}</option>`,
+              ({ stock: { code } }) =>
+                html`<option value=${code} .selected=${code === cutting.stock.code}>${code}</option>`,
             )}
           </select>
         </label>
@@ -109,51 +97,70 @@ export function cuttingSection(
           ${button('Next', () => choice.go(at + 1), { label: 'Next sheet', disabled: at + 1 >= sheets.length })}
         </div>
       </div>
-      ${frame.view(
-        {
-          draw: (u) => sheetPicture({ cutting, sheet, shown, picked: choice.picked, figures }, u),
-          picked: choice.picked,
-          onPick: (id) => choice.pick(id),
-          onEnter: pairageCell,
-        },
-        width,
-        caption,
-      )}
+      ${picture}
     </section>
-    ${search(cutting, results.cuttings)}
-    <section class="section" aria-labelledby="stocks">
-      <header><h2 id="stocks">All stock</h2></header>
-      <div class="scrolls" tabindex="0" role="group" aria-label="All stock, table">
-        <table class="figures">
-          <thead>
-            <tr>
-              <th scope="col">Stock</th>
-              <th scope="col" class="num">Pieces</th>
-              <th scope="col" class="num">Sheets</th>
-              <th scope="col" class="num">Least</th>
-              <th scope="col" class="num">Use %</th>
-            </tr>
-          </thead>
-          <tbody>
-            ${results.cuttings.map(
-              (one) =>
-                html`<tr ?data-shown=${one === cutting}>
-                  <th scope="row">
-                    ${button(one.stock.code, () => watched.show({ stock: one.stock.code }), {
-                      kind: 'link',
-                      label: `Show the sheets of ${one.stock.code}`,
-                    })}
-                  </th>
-                  <td class="num">${one.count}</td>
-                  <td class="num">${one.sheets}</td>
-                  <td class="num">${one.least}</td>
-                  <td class="num">${(100 * one.areaUse).toFixed(1)}</td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
-      </div>
-    </section>`;
+    ${search(cutting, results.cuttings)} ${allStock(watched, cutting, results.cuttings)}`;
+}
+
+/** How well a stock is used, and what laid its pieces. */
+function useInWords(cutting: StockCutting): TemplateResult {
+  return html`<p class="caption">
+    ${percent(cutting.areaUse)} area use over ${amount(cutting)}; lost between the pieces
+    ${percent(cutting.lostBetween)}, outside of them ${percent(cutting.lostOutside)}. Least possible ${cutting.least},
+    laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
+  </p>`;
+}
+
+/** How many pieces of the style and size shown lie on a sheet. */
+function piecesHere(cutting: StockCutting, sheet: NamedSheet, shown: Shown): TemplateResult {
+  const isShown = ({ run, sizeRun }: PieceLine) => run.style.code === shown.style && sizeRun.size === shown.size;
+  const here = sheet.placements.filter(({ piece }) => {
+    const line = lineOf(cutting, piece)?.line;
+    return line !== undefined && isShown(line);
+  }).length;
+  const wanted = cutting.lines.filter(isShown).reduce((sum, { count }) => sum + count, 0);
+  const said =
+    wanted > 0
+      ? `${shown.style}, ${shown.size}: ${here} of its ${wanted} pieces here.`
+      : `${shown.style} takes nothing from this stock.`;
+  return html`<p class="caption">${said}</p>`;
+}
+
+/** All stocks in a table, the one shown marked. */
+function allStock(watched: Watched, shown: StockCutting, cuttings: readonly StockCutting[]): TemplateResult {
+  return html`<section class="section" aria-labelledby="stocks">
+    <header><h2 id="stocks">All stock</h2></header>
+    <div class="scrolls" tabindex="0" role="group" aria-label="All stock, table">
+      <table class="figures">
+        <thead>
+          <tr>
+            <th scope="col">Stock</th>
+            <th scope="col" class="num">Pieces</th>
+            <th scope="col" class="num">Sheets</th>
+            <th scope="col" class="num">Least</th>
+            <th scope="col" class="num">Use %</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${cuttings.map(
+            (one) =>
+              html`<tr ?data-shown=${one === shown}>
+                <th scope="row">
+                  ${button(one.stock.code, () => watched.show({ stock: one.stock.code }), {
+                    kind: 'link',
+                    label: `Show the sheets of ${one.stock.code}`,
+                  })}
+                </th>
+                <td class="num">${one.count}</td>
+                <td class="num">${one.sheets}</td>
+                <td class="num">${one.least}</td>
+                <td class="num">${(100 * one.areaUse).toFixed(1)}</td>
+              </tr>`,
+          )}
+        </tbody>
+      </table>
+    </div>
+  </section>`;
 }
 
 /** What the pieces are cut from: "2 sheets and the offcut Rack 3". */

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { Problem } from '../problem';
 import type { Last, SizeGroup } from './last';
 
@@ -19,10 +20,7 @@ export function heelInSize(
 function groupOf(groups: readonly SizeGroup[], size: number): number {
   // A size between two marked ones, come from another system, belongs to the group that it is nearest to.
   const distance = ({ from, to }: SizeGroup) => Math.max(from - size, size - to, 0);
-  const nearest = groups.reduce(
-    (best, group, i) => (distance(group) < distance(groups[best] as SizeGroup) ? i : best),
-    0,
-  );
-  if (distance(groups[nearest] as SizeGroup) < 1) return nearest;
+  const nearest = groups.reduce((best, group, i) => (distance(group) < distance(itemAt(groups, best)) ? i : best), 0);
+  if (distance(itemAt(groups, nearest)) < 1) return nearest;
   throw new Problem('invalid', { argument: 'size groups' }, `size ${size} is in none of them; add it to one`);
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { Problem } from '../problem';
 import { type Profile, seatLine, treadLine } from './profile';
 
@@ -31,9 +32,9 @@ export function measuredProfile(gaps: readonly Gap[], length: number): Profile {
   for (const piece of smoothPieces(gaps)) {
     const curve = naturalSpline(piece);
     for (let i = 0; i < curve.length; i++) {
-      const [px, pz, dz] = curve[i] as readonly [number, number, number];
+      const [px, pz, dz] = itemAt(curve, i);
       const n = s.length;
-      const step = i === 0 ? 0 : Math.hypot(px - (x[n - 1] as number), pz - (z[n - 1] as number));
+      const step = i === 0 ? 0 : Math.hypot(px - itemAt(x, n - 1), pz - itemAt(z, n - 1));
       s.push((s[n - 1] ?? 0) + step);
       x.push(px);
       z.push(pz);
@@ -74,7 +75,7 @@ function smoothPieces(gaps: readonly Gap[]): readonly (readonly Gap[])[] {
   const pieces: Gap[][] = [[]];
   gaps.forEach((gap, i) => {
     if (gaps[i - 1]?.x === gap.x) pieces.push([]);
-    (pieces[pieces.length - 1] as Gap[]).push(gap);
+    itemAt(pieces, pieces.length - 1).push(gap);
   });
   return pieces.filter((piece) => piece.length > 1);
 }
@@ -82,15 +83,15 @@ function smoothPieces(gaps: readonly Gap[]): readonly (readonly Gap[])[] {
 /** Points [x, z, dz/dx] along the natural cubic spline through a piece's gaps. */
 function naturalSpline(piece: readonly Gap[]): readonly (readonly [number, number, number])[] {
   const n = piece.length;
-  const h = piece.slice(1).map((gap, i) => gap.x - (piece[i] as Gap).x);
-  const chord = piece.slice(1).map((gap, i) => (gap.z - (piece[i] as Gap).z) / (h[i] as number));
+  const h = piece.slice(1).map((gap, i) => gap.x - itemAt(piece, i).x);
+  const chord = piece.slice(1).map((gap, i) => (gap.z - itemAt(piece, i).z) / itemAt(h, i));
   const second = secondDerivatives(h, chord, n);
   const points: [number, number, number][] = [];
   for (let i = 0; i + 1 < n; i++) {
-    const [from, width, a, b] = [piece[i] as Gap, h[i] as number, second[i] as number, second[i + 1] as number];
+    const [from, width, a, b] = [itemAt(piece, i), itemAt(h, i), itemAt(second, i), itemAt(second, i + 1)];
     for (let k = i === 0 ? 0 : 1; k <= STEPS; k++) {
       const t = (k / STEPS) * width;
-      const start = (chord[i] as number) - (width * (2 * a + b)) / 6;
+      const start = itemAt(chord, i) - (width * (2 * a + b)) / 6;
       const bend = (b - a) / width;
       points.push([
         from.x + t,
@@ -107,23 +108,23 @@ function secondDerivatives(h: readonly number[], chord: readonly number[], n: nu
   const second = new Array<number>(n).fill(0);
   const upper = new Array<number>(n).fill(0);
   for (let i = 1; i + 1 < n; i++) {
-    const [left, right] = [h[i - 1] as number, h[i] as number];
-    const pivot = 2 * (left + right) - left * (upper[i - 1] as number);
+    const [left, right] = [itemAt(h, i - 1), itemAt(h, i)];
+    const pivot = 2 * (left + right) - left * itemAt(upper, i - 1);
     upper[i] = right / pivot;
-    second[i] = (6 * ((chord[i] as number) - (chord[i - 1] as number)) - left * (second[i - 1] as number)) / pivot;
+    second[i] = (6 * (itemAt(chord, i) - itemAt(chord, i - 1)) - left * itemAt(second, i - 1)) / pivot;
   }
   for (let i = n - 2; i > 0; i--) {
-    second[i] = (second[i] as number) - (upper[i] as number) * (second[i + 1] as number);
+    second[i] = itemAt(second, i) - itemAt(upper, i) * itemAt(second, i + 1);
   }
   return second;
 }
 
 function goOn(s: number[], x: number[], z: number[], slope: number[], length: number): void {
   const n = s.length - 1;
-  const left = length - (s[n] as number);
+  const left = length - itemAt(s, n);
   if (left <= 0) return;
-  const angle = (z[n] as number) > 0 ? (slope[n] as number) / DEGREE : 0;
-  const down = angle > 0 ? Math.min(left, (z[n] as number) / Math.sin(angle)) : left;
+  const angle = itemAt(z, n) > 0 ? itemAt(slope, n) / DEGREE : 0;
+  const down = angle > 0 ? Math.min(left, itemAt(z, n) / Math.sin(angle)) : left;
   for (const [way, a] of [
     [down, angle],
     [left - down, 0],
@@ -131,9 +132,9 @@ function goOn(s: number[], x: number[], z: number[], slope: number[], length: nu
     if (way <= 0) continue;
     const i = s.length - 1;
     // The corner: the same place again with the new slope.
-    s.push(s[i] as number, (s[i] as number) + way);
-    x.push(x[i] as number, (x[i] as number) + way * Math.cos(a));
-    z.push(z[i] as number, (z[i] as number) - way * Math.sin(a));
+    s.push(itemAt(s, i), itemAt(s, i) + way);
+    x.push(itemAt(x, i), itemAt(x, i) + way * Math.cos(a));
+    z.push(itemAt(z, i), itemAt(z, i) - way * Math.sin(a));
     slope.push(a * DEGREE, a * DEGREE);
   }
 }

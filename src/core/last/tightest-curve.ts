@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { atLength, type Profile } from './profile';
 
 /** Layers bend over a curve at the ball and into the hollow of the waist. */
@@ -25,13 +26,13 @@ export function tightestCurve(profile: Profile, side: BendSide): Curve | undefin
   const sign = side === 'hollow' ? 1 : -1;
   let most = 0;
   let at = 0;
-  for (let i = 1; i < s.length && (s[i] as number) <= tread + 1e-9; i++) {
-    const step = (s[i] as number) - (s[i - 1] as number);
+  for (let i = 1; i < s.length && itemAt(s, i) <= tread + 1e-9; i++) {
+    const step = itemAt(s, i) - itemAt(s, i - 1);
     if (step < 1e-9) continue;
-    const curvature = (sign * (((slope[i] as number) - (slope[i - 1] as number)) * Math.PI)) / 180 / step;
+    const curvature = (sign * ((itemAt(slope, i) - itemAt(slope, i - 1)) * Math.PI)) / 180 / step;
     if (curvature > most) {
       most = curvature;
-      at = (s[i] as number) - step / 2;
+      at = itemAt(s, i) - step / 2;
     }
   }
   return most > 1 / FLAT ? { radius: 1 / most, curvature: most, s: atLength(profile, at).s } : undefined;

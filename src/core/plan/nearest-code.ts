@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { fold } from './codes';
 
 /** The code that a mistyped one was most likely meant for: equal but for blanks and signs, or one or two letters off. */
@@ -24,9 +25,9 @@ function letterEdits(a: string, b: string, bound: number): number {
     const next = [i];
     for (let j = 1; j <= b.length; j++) {
       const same = a[i - 1] === b[j - 1] ? 0 : 1;
-      next.push(Math.min((row[j] as number) + 1, (next[j - 1] as number) + 1, (row[j - 1] as number) + same));
+      next.push(Math.min(itemAt(row, j) + 1, itemAt(next, j - 1) + 1, itemAt(row, j - 1) + same));
     }
     row = next;
   }
-  return row[b.length] as number;
+  return itemAt(row, b.length);
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { Problem } from '../problem';
 
 /** Pairs split over sizes, size by size. */
@@ -23,8 +24,8 @@ export function splitPairs(total: number, curve: readonly number[]): SplitPairs 
   // A share that is whole on paper may come out a hair below in binary.
   const wholes = shares.map((share) => Math.floor(share + 1e-9));
   const left = total - wholes.reduce((a, b) => a + b, 0);
-  const remainders = shares.map((share, i) => Number((share - (wholes[i] as number)).toFixed(9)));
-  const order = [...remainders.keys()].sort((a, b) => (remainders[b] as number) - (remainders[a] as number) || a - b);
+  const remainders = shares.map((share, i) => Number((share - itemAt(wholes, i)).toFixed(9)));
+  const order = [...remainders.keys()].sort((a, b) => itemAt(remainders, b) - itemAt(remainders, a) || a - b);
   const more = new Set(order.slice(0, left));
   return { pairs: wholes.map((whole, i) => whole + (more.has(i) ? 1 : 0)), shares, wholes, left };
 }
