@@ -33,6 +33,7 @@ export function offerFiles(injector: Injector, host: GridHost, controls: FileCon
   };
   const open = async (file: File) => {
     if (file.size > LARGEST) throw new Error(`${file.name} is too large to be a workbook.`);
+    if (/\.(csv|tsv|txt)$/i.test(file.name)) return openRows(host, file, failed);
     const [{ readFile }, content] = await Promise.all([load(), file.arrayBuffer()]);
     let read: ReadFile;
     try {
@@ -54,6 +55,21 @@ export function offerFiles(injector: Injector, host: GridHost, controls: FileCon
     if (file) open(file).catch(failed);
   });
   takeDropped((file) => void open(file).catch(failed));
+}
+
+/** Reads rows of another program, and asks before they take the place of a table's. */
+async function openRows(host: GridHost, file: File, failed: (error: unknown) => void): Promise<void> {
+  const [{ readRows }, content] = await Promise.all([load(), file.arrayBuffer()]);
+  try {
+    const { table, rows, remarks } = await readRows(new Uint8Array(content), host);
+    const put = () => {
+      host.writeTable(table, rows).catch(failed);
+    };
+    const question = `${file.name} has ${rows.length} ${rows.length === 1 ? 'row' : 'rows'} for ${table}. They take the place of its rows; undo brings those back.`;
+    showNotice([question, ...remarks].join(' '), [{ name: 'Put them in', run: put }]);
+  } catch (error) {
+    showNotice(`${file.name} cannot be read: ${whatWentWrong(error)}.`);
+  }
 }
 
 /** A file that is dropped anywhere on the page. Text that is dragged within it goes its own way. */

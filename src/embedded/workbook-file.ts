@@ -1,4 +1,5 @@
 import type { IWorkbookData } from '@univerjs/core';
+import { readDelimited, rowsForTable, type RowsForTable, textOf } from '../exchange/delimited';
 import { openWorkbook } from '../exchange/open-workbook';
 import { valuesOnly } from '../exchange/xlsx/values-only';
 import { writeBook } from '../exchange/xlsx/write';
@@ -29,4 +30,9 @@ export function readFile(bytes: Uint8Array, name: string): ReadFile {
     remarks: [...changed, ...left.map((what) => `Not in the page: ${what}.`)],
     show: (host) => host.replaceWith(name, (id, sheetIds) => gridOfBook(book, name, id, sheetIds)),
   };
+}
+
+/** Reads rows of another program (CSV, TSV) for one of the workbook's tables. @throws Error in words */
+export async function readRows(bytes: Uint8Array, host: GridHost): Promise<RowsForTable> {
+  return rowsForTable(readDelimited(textOf(bytes)), await host.tables());
 }

@@ -91,4 +91,19 @@ describe('workbook files in the page', () => {
     }, bytes);
     await page.getByText('Dropped.xlsx is open.').waitFor();
   });
+
+  it('puts a table of another program into the one whose headings it has', async () => {
+    const { page } = await site.open();
+    const list = 'Price;Stock;Material;Thick;Width;Length\n13,60;Cork 99;cork;5,9;500;1000\n';
+    await page.locator('#choose-file').setInputFiles({ ...fileOf('list.csv', list), mimeType: 'text/csv' });
+    await page.getByText('list.csv has 1 row for Bottom stock.').waitFor();
+    await page.getByRole('button', { name: 'Put them in' }).click();
+    await page.waitForTimeout(2000);
+    const { book } = await saved(page, 'Save as file');
+    const cells = book.sheets.find(({ name }) => name === 'Bottom stock')!.cells;
+    const code = cells.find(({ value }) => value === 'Cork 99')!;
+    const row = cells.filter(({ row: at }) => at === code.row).map(({ value }) => value);
+    expect(row).toEqual(expect.arrayContaining(['Cork 99', 'cork', 5.9, 500, 1000, 13.6]));
+    expect(cells.some(({ value }) => value === 'Cork 6')).toBe(false);
+  });
 });

@@ -1,0 +1,71 @@
+import { describe, expect, it } from 'vitest';
+import { readDelimited, rowsForTable, textOf } from '../../src/exchange/delimited';
+import { writeCsv } from '../../src/exchange/csv';
+import { tableCells } from '../demo-cells';
+
+const tables = new Map(Object.entries(tableCells())) as never;
+
+describe('textOf', () => {
+  it('reads files of several kinds of letters', () => {
+    const text = 'Größe;€';
+    const utf16 = new Uint8Array([
+      0xff,
+      0xfe,
+      ...[...text].flatMap((letter) => [letter.charCodeAt(0) & 255, letter.charCodeAt(0) >> 8]),
+    ]);
+    expect(textOf(new TextEncoder().encode(text))).toBe(text);
+    expect(textOf(utf16)).toBe(text);
+    // 0xF6 and 0xDF are ö and ß in Windows-1252.
+    expect(textOf(new Uint8Array([0x47, 0x72, 0xf6, 0xdf, 0x65]))).toBe('Größe');
+  });
+});
+
+describe('readDelimited', () => {
+  it('finds the mark between fields, and passes over a byte order mark and trailing blanks', () => {
+    const rows = [
+      ['Stock', 'Thick'],
+      ['Cork 6', '5,9'],
+    ];
+    expect(readDelimited('\uFEFFStock;Thick\r\nCork 6;5,9\r\n;\r\n\r\n')).toEqual(rows);
+    expect(readDelimited('Stock\tThick\nCork 6\t5,9')).toEqual(rows);
+    expect(readDelimited('Stock,Thick\rCork 6,"5,9"\r')).toEqual(rows);
+  });
+
+  it('reads quoted fields with marks, quotes and breaks, as they are written (RFC 4180)', () => {
+    const rows = [
+      ['a "quoted" word', 'two\r\nlines', 'x,y;z'],
+      ['', ' blank at its ends ', '1'],
+    ];
+    expect(readDelimited(writeCsv(rows))).toEqual(rows);
+  });
+});
+
+describe('rowsForTable', () => {
+  it('finds the table by its headings, in any order, and says what it leaves out', () => {
+    const given = readDelimited(
+      'Our stock list;;;;;\n' +
+        'Price;Stock;Material;Thick;Shelf mark\n' +
+        '13,60;Cork 6;cork;5,9;A1\n;;;;\n1.250;Cork 4;cork;"4";B2\n',
+    );
+    const { table, rows, remarks } = rowsForTable(given, tables);
+    expect(table).toBe('Bottom stock');
+    expect(remarks).toEqual(['The column “Shelf mark” was left out: Bottom stock has none of that name.']);
+    const headings = (tables as ReadonlyMap<string, unknown[][]>).get('Bottom stock')![0]!.map(String);
+    const at = (row: number, heading: string) => rows[row]![headings.findIndex((one) => one.startsWith(heading))];
+    expect(rows).toHaveLength(2);
+    expect([at(0, 'Stock'), at(0, 'Thick'), at(0, 'Price')]).toEqual(['Cork 6', 5.9, 13.6]);
+    // Either 1.25 or 1250: the table's reader asks.
+    expect(at(1, 'Price')).toBe('1.250');
+  });
+
+  it('puts pairs under their sizes', () => {
+    const { table, rows } = rowsForTable(readDelimited('Style\t38\t37\nBetony\t3\t2'), tables);
+    expect(table).toBe('Pairage');
+    const headings = (tables as ReadonlyMap<string, unknown[][]>).get('Pairage')![0]!.map(String);
+    expect([rows[0]![headings.indexOf('37')], rows[0]![headings.indexOf('38')]]).toEqual([2, 3]);
+  });
+
+  it('says so where no table has such headings', () => {
+    expect(() => rowsForTable([['Name', 'Telephone']], tables)).toThrow(/heads no table/);
+  });
+});
