@@ -1,3 +1,4 @@
+import type { CoverPiece } from '../../core/bottom/cover-piece';
 import { edgeAllowance, finishedEdge } from '../../core/bottom/finished-edge';
 import type { Layer } from '../../core/bottom/layer';
 import { skiveLine } from '../../core/bottom/skive-line';
@@ -102,7 +103,7 @@ function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, tu
       `${run.style.code} ${sizeName} ${foot}`,
       `${PART_WORDS[layer.part]} ${layer.item}, ${layer.stock}`,
       turned ? `cut ${each} L; turn over for R: ${each}` : `cut ${each} ${foot}`,
-      ...(strip ? [] : [directionInWords(layer, stock)]),
+      ...(strip && stock.direction === 'any way' ? [] : [directionInWords(layer, stock)]),
       ...(skive
         ? [
             `skive ${skive.face} face ${decimals(skive.width, 1)} mm, ${Math.round(skive.angle)}°, to ${decimals(skive.edge, 1)}`,
@@ -112,11 +113,13 @@ function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, tu
   };
 }
 
-function directionInWords({ material }: Layer, { direction, mouldedFace }: Stock): string {
+function directionInWords({ material, part }: Layer, { direction, mouldedFace }: Stock): string {
   const way =
     direction === 'any way'
       ? 'lies any way'
-      : `arrow ${material === 'leather' ? 'along the backbone' : 'along the sheet'}`;
+      : `${part === 'welt' ? 'its length' : 'arrow'} ${material === 'leather' ? 'along the backbone' : 'along the sheet'}`;
+  // A cover or a welt must not stretch along the edge that it goes round (common practice).
+  if (material === 'leather' && (part === 'welt' || part === 'cover')) return `${way}, the tight way`;
   return mouldedFace ? `${way}, drawn on its plain face` : way;
 }
 
@@ -167,7 +170,7 @@ function piece(
     finished && outline('narrow', finished, at, { layer: 'finished edge' }),
     skive?.closed && outline('narrow', skive.points, at, { layer: 'skive' }),
     skive && !skive.closed && polyline('narrow', skive.points, at, { layer: 'skive' }),
-    layer.part === 'cover' && foldLines(layer, run.style.turnOver, at),
+    layer.part === 'cover' && sizeRun.bottom.cover && foldLines(sizeRun.bottom.cover, at),
     stations.flatMap((station) => stationMarks(layer.ring, station, at, turn)),
   );
 }
@@ -189,34 +192,22 @@ function stationMarks(ring: Ring, { name, at: place }: Station, at: Scale, turn:
 
 /** The way of the piece on its sheet: arrowheads on the centre line, both ends where it may lie end for end. */
 function directionMark({ ring, part }: Layer, { direction }: Stock, at: Scale): Marks {
-  if (direction === 'any way' || part === 'welt' || part === 'cover') return [];
-  const { left, right } = box(ring);
+  if (direction === 'any way' || part === 'welt') return [];
+  const { left, right, bottom, top } = box(ring);
+  // Others have their centre line along the length; a cover has its lower edge there.
+  const middle = part === 'cover' ? at.y((bottom + top) / 2) : 0;
   const [from, to] = [left + 0.06 * (right - left), right - 0.06 * (right - left)];
   return marks(
-    stroke('narrow', at.x(from), 0, at.x(to), 0),
-    arrowhead(at.x(to), 0, Math.PI),
-    direction === 'end for end' && arrowhead(at.x(from), 0, 0),
+    stroke('narrow', at.x(from), middle, at.x(to), middle),
+    arrowhead(at.x(to), middle, Math.PI),
+    direction === 'end for end' && arrowhead(at.x(from), middle, 0),
   );
 }
 
-/** Of a cover with a straight baseline: where it is turned under, and where it is turned over. */
-function foldLines({ ring }: Layer, turnOver: number, at: Scale): Marks {
-  const { left, right, bottom } = box(ring);
-  const upper = ring.filter(([x, y]) => y > bottom + 1e-6 && x >= left && x <= right);
-  const straight = ring.filter(([, y]) => y <= bottom + 1e-6).length === 2;
-  if (!straight || bottom >= 0) return [];
-  return [
-    stroke('dashed', at.x(left), at.y(0), at.x(right), at.y(0), { layer: 'mark' }),
-    polyline(
-      'dashed',
-      [...upper].sort((a, b) => a[0] - b[0]).map(([x, y]): Point => [x, y - turnOver]),
-      at,
-      {
-        layer: 'mark',
-      },
-    ),
-    stroke('wide', at.x((left + right) / 2), at.y(bottom), at.x((left + right) / 2), at.y(bottom + NOTCH), {
-      layer: 'mark',
-    }),
-  ];
+/** Where a cover is turned, and the line that comes to the middle of the back. */
+function foldLines({ unturned, back }: CoverPiece, at: Scale): Marks {
+  return marks(
+    polyline('dashed', [...unturned, unturned[0]!], at, { layer: 'mark' }),
+    back && polyline('chain', back, at, { layer: 'mark' }),
+  );
 }
