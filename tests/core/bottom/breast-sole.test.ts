@@ -3,6 +3,7 @@ import { downBreast, fromBreast } from '../../../src/core/bottom/breast-sole';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { outline } from '../../../src/core/geometry/outline';
+import type { Ring } from '../../../src/core/geometry/ring';
 import { outlineModel } from '../../../src/core/last/outline-model';
 import { rampOutline, RAMP_LENGTH } from '../ramp';
 
@@ -40,9 +41,17 @@ describe('downBreast', () => {
   });
 
   it('is a sound outline on a sole', () => {
-    const { ring } = downBreast(sole, 63, 50, rule);
+    const { ring, flap } = downBreast(sole, 63, 50, rule);
     expect(outline(ring, 'sole')).toEqual(ring);
-    expect(area(ring)).toBeGreaterThan(area(fromBreast(sole, 63)) + 50 * 45);
+    expect(flap?.width).toBeGreaterThan(45);
+    expect(area(ring)).toBeCloseTo(area(fromBreast(sole, 63)) + 53 * (flap?.width ?? 0) + 10 * 4, 6);
+  });
+
+  it('is the same whichever corner of the outline comes first', () => {
+    const corners: Ring = rampOutline;
+    for (const ring of corners.map((_, i) => [...corners.slice(i), ...corners.slice(0, i)])) {
+      expect(area(downBreast(ring, 63, 36, rule).ring)).toBeCloseTo(60 * (RAMP_LENGTH - 63) + 60 * 39 + 10 * 4, 6);
+    }
   });
 
   it('falls back to no flap where the breast has no height', () => {

@@ -47,4 +47,12 @@ describe('runs', () => {
     ]);
     expect(found.styles.map(({ style }) => style.code)).toEqual(['Betony']);
   });
+
+  it('builds a style of one part, and refuses one of none', () => {
+    const of = (named: object) => runs(inputOf({ styles: [{ Style: 'Betony', Last: 'Round', ...named }] }));
+    expect(of({ Sole: 'Bend 4' }).styles[0]?.sizes[0]?.bottom.layers).toHaveLength(1);
+    expect(of({}).problems.map(({ message }) => message)).toEqual([
+      expect.stringContaining('Styles, row 1, Style: it names nothing to build its bottom from'),
+    ]);
+  });
 });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { leastSheets } from '../../../../src/core/cutting/sheet/least-sheets';
+import { leastSheets, offcutsHold } from '../../../../src/core/cutting/sheet/least-sheets';
 import { rectangle } from '../outlines';
 
 const CORK = { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 };
@@ -15,5 +15,26 @@ describe('leastSheets', () => {
 
   it('is none for no pieces', () => {
     expect(leastSheets([], CORK)).toBe(0);
+  });
+
+  describe('with offcuts', () => {
+    // Less twice the trim and let out by the knife room: 284 × 184 and 384 × 134; the third is all trim.
+    const offcuts = [
+      { code: 'Rack 1', length: 300, width: 200 },
+      { code: 'Rack 2', length: 400, width: 150 },
+      { code: 'Rack 3', length: 10, width: 10 },
+    ];
+    const held = 284 * 184 + 384 * 134;
+
+    it('counts the room on all of them together, and none for pieces that are to match (derived)', () => {
+      expect(offcutsHold({ ...CORK, offcuts })).toBe(held);
+      expect(offcutsHold({ ...CORK, offcuts, pairs: 'side by side' })).toBe(0);
+      expect(offcutsHold(CORK)).toBe(0);
+    });
+
+    it('needs a sheet less where they hold what does not go on it (derived: 26,996.6 mm² a piece)', () => {
+      // Three go on the offcuts' 103,712 mm², four do not; 25 are 674,915 mm², 26 are 701,912, sheet and offcuts 686,528.
+      expect([3, 4, 25, 26].map((count) => leastSheets(pieces(count), { ...CORK, offcuts }))).toEqual([0, 1, 1, 2]);
+    });
   });
 });

@@ -172,6 +172,9 @@ describe('verifyLayout', () => {
       const poor = { ...format, natural: { ...natural, quality: 3, zones: [zone] } };
       expect(kinds(10, 20, { ...lift, quality: 2 }, poor)).toEqual([]);
       expect(kinds(50, 20, { ...lift, quality: 2 }, poor)).toEqual(['quality']);
+      // A sheet that just does needs no better zone under the piece.
+      const even = { ...format, natural: { ...natural, quality: 2, zones: [{ ...zone, quality: 1 }] } };
+      expect(kinds(50, 20, { ...lift, quality: 2 }, even)).toEqual([]);
     });
 
     it('finds the piece of a pair that lacks its other in the matching place', () => {
@@ -189,6 +192,25 @@ describe('verifyLayout', () => {
       expect(faults({ y: 105 }, 'side by side')).toEqual([]);
       expect(faults({ y: 60 }, 'side by side')[0]).toMatch(/L has no other of its pair/);
       expect(faults({ y: 60 }, 'anywhere')).toEqual([]);
+    });
+
+    it('takes a pair for mirrored across the backbone when its turns are opposite, and for side by side when they are one', () => {
+      const way = { kind: 'within', degrees: 7 } as const;
+      const pair: Piece[] = [
+        { ...lift, key: 'L', pair: 'one', way },
+        { ...lift, key: 'R', pair: 'one', way, ring: mirror(lift.ring) },
+      ];
+      const faults = (turn: number, y: number, pairs: Pairs) =>
+        verifySheets(pair, { ...format, pairs }, [
+          [
+            { piece: 0, x: 80, y: 110, turn: 5 },
+            { piece: 1, x: 80, y, turn },
+          ],
+        ]).map(({ kind }) => kind);
+      expect(faults(355, 90, 'across the backbone')).toEqual([]);
+      expect(faults(5, 90, 'across the backbone')).toHaveLength(2);
+      expect(faults(5, 105.5, 'side by side')).toEqual([]);
+      expect(faults(355, 105.5, 'side by side')).toHaveLength(2);
     });
   });
 });
