@@ -14,20 +14,22 @@ export function convolution(a: Ring, b: Ring): readonly Ring[] {
   const n = first.corners.length;
   const m = second.corners.length;
   // Steps from corner i of the first with corner j of the second: along an edge of either while the other stands still.
-  const next = new Map<number, number>();
+  const next = new Steps(n * m);
+  const secondEdges = edgesPassed(first, second, circle);
+  const firstEdges = edgesPassed(second, first, circle);
+  const cornersAt: number[][] = Array.from({ length: n }, () => []);
+  firstEdges.forEach((edges, j) => edges.forEach((i) => cornersAt[i]!.push(j)));
   for (let i = 0; i < n; i++) {
-    for (let j = 0; j < m; j++) {
-      // Edge j of the second, from its corner j, while the first stands at corner i and turns through its direction.
-      if (turnsThrough(first, i, second.ranks[j]!, circle)) {
-        const [from, to] = [i * m + j, i * m + ((j + 1) % m)];
-        if (first.left[i]) next.set(from, to);
-        else next.set(to, from);
-      }
-      if (turnsThrough(second, j, first.ranks[i]!, circle)) {
-        const [from, to] = [i * m + j, ((i + 1) % n) * m + j];
-        if (second.left[j]) next.set(from, to);
-        else next.set(to, from);
-      }
+    // Edge j of the second, from its corner j, while the first stands at corner i and turns through its direction.
+    for (const j of secondEdges[i]!) {
+      const [from, to] = [i * m + j, i * m + ((j + 1) % m)];
+      if (first.left[i]) next.set(from, to);
+      else next.set(to, from);
+    }
+    for (const j of cornersAt[i]!) {
+      const [from, to] = [i * m + j, ((i + 1) % n) * m + j];
+      if (second.left[j]) next.set(from, to);
+      else next.set(to, from);
     }
   }
   return cyclesOf(next).map((cycle) =>
@@ -84,22 +86,55 @@ function rank(first: Tracing, second: Tracing): number {
   return all.length;
 }
 
-/** Whether an outline, turning at a corner from one edge into the next, passes through a direction. */
-function turnsThrough({ ranks, left }: Tracing, corner: number, direction: number, circle: number): boolean {
-  const before = ranks[corner === 0 ? ranks.length - 1 : corner - 1]!;
-  const after = ranks[corner]!;
-  const [low, high] = left[corner] ? [before, after] : [after, before];
-  return (direction - low + circle) % circle < (high - low + circle) % circle;
+/** At each corner of an outline, the edges of the other through whose directions it turns there. */
+function edgesPassed(turning: Tracing, other: Tracing, circle: number): readonly (readonly number[])[] {
+  // The other's edges in the order of all directions; −1 where an edge of the outline itself stands.
+  const edgeAt = new Int32Array(circle).fill(-1);
+  other.ranks.forEach((place, edge) => (edgeAt[place] = edge));
+  const { ranks, left } = turning;
+  return left.map((turnsLeft, corner) => {
+    const before = itemRound(ranks, corner - 1);
+    const after = itemAt(ranks, corner);
+    const [low, high] = turnsLeft ? [before, after] : [after, before];
+    const passed: number[] = [];
+    for (let place = low; place !== high; place = place + 1 === circle ? 0 : place + 1) {
+      const edge = edgeAt[place]!;
+      if (edge >= 0) passed.push(edge);
+    }
+    return passed;
+  });
 }
 
-function cyclesOf(next: Map<number, number>): number[][] {
+/** Steps from states to others, in the order in which they were found. */
+class Steps {
+  readonly order: number[] = [];
+  private readonly to: Int32Array;
+
+  constructor(states: number) {
+    this.to = new Int32Array(states).fill(NOWHERE);
+  }
+
+  set(from: number, to: number): void {
+    if (this.to[from] === NOWHERE) this.order.push(from);
+    this.to[from] = to;
+  }
+
+  /** Goes a step, once; NOWHERE where there is none any more. */
+  take(from: number): number {
+    const to = this.to[from]!;
+    this.to[from] = NOWHERE;
+    return to;
+  }
+}
+
+const NOWHERE = -1;
+
+function cyclesOf(next: Steps): number[][] {
   const cycles: number[][] = [];
-  for (const start of next.keys()) {
+  for (const start of next.order) {
     const cycle: number[] = [];
-    let at: number | undefined = start;
-    while (at !== undefined && next.has(at)) {
-      const to: number | undefined = next.get(at);
-      next.delete(at);
+    let at = start;
+    for (let to = next.take(at); to !== NOWHERE; to = next.take(at)) {
       cycle.push(at);
       at = to;
     }

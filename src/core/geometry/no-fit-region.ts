@@ -33,26 +33,46 @@ export class NoFitRegion {
     const { bottom, top } = this.box;
     const count = curves.reduce((sum, { length }) => sum + length, 0);
     this.bands = Math.max(LEAST_BANDS, Math.min(most, 2 * count));
-    const lists: number[][] = Array.from({ length: this.bands }, () => []);
     const levels: number[] = [];
     const band = (y: number) => Math.max(0, Math.min(this.bands - 1, this.bandOf(y)));
+    // Twice round: first to count the edges of each band, then to put them there.
+    const starts = new Int32Array(this.bands + 1);
     for (const curve of curves) {
-      curve.forEach(([bx, by], i) => {
-        const [ax, ay] = itemRound(curve, i - 1);
-        if (ay === by) {
-          levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
-          return;
+      let [ax, ay] = itemRound(curve, -1);
+      for (const [bx, by] of curve) {
+        if (ay === by) levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
+        else {
+          const last = band(Math.max(ay, by));
+          for (let k = band(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
         }
-        const [x, low, high] = ay < by ? [ax, ay, by] : [bx, by, ay];
-        const edge = [x, low, high, (bx - ax) / (by - ay), ay < by ? 1 : -1];
-        for (const list of lists.slice(band(low), band(high) + 1)) list.push(...edge);
-      });
+        ax = bx;
+        ay = by;
+      }
     }
-    this.starts = new Int32Array(this.bands + 1);
-    let end = 0;
-    lists.forEach((list, k) => (this.starts[k + 1] = end += list.length));
-    this.edges = new Float64Array(end);
-    lists.forEach((list, k) => this.edges.set(list, itemAt(this.starts, k)));
+    for (let k = 0; k < this.bands; k++) starts[k + 1]! += starts[k]!;
+    const edges = new Float64Array(itemAt(starts, this.bands));
+    const ends = starts.slice();
+    for (const curve of curves) {
+      let [ax, ay] = itemRound(curve, -1);
+      for (const [bx, by] of curve) {
+        const upward = ay < by;
+        const slope = (bx - ax) / (by - ay);
+        const last = ay === by ? -1 : band(Math.max(ay, by));
+        for (let k = band(Math.min(ay, by)); k <= last; k++) {
+          const at = ends[k]!;
+          edges[at] = upward ? ax : bx;
+          edges[at + 1] = upward ? ay : by;
+          edges[at + 2] = upward ? by : ay;
+          edges[at + 3] = slope;
+          edges[at + 4] = upward ? 1 : -1;
+          ends[k] = at + EDGE;
+        }
+        ax = bx;
+        ay = by;
+      }
+    }
+    this.starts = starts;
+    this.edges = edges;
     this.levels = Float64Array.from(levels);
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
   }

@@ -77,7 +77,7 @@ export function layOut(
     const lines = unit.postures.map((posture) => new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
     for (let count = 0; count < wanted; count++) {
       let best: Place | undefined;
-      for (const one of lines) best = nearer(one.first(), best);
+      for (const one of lines) best = one.first(best?.cost) ?? best;
       if (!best) return count;
       laid.push(...best.lines.close(best));
       area += unit.area;
@@ -93,10 +93,6 @@ interface Place {
   readonly x: number;
   readonly y: number;
   readonly cost: number;
-}
-
-function nearer(a: Place | undefined, b: Place | undefined): Place | undefined {
-  return !b || (a && a.cost < b.cost) ? a : b;
 }
 
 /** A part of a unit, with what the empty sheet and the pieces laid keep it off. */
@@ -145,19 +141,36 @@ class Lines {
     this.parts = posture.parts.map((part) => ({ ...part, fixed: shapes.keptOff(part.shape), moving: [] }));
   }
 
-  /** The place that the sweep comes to first. */
-  first(): Place | undefined {
-    const { step, first, side } = this.sweep;
-    let best: Place | undefined;
-    for (let line = 0; line < this.x.length; line++) {
+  /**
+   * The place that the sweep comes to first; undefined where there is none that costs less than a limit. A line's place only
+   * ever moves on, so that a line is looked at again only while its last place would still be the first.
+   */
+  first(limit = Infinity): Place | undefined {
+    for (;;) {
+      let least = limit;
+      let line = -1;
+      for (let at = 0; at < this.x.length; at++) {
+        const cost = this.costOf(at);
+        if (cost < least) {
+          least = cost;
+          line = at;
+        }
+      }
+      if (line < 0) return undefined;
       const y = this.from + line * this.spacing;
       const x = this.advance(line, y);
-      if (!Number.isFinite(x)) continue;
-      const [along, across] = [step * x, side * y];
-      const cost = first === 'along' ? along + TO_THE_SIDE * across : across + 1e-6 * along;
-      if (!best || cost < best.cost) best = { lines: this, x, y, cost };
+      if (Number.isFinite(x) && this.costOf(line) === least) return { lines: this, x, y, cost: least };
     }
-    return best;
+  }
+
+  /** How early the sweep comes to the place that a line had last. */
+  private costOf(line: number): number {
+    const x = this.x[line]!;
+    if (!Number.isFinite(x)) return Infinity;
+    const { step, first, side } = this.sweep;
+    const along = step * x;
+    const across = side * (this.from + line * this.spacing);
+    return first === 'along' ? along + TO_THE_SIDE * across : across + 1e-6 * along;
   }
 
   /** Moves from a place on a line towards the side and the end from which the sweep comes, as far as it is free. */
@@ -214,7 +227,8 @@ class Lines {
     let next = x;
     for (const { shape, dy, across, moving } of this.parts) {
       const partY = dy + (across ? 2 * this.backbone - y : y);
-      for (const one of this.laid.slice(moving.length)) {
+      while (moving.length < this.laid.length) {
+        const one = itemAt(this.laid, moving.length);
         moving.push({ ...this.shapes.between(one.shape, shape), x: one.x, y: one.y });
       }
       for (let k = since; k < moving.length; k++) {

@@ -14,6 +14,9 @@ import { BEST, groundFor, type NaturalSheet, type Quality } from '../sheet/natur
 /** Outlines are thinned by so much before they are laid, and let out by as much, mm: they keep clear all the same. */
 const THINNED = 0.25;
 
+/** Bands by which regions are looked up: there are many of them, and each is asked little. */
+const BANDS = 32;
+
 /** A piece in one of its turns. */
 export interface Shape {
   readonly kind: number;
@@ -82,7 +85,7 @@ export class Shapes {
     }
     const key = `${one.kind} ${one.turn} ${other.kind} ${other.turn}`;
     let region = this.regions.get(key);
-    if (!region) this.regions.set(key, (region = noFitRegion(one.roomy, other.roomy)));
+    if (!region) this.regions.set(key, (region = noFitRegion(one.roomy, other.roomy, BANDS)));
     return { region, sign };
   }
 
