@@ -102,7 +102,7 @@ async function describeFunctions(compilation) {
   const guide = path('src/help/office.md');
   compilation.contextDependencies.add(path('src/help'));
   const { functions, ...rest } = JSON.parse(asset.source.source());
-  const { tableInWords } = await tsImport('./src/tables/plan-input.ts', import.meta.url);
+  const { tableInWords } = await tsImport('./src/tables/input-tables.ts', import.meta.url);
   // Docstrings leave out what src/tables says of the tables that many functions take.
   const filled = functions.map((one) => ({
     ...one,

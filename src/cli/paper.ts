@@ -14,7 +14,8 @@ import { fileName } from '../exchange/plain-words';
 import { shoppingCsv } from '../exchange/shopping-csv';
 import { writeSvg } from '../exchange/svg';
 import type { Cells } from '../tables/cell';
-import { INPUT_TABLES, type PlanCells, readPlan } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
+import { type PlanCells, readPlan } from '../tables/plan-input';
 import { tableCells } from '../workbook/table-cells';
 import { packagedFonts } from './fonts';
 

@@ -1,5 +1,5 @@
 import type { Cells } from '../tables/cell';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { figure, inFigures, measure } from '../workings/in-figures';
 import { working } from '../workings/workings';
 import type { At, Working } from '../workings/working';

@@ -2,7 +2,7 @@ import { fold } from '../core/plan/codes';
 import type { Cell, Cells } from './cell';
 import type { InputPlace } from './check-place';
 import { columnsIn } from './headings';
-import { INPUT_TABLES } from './plan-input';
+import { INPUT_TABLES } from './input-tables';
 import type { Columns, Table } from './schema';
 
 /** A cell within a table's block, its headings in row 0. */

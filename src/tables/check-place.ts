@@ -1,6 +1,6 @@
 import { HEADINGS } from '../core/bottom/layer';
 import type { Check } from '../core/plan/checks/check';
-import { INPUT_TABLES } from './plan-input';
+import { INPUT_TABLES } from './input-tables';
 
 /** Where the maker changes something: in a table, the row that a code heads or of a number, under a heading. */
 export interface InputPlace {

@@ -24,6 +24,7 @@ import { ratesTable, toRate } from './rates';
 import { empty, type Reading } from './read';
 import { sift, twice } from './sound-rows';
 import { headsSums } from './sums';
+import { INPUT_TABLES } from './input-tables';
 import type { Columns, Table } from './schema';
 import { stockTable, toStock } from './stock';
 import { stylesTable, toStyle } from './styles';
@@ -38,28 +39,6 @@ export interface PlanCells {
   readonly outlines?: Cells | undefined;
   readonly layouts?: Cells | undefined;
   readonly offcuts?: Cells | undefined;
-}
-
-/** All input tables by their argument. */
-export const INPUT_TABLES = {
-  pairage: pairageTable,
-  styles: stylesTable,
-  lasts: lastsTable,
-  stock: stockTable,
-  rates: ratesTable,
-  outlines: outlinesTable,
-  layouts: layoutsTable,
-  offcuts: offcutsTable,
-} as const;
-
-/** How a table is laid out, where its headings alone do not say. */
-const LAID_OUT: Partial<Record<string, string>> = { pairage: 'styles down, sizes across' };
-
-/** What a function's argument of that name takes, for help; undefined for a name that is no input table's. */
-export function tableInWords(argument: string): string | undefined {
-  const table = Object.values<Table<Columns>>(INPUT_TABLES).find((one) => one.argument === argument);
-  const laidOut = LAID_OUT[argument];
-  return table && `${table.name} with its headings${laidOut ? `: ${laidOut}` : ''}.`;
 }
 
 /** A plan, or everything in the tables that keeps it from being made. */

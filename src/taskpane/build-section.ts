@@ -9,7 +9,7 @@ import { buildPicture, partRows, shownPiece, summands } from '../drawing/build-p
 import { hatch } from '../drawing/hatching';
 import { rectangle } from '../drawing/mark';
 import { svgOf } from '../drawing/svg';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import type { Figures } from '../tables/figures';
 import { PART_WORDS } from '../tables/words';
 import { button } from './button';

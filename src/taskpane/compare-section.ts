@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type Comparison, untimedAlone } from '../core/plan/compare';
 import { type Aspect, aspectsOf } from '../core/plan/variants';
 import { decimals, type Figures } from '../tables/figures';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { button } from './button';
 import type { Comparing } from './comparing';
 import type { Lead } from './go-to';

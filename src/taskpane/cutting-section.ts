@@ -7,7 +7,7 @@ import { sheetNumber } from '../drawing/sheet-name';
 import { lineOf, sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { unitNote } from './build-section';
 import { button } from './button';
 import type { Lead } from './go-to';

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { button } from './button';
 
 /** A function as functions.json describes it. */

@@ -8,7 +8,7 @@ import type { Cells } from '../tables/cell';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import { withLayout } from '../tables/layout-rows';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import { benchSection } from './bench-section';

@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { costPicture } from '../drawing/cost-picture';
 import { pairsPicture } from '../drawing/pairs-picture';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';

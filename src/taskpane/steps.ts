@@ -1,7 +1,7 @@
 import { fold } from '../core/plan/codes';
 import type { Problem } from '../core/problem';
 import { isBlank, type Cells } from '../tables/cell';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { readTable } from '../tables/read';
 import type { Columns, Table } from '../tables/schema';
 import { headsSums } from '../tables/sums';

@@ -11,7 +11,8 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { shownPiece } from '../drawing/build-picture';
 import type { Host, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
-import { INPUT_TABLES, type PlanReading, readPlan } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
+import { type PlanReading, readPlan } from '../tables/plan-input';
 import { codeColumn } from '../tables/block-cell';
 
 /** What the pane shows: one style in one size and foot, and one stock. */

@@ -4,7 +4,7 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { cellAddress } from '../workbook/address';
 import type { CellPlace, Host, Selection, Stop } from '../host/host';
 import type { Cell } from '../tables/cell';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { inFigures, measure } from '../workings/in-figures';
 import type { At, From, Given, Working } from '../workings/working';
 import { working } from '../workings/workings';

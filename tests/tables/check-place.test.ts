@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { Problem } from '../../src/core/problem';
 import { problemCheck } from '../../src/core/plan/checks/check';
 import { placeOfCheck } from '../../src/tables/check-place';
-import { INPUT_TABLES } from '../../src/tables/plan-input';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { demoPlan } from '../drawing/demo-plan';
 
 const { plan } = demoPlan();

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readSide } from '../../src/functions/arguments';
-import { INPUT_TABLES } from '../../src/tables/plan-input';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { columnsIn } from '../../src/tables/headings';
 import { readTable } from '../../src/tables/read';
 import type { Column, Columns, Table } from '../../src/tables/schema';

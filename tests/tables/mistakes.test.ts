@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { checkInWords } from '../../src/tables/check-in-words';
 import { placeOfCheck } from '../../src/tables/check-place';
-import { INPUT_TABLES, readPlan } from '../../src/tables/plan-input';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
+import { readPlan } from '../../src/tables/plan-input';
 import { blank } from '../../src/workbook/blank';
 import { tableCells } from '../demo-cells';
 

@@ -12,7 +12,7 @@ import {
   sums,
   text,
 } from '../../src/tables/schema';
-import { INPUT_TABLES } from '../../src/tables/plan-input';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 import type { Column } from '../../src/tables/schema';
 import { sentence } from './sentence';
 

@@ -1,4 +1,4 @@
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import { argumentCount, type FunctionMetadata, type ParameterMetadata } from './metadata';
 
 /** A cell's value as the grid has it: null is a blank cell. */

@@ -1,5 +1,5 @@
 import type { Cells } from '../../tables/cell';
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../workbook/address';
 import { asTyped } from './as-typed';

@@ -10,7 +10,7 @@ import {
 import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
 import { answersWithTable } from '../../exchange/xlsx/stored-formula';
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import { plannedResult } from '../../workbook/planned-results';
 import { withTodaysFunctions } from '../../workbook/former-functions';
 import { tableNames } from '../table-names';

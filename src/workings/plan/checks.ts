@@ -3,7 +3,7 @@ import { fold } from '../../core/plan/codes';
 import { cellIn, columnUnder } from '../../tables/block-cell';
 import { bare } from '../../tables/cell';
 import { placeOfCheck } from '../../tables/check-place';
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import { given, type Given, step, told, type Step } from '../working';
 import type { ColumnWorkings, Context } from './context';
 
