@@ -13,7 +13,7 @@ import {
 import { deserializeRangeWithSheet, IDefinedNamesService, LexerTreeBuilder } from '@univerjs/engine-formula';
 import { InsertColCommand, InsertRowCommand, SetRangeValuesMutation, SheetInterceptorService } from '@univerjs/sheets';
 import { columnsIn } from '../../tables/headings';
-import { INPUT_TABLES } from '../../tables/plan-input';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import type { Columns, Table } from '../../tables/schema';
 import { headsSums } from '../../tables/sums';
 
