@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../src/core/plan/plan';
-import { INPUT_TABLES } from '../../../src/tables/plan-input';
+import { INPUT_TABLES } from '../../../src/tables/input-tables';
 import type { Column, Columns, Table } from '../../../src/tables/schema';
 import { type Bundle, loadBundle } from '../../bundle';
 import { cellsOf, inputOf, type Named, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
