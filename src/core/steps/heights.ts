@@ -1,5 +1,5 @@
 import type { Bottom } from '../bottom/bottom';
-import type { Layer } from '../bottom/layer';
+import { builtThickness, type Layer } from '../bottom/layer';
 import { breastLine } from '../bottom/raise';
 import { atLength } from '../last/profile';
 import { does } from './operation';
@@ -72,8 +72,12 @@ export class Build {
     const thick = this.thicknessOf(piece);
     const { lift, part, follows } = piece;
     if (part !== 'lift') return thick;
-    // A layer that is bent on is measured upright.
-    if (follows) return Math.min(thick / Math.cos(slope * RADIAN), Math.max(0, height - this.over(piece, slope)));
+    // A layer that is bent on is measured upright; what is not rasped off yet stands out below the ground face.
+    if (follows) {
+      const upright = Math.cos(slope * RADIAN);
+      const within = Math.max(0, height - this.over(piece, slope));
+      return within > 0 ? Math.min(thick / upright, within + (thick - builtThickness(piece)) / upright) : 0;
+    }
     if (!lift) return thick;
     const uncut = thick - (lift.upper - lift.lower);
     const within = Math.max(0, Math.min(height, lift.upper) - lift.lower);

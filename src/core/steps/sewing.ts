@@ -13,7 +13,7 @@ export function stitching({ stitched, welt }: Assembly): readonly Operation[] {
     ...(channelled ? [operation('prepare', ['damp', 'open channel'], [outer], ground)] : []),
     operation('sew', ['stitch'], [...stitched, welt]),
     ...(channelled
-      ? [operation('press', ['hammer seam', 'dry'], stitched), operation('finish', ['close channel'], [outer])]
+      ? [operation('press', ['hammer seam', 'dry'], stitched), operation('sew', ['close channel'], [outer])]
       : []),
   ];
 }

@@ -285,6 +285,8 @@ describe('foam bent round the last, covered, on rubber', () => {
 
   it('rasps the outer layer by what four of 6 are more than 24 cos(24 / 4.5) (derived): 5.90 is left, so that 24.0 comes out', () => {
     const wanted = 24 * Math.cos((24 / 4.5) * (Math.PI / 180));
+    // Four of 6 stand 24 / cos(24 / 4.5) upright until then.
+    expect(height(the(steps, ['join', 'lift'], 3))[0]).toBeCloseTo(24 / Math.cos((24 / 4.5) * (Math.PI / 180)), 1);
     const level = the(steps, 'level');
     expect(level.left).toBeCloseTo(wanted - 18, 1);
     expect(height(level)[0]).toBeCloseTo(24, 1);
