@@ -1,3 +1,4 @@
+import { rectangleAbout } from '../core/geometry/rectangle';
 import type { Point, Ring } from '../core/geometry/ring';
 import type { Material } from '../core/stock/stock';
 
@@ -134,12 +135,7 @@ export function rectangle(
   height: number,
   { pen, ...more }: Filled & { readonly pen?: Pen } = {},
 ): AreaMark {
-  const ring: Ring = [
-    [x, y],
-    [x + width, y],
-    [x + width, y + height],
-    [x, y + height],
-  ];
+  const ring = rectangleAbout({ left: x, bottom: y, right: x + width, top: y + height });
   return { kind: 'area', pen, rings: [ring], ...more };
 }
 

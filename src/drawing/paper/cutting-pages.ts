@@ -1,6 +1,7 @@
 import { leftover } from '../../core/cutting/sheet/leftover';
 import { laidSheets, type NamedSheet } from '../../core/cutting/sheet/layout';
 import { boxMoved } from '../../core/geometry/box';
+import { rectangle } from '../../core/geometry/rectangle';
 import { itemAt } from '../../core/item-at';
 import type { StockCutting } from '../../core/plan/cutting';
 import { decimals, figuresOf } from '../../tables/figures';
@@ -194,14 +195,7 @@ function layoutMarks(cutting: StockCutting, { format, placements }: NamedSheet):
   const up = ([x, y]: readonly [number, number]): readonly [number, number] => [x, -y];
   const edges = format.natural
     ? [format.natural.outline, ...format.natural.holes]
-    : [
-        [
-          [0, 0],
-          [format.length, 0],
-          [format.length, format.width],
-          [0, format.width],
-        ] as const,
-      ];
+    : [rectangle(format.length, format.width)];
   return [
     ...edges.map((ring) => ({ kind: 'area', pen: 'narrow', rings: [ring.map(up)], layer: 'mark' }) as const),
     ...placements.flatMap(({ piece, turn, x, y }): Marks => {

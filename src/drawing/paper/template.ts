@@ -4,6 +4,7 @@ import type { Layer } from '../../core/bottom/layer';
 import { skiveLine } from '../../core/bottom/skive-line';
 import { box } from '../../core/geometry/box';
 import { mirrorOnce } from '../../core/geometry/ring-content';
+import { rectangleAbout } from '../../core/geometry/rectangle';
 import type { Point, Ring } from '../../core/geometry/ring';
 import { groundOutline } from '../../core/last/ground-outline';
 import type { Foot, PieceLine } from '../../core/plan/pieces';
@@ -65,7 +66,7 @@ function template(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, t
   const [wide, high] = blockSize(block, place.size);
   const beside = { ...place, at: [right + 3 + wide / 2, -(bottom + top) / 2] as Point };
   const [low, up] = [Math.min(bottom, (bottom + top - high) / 2), Math.max(top, (bottom + top + high) / 2)];
-  const ground: Ring = place.fits ? ring : rectangleOf(left, low, right + 4 + wide, up);
+  const ground: Ring = place.fits ? ring : rectangleAbout({ left, bottom: low, right: right + 4 + wide, top: up });
   return {
     line,
     foot,
@@ -81,15 +82,6 @@ function template(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, t
         !place.fits && stroke('narrow', right + 0.5, beside.at[1], right + 2.5, beside.at[1]),
       ),
   };
-}
-
-function rectangleOf(left: number, bottom: number, right: number, top: number): Ring {
-  return [
-    [left, bottom],
-    [right, bottom],
-    [right, top],
-    [left, top],
-  ];
 }
 
 /** What is lettered on a piece. */

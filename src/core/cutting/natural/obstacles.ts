@@ -1,5 +1,6 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
+import { rectangleAbout } from '../../geometry/rectangle';
 import { difference, grown } from '../../geometry/regions';
 import type { Ring } from '../../geometry/ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
@@ -47,13 +48,8 @@ function without(
   region: readonly Ring[],
   depth: number,
 ): readonly Ring[] {
-  const rectangle: Ring = [
-    [x, y],
-    [x + length, y],
-    [x + length, y + width],
-    [x, y + width],
-  ];
-  const rest = difference([rectangle], region);
+  const whole = rectangleAbout({ left: x, bottom: y, right: x + length, top: y + width });
+  const rest = difference([whole], region);
   if (depth === DEEPEST || rest.every((ring) => area(ring) >= 0)) return rest.filter((ring) => area(ring) > 0);
   return length > width
     ? [0, length / 2].flatMap((by) => without(x + by, y, length / 2, width, region, depth + 1))

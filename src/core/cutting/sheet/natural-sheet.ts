@@ -1,6 +1,7 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { difference, grown, intersection } from '../../geometry/regions';
+import { rectangle } from '../../geometry/rectangle';
 import type { Ring } from '../../geometry/ring';
 import { unionOutline } from '../../geometry/union-outline';
 
@@ -30,13 +31,7 @@ export interface NaturalSheet {
 
 /** A rectangle as a sheet of its own outline; its backbone runs along its middle. */
 export function rectangular({ length, width }: { readonly length: number; readonly width: number }): NaturalSheet {
-  const outline: Ring = [
-    [0, 0],
-    [length, 0],
-    [length, width],
-    [0, width],
-  ];
-  return { outline, holes: [], zones: [], quality: BEST, backbone: width / 2 };
+  return { outline: rectangle(length, width), holes: [], zones: [], quality: BEST, backbone: width / 2 };
 }
 
 /** Where pieces of one quality may lie: within one of the outlines, off the rings that are closed to them. */
