@@ -40,6 +40,7 @@ describe('summary', () => {
     });
     expect(summary({ ...nothing, orders, slips: [slip] }).next).toMatchObject({ check: { problem: slip } });
     expect(summary({ ...nothing, orders }).next).toEqual({ kind: 'buy', stocks: 2, sheets: 5 });
+    expect(summary({ ...nothing, orders: [order(1)] }).next).toEqual({ kind: 'buy', stocks: 1, sheets: 1 });
     expect(summary({ ...nothing, orders: [order(0)] }).next).toEqual({ kind: 'cut' });
   });
 });
