@@ -190,6 +190,12 @@ const search = {
   plugins: calculation,
 };
 
+/** What documents are lettered in; loaded when one is made. */
+const fonts = {
+  'fonts/regular.ttf': '400Regular/Arimo_400Regular.ttf',
+  'fonts/semibold.ttf': '600SemiBold/Arimo_600SemiBold.ttf',
+};
+
 /** The embedded default: the page, its stand-in for the office suite's runtime, and the grid. */
 const page = {
   ...common('page'),
@@ -208,6 +214,10 @@ const page = {
         ...joined,
         { from: 'src/{embedded,drawing,taskpane}/*.{html,css,svg}', to: '[name][ext]' },
         { from: 'src/help/help.css', to: 'help/[name][ext]' },
+        ...Object.entries(fonts).map(([to, from]) => ({
+          from: path(`node_modules/@expo-google-fonts/arimo/${from}`),
+          to,
+        })),
         {
           from: 'package-lock.json',
           to: 'third-party-notices.txt',
@@ -244,6 +254,7 @@ const library = {
 /** What the office suite loads besides the functions. */
 const office = {
   ...common('office'),
+  output: { ...common('office').output, chunkFilename: '[name]-of-office.js' },
   target: ['web', 'es2022'],
   entry: { taskpane: './src/office/taskpane.ts' },
   plugins: [

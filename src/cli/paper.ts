@@ -2,7 +2,7 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
 import { whatWentWrong } from '../core/what-went-wrong';
-import { DOCUMENTS } from '../drawing/paper/documents';
+import { type DocumentKind, DOCUMENTS } from '../drawing/paper/documents';
 import type { InParts, PaperJob } from '../drawing/paper/chosen';
 import { paperOf, PAPERS } from '../drawing/paper/page';
 import { layoutFiles } from '../drawing/paper/cutting-pages';
@@ -16,7 +16,8 @@ import { writeSvg } from '../exchange/svg';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { type PlanCells, readPlan } from '../tables/plan-input';
-import { tableCells } from '../workbook/table-cells';
+import { planArguments, tableCells } from '../workbook/table-cells';
+import { worksheet } from '../workings/paper/worksheet-pages';
 import { packagedFonts } from './fonts';
 
 /**
@@ -25,7 +26,8 @@ import { packagedFonts } from './fonts';
  * the pieces as drawings in SVG and DXF.
  */
 
-const KINDS = [...DOCUMENTS.map(({ id }) => id), 'drawings'];
+const ALL: readonly DocumentKind[] = [...DOCUMENTS, worksheet(planArguments())];
+const KINDS = [...ALL.map(({ id }) => id), 'drawings'];
 
 const USAGE = [
   'npm run paper -- --demo --out DIR [--only KINDS] [--paper A4|A3|Letter|WxH] [--styles CODES] [--sizes SIZES]',
@@ -53,7 +55,7 @@ async function main(words: readonly string[]): Promise<void> {
   if (unknown.length > 0) throw new Error(`--only does not know ${unknown.join(', ')}.\n${USAGE}`);
   const job = jobOf(options);
   mkdirSync(options.out, { recursive: true });
-  for (const kind of DOCUMENTS.filter(({ id }) => only.includes(id))) {
+  for (const kind of ALL.filter(({ id }) => only.includes(id))) {
     const pages = whole(kind.pages(job));
     if (pages.length === 0) continue;
     const { bytes, lacking } = await writePdf(pages, { title: `${kind.name}, ${job.run}` }, packagedFonts());

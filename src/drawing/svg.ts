@@ -1,5 +1,15 @@
-import type { Point } from '../core/geometry/ring';
-import type { AreaMark, CircleMark, Fill, Lettering, Mark, Marks, Pen, TextMark } from './mark';
+import type { Point, Ring } from '../core/geometry/ring';
+import {
+  type AreaMark,
+  type CircleMark,
+  type Fill,
+  LETTER_SIZES,
+  type Lettering,
+  type Mark,
+  type Marks,
+  type Pen,
+  type TextMark,
+} from './mark';
 
 /**
  * A picture, drawn in drawing millimetres: 1 u is 1 mm on paper and 4 px on the screen. It names no colour.
@@ -85,15 +95,26 @@ function element(mark: Mark): string {
     case 'text':
       return lettered(mark);
     case 'group':
+      if (mark.clip) return clipped(mark.clip, svgOf(mark.marks));
       return mark.item === undefined ? svgOf(mark.marks) : `<g${item}>${svgOf(mark.marks)}</g>`;
   }
 }
 
+/** What is seen of some elements within a ring; its id stands for the ring. */
+function clipped(ring: Ring, elements: string): string {
+  const data = trace(ring);
+  let sum = 7;
+  for (let i = 0; i < data.length; i++) sum = (sum * 31 + data.charCodeAt(i)) % 4294967291;
+  const id = `clip-${sum.toString(36)}`;
+  return `<clipPath id="${id}"><path d="${data}"/></clipPath><g clip-path="url(#${id})">${elements}</g>`;
+}
+
 function classesOf({ pen, fill, accent }: AreaMark | CircleMark): string {
   const classes = [
-    pen ? PEN_CLASSES[pen] : fill === 'nothing' ? 'ground' : 'solid',
+    pen ? PEN_CLASSES[pen] : fill === 'nothing' ? 'ground' : fill === 'paper' ? '' : 'solid',
     accent && 'acc',
     fill === 'wash' && 'wash',
+    fill === 'paper' && 'white',
   ];
   return classes.filter(Boolean).join(' ');
 }
@@ -108,6 +129,12 @@ export function hatchId({ material, turned }: Exclude<Fill, string>): string {
   return `hatch-${material}${turned && material === 'leather' ? '-2' : ''}`;
 }
 
-function lettered({ at: [x, y], words, lettering, anchor }: TextMark): string {
+function lettered({ at: [x, y], words, lettering, anchor, size, turn }: TextMark): string {
+  if (size !== undefined || turn) {
+    // The size of the lettering is its class's; another one is drawn to scale, and its halo with it.
+    const scale = (size ?? LETTER_SIZES[lettering]) / LETTER_SIZES[lettering];
+    const moves = `translate(${f(x)} ${f(y)})${turn ? ` rotate(${f(-turn)})` : ''} scale(${Math.round(scale * 1000) / 1000})`;
+    return `<text class="t${LETTER_CLASSES[lettering]}" transform="${moves}" text-anchor="${anchor}">${escape(words)}</text>`;
+  }
   return `<text class="t${LETTER_CLASSES[lettering]}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(words)}</text>`;
 }

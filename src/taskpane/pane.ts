@@ -23,6 +23,8 @@ import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
 import { notice } from './notice';
+import { PaperMaking } from './paper-making';
+import { paperSection } from './paper-section';
 import { PictureFrame } from './picture-frame';
 import { runSection } from './run-section';
 import type { StockProgress } from '../workers/search-stock';
@@ -86,6 +88,7 @@ class Pane {
   private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost', PictureFrame>>;
   private readonly sheetChoice: SheetChoice;
   private readonly comparing: Comparing;
+  private readonly paper: PaperMaking;
   private readonly searching: Searching;
   private readonly runSearching: RunSearching;
 
@@ -105,6 +108,7 @@ class Pane {
     };
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
+    this.paper = new PaperMaking(this.draw, this.say);
     this.searching = new Searching(search, this.draw);
     this.runSearching = new RunSearching(search, this.draw);
   }
@@ -183,6 +187,8 @@ class Pane {
         return compareSection(watched, lead, this.comparing, figures);
       case 'Checks':
         return checksSection(watched, lead, figures);
+      case 'Paper':
+        return paperSection(watched, this.paper);
       case 'Workings':
         return html`<solebench-workings .host=${this.host} .functions=${this.functions}></solebench-workings>`;
       case 'Help':

@@ -24,6 +24,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Fi
   edit: async () => (await import('./edit')).edit,
   fuzz: async () => (await import('./fuzz')).fuzz,
   memory: async () => (await import('./memory')).memory,
+  paper: async () => (await import('./paper')).paper,
   plan: async () => (await import('./plan')).plan,
   yield: async () => (await import('./yield')).yieldOfPieces,
 };

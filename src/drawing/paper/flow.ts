@@ -7,8 +7,8 @@ import { TITLE_HEIGHT, type TitleBox, titleBlock } from './title-block';
 export interface Block {
   readonly height: number;
   draw(x: number, y: number): Marks;
-  /** Stands again at the head of each page that what follows runs on to, until the next such block. */
-  readonly heads?: boolean;
+  /** Stands again at the head of each page that what follows runs on to, until one that ends it. */
+  readonly heads?: boolean | 'no more';
   /** Is not left alone at the foot of a page: what follows must have so much room too, mm. */
   readonly keep?: number;
 }
@@ -36,7 +36,7 @@ export function flowPages(
   let y = top;
   let head: Block | undefined;
   for (const block of blocks) {
-    if (block.heads) head = block;
+    if (block.heads) head = block.heads === true ? block : undefined;
     const need = block.height + (block.keep ?? 0);
     if (y + need > bottom && y > top) {
       pages.push([]);
@@ -169,6 +169,7 @@ export function tableBlocks(
       'head',
     ),
     ...rows.map((cells, i) => rowOf(cells, sum && i === rows.length - 1 ? 'sum' : 'row')),
+    { ...gap(0), heads: 'no more' },
   ];
 }
 

@@ -1,0 +1,223 @@
+import { whatWentWrong } from '../core/what-went-wrong';
+import type { InParts, PaperJob } from '../drawing/paper/chosen';
+import { type DocumentKind, DOCUMENTS } from '../drawing/paper/documents';
+import type { Cells } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/input-tables';
+import { worksheet } from '../workings/paper/worksheet-pages';
+import { gridFault, type LabelGrid, usualGrid } from '../drawing/paper/label-grid';
+import { dayInWords } from '../drawing/paper/orders';
+import { type Page, type PaperFormat, paperOf, PAPERS } from '../drawing/paper/page';
+
+/** Where the making of a document stands. */
+export type MakingState =
+  | { readonly kind: 'none' }
+  | { readonly kind: 'running'; readonly what: string; readonly done: number; readonly of: number | undefined }
+  /** Pages to be looked at; with an address once they are a file. */
+  | {
+      readonly kind: 'made';
+      readonly pages: readonly Page[];
+      readonly file?: { readonly name: string; readonly address: string; readonly lacking: readonly string[] };
+    }
+  | { readonly kind: 'failed'; readonly why: string };
+
+/** Longer than this without a pause, and typing would feel it, ms. */
+const BREATH = 12;
+/** The tables that plan functions take, in their order. */
+const PLAN_TABLES = Object.values(INPUT_TABLES).map(({ name }) => name);
+/** Thrown out of the work when it is stopped. */
+class Stopped extends Error {}
+
+/** What is chosen for paper, and the document being made of it. */
+export class PaperMaking {
+  state: MakingState = { kind: 'none' };
+  readonly documents = new Set<string>(['templates']);
+  /** Codes and sizes that are chosen; undefined is all. */
+  styles: ReadonlySet<string> | undefined;
+  sizes: ReadonlySet<number> | undefined;
+  stocks: ReadonlySet<string> | undefined;
+  paper = 'A4';
+  run = '';
+  date = today();
+  prices = true;
+  labels: LabelGrid | undefined;
+  /** The page that is looked at, from 0. */
+  page = 0;
+  private turn = 0;
+
+  /** All kinds; the worksheet is worked from the tables themselves. */
+  get kinds(): readonly DocumentKind[] {
+    return [...DOCUMENTS, worksheet(PLAN_TABLES.map((name) => this.tables.get(name) ?? null))];
+  }
+
+  /** The workbook's tables by name. */
+  tables: ReadonlyMap<string, Cells> = new Map();
+
+  constructor(
+    private readonly changed: () => void,
+    private readonly say: (sentence: string) => void,
+  ) {}
+
+  /** Takes over a choice; what was made of the one before is put away. */
+  choose(change: () => void): void {
+    change();
+    this.stop();
+    this.put({ kind: 'none' });
+  }
+
+  /** Tells of something done. */
+  told(sentence: string): void {
+    this.say(sentence);
+  }
+
+  look(page: number): void {
+    this.page = page;
+    this.changed();
+  }
+
+  get format(): PaperFormat | undefined {
+    return paperOf(this.paper);
+  }
+
+  get grid(): LabelGrid {
+    return this.labels ?? usualGrid(this.format ?? PAPERS.A4);
+  }
+
+  /** What keeps a document from being made, in a sentence. */
+  get fault(): string | undefined {
+    if (!this.format) return 'Give the paper as A4, A3, Letter or its width × height in mm, such as 300 × 400.';
+    const labels = this.documents.has('labels') || this.documents.has('pairs');
+    if (labels) return gridFault(this.grid, this.format);
+    return this.documents.size === 0 ? 'Choose a document.' : undefined;
+  }
+
+  job(plan: PaperJob['plan'], money: string): PaperJob {
+    const list = <T>(set: ReadonlySet<T> | undefined) => set && [...set];
+    return {
+      plan,
+      money,
+      paper: this.format ?? PAPERS.A4,
+      run: this.run || 'Run',
+      date: this.date,
+      styles: list(this.styles),
+      sizes: list(this.sizes),
+      stocks: list(this.stocks),
+      prices: this.prices,
+      labels: this.labels,
+    };
+  }
+
+  stop(): void {
+    this.turn++;
+  }
+
+  /** Makes the pages, to be looked at. */
+  show(job: PaperJob): void {
+    this.work(async (breathe) => {
+      this.put({ kind: 'made', pages: await this.pages(job, breathe) });
+    });
+  }
+
+  /** Makes one PDF of all that is chosen, and saves it where that may be. */
+  save(job: PaperJob): void {
+    const known = this.state.kind === 'made' ? this.state.pages : undefined;
+    this.work(async (breathe) => {
+      const pages = known ?? (await this.pages(job, breathe));
+      const { pdfOf } = await import(/* webpackChunkName: "paper" */ './paper-files');
+      const names = this.kinds.filter(({ id }) => this.documents.has(id)).map(({ name }) => name.toLowerCase());
+      const title = `${job.run}, ${names.join(', ')}`;
+      const { bytes, lacking } = await pdfOf(pages, title, new Date(), async (done) =>
+        breathe({ kind: 'running', what: 'writing the PDF', done, of: pages.length }),
+      );
+      const file = saved(bytes, 'application/pdf', `${title}.pdf`);
+      this.put({ kind: 'made', pages, file: { ...file, lacking } });
+      this.say(`${pages.length === 1 ? 'One page is' : `${pages.length} pages are`} written as ${file.name}.`);
+    });
+  }
+
+  /** Pieces and layouts as SVG and DXF in one archive. */
+  saveDrawings(job: PaperJob): void {
+    const before = this.state;
+    this.work(async (breathe) => {
+      const { drawingsOf } = await import(/* webpackChunkName: "paper" */ './paper-files');
+      let done = 0;
+      const bytes = await drawingsOf(job, (what) => breathe({ kind: 'running', what, done: ++done, of: undefined }));
+      const { name } = saved(bytes, 'application/zip', `${job.run}, drawings.zip`);
+      this.put(before.kind === 'made' ? before : { kind: 'none' });
+      this.say(`${done} drawings are in ${name}, each in SVG and DXF.`);
+    });
+  }
+
+  /** Saves some text as a file. */
+  saveText(text: string, type: string, name: string): void {
+    const file = saved(new TextEncoder().encode(text), type, name);
+    this.say(`${file.name} is saved.`);
+  }
+
+  private async pages(job: PaperJob, breathe: Breathe): Promise<readonly Page[]> {
+    const pages: Page[] = [];
+    for (const { pages: make, name } of this.kinds.filter(({ id }) => this.documents.has(id))) {
+      const parts: InParts<readonly Page[]> = make(job);
+      for (let part = parts.next(), n = 1; ; part = parts.next(), n++) {
+        if (part.done) {
+          pages.push(...part.value);
+          break;
+        }
+        await breathe({ kind: 'running', what: `${name}: ${part.value}`, done: n, of: undefined });
+      }
+    }
+    this.page = 0;
+    return pages;
+  }
+
+  /** Works with pauses, in which it is shown how far it is and can be stopped. */
+  private work(work: (breathe: Breathe) => Promise<void>): void {
+    this.workedOut(work).catch((error: unknown) => this.say(whatWentWrong(error)));
+  }
+
+  private async workedOut(work: (breathe: Breathe) => Promise<void>): Promise<void> {
+    const turn = ++this.turn;
+    let since = performance.now();
+    this.put({ kind: 'running', what: 'beginning', done: 0, of: undefined });
+    try {
+      await work(async (state) => {
+        if (performance.now() - since > BREATH) {
+          this.put(state);
+          await new Promise((resolve) => setTimeout(resolve));
+          since = performance.now();
+        }
+        if (turn !== this.turn) throw new Stopped();
+      });
+    } catch (error) {
+      if (turn === this.turn) this.put({ kind: 'failed', why: whatWentWrong(error) });
+      else if (!(error instanceof Stopped)) throw error;
+    }
+  }
+
+  private put(state: MakingState): void {
+    const old = this.state.kind === 'made' ? this.state.file : undefined;
+    const kept = state.kind === 'made' ? state.file : undefined;
+    if (old && old !== kept) URL.revokeObjectURL(old.address);
+    this.state = state;
+    this.changed();
+  }
+}
+
+type Breathe = (state: MakingState & { readonly kind: 'running' }) => Promise<void>;
+
+/** Offers bytes as a file; the address stays good, so that they can be opened too where files cannot be saved. */
+function saved(bytes: Uint8Array, type: string, words: string): { readonly name: string; readonly address: string } {
+  const name = words.replace(/[\\/:*?"<>|\p{Cc}\p{Cf}]/gu, ' ').slice(0, 120);
+  const link = document.createElement('a');
+  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
+  link.download = name;
+  link.click();
+  return { name, address: link.href };
+}
+
+/** Today's date where the pane is, in words. */
+function today(): string {
+  const now = new Date();
+  const day = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000;
+  // Spreadsheets count days from 30 December 1899, 25,569 before 1 January 1970.
+  return dayInWords(day + 25_569);
+}
