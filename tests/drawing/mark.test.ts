@@ -34,4 +34,22 @@ describe('marks', () => {
     const dot = circle(0, 0, 1, { fill: 'ink' });
     expect(singly([group([inner, group([dot])]), inner])).toEqual([inner, dot, inner]);
   });
+
+  it('in another size or turned are drawn to scale, and within a ring alone where they are clipped', () => {
+    const svg = svgOf([
+      text(5, 6, 'seat', 'plain', 'middle', { size: 7, turn: 90 }),
+      group([line('narrow', 0, 0, 9, 9)], {
+        clip: [
+          [0, 0],
+          [4, 0],
+          [4, 4],
+        ],
+      }),
+      rectangle(0, 0, 1, 1, { fill: 'paper', pen: 'wide' }),
+    ]);
+    // Lettering of 3.5 u, twice as large; SVG turns clockwise.
+    expect(svg).toContain('transform="translate(5 6) rotate(-90) scale(2)"');
+    expect(svg).toMatch(/<clipPath id="(clip-\w+)"><path d="M0 0L4 0L4 4Z"\/><\/clipPath><g clip-path="url\(#\1\)">/);
+    expect(svg).toContain('class="w white"');
+  });
 });
