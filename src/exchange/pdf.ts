@@ -50,6 +50,8 @@ export async function writePdf(
 ): Promise<Pdf> {
   const document = new PDFDocument({
     autoFirstPage: false,
+    // No font of the library's own is asked for, which it does not bring along everywhere.
+    font: '',
     margin: 0,
     lang: 'en',
     displayTitle: true,
