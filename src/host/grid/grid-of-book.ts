@@ -126,15 +126,19 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     const cell = at(row, column);
     cell.custom = { ...cell.custom, comment: { author, text } };
   }
-  const { frozen, merged } = sheet;
+  const { frozen } = sheet;
+  const [rowCount, columnCount] = [
+    Math.max(least.rows, rows + spare.rows),
+    Math.max(least.columns, columns + spare.columns),
+  ];
   const defaults = sheet.columns.find(({ first, last, look }) => look && last - first >= WIDEST);
   return {
     id,
     name: sheet.name,
     ...(sheet.hidden && { hidden: BooleanNumber.TRUE }),
     cellData,
-    rowCount: Math.max(least.rows, rows + spare.rows),
-    columnCount: Math.max(least.columns, columns + spare.columns),
+    rowCount,
+    columnCount,
     defaultStyle: defaults?.look ? groundOf(defaults.look) : plain,
     defaultRowHeight: sheet.defaultRowHeight ?? 20,
     defaultColumnWidth: sheet.defaultColumnWidth ?? 64,
@@ -150,7 +154,10 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     ),
     showGridlines: sheet.gridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     ...(sheet.tabColour && { tabColor: sheet.tabColour }),
-    mergeData: merged.map(rangeOf),
+    // Cells that are merged beyond the sheet's end would be gone through one by one.
+    mergeData: sheet.merged
+      .map(rangeOf)
+      .filter(({ endRow, endColumn }) => endRow < rowCount && endColumn < columnCount),
     freeze: {
       xSplit: frozen.columns,
       ySplit: frozen.rows,
