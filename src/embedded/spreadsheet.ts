@@ -22,6 +22,7 @@ import { defaultTheme } from '@univerjs/themes';
 import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
+import { daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
 import { keepSpilledValues } from '../host/grid/spilled-values';
@@ -118,6 +119,7 @@ export function createSpreadsheet(
   lookAfterSpills(injector);
   lookOfExamples(injector);
   fillSums(injector);
+  daysAsTyped(injector);
   passOverRemovedSheets(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector

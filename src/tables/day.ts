@@ -9,6 +9,19 @@ export function yearOf(day: number): number {
   return new Date(DAY_0 + day * MS_A_DAY).getUTCFullYear();
 }
 
+/** The year of most days among cells, the earliest of equals; undefined where no cell has a day with its year. */
+export function yearOfMost(cells: readonly unknown[]): number | undefined {
+  const counts = new Map<number, number>();
+  for (const cell of cells) {
+    const said = typeof cell === 'string' ? dayIn(cell) : undefined;
+    const day = typeof cell === 'number' ? cell : said && 'day' in said ? said.day : undefined;
+    if (day === undefined || !(day >= 1 && day <= 200_000)) continue;
+    counts.set(yearOf(day), (counts.get(yearOf(day)) ?? 0) + 1);
+  }
+  const most = Math.max(...counts.values());
+  return counts.size === 0 ? undefined : Math.min(...[...counts].flatMap(([year, n]) => (n === most ? [year] : [])));
+}
+
 /** What a text says of a day: the spreadsheet's number of it, what keeps it from being one, or nothing. */
 export type Day = { readonly day: number } | { readonly unclear: string } | undefined;
 
@@ -57,7 +70,8 @@ function whole(year: number, month: number, day: number): Day {
   return { day: (at.getTime() - DAY_0) / MS_A_DAY };
 }
 
-function isoOf(day: number): string {
+/** A day as 2027-06-14. */
+export function isoOf(day: number): string {
   return new Date(DAY_0 + day * MS_A_DAY).toISOString().slice(0, 10);
 }
 

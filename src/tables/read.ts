@@ -2,7 +2,7 @@ import type { NotSummed } from '../core/plan/checks/check';
 import { Problem } from '../core/problem';
 import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
 import { isSumRow, notSummed } from './sums';
-import { dayIn, yearOf } from './day';
+import { yearOfMost } from './day';
 import { type Headings, readHeadings } from './headings';
 import type { Column, Columns, Row, Table } from './schema';
 
@@ -45,7 +45,10 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   }
   const found = readHeadings(table, cells[0] ?? []);
   problems.push(...found.problems);
-  const around = { year: yearOfMost(table, found, cells) };
+  const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
+    kind === 'date' ? (found.at.get(name) ?? []) : [],
+  );
+  const around = { year: yearOfMost(days.flatMap((at) => cells.slice(1).map((line) => bare(line[at])))) };
   const rows: Reading<C>['rows'][number][] = [];
   const seen = new Map<string, number>();
   let sums: number | undefined;
@@ -87,25 +90,6 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   }
   const outside = problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums);
   return { rows, problems, unknown: found.unknown, units: found.units, notSummed: outside };
-}
-
-/** The year of most of a table's days that have one, the earliest of equals; undefined where none has. */
-function yearOfMost(table: Table<Columns>, { at }: Headings, cells: Cells): number | undefined {
-  const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
-    kind === 'date' ? (at.get(name) ?? []) : [],
-  );
-  const counts = new Map<number, number>();
-  for (const column of days) {
-    for (const line of cells.slice(1)) {
-      const cell = bare(line[column]);
-      const said = typeof cell === 'string' ? dayIn(cell) : undefined;
-      const day = typeof cell === 'number' ? cell : said && 'day' in said ? said.day : undefined;
-      if (day === undefined || !(day >= 1 && day <= 200_000)) continue;
-      counts.set(yearOf(day), (counts.get(yearOf(day)) ?? 0) + 1);
-    }
-  }
-  const most = Math.max(...counts.values());
-  return counts.size === 0 ? undefined : Math.min(...[...counts].flatMap(([year, n]) => (n === most ? [year] : [])));
 }
 
 function missing({ kind, unit, choices }: Column): string {

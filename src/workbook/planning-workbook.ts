@@ -98,7 +98,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
 }
 
 /** Widths of the stacked tables' shared columns, px. */
-const RUN_WIDTHS: readonly number[] = [112, 100, 84, 62, 84, 76, 58, 66, 58, 74, 78, 84, 84, 84];
+const RUN_WIDTHS: readonly number[] = [112, 118, 84, 62, 84, 76, 58, 66, 58, 74, 78, 84, 84, 84];
 /** Sizes that the maker may add beside the sum: they are planned, and told of. */
 const ASIDE = 6;
 

@@ -194,6 +194,36 @@ describe('tables in the page', () => {
     await context.close();
   });
 
+  it('take a day as it is typed, without its year for one of the run’s', async () => {
+    const { sheet, context } = await open();
+    // The example is due on 14 June 2027.
+    await sheet.shows('C8', 'C8. 14 Jun 2027');
+    for (const [typed, shown] of [
+      ['28 Jun', '28 Jun 2027'],
+      ['29/06/2027', '29 Jun 2027'],
+      ['30.6.2027', '30 Jun 2027'],
+      ['2028-07-01', '1 Jul 2028'],
+      ['06/07/2027', '06/07/2027'],
+    ] as const) {
+      await sheet.enter('C9', typed);
+      await sheet.shows('C9', `C9. ${shown}`);
+    }
+    await context.close();
+  });
+
+  it('show every tab in the width of a usual screen', async () => {
+    const { page, context } = await open();
+    const strip = (await page.locator('[data-u-comp="slide-tab-bar"]').boundingBox())!;
+    const tabs = await page.locator('[data-u-comp="slide-tab-item"]').all();
+    expect(tabs.length).toBeGreaterThan(12);
+    for (const tab of tabs) {
+      const box = (await tab.boundingBox())!;
+      expect(box.x + box.width, await tab.innerText()).toBeLessThanOrEqual(strip.x + strip.width);
+      expect(box.y + box.height, await tab.innerText()).toBeLessThanOrEqual(900);
+    }
+    await context.close();
+  });
+
   it('take more stocks than they have boxed rows', async () => {
     const { page, context } = await open();
     const many = Array.from({ length: 40 }, (_, at) => ({ ...ownStocks[at % 9], Stock: `Own ${at + 1}` }));

@@ -1,21 +1,7 @@
-import {
-  type ICellData,
-  type ICommandInfo,
-  type IDisposable,
-  type Injector,
-  type IRange,
-  IUniverInstanceService,
-  type Nullable,
-  UniverInstanceType,
-  type Workbook,
-  type Worksheet,
-} from '@univerjs/core';
-import { deserializeRangeWithSheet, IDefinedNamesService, LexerTreeBuilder } from '@univerjs/engine-formula';
+import type { ICellData, ICommandInfo, IDisposable, Injector, IRange, Worksheet } from '@univerjs/core';
+import { LexerTreeBuilder } from '@univerjs/engine-formula';
 import { InsertColCommand, InsertRowCommand, SetRangeValuesMutation, SheetInterceptorService } from '@univerjs/sheets';
-import { columnsIn } from '../../tables/headings';
-import { INPUT_TABLES } from '../../tables/input-tables';
-import type { Columns, Table } from '../../tables/schema';
-import { headsSums } from '../../tables/sums';
+import { type Pairage, pairageOn, sheetOf, through } from './pairage-on-sheet';
 
 interface Inserted {
   readonly unitId: string;
@@ -56,14 +42,6 @@ export function fillSums(injector: Injector): IDisposable {
   });
 }
 
-interface Pairage {
-  readonly area: IRange;
-  /** Column of the sums of the rows. */
-  readonly sums: number;
-  /** Row of the sums of the sizes; undefined where there is none. */
-  readonly all: number | undefined;
-}
-
 interface Filled {
   readonly to: At;
   readonly like: At;
@@ -95,39 +73,4 @@ function newColumns(sheet: Worksheet, { area, sums, all }: Pairage, range: IRang
 
 function isSum(sheet: Worksheet, row: number, column: number): boolean {
   return typeof sheet.getCellRaw(row, column)?.f === 'string';
-}
-
-function through(first: number, last: number): readonly number[] {
-  return Array.from({ length: last - first + 1 }, (_, i) => first + i);
-}
-
-/** The table of pairs, where it stands on the sheet. */
-function pairageOn(injector: Injector, sheet: Worksheet, unitId: string): Pairage | undefined {
-  const table: Table<Columns> = INPUT_TABLES.pairage;
-  const names = Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {});
-  const reference = names.find(({ comment }) => comment === table.name)?.formulaOrRefString;
-  if (!reference || reference.includes('#REF!')) return undefined;
-  const { sheetName, range: area } = deserializeRangeWithSheet(reference);
-  if (sheetName !== sheet.getName()) return undefined;
-  const value = (row: number, column: number) => valueOf(sheet.getCellRaw(row, column));
-  const at = columnsIn(
-    table,
-    through(area.startColumn, area.endColumn).map((column) => value(area.startRow, column)),
-  );
-  const [sums, first] = [at.get('total'), at.get('style')];
-  if (sums === undefined || first === undefined) return undefined;
-  const all = through(area.startRow + 1, area.endRow).find((row) => {
-    const word = value(row, area.startColumn + first);
-    return typeof word === 'string' && headsSums(word);
-  });
-  return { area, sums: area.startColumn + sums, all };
-}
-
-function valueOf(cell: Nullable<ICellData>): unknown {
-  return cell?.v ?? null;
-}
-
-function sheetOf(injector: Injector, unitId: string, subUnitId: string): Nullable<Worksheet> {
-  const workbook = injector.get(IUniverInstanceService).getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
-  return workbook?.getSheetBySheetId(subUnitId);
 }
