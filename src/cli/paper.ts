@@ -61,7 +61,7 @@ async function main(words: readonly string[]): Promise<void> {
     const { bytes, lacking } = await writePdf(pages, { title: `${kind.name}, ${job.run}` }, packagedFonts());
     writeFileSync(join(options.out, `${kind.id}.pdf`), bytes);
     console.log(`${kind.id}.pdf: ${pages.length} ${pages.length === 1 ? 'page' : 'pages'}`);
-    if (lacking.length > 0) console.log(`  The font lacks ${lacking.join(' ')}; □ stands in their place.`);
+    if (lacking.length > 0) console.log(`  The font lacks ${lacking.join(' ')}; □ is in their place.`);
   }
   if (only.includes('shopping')) {
     const { money = '' } = job;

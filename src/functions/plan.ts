@@ -150,8 +150,7 @@ export function checks(
 }
 
 /**
- * How often the lasts of each size are used to make the run, and when each order is done: by its lasts, the bench's hours
- * and the nights that its steps ask for, closed days left out.
+ * How often the lasts of each size are used, and when each order is done: by lasts, bench hours and nights that steps ask for.
  * @customfunction BATCHES
  * @returns {any[][]} A table: a row a last and size.
  */

@@ -221,7 +221,7 @@ function pages(making: PaperMaking, { pages: all, file }: MakingState & { readon
     <header>
       <h2 id="pages">${label}</h2>
       <div class="tools" role="group" aria-label="Pages">
-        ${button('Before', () => making.look(at - 1), { kind: 'link', label: 'Page before', disabled: at === 0 })}
+        ${button('Previous', () => making.look(at - 1), { kind: 'link', label: 'Previous page', disabled: at === 0 })}
         ${button('Next', () => making.look(at + 1), { kind: 'link', label: 'Next page', disabled: at >= all.length - 1 })}
       </div>
     </header>
@@ -231,7 +231,7 @@ function pages(making: PaperMaking, { pages: all, file }: MakingState & { readon
             Saved as ${file.name}. Where the pane may save no files,
             <a href=${file.address} target="_blank" rel="noopener">open it in a window of its own</a> and save or print
             it there, at 100 %.
-            ${file.lacking.length > 0 ? html`The lettering lacks ${file.lacking.join(' ')}; □ stands in their place.` : nothing}
+            ${file.lacking.length > 0 ? html`The lettering lacks ${file.lacking.join(' ')}; □ is in their place.` : nothing}
           </p>`
         : nothing
     }

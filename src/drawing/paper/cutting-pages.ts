@@ -77,7 +77,7 @@ function summaryPages(job: PaperJob, cuttings: readonly StockCutting[]): readonl
         { head: 'Offcuts used', share: 24 },
         { head: 'Least possible', share: 18, align: 'right' },
         { head: 'Area use', share: 18, align: 'right' },
-        { head: 'Lies', share: 24 },
+        { head: 'Direction', share: 24 },
       ],
       [...rows, total],
       width,
@@ -133,7 +133,7 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
     { head: 'Sheet', say: sheetNumber(cutting, sheet.name), share: 2.5 },
     { head: 'Size, mm', say: `${decimals(format.length, 0)} × ${decimals(format.width, 0)}`, share: 3 },
     { head: 'Pieces', say: String(placements.length), share: 1.6 },
-    { head: 'Lies', say: stock.direction, share: 2.4 },
+    { head: 'Direction', say: stock.direction, share: 2.4 },
     { head: 'Laid by', say: cutting.source === 'rows' ? 'quick rows' : 'search', share: 2.4 },
   ];
   return flowPages(job, `${stock.code}, ${sheetName(cutting, sheet.name)}`, boxes, blocks);

@@ -42,7 +42,7 @@ describe('checks', () => {
     const bought = style({ 'Bought price': 9 });
     const but = (named: Named) => priced.map((one) => (one.Stock === 'Rubber 4' ? { ...one, ...named } : one));
     const choice = (named: Named) => kinds({ styles: bought, stock: but(named) }, 'makeOrBuy');
-    expect(choice({})).toMatchObject([{ wanted: 9 }]);
+    expect(choice({})).toMatchObject([{ kind: 'makeOrBuy' }]);
     expect(choice({ Price: '' })).toEqual([]);
     expect(choice({ 'Sold by': 'kg', Density: '' })).toEqual([]);
     expect(choice({ Width: 60 })).toEqual([]);
