@@ -1,4 +1,4 @@
-import type { Check, NotSummed } from '../core/plan/checks/check';
+import type { Check, MixLayers, NotSummed } from '../core/plan/checks/check';
 import { LIMIT_ITEMS } from '../core/plan/limits';
 import { PART_WORDS } from './words';
 
@@ -39,6 +39,13 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         found: check.found,
         wanted: check.wanted,
         say: `${size}${check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: rasp ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}`,
+      };
+    case 'mixLeap':
+      return {
+        check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: `${size}as the sheets measure, ${check.part === 'lift' ? 'the lifts are' : 'the platform is'} ${mixInWords(check.layers, mm)}; as sold ${mixInWords(check.asSold, mm)}: with ${mm(check.wanted)} of rasping ${mixInWords(check.kept, mm)}, so enter that under Most rasping${check.stock === undefined ? '' : ' in Bottom stock'}`,
       };
     case 'proud':
       return {
@@ -277,6 +284,11 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         say: `the column "${check.heading.replace(/\s+/g, ' ')}" is not read: correct the heading, or leave it if it is a note of yours`,
       };
   }
+}
+
+/** "9 of 6 and 2 of 3": the stoutest first. */
+function mixInWords(layers: readonly MixLayers[], mm: (height: number) => string): string {
+  return layers.map(({ count, thickness }) => `${count} of ${mm(thickness)}`).join(' and ');
 }
 
 function notSummedInWords({ row, heading, found }: NotSummed): string {

@@ -32,6 +32,10 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return style('Last');
     case 'rasping':
       return style('Most rasping');
+    case 'mixLeap':
+      return check.stock === undefined
+        ? style('Most rasping')
+        : { table: stock.name, code: check.stock, heading: 'Most rasping' };
     case 'heelBase':
       return style('Heel taper');
     case 'rocker':

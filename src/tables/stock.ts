@@ -221,6 +221,7 @@ export function toStock(
     ...sheet,
     thickness,
     mouldedFace: mouldedFace === 'yes',
+    ...(measured !== undefined && measured !== nominal && { soldThickness: nominal - faceLoss }),
     ...(apart && { apart: { nominal, measured } }),
   };
   if (outline !== undefined) {

@@ -19,6 +19,8 @@ export interface Stock {
   readonly material: Material;
   /** As measured, else as sold, mm. */
   readonly thickness: number;
+  /** Thickness as sold, where it measures otherwise, mm. */
+  readonly soldThickness?: number | undefined;
   /** Where it measures otherwise than it is sold as, by more than sheets do: the two, mm. */
   readonly apart?: { readonly nominal: number; readonly measured: number } | undefined;
   /** Of the sheet, or of the box about its outline, mm. */

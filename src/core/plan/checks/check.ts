@@ -29,6 +29,12 @@ interface InSize {
   readonly size: number | undefined;
 }
 
+/** So many layers of one thickness, mm. */
+export interface MixLayers {
+  readonly count: number;
+  readonly thickness: number;
+}
+
 /** One finding. `subject` is the style, last, stock or table that it is about; lengths in mm, shares 0…1. */
 export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'problem'; readonly problem: Problem }
@@ -40,6 +46,18 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       /** The piece that it comes off, and what is left of that. */
       readonly item: number;
       readonly left: number;
+    } & Measured &
+      InSize)
+  | ({
+      /** A mix that has far more layers than it would have of the sheets as sold: the rasping allowed, and what would do. */
+      readonly kind: 'mixLeap';
+      readonly part: 'lift' | 'platform';
+      readonly layers: readonly MixLayers[];
+      readonly asSold: readonly MixLayers[];
+      /** With the rasping that would do. */
+      readonly kept: readonly MixLayers[];
+      /** The stock that allows no more; undefined where the style does not. */
+      readonly stock: string | undefined;
     } & Measured &
       InSize)
   | ({ readonly kind: 'proud'; readonly item: number } & Measured & InSize)

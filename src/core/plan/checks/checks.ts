@@ -92,9 +92,9 @@ function runChecks(
   stocks: ReadonlyMap<string, Stock>,
 ): readonly Check[] {
   const facts = stocksOf(run.style).map((code) => {
-    const { smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance } =
+    const { smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance, soldThickness } =
       stocks.get(fold(code)) ?? {};
-    return [smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance];
+    return [smallestTube, mouldedFace, pairs, mostRasping, roundingAllowance, blockAllowance, soldThickness];
   });
   return before(run, [JSON.stringify([limits, facts]), finder.contentOf(run.last)], () => [
     ...heightChecks(run, limits, stocks),
