@@ -1,5 +1,5 @@
 import type { Batch } from '../../core/plan/batches';
-import { Rates } from '../../core/plan/cost/rates';
+import { ratesOf } from '../../core/plan/cost/rates';
 import { fold } from '../../core/plan/codes';
 import { given, step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
@@ -30,7 +30,7 @@ const turns = (batch: Batch, context: Context) => [
   step('n', 'Pairs of this order', undefined, batch.pairs),
 ];
 
-const perDay = ({ plan }: Context) => new Rates(plan.input.rates).row('hours a day', []);
+const perDay = ({ plan }: Context) => ratesOf(plan.input.rates).row('hours a day', []);
 
 export const batchColumns: ColumnWorkings<Batch> = {
   Last: ({ last }, context) => ({
@@ -134,7 +134,7 @@ export const batchColumns: ColumnWorkings<Batch> = {
     };
   },
   'Done on': (batch, { plan }) => {
-    const rates = new Rates(plan.input.rates);
+    const rates = ratesOf(plan.input.rates);
     const week = rates.row('days a week', []);
     const every = week === undefined || week.value >= 7;
     return {

@@ -1,20 +1,18 @@
 import { fold } from '../../core/plan/codes';
 import { type CostLine, workOf } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
-import { Rates } from '../../core/plan/cost/rates';
+import { ratesOf } from '../../core/plan/cost/rates';
+import type { Work } from '../../core/plan/cost/work';
 import type { RateUnit } from '../../core/plan/inputs';
-import type { SizeRun } from '../../core/plan/runs';
 import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 import { stockRow } from './layer-columns';
 
-const ratesOf = ({ plan }: Context) => new Rates(plan.input.rates);
-
 /** Rows of Costs and times that hold for a style's layers. */
 function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]): readonly Given[] {
-  const rates = ratesOf(context);
+  const rates = ratesOf(context.plan.input.rates);
   const { code } = run.style;
   // The lasted bottom is of leather.
   const scopes = [
@@ -25,18 +23,21 @@ function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]
   return [...found].flatMap((row) => rate(row));
 }
 
-/** A figure of each size, weighed by its pairs. */
+/** What the bench takes of each size, weighed by its pairs. */
 function averaged(
   { run }: CostLine,
+  { plan }: Context,
   unit: string,
-  of: (size: SizeRun) => number,
+  of: (work: Work) => number | undefined,
 ): { readonly given: readonly Given[]; readonly steps: readonly Step[]; readonly formula: string } {
   const from = run.sizes.map(({ size, system, pairs }, i) =>
     given(`p${below(i + 1)}`, `Pairs in ${system} ${size}`, pairs),
   );
-  const steps = run.sizes.map((one, i) =>
-    step(`v${below(i + 1)}`, `A pair in ${one.system} ${one.size}`, undefined, of(one), unit),
-  );
+  const taken = workOf(run, plan.input);
+  const steps = run.sizes.map((one, i) => {
+    const work = taken.get(one);
+    return step(`v${below(i + 1)}`, `A pair in ${one.system} ${one.size}`, undefined, (work && of(work)) ?? 0, unit);
+  });
   const sum = run.sizes.map((_, i) => `p${below(i + 1)} · v${below(i + 1)}`).join(' + ');
   return {
     given: [...from, given('P', 'Pairs of the style', run.pairs)],
@@ -93,11 +94,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Adhesive ml a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(
-      line,
-      'ml',
-      (size) => workOf(line.run, context.plan.input).get(size)?.adhesive ?? 0,
-    );
+    const { given: from, ...rest } = averaged(line, context, 'ml', ({ adhesive }) => adhesive);
     return {
       given: [...from, ...rows(line, context, 'm² a litre', 'coats')],
       ...rest,
@@ -107,7 +104,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Adhesive ¤ a pair': (line, context) => {
-    const row = ratesOf(context).row('money a litre', [line.run.style.code]);
+    const row = ratesOf(context.plan.input.rates).row('money a litre', [line.run.style.code]);
     return {
       given: rate(row, 'r'),
       steps: [before('V', 'Adhesive of a pair', line.adhesive ?? 0, 'ml')],
@@ -117,7 +114,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Sundries ¤ a pair': (line, context) => {
-    const items = ratesOf(context).items('money a pair', [line.run.style.code]);
+    const items = ratesOf(context.plan.input.rates).items('money a pair', [line.run.style.code]);
     return {
       given: items.flatMap((item, i) => rate(item, `u${below(i + 1)}`)),
       symbol: 'U',
@@ -126,11 +123,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Work min a pair': (line, context) => {
-    const { given: from, ...rest } = averaged(
-      line,
-      'min',
-      (size) => workOf(line.run, context.plan.input).get(size)?.minutes ?? 0,
-    );
+    const { given: from, ...rest } = averaged(line, context, 'min', ({ minutes }) => minutes);
     return {
       given: [
         ...from,
@@ -142,7 +135,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Work ¤ a pair': (line, context) => {
-    const row = ratesOf(context).row('money an hour', [line.run.style.code]);
+    const row = ratesOf(context.plan.input.rates).row('money an hour', [line.run.style.code]);
     return {
       given: rate(row, 'r'),
       steps: [before('T', 'Minutes of a pair', line.minutes, 'min')],
@@ -152,7 +145,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
   'Spoilage ¤ a pair': (line, context) => {
-    const row = ratesOf(context).row('share spoiled', [line.run.style.code]);
+    const row = ratesOf(context.plan.input.rates).row('share spoiled', [line.run.style.code]);
     return {
       given: rate(row, 'f'),
       steps: [before('S', 'Stock of a pair', line.stock), before('g', 'Adhesive of a pair', line.adhesiveCost)],

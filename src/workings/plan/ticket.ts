@@ -1,7 +1,7 @@
 import type { Layer } from '../../core/bottom/layer';
 import { scopesOf } from '../../core/steps/times';
 import type { PieceLine } from '../../core/plan/pieces';
-import { Rates } from '../../core/plan/cost/rates';
+import { ratesOf } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';
@@ -74,7 +74,7 @@ const skiveMade = (wanted: 'width' | 'angle' | 'edge'): ColumnWorkings<TicketSte
 
 const time = (unit: RateUnit, own: (step: TicketStep['step']) => boolean, what: string) => {
   return ({ run, step: line }: TicketStep, { plan }: Context): ColumnWorking => {
-    const rates = new Rates(plan.input.rates);
+    const rates = ratesOf(plan.input.rates);
     const scopes = line.pieces.map((piece) => scopesOf(run.style.code, piece));
     const rows = [...new Set((scopes.length > 0 ? scopes : [[run.style.code]]).map((one) => rates.row(unit, one)))];
     return {
