@@ -18,13 +18,18 @@ export interface Batch {
   readonly customer: string | undefined;
   readonly due: number | undefined;
   readonly pairs: number;
+  /** Pairs of orders that are due sooner, on the same lasts. */
+  readonly earlier: number;
   /** Pairs of lasts; undefined where the maker has not said. */
   readonly onHand: number | undefined;
   /** The batches of this last and size that it is in, from 1; undefined where there is no last. */
   readonly from: number | undefined;
   readonly to: number | undefined;
-  /** Work on its pairs, minutes, and working days until the bench is through with all orders that are due no later. */
+  /** Work on one of its pairs and on all of them, minutes. */
+  readonly minutesAPair: number | undefined;
   readonly minutes: number | undefined;
+  /** Work on all orders that are due no later, minutes, and working days until the bench is through with it. */
+  readonly minutesThrough: number | undefined;
   readonly benchDays: number | undefined;
   /** Working days that one of its pairs is in the making. */
   readonly makingDays: number | undefined;
@@ -117,13 +122,21 @@ class BenchTime {
     }
   }
 
-  minutes({ run, sizeRun, pairs }: Ordered): number {
-    return pairs * (workOf(run, this.input).get(sizeRun)?.minutes ?? 0);
+  minutesAPair({ run, sizeRun }: Ordered): number {
+    return workOf(run, this.input).get(sizeRun)?.minutes ?? 0;
   }
 
-  /** Until it is through with an order and all that are due no later. */
-  daysThrough({ row }: Ordered): number {
-    return (this.through.get(row) ?? 0) / this.minutesADay;
+  minutes(order: Ordered): number {
+    return order.pairs * this.minutesAPair(order);
+  }
+
+  /** Of an order and all that are due no later. */
+  minutesThrough({ row }: Ordered): number {
+    return this.through.get(row) ?? 0;
+  }
+
+  daysThrough(order: Ordered): number {
+    return this.minutesThrough(order) / this.minutesADay;
   }
 
   daysInMaking({ run, sizeRun }: Ordered): number {
@@ -143,7 +156,8 @@ function batchesOf(
     .sort((a, b) => inTurn(a.row, b.row))
     .map((order): Batch => {
       const { row, pairs, run } = order;
-      const from = onHand ? Math.floor(before / onHand) + 1 : undefined;
+      const earlier = before;
+      const from = onHand ? Math.floor(earlier / onHand) + 1 : undefined;
       before += pairs;
       const to = onHand ? Math.ceil(before / onHand) : undefined;
       const benchDays = bench?.daysThrough(order);
@@ -156,10 +170,13 @@ function batchesOf(
         customer: row.customer,
         due: row.due,
         pairs,
+        earlier,
         onHand,
         from,
         to,
+        minutesAPair: bench?.minutesAPair(order),
         minutes: bench?.minutes(order),
+        minutesThrough: bench?.minutesThrough(order),
         benchDays,
         makingDays,
         days,

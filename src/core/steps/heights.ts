@@ -63,6 +63,7 @@ export class Build {
       back: sum(parts.back),
       breast: parts.breast.length > 0 ? sum(parts.breast) : undefined,
       tread: sum(parts.tread),
+      ...(welt > 0 && { welt }),
       parts,
     };
   }

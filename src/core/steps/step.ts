@@ -193,12 +193,13 @@ export interface HeightPart {
 
 /**
  * Heights after a step of what is joined: off the last from its ground face up, on it from the feather edge down, mm; with
- * the pieces that make them up, from the ground up.
+ * the pieces that make them up, from the ground up, and the welt that is in each of them where one is sewn on.
  */
 export interface HeightAfter {
   readonly back?: number | undefined;
   readonly breast?: number | undefined;
   readonly tread?: number | undefined;
+  readonly welt?: number | undefined;
   readonly parts: Readonly<Record<'back' | 'breast' | 'tread', readonly HeightPart[]>>;
 }
 

@@ -6,12 +6,6 @@ import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './contex
 
 const lastRow = ({ plan }: Context, code: string) => plan.input.lasts.find((one) => fold(one.code) === fold(code));
 
-/** Pairs of earlier orders on the same lasts. */
-function earlier(batch: Batch, { plan }: Context): number {
-  const own = plan.batches.filter(({ last, size }) => last === batch.last && size === batch.size);
-  return own.slice(0, own.indexOf(batch)).reduce((sum, { pairs }) => sum + pairs, 0);
-}
-
 function onHand(batch: Batch, context: Context, symbol?: string) {
   const last = lastRow(context, batch.last);
   const own = last?.pairsBySize.has(batch.size);
@@ -25,8 +19,8 @@ function order(batch: Batch, { plan }: Context) {
   );
 }
 
-const turns = (batch: Batch, context: Context) => [
-  step('e', 'Pairs of orders that are due sooner, on the same lasts', undefined, earlier(batch, context)),
+const turns = (batch: Batch) => [
+  step('e', 'Pairs of orders that are due sooner, on the same lasts', undefined, batch.earlier),
   step('n', 'Pairs of this order', undefined, batch.pairs),
 ];
 
@@ -60,14 +54,14 @@ export const batchColumns: ColumnWorkings<Batch> = {
   }),
   'From batch': (batch, context) => ({
     given: [onHand(batch, context, 'h')],
-    steps: turns(batch, context),
+    steps: turns(batch),
     symbol: 'a',
     what: 'Its first batch: orders fill up each other’s last batch',
     formula: '⌊e / h⌋ + 1',
   }),
   'To batch': (batch, context) => ({
     given: [onHand(batch, context, 'h')],
-    steps: turns(batch, context),
+    steps: turns(batch),
     symbol: 'b',
     what: 'Its last batch',
     formula: '⌈(e + n) / h⌉',
@@ -79,7 +73,7 @@ export const batchColumns: ColumnWorkings<Batch> = {
         'T',
         'Minutes of a pair in this size: its ticket’s, and what is counted by the pair',
         undefined,
-        (batch.minutes ?? 0) / batch.pairs,
+        batch.minutesAPair ?? 0,
         'min',
       ),
     ],
@@ -90,17 +84,11 @@ export const batchColumns: ColumnWorkings<Batch> = {
   'Bench days': (batch, context) => ({
     given: rate(perDay(context), 'h'),
     steps: [
-      step(
-        'W',
-        'Hours of this order and all that are due no later',
-        undefined,
-        (batch.benchDays ?? 0) * (perDay(context)?.value ?? 0),
-        'h',
-      ),
+      step('W', 'Minutes of this order and all that are due no later', undefined, batch.minutesThrough ?? 0, 'min'),
     ],
     symbol: 'B',
     what: 'Working days until the bench is through with them',
-    formula: 'W / h',
+    formula: 'W / (60 · h)',
   }),
   'Making days': (_, context) => ({
     given: rate(perDay(context)),

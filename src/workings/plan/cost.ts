@@ -1,5 +1,5 @@
 import { fold } from '../../core/plan/codes';
-import { type CostLine, workOf } from '../../core/plan/cost/cost';
+import { type CostLine, stockShares, workOf } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
@@ -8,7 +8,6 @@ import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
 import { given, type Given, step, type Step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
-import { stockRow } from './layer-columns';
 
 /** Rows of Costs and times that hold for a style's layers. */
 function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]): readonly Given[] {
@@ -63,20 +62,11 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Sum of its pairs in Pairage',
   }),
   'Stock ¤ a pair': ({ run }, context) => {
-    const { buildable: pieces, possible } = context.plan;
-    const { orders } = possible;
-    const shares = orders.flatMap(({ cutting, sheetPrice, need }) => {
-      const own = pieces
-        .filter((line) => line.run === run && fold(line.layer.stock) === fold(cutting.stock.code))
-        .reduce((sum, line) => sum + line.area * line.count, 0);
-      return own === 0 || sheetPrice === undefined
-        ? []
-        : [{ cutting, money: (sheetPrice * need * own) / cutting.net, own }];
-    });
-    const steps = shares.map(({ cutting, money, own }, i) =>
+    const shares = stockShares(run, context.plan.possible.orders);
+    const steps = shares.map(({ stock, share, money }, i) =>
       step(
         `m${below(i + 1)}`,
-        `${cutting.stock.code}: all its sheets’ price, of which the style has ${((100 * own) / cutting.net).toFixed(1)} % by net area`,
+        `${stock.code}: all its sheets’ price, of which the style has ${(100 * share).toFixed(1)} % by net area`,
         undefined,
         money,
       ),
@@ -84,7 +74,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     return {
       given: [
         given('P', 'Pairs of the style', run.pairs),
-        ...shares.map(({ cutting }) => cell(context, 'stock', stockRow(context, cutting.stock.code), 'price')),
+        ...shares.map(({ stock }) => cell(context, 'stock', stock.row, 'price')),
       ],
       steps,
       symbol: 'S',

@@ -1,5 +1,4 @@
-import { letOutArea } from '../../core/geometry/let-out-area';
-import { offcutsHold } from '../../core/cutting/sheet/least-sheets';
+import { areaWithRoom, offcutsHold } from '../../core/cutting/sheet/least-sheets';
 import { sheetArea } from '../../core/stock/stock';
 import type { StockCutting } from '../../core/plan/cutting';
 import { below } from '../heights';
@@ -86,13 +85,20 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   'Least possible': (one, context) => {
     const { pieces, format: room, stock } = one;
     const onOffcuts = offcutsHold(room);
-    const needed = pieces.reduce((sum, { ring, count }) => sum + letOutArea(ring, room.knifeRoom / 2) * count, 0);
     return {
       given: format(context, one),
       steps: [
         ...(stock.natural
           ? []
-          : [step('P', 'Area of all pieces, let out by half the knife room', undefined, needed, 'mm²')]),
+          : [
+              step(
+                'P',
+                'Area of all pieces, let out by half the knife room',
+                undefined,
+                areaWithRoom(pieces, room),
+                'mm²',
+              ),
+            ]),
         ...(onOffcuts > 0 ? [step('Q', 'Room on the offcuts', undefined, onOffcuts, 'mm²')] : []),
       ],
       what:

@@ -44,18 +44,13 @@ const ofPiece = (column: keyof typeof layerColumns): ColumnWorkings<TicketStep>[
 };
 
 const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[string] => {
-  return ({ step: { height }, sizeRun: { bottom } }) => {
+  return ({ step: { height } }) => {
     const parts = height?.parts[at] ?? [];
     const listed = parts.map(({ piece, adds }, i) =>
       step(`t${below(i + 1)}`, `${partName(piece)}, as thick there as it is by then`, undefined, adds, 'mm'),
     );
-    const sum = parts.reduce((all, { adds }) => all + adds, 0);
-    const welt = (height?.[at] ?? 0) - sum;
-    const thickness = bottom.layers.find(({ part }) => part === 'welt')?.thickness;
-    const steps =
-      thickness !== undefined && Math.abs(welt - thickness) < 1e-9
-        ? [...listed, step('w', 'Welt', undefined, thickness, 'mm')]
-        : listed;
+    const welt = height?.welt;
+    const steps = welt === undefined ? listed : [...listed, step('w', 'Welt', undefined, welt, 'mm')];
     return {
       steps,
       what: 'Height after the step of what is joined by then: off the last from its ground face, on it from the feather edge',

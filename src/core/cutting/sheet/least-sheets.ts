@@ -13,18 +13,18 @@ export function leastSheets(pieces: readonly Piece[], format: SheetFormat): numb
   const onOffcuts = offcutsHold(format);
   if (format.natural) return leastNatural(pieces, format, format.natural, onOffcuts);
   const { length, width } = roomOn(format);
+  return sheetsFor(areaWithRoom(pieces, format), length * width, onOffcuts);
+}
+
+/** Area of all pieces, each let out by half the knife room, mm². */
+export function areaWithRoom(pieces: readonly Piece[], { knifeRoom }: Pick<SheetFormat, 'knifeRoom'>): number {
   // Pieces of one outline, and the other foot's, are of one area.
   const outlines = new OutlineIndex();
   const letOut: number[] = [];
-  const areas = pieces.map(({ ring, count }) => {
+  return pieces.reduce((sum, { ring, count }) => {
     const { number } = outlines.find(ring);
-    return (letOut[number] ??= letOutArea(ring, format.knifeRoom / 2)) * count;
-  });
-  return sheetsFor(
-    areas.reduce((sum, one) => sum + one, 0),
-    length * width,
-    onOffcuts,
-  );
+    return sum + (letOut[number] ??= letOutArea(ring, knifeRoom / 2)) * count;
+  }, 0);
 }
 
 /** Whole sheets for an area: one at least where the offcuts do not hold it all. */

@@ -52,7 +52,7 @@ export function cost(
     const taken = workOf(run, input, bench);
     const ml = average(run, (size) => taken.get(size)?.adhesive);
     const minutes = average(run, (size) => taken.get(size)?.minutes) ?? 0;
-    const stock = stockShare(run, orders) / run.pairs;
+    const stock = stockShares(run, orders).reduce((sum, { money }) => sum + money, 0) / run.pairs;
     const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
     const sundries = rates.sum('money a pair', [code]);
     const labour = (minutes / 60) * (rates.one('money an hour', [code]) ?? 0);
@@ -109,13 +109,20 @@ function average(run: StyleRun, of: (size: StyleRun['sizes'][number]) => number 
   return sum / run.pairs;
 }
 
-function stockShare(run: StyleRun, orders: readonly OrderLine[]): number {
-  let money = 0;
-  for (const { cutting, sheetPrice, need } of orders) {
-    if (sheetPrice === undefined) continue;
-    money += (sheetPrice * need * (piecesFrom(run, cutting.stock.code)?.area ?? 0)) / cutting.net;
-  }
-  return money;
+/** What a style has of a stock's sheets: its share by net area, and what that costs. */
+export interface StockShare {
+  readonly stock: Stock;
+  readonly share: number;
+  readonly money: number;
+}
+
+/** Of all sheets needed that have a price and that the style's pieces are cut from. */
+export function stockShares(run: StyleRun, orders: readonly OrderLine[]): readonly StockShare[] {
+  return orders.flatMap(({ cutting: { stock, net }, sheetPrice, need }): readonly StockShare[] => {
+    const own = piecesFrom(run, stock.code)?.area;
+    if (own === undefined || sheetPrice === undefined) return [];
+    return [{ stock, share: own / net, money: (sheetPrice * need * own) / net }];
+  });
 }
 
 /** Weight of a pair's bottoms, g. */
