@@ -29,6 +29,7 @@ import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { showWithoutDelay } from './first-render';
+import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
 import { passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
@@ -84,6 +85,7 @@ export function createSpreadsheet(
   failed: (error: unknown) => void,
 ): Spreadsheet {
   widenSelectionOutline();
+  letListsFollow();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,

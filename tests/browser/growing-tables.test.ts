@@ -194,6 +194,42 @@ describe('tables in the page', () => {
     await context.close();
   });
 
+  it('offer what stands in a list’s table wherever rows come and go, and still take blank cells', async () => {
+    const { page, sheet, context } = await open();
+    /** The lists that lead to Bottom stock: to which cells, and whether theirs may be blank. */
+    const lists = () =>
+      page.evaluate(() => {
+        const saved = window.workbench.spreadsheet.api.getActiveWorkbook()!.save();
+        const { data } = saved.resources!.find(({ name }) => name === 'SHEET_DATA_VALIDATION_PLUGIN')!;
+        const all = Object.values(JSON.parse(data) as Record<string, { formula1?: string; allowBlank?: boolean }[]>);
+        const those = all.flat().filter(({ formula1 }) => formula1?.includes('Bottom stock'));
+        return [...new Set(those.map(({ formula1, allowBlank }) => `${formula1} ${allowBlank}`))];
+      });
+    const change = (what: 'insertRows' | 'deleteRows', at: number) =>
+      page.evaluate(
+        ([how, row]) => {
+          const stock = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!;
+          stock.activate();
+          stock[how](row, 1);
+        },
+        [what, at] as const,
+      );
+    const [before] = await lists();
+    const [, first, last] = /^='Bottom stock'!\$A\$(\d+):\$A\$(\d+) true$/.exec(before!)!.map(Number);
+    const from = (top: number, end: number) => [`='Bottom stock'!$A$${top}:$A$${end} true`];
+    // In the midst of the table, then above it.
+    await change('insertRows', first! + 1);
+    expect(await lists()).toEqual(from(first!, last! + 1));
+    await change('insertRows', 0);
+    expect(await lists()).toEqual(from(first! + 1, last! + 2));
+    await change('deleteRows', first! + 3);
+    expect(await lists()).toEqual(from(first! + 1, last! + 1));
+    await sheet.select('A1');
+    for (let undone = 0; undone < 3; undone++) await page.keyboard.press('Control+z');
+    expect(await lists()).toEqual([before]);
+    await context.close();
+  });
+
   it('take a day as it is typed, without its year for one of the run’s', async () => {
     const { sheet, context } = await open();
     // The example is due on 14 June 2027.

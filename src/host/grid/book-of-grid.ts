@@ -45,7 +45,7 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const looks = new Looks(snapshot.styles);
   const sheets = snapshot.sheetOrder.flatMap((id) => {
     const sheet = snapshot.sheets[id];
-    return sheet ? [sheetOf(sheet, id, { spilled, rules: rules[id] ?? [], looks })] : [];
+    return sheet ? [sheetOf(sheet, id, { spilled, rules: rules[id] ?? [], looks, workbook: snapshot.id })] : [];
   });
   const customs = snapshot.sheetOrder.map((id) => snapshot.sheets[id]?.custom ?? {});
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
@@ -106,9 +106,10 @@ interface Around {
   readonly spilled: Spilled;
   readonly rules: ReturnType<typeof rulesIn>[string];
   readonly looks: Looks;
+  readonly workbook: string;
 }
 
-function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, looks }: Around): BookSheet {
+function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, looks, workbook }: Around): BookSheet {
   const custom = sheet.custom ?? {};
   const ground = looks.style(sheet.defaultStyle);
   const cells = new SheetOfGrid(sheet, ground, looks, spilledOn(spilled, id));
@@ -127,7 +128,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
     gridLines: sheet.showGridlines !== BooleanNumber.FALSE,
     ...(sheet.tabColor && { tabColour: sheet.tabColor }),
     merged: (sheet.mergeData ?? []).map(areaOf),
-    rules: rules.flatMap((rule) => bookRule(rule) ?? []),
+    rules: rules.flatMap((rule) => bookRule(rule, workbook) ?? []),
     kept: custom['kind'] !== undefined && kept['pageSetup'] === undefined ? { ...PRINTED, ...kept } : kept,
   };
 }

@@ -15,10 +15,15 @@ const STYLES = [
 /** Kinds that files know; the grid calls them by the same words. */
 const KINDS: readonly string[] = ['list', 'whole', 'decimal', 'date', 'time', 'textLength', 'custom'];
 
-/** What a grid's cells take, as a file has it; undefined for kinds that files do not know. */
-export function bookRule(rule: IDataValidationRule): BookRule | undefined {
+/**
+ * What a grid's cells take, as a file has it; undefined for kinds that files do not know.
+ * @param workbook the grid's id of the workbook, which no reference of a file names
+ */
+export function bookRule(rule: IDataValidationRule, workbook: string): BookRule | undefined {
   if (!KINDS.includes(rule.type)) return undefined;
-  const [first, second] = [rule.formula1, rule.formula2].map((formula) => stored(rule.type, formula));
+  const [first, second] = [rule.formula1, rule.formula2].map((formula) =>
+    stored(rule.type, formula && withinWorkbook(formula, workbook)),
+  );
   const others = rule.showErrorMessage
     ? (STYLES.find(([style]) => style === rule.errorStyle)?.[1] ?? 'stop')
     : undefined;
@@ -59,6 +64,12 @@ export function gridRule(rule: BookRule, uid: string): IDataValidationRule {
     ...(prompt?.title !== undefined && { promptTitle: prompt.title }),
     ...(prompt?.text !== undefined && { prompt: prompt.text }),
   };
+}
+
+/** A formula without the workbook's own id before its sheets: in a file that would name another file. */
+export function withinWorkbook(formula: string, workbook: string): string {
+  if (!formula.startsWith('=')) return formula;
+  return formula.replaceAll(`'[${workbook}]`, "'").replaceAll(`[${workbook}]`, '');
 }
 
 /** A list's words stand in quotes in a file, and everything else without "=". */

@@ -4,7 +4,7 @@ import { readBook } from '../../../src/exchange/xlsx/read';
 import { writeBook } from '../../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../../src/host/grid/book-of-grid';
 import { gridOfBook } from '../../../src/host/grid/grid-of-book';
-import { namesIn, rulesIn, snapshotOf } from '../../../src/host/grid/snapshot';
+import { namesIn, resourcesOf, rulesIn, snapshotOf } from '../../../src/host/grid/snapshot';
 import { blank } from '../../../src/workbook/blank';
 import { demo } from '../../../src/workbook/demo';
 
@@ -41,6 +41,16 @@ describe('a workbook of the grid through a file', () => {
     const after = ring(before);
     expect(cellsOf(after)).toEqual(cellsOf(before));
     expect(after.styles).toEqual(before.styles);
+  });
+
+  it('names no other file in a list, as whatever the grid calls after its own id of the workbook would be', () => {
+    const snapshot = snapshotOf(blank, 'workbook');
+    const [own, plain] = ["='[workbook]Bottom stock'!$A$4:$A$9", '=[workbook]Lasts!$A$4:$A$9'];
+    const rules = Object.values(rulesIn(snapshot)).find((all) => all.length > 1) ?? [];
+    const called = rules.map((rule, at) => ({ ...rule, formula1: at === 0 ? own : plain }));
+    const resources = resourcesOf(namesIn(snapshot), { [snapshot.sheetOrder[0]!]: called });
+    const written = bookOfGrid({ ...snapshot, resources }).sheets[0]!.rules.map(({ first }) => first);
+    expect(new Set(written)).toEqual(new Set(["'Bottom stock'!$A$4:$A$9", 'Lasts!$A$4:$A$9']));
   });
 
   it.each([demo, blank])('keeps names, lists, widths, heights, panes and kinds of sheets of $name', (plan) => {
