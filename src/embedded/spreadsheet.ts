@@ -28,6 +28,7 @@ import { fillSums } from '../host/grid/fill-sums';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
+import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
 import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
@@ -86,6 +87,7 @@ export function createSpreadsheet(
 ): Spreadsheet {
   widenSelectionOutline();
   letListsFollow();
+  forgetTabsLeft();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,

@@ -230,6 +230,29 @@ describe('tables in the page', () => {
     await context.close();
   });
 
+  it('go on below the cell that was left by Enter, wherever a row of Tabs began before', async () => {
+    const { page, sheet, context } = await open();
+    await page.evaluate(() =>
+      window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!.activate(),
+    );
+    const tabbed = async (at: string) => {
+      await sheet.select(at);
+      await page.keyboard.type('1000');
+      await page.keyboard.press('Tab');
+      await page.keyboard.type('500');
+    };
+    await tabbed('N9');
+    await page.keyboard.press('Enter');
+    await sheet.saying(/^N10\./);
+    await tabbed('N9');
+    await page.keyboard.press('Tab');
+    await sheet.enter('O4', '230');
+    await sheet.saying(/^O5\./);
+    await sheet.type('240');
+    await sheet.saying(/^O6\./);
+    await context.close();
+  });
+
   it('take a day as it is typed, without its year for one of the run’s', async () => {
     const { sheet, context } = await open();
     // The example is due on 14 June 2027.
