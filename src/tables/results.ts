@@ -4,6 +4,7 @@ import type { Check } from '../core/plan/checks/check';
 import type { CostLine } from '../core/plan/cost/cost';
 import type { StockCutting } from '../core/plan/cutting';
 import { makeOrBuy } from '../core/plan/cost/make-or-buy';
+import type { LeftOut } from '../core/plan/left-out';
 import type { OrderLine } from '../core/plan/order';
 import type { PieceLine } from '../core/plan/pieces';
 import type { Batch } from '../core/plan/batches';
@@ -70,7 +71,7 @@ export const orderTable: ResultTable<OrderLine> = {
   meaning: 'Sheets needed, on hand and to buy, with what they cost',
   columns: [
     words('Stock', ({ cutting }) => cutting.stock.code, { total: allInWords, leftOut: ({ name }) => name }),
-    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: () => LEFT_OUT }),
+    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: whyInWords }),
     figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
     figure('Area use', ({ cutting }) => 100 * cutting.areaUse, { unit: '%' }),
@@ -90,8 +91,13 @@ export const orderTable: ResultTable<OrderLine> = {
   ],
 };
 
-/** Stands beside the name of what is left out. */
-const LEFT_OUT = 'left out';
+/**
+ * Stands beside the name of what is left out, where it is read at once: blank neighbours give it room. The last column
+ * has the reason too, for where a neighbour cuts it off.
+ */
+function whyInWords({ why }: LeftOut): string {
+  return `left out: ${why.message}`;
+}
 
 /** Heads a sum; one that is not whole says so. */
 function allInWords(_lines: readonly unknown[], whole: boolean): string {
@@ -123,7 +129,7 @@ export const costTable: ResultTable<CostLine> = {
   meaning: 'What a pair costs in stock, adhesive, sundries and work, by style',
   columns: [
     words('Style', ({ run }) => run.style.code, { total: allInWords, leftOut: ({ name }) => name }),
-    words('Last', ({ run }) => run.last.code, { width: 130, leftOut: () => LEFT_OUT }),
+    words('Last', ({ run }) => run.last.code, { width: 130, leftOut: whyInWords }),
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Adhesive', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
