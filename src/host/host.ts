@@ -8,6 +8,11 @@ export interface CellPlace {
   readonly column: number;
 }
 
+/** What is to stand in a cell. */
+export interface WrittenCell extends CellPlace {
+  readonly value: string | number;
+}
+
 /** What the maker has selected: its upper left cell and, where it is more than that, its size. */
 export interface Selection extends CellPlace {
   readonly rows: number;
@@ -77,6 +82,9 @@ export interface Host {
    * @throws Error where the workbook has no such table or a row is too wide.
    */
   writeTable(name: string, cells: Cells): Promise<void>;
+
+  /** Writes single cells, on whatever sheets; what stands around them stays. */
+  writeCells(cells: readonly WrittenCell[]): Promise<void>;
 
   /**
    * Tells of each new selection, and of each new value of what is selected.

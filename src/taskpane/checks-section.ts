@@ -1,8 +1,10 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Check, problemCheck, type Verdict } from '../core/plan/checks/check';
 import { checkInWords } from '../tables/check-in-words';
+import { cellIn } from '../tables/block-cell';
 import { placeOfCheck } from '../tables/check-place';
 import { decimals, type Figures } from '../tables/figures';
+import { type LostCode, lostCodes } from '../tables/named-codes';
 import { button } from './button';
 import type { Lead } from './go-to';
 import { waiting } from './waiting';
@@ -11,13 +13,28 @@ import type { Watched } from './watched';
 const SIGNS: Readonly<Record<Verdict, string>> = { putRight: 'sign bad', lookAt: 'sign see', holds: 'sign ok' };
 const HEADS: Readonly<Record<Verdict, string>> = { putRight: 'To put right', lookAt: 'To look at', holds: 'Holds' };
 
-/** Everything that the plan found: what to put right, what to look at, what holds; each leads to its cell. */
-export function checksSection(watched: Watched, lead: Lead, figures: Figures): TemplateResult {
+/** Writes a code wherever the workbook names one that is not defined. */
+export type Rename = (lost: LostCode, to: string) => void;
+
+/**
+ * Everything that the plan found: what to put right, what to look at, what holds; each leads to its cell. Where a code
+ * is named that was renamed, the new one can be written wherever it is named.
+ */
+export function checksSection(watched: Watched, lead: Lead, figures: Figures, rename: Rename): TemplateResult {
   const { standing, results, before } = watched;
   const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
   if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
   const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
-  const go = (check: Check) => lead(placeOfCheck(check, lastOf));
+  const { tables } = watched;
+  const lost = lostCodes(tables);
+  const shown = (check: Check) => {
+    const place = placeOfCheck(check, lastOf);
+    const { row, column } = cellIn(tables.get(place.table) ?? [], place);
+    const named = lost.filter(({ cells }) =>
+      cells.some((cell) => cell.table === place.table && cell.row === row && cell.column === column),
+    );
+    return item(check, figures, () => lead(place), renaming(named, rename));
+  };
   const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
   const nothingWrong = list('putRight').length + list('lookAt').length === 0;
   return html`${waiting(watched)}
@@ -34,7 +51,7 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures): T
       : html`<section class="section" aria-labelledby="checks-${verdict}">
           <header><h2 id="checks-${verdict}">${HEADS[verdict]}, ${list(verdict).length}</h2></header>
           <ul class="checks">
-            ${list(verdict).map((check) => item(check, figures, () => go(check)))}
+            ${list(verdict).map(shown)}
           </ul>
         </section>`,
   )}
@@ -45,14 +62,31 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures): T
           <details>
             <summary><b>${HEADS.holds}, ${list('holds').length}</b></summary>
             <ul class="checks">
-              ${list('holds').map((check) => item(check, figures, () => go(check)))}
+              ${list('holds').map(shown)}
             </ul>
           </details>
         </section>`
   }`;
 }
 
-function item(check: Check, { unit, height }: Figures, go: () => void): TemplateResult {
+/** What would carry a renamed code through, a button for each code that may be meant. */
+function renaming(lost: readonly LostCode[], rename: Rename): TemplateResult | typeof nothing {
+  const offers = lost.flatMap((one) => one.meant.map((to) => ({ one, to })));
+  if (offers.length === 0) return nothing;
+  return html`<p class="acts">
+    ${offers.map(({ one, to }) => {
+      const words = `Write “${to}” wherever “${one.code}” stands`;
+      return button(words, () => rename(one, to), { kind: 'link' });
+    })}
+  </p>`;
+}
+
+function item(
+  check: Check,
+  { unit, height }: Figures,
+  go: () => void,
+  offers: TemplateResult | typeof nothing,
+): TemplateResult {
   const words = checkInWords(check, unit === 'mm' ? undefined : (mm) => `${height(mm)} in`);
   const { found, wanted, say } = words;
   // What is told in mm is told in the units chosen; days, pairs and money stay.
@@ -74,6 +108,7 @@ function item(check: Check, { unit, height }: Figures, go: () => void): Template
       <p>
         ${capital(say)}.${measures.length > 0 ? html` <span class="small">${capital(measures.join(', '))}.</span>` : nothing}
       </p>
+      ${offers}
     </div>
   </li>`;
 }

@@ -9,6 +9,7 @@ import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import { withLayout } from '../tables/layout-rows';
 import { INPUT_TABLES } from '../tables/input-tables';
+import type { LostCode } from '../tables/named-codes';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import { benchSection } from './bench-section';
@@ -26,6 +27,7 @@ import { notice } from './notice';
 import { PaperMaking } from './paper-making';
 import { paperSection } from './paper-section';
 import { PictureFrame } from './picture-frame';
+import { carriedInWords, carryThrough } from './renaming';
 import { runSection } from './run-section';
 import type { StockProgress } from '../workers/search-stock';
 import { runSearchSection } from './run-search-section';
@@ -186,7 +188,7 @@ class Pane {
       case 'Compare':
         return compareSection(watched, lead, this.comparing, figures);
       case 'Checks':
-        return checksSection(watched, lead, figures);
+        return checksSection(watched, lead, figures, (lost, to) => this.rename(lost, to));
       case 'Paper':
         return paperSection(watched, this.paper);
       case 'Workings':
@@ -291,6 +293,12 @@ class Pane {
       wrote();
     };
     this.attempt(work, done);
+  }
+
+  private rename(lost: LostCode, to: string): void {
+    carryThrough(this.host, lost, to)
+      .then((count) => this.say(carriedInWords(lost, to, count, this.undoes)))
+      .catch(this.refused);
   }
 
   private load(what: 'demo' | 'blank'): void {

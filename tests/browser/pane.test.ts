@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/workbook/address';
 import { demo } from '../../src/workbook/demo';
+import { bundled } from './bundled';
 import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { servedSite } from './site';
@@ -65,6 +66,34 @@ describe('the pane', () => {
     await sheet.select('A1');
     await pane.getByRole('button', { name: 'Go to the cell' }).click();
     await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));
+    await context.close();
+  });
+
+  it('carries a renamed code through all tables that name it, as one step for undo', async () => {
+    const same = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
+    const opened = await bundled('pages/edited-demo.ts');
+    const edit = JSON.stringify({ ...same, value: 45 });
+    const { page, context } = await site.open({
+      instead: { 'page.js': () => `globalThis.edit = ${edit};\n${opened}` },
+    });
+    const pane = page.locator('#pane');
+    const code = inputCell(demo, 'Bottom stock', 'Cork 4', 'Stock');
+    const named = () =>
+      page.evaluate(async () => {
+        const tables = await window.workbench.host.tables();
+        const cells = [...tables.values()].flat(2).map(String);
+        return ['Cork 4', 'Cork quick'].map((one) => cells.filter((cell) => cell.includes(one)).length);
+      });
+    const [before] = await named();
+    expect(before).toBeGreaterThan(2);
+    await page.locator('#grid').getByRole('tab', { name: code.sheet, exact: true }).click();
+    await new Sheet(page).enter(cellAddress(code.row, code.column), 'Cork quick');
+    await pane.getByRole('tab', { name: 'Checks' }).click();
+    await pane.getByRole('button', { name: 'Write “Cork quick” wherever “Cork 4” stands' }).first().click();
+    await pane.getByText(/“Cork quick” stands in \d+ cells now in place of “Cork 4”. Undo takes it back./).waitFor();
+    expect(await named()).toEqual([0, before]);
+    await page.keyboard.press('Control+z');
+    await expect.poll(named).toEqual([before! - 1, 1]);
     await context.close();
   });
 

@@ -7,7 +7,7 @@ import { contentOf, keepMade, type Made, readMade } from './own-sheets';
 import { supports } from './requirements';
 import { codeOf, run } from './run';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
-import type { Block, CellPlace, Failed, Host, Reference, Selection, Stop, TablePlace } from '../host';
+import type { Block, CellPlace, Failed, Host, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
 import { listen } from './listen';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
@@ -163,6 +163,16 @@ export class ExcelHost implements Host {
         Array.from({ length: place.columns }, (_, column) => given(cells[row]?.[column])),
       );
       sheet.getRangeByIndexes(place.row + 1, place.column, rows.length, place.columns).formulas = rows;
+      await context.sync();
+    });
+  }
+
+  async writeCells(cells: readonly WrittenCell[]): Promise<void> {
+    await run(async (context) => {
+      for (const { sheet, row, column, value } of cells) {
+        const range = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1);
+        range.formulas = [[given(value)]];
+      }
       await context.sync();
     });
   }

@@ -40,7 +40,7 @@ import { contentAtRest } from './content-at-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
-import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace } from '../host';
+import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
 
 /** Why a cell shows an error, where its formula's function said it. Rows and columns count from 0. */
 export type MessageAt = (
@@ -188,6 +188,20 @@ export class GridHost implements Host {
         Array.from({ length: place.columns }, (_, column) => cellData(cells[row]?.[column])),
       );
       await this.write(sheet, place.row + 1, place.column, rows);
+    } finally {
+      batch.dispose();
+    }
+  }
+
+  async writeCells(cells: readonly WrittenCell[]): Promise<void> {
+    const [first] = cells;
+    if (!first) return;
+    const { injector } = this;
+    const batch = injector.get(IUndoRedoService).__tempBatchingUndoRedo(this.sheet(first.sheet).getUnitId());
+    try {
+      for (const { sheet, row, column, value } of cells) {
+        await this.write(this.sheet(sheet), row, column, [[cellData(value)]]);
+      }
     } finally {
       batch.dispose();
     }

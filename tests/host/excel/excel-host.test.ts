@@ -323,6 +323,17 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
     });
   });
 
+  it('writes single cells on several sheets, as they are typed, and leaves their neighbours', async () => {
+    await host.load(small);
+    await host.writeCells([
+      { sheet: 'Run', row: 3, column: 0, value: '1-2' },
+      { sheet: 'Bottom stock', row: 1, column: 0, value: 'Cork 7' },
+    ]);
+    expect((await host.tables()).get('Pairage')?.[1]).toEqual(['1-2', 5]);
+    expect((await host.tables()).get('Bottom stock')?.[1]).toEqual(['Cork 7', 'any']);
+    expect(suite.cell('Run', 5, 1).formula).toBe('=SUM(B4:B5)');
+  });
+
   describe('the selection', () => {
     beforeEach(() => host.load(small));
 
