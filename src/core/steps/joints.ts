@@ -120,81 +120,105 @@ function slabJoints({ following, apart }: Assembly): readonly Joint[] {
   ];
 }
 
-function wedgeJoints({ following, lifts, flat, apart }: Assembly): readonly Joint[] {
-  const over = onLast(LASTED, following);
+function wedgeJoints(assembly: Assembly): readonly Joint[] {
+  return assembly.apart.length === 0 ? bentWedgeJoints(assembly) : flatWedgeJoints(assembly);
+}
+
+/** Layers bent on one by one, then what lies flat under all of them. */
+function bentWedgeJoints({ following, lifts, flat }: Assembly): readonly Joint[] {
+  const lowest = following.at(-1) ?? LASTED;
+  const wedge = topOf(lifts);
+  const [upper, ...others] = lifts;
+  const [first, ...rest] = flat;
+  return [
+    ...onLast(LASTED, following),
+    ...(upper
+      ? [
+          {
+            above: [face(lowest, 'lower', 'seat', areaOf(upper))],
+            below: [face(upper, 'upper', undefined, areaOf(upper))],
+            adds: [upper],
+            brings: [upper],
+            apart: false,
+          },
+          ...onLast(upper, others, 'stack'),
+        ]
+      : []),
+    // Levelled, all the bent layers show in the ground face.
+    ...(first
+      ? [
+          underBoth(
+            first,
+            lowest,
+            wedge,
+            lifts.map((lift) => face(lift, 'lower', 'top', wedge / lifts.length)),
+          ),
+          ...onLast(first, rest),
+        ]
+      : []),
+  ];
+}
+
+/** Lifts and platform joined off the last, put on it as one, and the outsole under them. */
+function flatWedgeJoints({ following, lifts, flat, apart }: Assembly): readonly Joint[] {
   const lowest = following.at(-1) ?? LASTED;
   const wedge = topOf(lifts);
   const platforms = flat.filter(({ part }) => part === 'platform');
-  const outsole = flat.find(({ part }) => part === 'outsole');
-  const before = (layer: Layer) => Math.max(0, areaOf(layer) - wedge);
-  /** A piece under wedge and forepart at once. */
-  const underBoth = (layer: Layer, seats: readonly Face[]): Joint => ({
-    above: [...seats, face(lowest, 'lower', 'forepart', before(layer))],
-    below: [face(layer, 'upper', 'seat', wedge), face(layer, 'upper', 'forepart', before(layer))],
-    adds: [layer],
-    brings: [layer],
-    apart: false,
-  });
-  if (apart.length === 0) {
-    const [first, ...rest] = flat;
-    const [upper] = lifts;
-    return [
-      ...over,
-      ...(upper
-        ? [
-            {
-              above: [face(lowest, 'lower', 'seat', areaOf(upper))],
-              below: [face(upper, 'upper', undefined, areaOf(upper))],
-              adds: [upper],
-              brings: [upper],
-              apart: false,
-            },
-            ...onLast(upper, lifts.slice(1), 'stack'),
-          ]
-        : []),
-      // Levelled, all the bent layers show in the ground face.
-      ...(first
-        ? [
-            underBoth(
-              first,
-              lifts.map((lift) => face(lift, 'lower', 'top', wedge / lifts.length)),
-            ),
-            ...onLast(first, rest),
-          ]
-        : []),
-    ];
-  }
-  const ground = lifts.at(-1) as Layer;
   const [platform] = platforms;
-  const pile = between(platforms, undefined, true);
-  const underLifts: Joint | undefined = platform && {
-    above: [face(ground, 'lower', undefined, wedge), ...(pile?.above ?? [])],
-    below: [face(platform, 'upper', 'seat', wedge), ...(pile?.below ?? [])],
-    adds: platforms,
-    brings: [],
-    apart: true,
-  };
+  const outsole = flat.find(({ part }) => part === 'outsole');
+  const ground = lifts.at(-1) as Layer;
   const up: Joint = {
     above: [
       face(lowest, 'lower', 'seat', wedge),
-      ...(platform ? [face(lowest, 'lower', 'forepart', before(platform))] : []),
+      ...(platform ? [face(lowest, 'lower', 'forepart', beforeWedge(platform, wedge))] : []),
     ],
-    below: [...tops(lifts), ...(platform ? [face(platform, 'upper', 'forepart', before(platform))] : [])],
+    below: [...tops(lifts), ...(platform ? [face(platform, 'upper', 'forepart', beforeWedge(platform, wedge))] : [])],
     adds: [lifts[0] as Layer],
     brings: apart,
     apart: false,
   };
   const low = platforms.at(-1);
   return [
-    ...some(between(lifts, 'stack', true), underLifts),
-    ...over,
+    ...some(between(lifts, 'stack', true), platformJoint(ground, platforms, wedge)),
+    ...onLast(LASTED, following),
     up,
     ...(outsole
       ? low
         ? onLast(low, [outsole])
-        : [underBoth(outsole, [face(ground, 'lower', undefined, wedge)])]
+        : [underBoth(outsole, lowest, wedge, [face(ground, 'lower', undefined, wedge)])]
       : []),
   ];
+}
+
+/** The platforms joined to one another and to the lifts above them. */
+function platformJoint(ground: Layer, platforms: readonly Layer[], wedge: number): Joint | undefined {
+  const [platform] = platforms;
+  if (!platform) return undefined;
+  const pile = between(platforms, undefined, true);
+  return {
+    above: [face(ground, 'lower', undefined, wedge), ...(pile?.above ?? [])],
+    below: [face(platform, 'upper', 'seat', wedge), ...(pile?.below ?? [])],
+    adds: platforms,
+    brings: [],
+    apart: true,
+  };
+}
+
+/** What of a layer lies before a wedge, mm². */
+function beforeWedge(layer: Layer, wedge: number): number {
+  return Math.max(0, areaOf(layer) - wedge);
+}
+
+/** A piece under wedge and forepart at once. @param seats ground faces of the wedge */
+function underBoth(layer: Layer, lowest: Body, wedge: number, seats: readonly Face[]): Joint {
+  const forepart = beforeWedge(layer, wedge);
+  return {
+    above: [...seats, face(lowest, 'lower', 'forepart', forepart)],
+    below: [face(layer, 'upper', 'seat', wedge), face(layer, 'upper', 'forepart', forepart)],
+    adds: [layer],
+    brings: [layer],
+    apart: false,
+  };
 }
 
 function heelJoints({ following, lifts, topPiece, apart, flapped, stitched }: Assembly): readonly Joint[] {
