@@ -51,6 +51,8 @@ export function bentLayers(
     const above = under;
     under += thickness;
     let end = whereLeft(profile, above + skiveTo);
+    // A wedge that stopped further back would leave a hollow behind the tread: on a low last its front is left thinner than
+    // asked for instead, as under flat lifts.
     if (i === 0) end = Math.max(end, atTreadSetback(profile, tread, setback.most));
     end = Math.min(end, atTreadSetback(profile, tread, setback.least));
     const from = Math.min(end, whereLeft(profile, under));

@@ -35,14 +35,17 @@ export function scopesOf(style: string, { stock, material }: Pick<Layer, 'stock'
 export function timesOf(operations: readonly Operation[], style: Style, rates: BenchRates): readonly Times[] {
   const usual = USUAL_TIMES[style.adhesive ?? 'polychloroprene'];
   const byPair = rates.items('minutes a pair', [style.code]);
-  const count = (kind: StepKind) => operations.filter((one) => one.kind === kind).length;
+  const sharing = new Map(byPair.flatMap(({ step }) => (step ? [[step, sharers(operations, step)]] : [])));
   return operations.map((operation): Times => {
     const { kind, pieces } = operation;
     // Paste is no adhesive that is measured out, and what is nailed waits for none.
     const coated = (does(operation, 'coat') && operation.coated) || [];
     const scopes = pieces.length > 0 ? pieces.map((piece) => scopesOf(style.code, piece)) : [[style.code]];
     const coats = coated.map((face) => coatsOf(face, style, usual, rates));
-    const own = byPair.reduce((sum, { value, step }) => (step === kind ? sum + value / count(kind) : sum), 0);
+    const shares = sharing.get(kind);
+    const own = shares?.has(operation)
+      ? byPair.reduce((sum, { value, step }) => (step === kind ? sum + value / shares.size : sum), 0)
+      : 0;
     return {
       coats,
       minutes: 2 * footMinutes(operation, style.code, rates) + own,
@@ -56,6 +59,16 @@ export function timesOf(operations: readonly Operation[], style: Style, rates: B
       warm: does(operation, 'join') && operation.joint ? warmed(style, usual, rates, scopes) : undefined,
     };
   });
+}
+
+/**
+ * The operations over which minutes by the pair are spread: all of their kind, but of finishing those of edges alone, as
+ * long as there are any. Pulling a last takes no share.
+ */
+function sharers(operations: readonly Operation[], kind: StepKind): ReadonlySet<Operation> {
+  const all = operations.filter((one) => one.kind === kind);
+  const edges = kind === 'finish' ? all.filter(({ faces }) => faces.length > 0) : [];
+  return new Set(edges.length > 0 ? edges : all);
 }
 
 /** Minutes that are counted by the pair and belong to no kind of step: they are of the whole shoe. */

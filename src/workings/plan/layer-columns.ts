@@ -166,7 +166,7 @@ function skivedTo(layer: Layer, thickness: number, from: Given): ColumnWorking {
   const what =
     at === 'edge'
       ? 'Left at the skived edge, as Styles has it'
-      : 'Left at the skived front: what Styles asks for, more where the front stops earlier';
+      : 'Left at the skived front: what Styles asks for; more where it stops earlier, less where it still reaches to 15 mm behind the tread';
   if (face !== 'upper' || later < 1e-9) return { given: [from], what };
   return {
     given: [from],

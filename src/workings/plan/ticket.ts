@@ -118,7 +118,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   'Press min': time('minutes pressed', ({ pressed }) => pressed?.usual === false, 'Minutes in the press'),
   'Wait min': time('minutes waited', ({ wait }) => wait?.usual === false, 'Minutes until the next step'),
   'Work min a pair': () => ({
-    what: 'Minutes of work on a pair: what is counted by piece, skive and joint on both feet, and its share of what is counted by the pair for its kind of step',
+    what: 'Minutes of work on a pair: what is counted by piece, skive and joint on both feet, and its share of what is counted by the pair for its kind of step, of finishing the edges alone',
   }),
   'What to do': () => ({ what: 'What to do, by its pieces, their materials and faces' }),
   'Look for': () => ({ what: 'What to look for when it is done' }),

@@ -36,12 +36,23 @@ describe('minutes', () => {
 
   it('by the pair are spread over the steps of their kind, and count nothing without one', () => {
     const of = (Step: string) => ({ Item: 'Hand work', Value: 30, Unit: 'minutes a pair', Step });
-    const list = stepsFor(sole, of('finish'));
-    const finishing = list.filter(({ kind }) => kind === 'finish');
-    expect(finishing.length).toBeGreaterThan(1);
-    for (const step of finishing) expect(step.minutes).toBeCloseTo(30 / finishing.length, 9);
+    const list = stepsFor(sole, of('prepare'));
+    const preparing = list.filter(({ kind }) => kind === 'prepare');
+    expect(preparing.length).toBeGreaterThan(1);
+    for (const step of preparing) expect(step.minutes).toBeCloseTo(30 / preparing.length, 9);
     expect(minutes(list)).toBeCloseTo(30, 9);
     expect(minutes(stepsFor(sole, of('cover')))).toBe(0);
+  });
+
+  it('of finishing go to the edges alone: pulling the last takes no share, unless no edge is finished', () => {
+    const finishing = { Item: 'Edge finishing', Value: 30, Unit: 'minutes a pair', Step: 'finish' };
+    const two = stepsFor(built({ Sole: 'Bend 4', Outsole: 'Rubber 4' }, 0), finishing);
+    const [edges, out] = [two.filter(({ acts }) => acts.includes('sand edge')), the(two, 'last out')];
+    // Leather is inked and waxed, rubber sanded: two steps of 15 (worked by hand).
+    expect(edges.map((step) => step.minutes)).toEqual([15, 15]);
+    expect(out.minutes).toBe(0);
+    const felt = stepsFor(built({ Sole: 'Felt 2' }, 0), finishing);
+    expect(the(felt, 'last out').minutes).toBe(30);
   });
 
   it('by the pair without a kind of step are of the whole shoe', () => {
