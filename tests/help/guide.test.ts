@@ -1,6 +1,9 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { responseHeaders } from '../../src/cli/response-headers';
+import type { RateUnit } from '../../src/core/plan/inputs';
+import { LIMIT_ITEMS, USUAL_LIMITS } from '../../src/core/plan/limits';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 
 const html = readFileSync('dist/help/office.html', 'utf8');
 
@@ -30,6 +33,17 @@ describe('the guide to the office suite', () => {
   it('says how arguments are separated where a comma is the decimal mark, and that names are not translated', () => {
     expect(text).toContain('=SOLEBENCH.LAYERS(45,5;6)');
     expect(text).toContain('never translated');
+  });
+
+  it('tells of the units, limits and columns that are easily passed over, by their names in the tables', () => {
+    const { boughtFitting, coverLap } = INPUT_TABLES.styles.columns;
+    const columns = [boughtFitting, coverLap, INPUT_TABLES.stock.columns.supplier];
+    const units: readonly RateUnit[] = ['hours a day', 'days a week'];
+    const names = [...columns.map(({ heading }) => heading), LIMIT_ITEMS.tipAngle, LIMIT_ITEMS.stiffForepart, ...units];
+    for (const name of names) expect(text).toContain(name);
+    expect(text).toContain(`in degrees; usual ${USUAL_LIMITS.tipAngle}`);
+    expect(text).toContain(`in mm; usual ${USUAL_LIMITS.stiffForepart}`);
+    expect(text).toContain(`Cover lap, in mm; usual ${coverLap.fallback}`);
   });
 
   it('says what was tried where, and what nobody has tried', () => {
