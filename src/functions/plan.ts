@@ -1,4 +1,3 @@
-import type { Check } from '../core/plan/checks/check';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
 import {
@@ -139,13 +138,7 @@ export function checks(
 ): any[][] {
   return answer(() => {
     const { plan, problems } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    const slips = problems.map((problem): Check => ({
-      kind: 'problem',
-      subject: problem.place.table ?? problem.place.argument,
-      verdict: 'putRight',
-      problem,
-    }));
-    return writeTable(checksTable, slips.length > 0 ? slips : plan.checks);
+    return writeTable(checksTable, plan.checksBeside(problems));
   });
 }
 

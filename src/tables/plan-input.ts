@@ -7,7 +7,7 @@ import { fold } from '../core/plan/codes';
 import { stocksOf } from '../core/plan/finder';
 import { distinctLeftOut } from '../core/plan/left-out';
 import type { NotSummed } from '../core/plan/checks/check';
-import type { Outline, PairageRow, PlanInput, Rate } from '../core/plan/inputs';
+import { askedOf, type Outline, type PairageRow, type PlanInput, type Rate } from '../core/plan/inputs';
 import { Plan, type UnreadHeading } from '../core/plan/plan';
 import { planMemory } from '../core/plan/plan-memory';
 import { Problem } from '../core/problem';
@@ -68,6 +68,8 @@ export function readPlan(cells: PlanCells): PlanReading {
     return readTables(cells, Object.fromEntries(TABLES.map((name, i) => [name, contents[i]])) as Contents);
   });
 }
+
+const DUE = pairageTable.columns.due.heading;
 
 const TABLES = Object.keys(INPUT_TABLES) as (keyof PlanCells)[];
 
@@ -139,7 +141,8 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     make: styleFrom,
   });
   const pairage = sift(pairageTable, read.pairage.rows, {
-    slips: slips(pairageTable),
+    // A day that cannot be read changes nothing of what is made.
+    slips: slips(pairageTable).filter(({ place: { row, column } }) => row === undefined || column !== DUE),
     waitsFor: ({ style }) => styles.lost.get(fold(style)),
     make: (row) => pairageOf(row, [], () => toPairage(row)),
   });
@@ -165,6 +168,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     layouts: layouts.sound,
     offcuts: offcuts.sound,
     ...(leftOut.length > 0 && { leftOut }),
+    asked: read.pairage.rows.map(({ bySize, due }) => askedOf({ pairs: bySize, due })),
   };
   return { plan: new Plan(input, unread, notSummed), problems, money: read.stock.units.price ?? '' };
 }

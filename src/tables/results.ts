@@ -159,15 +159,20 @@ export const summaryTable: ResultTable<RunSummary> = {
   name: 'Summary',
   meaning: 'The run in one line: pairs, what to buy, what it costs, bench hours, the next day due and what comes next',
   columns: [
-    figure('Pairs', ({ pairs }) => pairs, { format: GENERAL }),
-    figure('To buy', ({ toPay }) => toPay, { unit: MONEY, format: '0.00' }),
-    figure('Cost', ({ whole }) => whole, { unit: MONEY, format: '0.00' }),
-    figure('Bench', ({ hours }) => hours, { unit: 'h' }),
+    figure('Pairs', ({ pairs, asked }) => (pairs < asked ? `${pairs} of ${asked}` : pairs), { format: GENERAL }),
+    figure('To buy', ({ toPay, allBought }) => partOr(toPay, allBought, 2), { unit: MONEY, format: '0.00' }),
+    figure('Cost', ({ whole, allMade }) => partOr(whole, allMade, 2), { unit: MONEY, format: '0.00' }),
+    figure('Bench', ({ hours, allMade }) => partOr(hours, allMade, 1), { unit: 'h' }),
     figure('Next due', ({ due }) => due, { format: 'd mmm yyyy' }),
     figure('To put right', ({ putRight }) => putRight, { format: '0' }),
     words('Next step', ({ next }) => nextInWords(next)),
   ],
 };
+
+/** A sum, or words that say that it is not whole. */
+function partOr(sum: number, whole: boolean, decimals: number): number | string {
+  return whole ? sum : `${sum.toFixed(decimals)}, not whole`;
+}
 
 function nextInWords(next: RunSummary['next']): string {
   switch (next.kind) {

@@ -22,7 +22,8 @@ export type Rename = (lost: LostCode, to: string) => void;
  */
 export function checksSection(watched: Watched, lead: Lead, figures: Figures, rename: Rename): TemplateResult {
   const { standing, results, before } = watched;
-  const checks = standing.kind === 'slips' ? standing.problems.map(problemCheck) : (results ?? before)?.checks;
+  const checks =
+    standing.kind === 'slips' ? (standing.checks ?? standing.problems.map(problemCheck)) : (results ?? before)?.checks;
   if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
   const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
   const { tables } = watched;

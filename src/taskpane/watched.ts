@@ -29,7 +29,15 @@ export interface Shown {
 /** How the plan stands. */
 export type Standing =
   | { readonly kind: 'empty' }
-  | { readonly kind: 'slips'; readonly problems: readonly Problem[] }
+  | {
+      readonly kind: 'slips';
+      /** In the tables. */
+      readonly problems: readonly Problem[];
+      /** What can be planned without them. */
+      readonly plan: Plan;
+      /** The slips and what else is to be put right; undefined until that is worked out. */
+      readonly checks?: readonly Check[];
+    }
   | { readonly kind: 'plan'; readonly plan: Plan; readonly money: string };
 
 /** What is worked out after the bottoms; undefined until it is, and what it lacks where a stock's pieces fit no sheet. */
@@ -150,7 +158,10 @@ export class Watched {
 
   /** What keeps styles from being built, or the tables from being read. */
   get problems(): readonly Problem[] {
-    if (this.standing.kind === 'slips') return this.standing.problems;
+    if (this.standing.kind === 'slips') {
+      const { checks, problems } = this.standing;
+      return checks?.flatMap((check) => (check.kind === 'problem' ? [check.problem] : [])) ?? problems;
+    }
     return this.standing.kind === 'plan' ? this.standing.plan.runs.problems : [];
   }
 
@@ -220,6 +231,18 @@ export class Watched {
     this.standing = standing;
     this.before = this.working = undefined;
     this.show({});
+    if (standing.kind === 'slips') await this.findOthers(standing, turn);
+  }
+
+  /** Finds what is to be put right beside the slips. */
+  private async findOthers(standing: Standing & { readonly kind: 'slips' }, turn: number): Promise<void> {
+    for (const { work } of standing.plan.steps) {
+      await pause();
+      if (turn !== this.turn) return;
+      work();
+    }
+    this.standing = { ...standing, checks: standing.plan.checksBeside(standing.problems) };
+    this.tell();
   }
 
   /** Works a plan out step by step, and shows its bottoms as soon as there are any. */
@@ -317,7 +340,7 @@ function stand(tables: ReadonlyMap<string, Cells>): Standing {
     offcuts: cells(offcuts.name),
   });
   return reading.problems.length > 0
-    ? { kind: 'slips', problems: reading.problems }
+    ? { kind: 'slips', problems: reading.problems, plan: reading.plan }
     : { kind: 'plan', plan: reading.plan, money: reading.money };
 }
 

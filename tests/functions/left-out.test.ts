@@ -61,7 +61,8 @@ describe('what a slip leaves out', { timeout: 180_000 }, () => {
     const summary = table('SUMMARY', args);
     expect(column(summary, 'To put right')).toEqual([1]);
     expect(column(summary, 'Next step')).toEqual([reason]);
-    expect(column(summary, 'Pairs')).toEqual([68 - 20 - 5]);
+    expect(column(summary, 'Pairs')).toEqual(['43 of 68']);
+    expect(column(summary, 'Cost')).toEqual([`${money[money.length - 1]!.toFixed(2)}, not whole`]);
   });
 
   it('is a row of Pairage, named with its style', () => {

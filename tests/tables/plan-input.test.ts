@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPlan } from '../../src/tables/plan-input';
+import { writeTable } from '../../src/tables/result';
+import { summaryTable } from '../../src/tables/results';
 import { tableCells } from '../demo-cells';
 
 const cells = tableCells();
@@ -37,5 +39,35 @@ describe('the tables of a plan', () => {
     const { problems, plan } = readPlan({ ...plain, stock });
     expect(problems.map(({ message }) => message.split(':')[0])).toEqual(['Bottom stock, row 2, Material']);
     expect(plan.runs.problems).toEqual([]);
+  });
+
+  describe('with a day that cannot be read', () => {
+    const stock = (cells['Bottom stock'] ?? []).slice(0, 7);
+    const pairage = [
+      ['Style', 'Due', 38],
+      ['Slab', '2027-03-01', 2],
+      ['Slab', '29/1/27', 3],
+      ['Slap', 'soon', 4],
+    ];
+    const { plan, problems } = readPlan({ ...plain, stock, pairage });
+    const [headings = [], line = []] = writeTable(summaryTable, [plan.summary(problems)]);
+    const shown = Object.fromEntries(headings.map((heading, c) => [String(heading).split('\n')[0], line[c]]));
+
+    it('tell of the other slips too', () => {
+      const told = plan.checksBeside(problems);
+      expect(told.map((check) => check.kind === 'problem' && check.problem.message.split(':')[0])).toEqual([
+        'Pairage, row 2, Due',
+        'Pairage, row 3, Due',
+        'Pairage, row 3, Style',
+      ]);
+      expect(shown['To put right']).toBe(3);
+    });
+
+    it('plan its pairs, and say of how many the sums are and that they are not whole', () => {
+      // 2 and 3 pairs of Slab; the 4 of a style that is not in Styles are left out.
+      expect(shown).toMatchObject({ Pairs: '5 of 9', 'Next due': '' });
+      expect(shown['Cost']).toMatch(/^\d+\.\d\d, not whole$/);
+      expect(shown['To buy']).toMatch(/^\d+\.\d\d, not whole$/);
+    });
   });
 });

@@ -20,6 +20,18 @@ export interface PlanInput {
   readonly offcuts: readonly OffcutRow[];
   /** Rows that could not be read, and what hangs on them. */
   readonly leftOut?: readonly LeftOut[];
+  /** What every row of the pairage asks for, those left out too; without it, what its rows here ask for. */
+  readonly asked?: readonly Asked[];
+}
+
+/** Pairs of a row, and the day by which they are to be done. */
+export interface Asked {
+  readonly pairs: number;
+  readonly due: number | undefined;
+}
+
+export function askedOf({ pairs, due }: Pick<PairageRow, 'pairs' | 'due'>): Asked {
+  return { pairs: [...pairs.values()].reduce((sum, count) => sum + count, 0), due };
 }
 
 /** Pairs of one style for one customer. */

@@ -1,12 +1,12 @@
 import { Problem } from '../problem';
 import type { Stock } from '../stock/stock';
-import type { Check, NotSummed } from './checks/check';
+import { type Check, type NotSummed, problemCheck } from './checks/check';
 import { checks } from './checks/checks';
 import { cost, type CostLine } from './cost/cost';
 import { fold } from './codes';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
 import { stocksOf } from './finder';
-import type { PlanInput } from './inputs';
+import { askedOf, type PlanInput } from './inputs';
 import { distinctLeftOut, type LeftOut } from './left-out';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
@@ -131,9 +131,21 @@ export class Plan {
 
   /** The run in one line. @param slips in the tables, that it goes without */
   summary(slips: readonly Problem[] = []): RunSummary {
-    const { orders, costs } = this.possible;
-    const checks = slips.length > 0 ? [] : this.checks;
-    return summary({ pairage: this.input.pairage, orders, costs, checks, slips });
+    const asked = this.input.asked ?? this.input.pairage.map(askedOf);
+    return summary({ ...this.possible, asked, checks: this.checksBeside(slips) });
+  }
+
+  /**
+   * Slips in the tables, then what else is to be put right. What is only to be looked at, or holds, waits until the plan is
+   * whole; without slips, all checks.
+   */
+  checksBeside(slips: readonly Problem[]): readonly Check[] {
+    if (slips.length === 0) return this.checks;
+    const told = new Set(slips.map(({ message }) => message));
+    const others = this.checks.filter(
+      (check) => check.verdict === 'putRight' && !(check.kind === 'problem' && told.has(check.problem.message)),
+    );
+    return [...slips.map(problemCheck), ...others];
   }
 
   /** Never throws for what it can list instead. */

@@ -9,7 +9,7 @@ import { fold } from './codes';
 import { type Build, Finder } from './finder';
 import { nearestCode } from './nearest-code';
 import { MOST_WORK, PlanWork } from './plan-work';
-import type { PairageRow, PlanInput } from './inputs';
+import { askedOf, type PairageRow, type PlanInput } from './inputs';
 import type { LeftOut } from './left-out';
 
 /** One size of a style's run, with its bottom. */
@@ -38,7 +38,7 @@ export interface Runs {
 }
 
 type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'> &
-  Partial<Pick<PlanInput, 'offcuts'>>;
+  Partial<Pick<PlanInput, 'offcuts' | 'asked'>>;
 
 /** What one style came to: its run, if any, and what kept it or some of its sizes from being built. */
 interface StyleBuilt {
@@ -113,8 +113,8 @@ export class RunBuilder {
       leftOut.push(...built.problems.map((why) => ({ name: style.code, why })));
       if (built.run) styles.push(built.run);
     }
-    const { pairage } = this.input;
-    if (pairage.length > 0 && pairage.every(({ pairs }) => [...pairs.values()].every((n) => n === 0))) {
+    const { pairage, asked = pairage.map(askedOf) } = this.input;
+    if (pairage.length > 0 && asked.every(({ pairs }) => pairs === 0)) {
       problems.add(
         new Problem(
           'invalid',

@@ -1,7 +1,8 @@
 import type { Problem } from '../problem';
-import { type Check, problemCheck } from './checks/check';
+import type { Check } from './checks/check';
 import type { CostLine } from './cost/cost';
-import type { PairageRow } from './inputs';
+import type { Asked } from './inputs';
+import type { LeftOut } from './left-out';
 import type { OrderLine } from './order';
 
 /** What the maker does next. */
@@ -13,35 +14,44 @@ export type NextStep =
 /** A run in one line. Money is the sheet's own, days are the spreadsheet's. */
 export interface RunSummary {
   readonly pairs: number;
+  /** Pairs in the pairage, those left out too. */
+  readonly asked: number;
+  /** Whether nothing is left out of what is bought, and of what is made. */
+  readonly allBought: boolean;
+  readonly allMade: boolean;
   /** Of all stock that has a price. */
   readonly toPay: number;
   /** Cost of all pairs. */
   readonly whole: number;
   /** Bench time of all pairs, hours. */
   readonly hours: number;
-  /** The first day on which pairs are due; undefined where no row has one. */
+  /** The first day on which pairs are due; undefined where no row has one, or one that cannot be read. */
   readonly due: number | undefined;
   readonly putRight: number;
   readonly next: NextStep;
 }
 
 interface Summed {
-  readonly pairage: readonly PairageRow[];
+  readonly asked: readonly Asked[];
   readonly orders: readonly OrderLine[];
   readonly costs: readonly CostLine[];
+  readonly notOrdered: readonly LeftOut[];
+  readonly notCosted: readonly LeftOut[];
+  /** Slips in the tables among them. */
   readonly checks: readonly Check[];
-  /** Slips in the tables. */
-  readonly slips: readonly Problem[];
 }
 
 /** Sums a run up: pairs, money, hours, the next day due, and what comes next. */
-export function summary({ pairage, orders, costs, checks, slips }: Summed): RunSummary {
-  const putRight = [...slips.map(problemCheck), ...checks].filter(({ verdict }) => verdict === 'putRight');
-  const days = pairage
-    .filter(({ pairs }) => [...pairs.values()].some((count) => count > 0))
-    .flatMap(({ due }) => due ?? []);
+export function summary({ asked, orders, costs, notOrdered, notCosted, checks }: Summed): RunSummary {
+  const putRight = checks.filter(({ verdict }) => verdict === 'putRight');
+  // A day that cannot be read may be the first.
+  const unclear = checks.some((check) => check.kind === 'problem' && isOfDays(check.problem));
+  const days = unclear ? [] : asked.filter(({ pairs }) => pairs > 0).flatMap(({ due }) => due ?? []);
   return {
     pairs: sum(costs, ({ run }) => run.pairs),
+    asked: sum(asked, ({ pairs }) => pairs),
+    allBought: notOrdered.length === 0,
+    allMade: notCosted.length === 0,
     toPay: sum(orders, ({ toPay }) => toPay ?? 0),
     whole: sum(costs, ({ whole }) => whole),
     hours: sum(costs, ({ minutes, run }) => (minutes * run.pairs) / 60),
@@ -49,6 +59,10 @@ export function summary({ pairage, orders, costs, checks, slips }: Summed): RunS
     putRight: putRight.length,
     next: nextStep(putRight, orders),
   };
+}
+
+function isOfDays({ place: { argument, row, column } }: Problem): boolean {
+  return argument === 'pairage' && (column === 'Due' || (row === undefined && column === undefined));
 }
 
 /** What cannot be made comes before what is late, that before buying, buying before cutting. */
