@@ -169,9 +169,9 @@ export const summaryTable: ResultTable<RunSummary> = {
   ],
 };
 
-/** A sum, or words that say that it is not whole. */
+/** A sum, or words that say that it is one of a part: no wider than their column, so that no figure is cut off. */
 function partOr(sum: number, whole: boolean, decimals: number): number | string {
-  return whole ? sum : `${sum.toFixed(decimals)}, not whole`;
+  return whole ? sum : `part ${sum.toFixed(decimals)}`;
 }
 
 function nextInWords(next: RunSummary['next']): string {

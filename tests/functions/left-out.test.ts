@@ -62,7 +62,7 @@ describe('what a slip leaves out', { timeout: 180_000 }, () => {
     expect(column(summary, 'To put right')).toEqual([1]);
     expect(column(summary, 'Next step')).toEqual([reason]);
     expect(column(summary, 'Pairs')).toEqual(['43 of 68']);
-    expect(column(summary, 'Cost')).toEqual([`${money[money.length - 1]!.toFixed(2)}, not whole`]);
+    expect(column(summary, 'Cost')).toEqual([`part ${money[money.length - 1]!.toFixed(2)}`]);
   });
 
   it('is a row of Pairage, named with its style', () => {

@@ -66,8 +66,8 @@ describe('the tables of a plan', () => {
     it('plan its pairs, and say of how many the sums are and that they are not whole', () => {
       // 2 and 3 pairs of Slab; the 4 of a style that is not in Styles are left out.
       expect(shown).toMatchObject({ Pairs: '5 of 9', 'Next due': '' });
-      expect(shown['Cost']).toMatch(/^\d+\.\d\d, not whole$/);
-      expect(shown['To buy']).toMatch(/^\d+\.\d\d, not whole$/);
+      expect(shown['Cost']).toMatch(/^part \d+\.\d\d$/);
+      expect(shown['To buy']).toMatch(/^part \d+\.\d\d$/);
     });
   });
 });
