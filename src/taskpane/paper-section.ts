@@ -26,7 +26,7 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
         ${button('Show the pages', () => making.show(job), { disabled: fault !== undefined || state.kind === 'running' })}
         ${button('Save drawings', () => making.saveDrawings(job), {
           kind: 'link',
-          label: 'Save pieces and layouts as drawings in SVG and DXF',
+          label: 'Save drawings of pieces and layouts in SVG and DXF',
           disabled: state.kind === 'running',
         })}
         ${making.documents.has('shopping') ? shoppingActs(making, job) : nothing}
