@@ -27,13 +27,22 @@ const mm = (value: number) => value.toFixed(1);
 const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topPiece'] as const);
 
 /** The name of a side: of leather its grain or flesh. */
-function sideInWords({ piece, side, zone }: Face): string {
+function sideInWords({ piece, side, zone, within }: Face): string {
   if (side === 'grain') return `grain of the turned-${zone === 'over' ? 'over' : 'under'} margin alone`;
   if (side === 'flesh') return 'flesh side all over';
   if (side === 'edge') return 'edge';
   if (side === 'breast') return 'breast';
   if (zone === 'flap') return 'flap';
-  const where = zone === 'seat' && side === 'lower' ? ' under the heel' : zone === 'top' ? ' that is left bare' : '';
+  const where =
+    zone === 'over' || zone === 'under'
+      ? ` where the margin is turned ${zone}`
+      : within
+        ? ' between the turned margins'
+        : zone === 'seat' && side === 'lower'
+          ? ' under the heel'
+          : zone === 'top'
+            ? ' that is left bare'
+            : '';
   if (piece?.material !== 'leather') return `${side} face${where}`;
   const grain = GRAIN_DOWN.has(piece.part) ? side === 'lower' : side === 'upper';
   return `${grain ? 'grain' : 'flesh'}${where}`;

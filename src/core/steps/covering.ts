@@ -21,28 +21,36 @@ export function margins(
   };
 }
 
+/** Faces on which margins lie: where, and what the margins leave of them. */
+export function underMargins(
+  faces: readonly Face[],
+  zone: 'over' | 'under',
+  by: number,
+): { readonly lain: readonly Face[]; readonly left: readonly Face[] } {
+  const sum = faces.reduce((all, { area: size }) => all + size, 0);
+  const share = sum > 0 ? Math.min(1, by / sum) : 0;
+  return {
+    lain: faces.map(({ piece, side, area: size }) => ({ piece, side, zone, area: size * share })),
+    left: faces.map((one) => ({ ...one, within: true, area: one.area * (1 - share) })),
+  };
+}
+
 /**
- * The joint of a cover: its flesh all over against the wall and the turned margins. Where what it covers is on the last
- * already, its top edge cannot be turned over and is folded on itself.
+ * The joint of a cover: its flesh all over against the wall and the faces that its margins are turned on to. Where what it
+ * covers is on the last already, its top edge cannot be turned over and is folded on itself.
+ * @param lain where its margins lie
  */
 export function coverJoint(
   covered: readonly Layer[],
   cover: Layer,
   strip: CoverPiece,
-  style: Style,
+  lain: readonly Face[],
   apart: boolean,
 ): Joint {
-  const [top, low] = [covered[0] as Layer, covered.at(-1) as Layer];
   const height = covered.reduce((sum, piece) => sum + builtThickness(piece), 0);
-  const { over, under } = margins(covered, strip, style);
   const part = (piece: Layer, side: Face['side'], size: number): Face => ({ piece, side, area: size });
   return {
-    above: [
-      ...covered.map((piece) => part(piece, 'edge', (strip.wall * builtThickness(piece)) / height)),
-      // Its margins run on from the wall.
-      ...(apart ? [{ ...part(top, 'edge', over), zone: 'over' as const }] : []),
-      { ...part(low, 'edge', under), zone: 'under' as const },
-    ],
+    above: [...covered.map((piece) => part(piece, 'edge', (strip.wall * builtThickness(piece)) / height)), ...lain],
     below: [part(cover, 'flesh', strip.area)],
     adds: [cover],
     brings: apart ? [] : [cover],
@@ -55,7 +63,7 @@ function closes(covered: readonly Layer[], { raise, soleEnds }: Style): boolean 
   return raise === 'heel' ? soleEnds !== 'down the breast' : covered.some(({ part }) => part === 'platform');
 }
 
-/** Covering an edge. Margins are filled flush, so that what lies on them finds a level face. */
+/** Covering an edge: the wall and where the margins lie made ready and coated, the cover laid, its margins turned. */
 export function covering(joint: Joint, style: Style): readonly Operation[] {
   const cover = joint.adds[0] as Layer;
   const { apart } = joint;
@@ -68,16 +76,12 @@ export function covering(joint: Joint, style: Style): readonly Operation[] {
   return [
     operation('skive', ['skive margins'], [cover], { ...rest, faces: [faceOf(cover, 'flesh')] }),
     ...(apart ? [] : [operation('cover', ['fold edge'], [cover], rest)]),
-    ...readying(
-      joint.above.filter(({ side }) => side === 'edge'),
-      rest,
-    ),
+    ...readying(joint.above, rest),
     operation('cement', ['coat'], pieces, { ...rest, faces, coated: faces }),
     operation('cover', closes(pieces, style) ? ['join', 'close seam'] : ['join'], pieces, { ...rest, faces }),
     operation('cover', ['pare pleats', ...(apart ? (['turn over'] as const) : []), 'turn under', ...ends], pieces, {
       ...rest,
       faces: turned,
     }),
-    operation('prepare', ['fill margins'], pieces, { apart, faces: turned }),
   ];
 }

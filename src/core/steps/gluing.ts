@@ -37,8 +37,13 @@ export function gluing(joint: Joint): readonly Operation[] {
   const faces = facesOf(joint).filter(({ area }) => area > 0);
   const pieces = piecesOf(faces);
   const rest = { joint, apart: joint.apart, faces };
+  const between = faces.filter(({ within }) => within);
   return [
     ...readying(faces, { joint, apart: joint.apart }),
+    // Filled flush, so that what lies on the margins finds a level face.
+    ...(between.length > 0
+      ? [operation('prepare', ['fill margins'], piecesOf(between), { ...rest, faces: between })]
+      : []),
     operation('cement', ['coat'], pieces, { ...rest, coated: faces }),
     operation('join', ['join'], pieces, rest),
     operation('press', ['press'], pieces, rest),

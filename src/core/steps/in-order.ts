@@ -46,7 +46,7 @@ function sorted(operations: readonly Operation[]): readonly number[] {
 /** All that the rules look at, in one string. */
 function told(operations: readonly Operation[]): string {
   const joints = new Map<Joint, number>();
-  const face = ({ piece, side, zone }: Face) => `${piece?.item ?? 0}${side}${zone ?? ''}`;
+  const face = ({ piece, side, zone, within }: Face) => `${piece?.item ?? 0}${side}${zone ?? ''}${within ? '-' : ''}`;
   const pieces = (list: Operation['pieces']) => list.map(({ item, part }) => `${part}${item}`).join();
   const jointOf = (joint: Joint) => {
     const known = joints.get(joint);

@@ -1,6 +1,6 @@
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
-import { coverJoint, margins } from './covering';
+import { coverJoint, margins, underMargins } from './covering';
 import { areaOf } from './operation';
 import type { Face, Joint, Side, Zone } from './step';
 
@@ -25,28 +25,29 @@ export function jointsOf(assembly: Assembly): readonly Joint[] {
   const { over, under } = margins(covered, bottom.cover, style);
   const grain = (zone: 'over' | 'under', size: number): Face => ({ piece: cover, side: 'grain', zone, area: size });
   const isCovered = ({ piece }: Face) => piece !== undefined && covered.includes(piece);
-  return [
-    ...bare.map((joint): Joint => {
-      if (joint.apart) return joint;
-      const onTop = off && joint.brings.some((piece) => covered.includes(piece));
-      const underneath =
-        joint.above.some((one) => one.side === 'lower' && isCovered(one)) && !joint.below.some(isCovered);
-      return {
-        ...joint,
-        brings: onTop ? [...joint.brings, cover] : joint.brings,
-        below: onTop ? [...lessBy(joint.below, over, isCovered), grain('over', over)] : joint.below,
-        above: underneath ? [...lessBy(joint.above, under, isCovered), grain('under', under)] : joint.above,
-      };
-    }),
-    coverJoint(covered, cover, bottom.cover, style, off),
-  ];
-}
-
-/** Faces of which some together are smaller by what lies on them. */
-function lessBy(faces: readonly Face[], by: number, which: (face: Face) => boolean): readonly Face[] {
-  const sum = faces.filter(which).reduce((all, { area: size }) => all + size, 0);
-  const left = sum > 0 ? Math.max(0, sum - by) / sum : 1;
-  return faces.map((one) => (which(one) ? { ...one, area: one.area * left } : one));
+  const lain: Face[] = [];
+  /** Faces of which those that are covered bear the cover's margin, whose grain meets what lies on it. */
+  const margined = (faces: readonly Face[], zone: 'over' | 'under', size: number): readonly Face[] => {
+    const { lain: here, left } = underMargins(faces.filter(isCovered), zone, size);
+    lain.push(...here);
+    return [...faces.filter((one) => !isCovered(one)), ...left, grain(zone, size)];
+  };
+  const joints = bare.map((joint): Joint => {
+    if (joint.apart) return joint;
+    const onTop = off && joint.brings.some((piece) => covered.includes(piece));
+    const underneath =
+      joint.above.some((one) => one.side === 'lower' && isCovered(one)) && !joint.below.some(isCovered);
+    return {
+      ...joint,
+      brings: onTop ? [...joint.brings, cover] : joint.brings,
+      below: onTop ? margined(joint.below, 'over', over) : joint.below,
+      above: underneath ? margined(joint.above, 'under', under) : joint.above,
+    };
+  });
+  if (!lain.some(({ zone }) => zone === 'under')) {
+    lain.push({ piece: covered.at(-1) as Layer, side: 'lower', zone: 'under', area: under });
+  }
+  return [...joints, coverJoint(covered, cover, bottom.cover, lain, off)];
 }
 
 /** Area of the tops of a stack of lifts together, which is what its longest lift covers, mm². */

@@ -30,7 +30,12 @@ export function levelling(assembly: Assembly, apart: boolean): readonly Operatio
   }
   const uncovered = covered.length === 0;
   // A covered heel is built level, and levelled once more when it is fixed.
-  if (stackApart && !uncovered && style.raise === 'heel') list.push(...level(assembly, lifts));
+  if (stackApart && !uncovered && style.raise === 'heel') {
+    // Its margins lie on the ground face by then.
+    for (const one of level(assembly, lifts)) {
+      list.push({ ...one, faces: one.faces.map((ground) => ({ ...ground, within: true })) });
+    }
+  }
   if (stackApart && uncovered && platforms.length === 0) list.push(...level(assembly, lifts));
   if (stackApart && uncovered && platforms.length > 0 && outsole) list.push(...level(assembly, off));
   if (lifts.length > 0 && !stackApart) list.push(...level(assembly, lifts));

@@ -45,12 +45,16 @@ export function piecesOf(faces: readonly Face[]): readonly Layer[] {
   return [...new Set(faces.flatMap(({ piece }) => piece ?? []))];
 }
 
+const underMargin = ({ zone }: Face) => zone === 'over' || zone === 'under';
+
 /** Whether two faces are the same or lie within one another. */
 export function sameFace(one: Face, other: Face): boolean {
   return (
     one.piece === other.piece &&
     one.side === other.side &&
-    (one.zone === undefined || other.zone === undefined || one.zone === other.zone)
+    (one.zone === undefined || other.zone === undefined || one.zone === other.zone) &&
+    !(one.within && underMargin(other)) &&
+    !(other.within && underMargin(one))
   );
 }
 

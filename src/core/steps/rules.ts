@@ -52,7 +52,8 @@ const AT_A_FACE: readonly ((one: Operation) => boolean)[] = [
   ({ kind }) => kind === 'skive',
   (one) => (isShaped(one) && !does(one, 'thin')) || does(one, 'cut breast'),
   (one) => does(one, 'turn under'),
-  ({ kind }) => kind === 'prepare',
+  (one) => one.kind === 'prepare' && !does(one, 'fill margins'),
+  (one) => does(one, 'fill margins'),
   ({ coated }) => coated !== undefined,
 ];
 
@@ -116,6 +117,7 @@ export function ruled(operation: Operation): Ruled {
 type Rule = (first: Ruled, then: Ruled) => boolean;
 
 const doing = (one: Ruled, ...acts: readonly Act[]) => does(one.operation, ...acts);
+const readies = ({ coats, operation: { kind } }: Ruled) => coats || kind === 'prepare';
 const covers = ({ adds }: Ruled) => adds.some(({ part }) => part === 'cover');
 const within = (pieces: readonly Layer[], others: readonly Layer[]) => pieces.every((piece) => others.includes(piece));
 const sameJoint = (first: Ruled, then: Ruled) =>
@@ -175,7 +177,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
     isShaped(first.operation) &&
     first.apart === then.apart &&
     overlap(first.pieces, then.pieces) &&
-    ((doing(first, 'level') && doing(then, 'rasp edge')) || (then.coats && covers(then))),
+    ((doing(first, 'level') && doing(then, 'rasp edge')) || (readies(then) && covers(then))),
 
   'a wall on the last is whole before it is cured and rasped': (first, then) =>
     first.joins &&
@@ -187,7 +189,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
 
   'a cover is on and its margins turned before what lies on them': (first, then) =>
     first.operation.kind === 'cover' &&
-    then.coats &&
+    readies(then) &&
     !sameJoint(first, then) &&
     onLast(then) &&
     (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),

@@ -118,7 +118,7 @@ export type Side = 'upper' | 'lower' | 'edge' | 'breast' | 'flesh' | 'grain';
 
 /**
  * A part of a side: under the lifts or before them; between lifts, or their tops that meet what lies over the wedge; of a
- * cover what is turned over and under; of a sole down the breast the flap on the breast and the tab on the heel's ground.
+ * cover what is turned over and under, and of what it covers where that lies; of a sole down the breast the flap on the breast and the tab on the heel's ground.
  */
 export type Zone = 'seat' | 'forepart' | 'stack' | 'top' | 'over' | 'under' | 'flap' | 'tab';
 
@@ -129,6 +129,8 @@ export interface Face {
   readonly side: Side;
   /** Without it, the whole side. */
   readonly zone?: Zone | undefined;
+  /** Whether it is what turned margins leave free. */
+  readonly within?: boolean | undefined;
   /** mm² of one foot */
   readonly area: number;
 }

@@ -1,4 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import type { Layer } from '../../../src/core/bottom/layer';
+import { area } from '../../../src/core/geometry/area';
+import type { Face } from '../../../src/core/steps/step';
 import type { Named } from '../samples';
 import { built, stepsFor } from './samples';
 
@@ -25,5 +28,73 @@ describe('covering a heel', () => {
     const acts = actsOf({ 'Sole ends': 'down the breast' });
     expect(acts).toContain('turn in');
     expect(acts).not.toContain('close seam');
+  });
+});
+
+const WEDGE: Named = {
+  Raise: 'wedge',
+  Lifts: 'Cork 6, Cork 4',
+  Laying: 'block',
+  Platform: 'Foam 10',
+  Outsole: 'Rubber 4',
+  Cover: 'Calf 1',
+};
+
+describe('the faces that a cover’s margins are turned on to', () => {
+  /** Places in the list where a face of a zone, or what margins leave, is made ready, coated or filled. */
+  const places = (steps: ReturnType<typeof stepsFor>, is: (step: (typeof steps)[number]) => boolean) =>
+    steps.flatMap((step, i) => (is(step) ? [i] : []));
+
+  for (const [what, named, heel] of [
+    ['a wedge on its platform', WEDGE, 40],
+    ['a heel', HEEL, 85],
+  ] as const) {
+    it(`of ${what} are made ready and coated before they are covered, the rest after it, then filled (common practice)`, () => {
+      const steps = stepsFor(built(named, heel));
+      const turned = steps.findIndex(({ acts }) => acts.includes('turn under'));
+      for (const zone of ['over', 'under'] as const) {
+        const bare = (face: Face) => face.zone === zone && face.side === (zone === 'over' ? 'upper' : 'lower');
+        const [ready] = places(steps, ({ kind, faces }) => kind === 'prepare' && faces.some(bare));
+        const [coated] = places(steps, (step) => (step.coated ?? []).some(bare));
+        expect(ready).toBeLessThan(coated as number);
+        expect(coated).toBeLessThan(turned);
+      }
+      const within = ({ within: left }: Face) => left === true;
+      const filled = places(steps, ({ acts }) => acts.includes('fill margins'));
+      const readied = places(
+        steps,
+        ({ kind, acts, faces }) => kind === 'prepare' && !acts.includes('fill margins') && faces.some(within),
+      );
+      expect(filled).toHaveLength(2);
+      expect(Math.min(...readied)).toBeGreaterThan(turned);
+      for (const at of filled) {
+        const own = steps[at]?.joint;
+        expect(readied.some((i) => i < at && steps[i]?.joint === own)).toBe(true);
+        // A filled face is not roughened once more.
+        expect(readied.some((i) => i > at && steps[i]?.joint === own)).toBe(false);
+      }
+    });
+  }
+
+  it('are as large as the margins, which the rest of each face is smaller by (derived)', () => {
+    const shoe = built(WEDGE);
+    const joints = [...new Set(stepsFor(shoe).flatMap(({ joint }) => joint ?? []))];
+    const sum = (faces: readonly Face[]) => faces.reduce((all, { area }) => all + area, 0);
+    const faces = joints.flatMap(({ above, below }) => [...above, ...below]);
+    for (const [zone, side] of [
+      ['over', 'upper'],
+      ['under', 'lower'],
+    ] as const) {
+      const margin = faces.filter((face) => face.zone === zone && face.side === side);
+      const grain = faces.filter((face) => face.zone === zone && face.side === 'grain');
+      expect(sum(margin)).toBeGreaterThan(100);
+      expect(sum(margin)).toBeCloseTo(sum(grain), 6);
+    }
+    // The margin and what it leaves of the ground face are all that the outsole is glued to.
+    const [platform, outsole] = ['platform', 'outsole'].map(
+      (part) => shoe.bottom.layers.find((layer) => layer.part === part) as Layer,
+    ) as [Layer, Layer];
+    const ground = faces.filter(({ piece, side }) => piece === platform && side === 'lower');
+    expect(sum(ground)).toBeCloseTo(area(outsole.ring), 6);
   });
 });

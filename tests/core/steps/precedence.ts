@@ -22,10 +22,13 @@ export interface Listed {
 
 const does = (step: Step, ...acts: readonly Act[]) => step.acts.some((act) => acts.includes(act));
 const name = (step: Step) => `${step.acts.join(' and ')} (${step.pieces.map(({ item }) => item).join(', ')})`;
+const isMargin = ({ zone }: Face) => zone === 'over' || zone === 'under';
 const touch = (one: Face, other: Face) =>
   one.piece === other.piece &&
   one.side === other.side &&
-  (one.zone === undefined || other.zone === undefined || one.zone === other.zone);
+  (one.zone === undefined || other.zone === undefined || one.zone === other.zone) &&
+  !(one.within && isMargin(other)) &&
+  !(other.within && isMargin(one));
 const meet = <T>(one: readonly T[], other: readonly T[]) => one.some((each) => other.includes(each));
 const facesOf = (step: Step) => (step.joint ? [...step.joint.above, ...step.joint.below] : []);
 const piecesOf = (faces: readonly Face[]) => faces.flatMap(({ piece }) => piece ?? []);
