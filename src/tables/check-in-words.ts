@@ -120,6 +120,13 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         wanted: check.wanted,
         say: `${size}so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last`,
       };
+    case 'weltHidden':
+      return {
+        check: 'Welt beyond the upper, mm',
+        found: check.found,
+        wanted: check.wanted,
+        say: 'too little of the welt shows at toe and tread to stitch the sole to it: enter more under Projection, or a wider welt (planning aid)',
+      };
     case 'heelHold':
       return {
         check: `${LIMIT_ITEMS.heelFixing}, mm`,

@@ -50,6 +50,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return style(check.part === 'lift' ? 'Skive to' : 'Sole skive');
     case 'bareGround':
       return style('Outsole');
+    case 'weltHidden':
+      return style('Projection');
     case 'shank':
       return style('Shank');
     case 'heelHold':

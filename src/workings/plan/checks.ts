@@ -32,6 +32,10 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
     'Toe spring of the last',
     'Rise of a roll of 15° from the tread line to the toe, for a forepart too thick to bend, usual 20 mm',
   ],
+  weltHidden: [
+    'Projection at toe or tread, but no more than the welt’s width less the lasted substance',
+    'Room for a sole stitch, 3 mm',
+  ],
   shank: ['Greatest heel height of the last', 'Heel from which a waist wants a shank, usual 30 mm'],
   heelHold: ['Greatest heel height of the last', 'Heel from which more than adhesive fixes it, usual 30 mm'],
   plainModel: ['Greatest heel height of the last', 'Heel up to which the plain model serves, usual 50 mm'],

@@ -78,6 +78,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
   | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
   | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
+  | ({ readonly kind: 'weltHidden' } & Measured)
   | ({ readonly kind: 'shank' } & Measured & InSize)
   | ({ readonly kind: 'heelHold'; readonly material: Material } & Measured & InSize)
   | ({ readonly kind: 'plainModel' } & Measured & InSize)

@@ -20,6 +20,7 @@ import { moneyChecks } from './money';
 import { batchChecks } from './batches';
 import { layoutChecks, measuredApart, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
+import { weltChecks } from './welt';
 
 /** What the checks look at. */
 export interface Checked {
@@ -101,6 +102,7 @@ function runChecks(
     ...bendChecks(run, stocks),
     ...skiveChecks(run),
     ...groundChecks(run, stocks),
+    ...weltChecks(run),
     ...lastChecks(run, limits, finder, stocks),
   ]);
 }
