@@ -188,6 +188,6 @@ export function ticket(
     const one =
       isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
     const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(ticketTable(sizeWriter(plan.runs.styles)), plan.ticket(code, one));
+    return writeTable(ticketTable(sizeWriter(plan.runs.styles), plan.workApart(code)), plan.ticket(code, one));
   });
 }

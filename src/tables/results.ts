@@ -231,14 +231,27 @@ export const batchesTable: ResultTable<Batch> = {
 /** The one piece of a step that is done to one alone: its own measures are shown. */
 const alone = ({ step: { pieces, acts } }: TicketStep) => (acts.includes('cut') ? pieces[0] : undefined);
 
-/** The bench's ticket: a row for each step, in the order in which they are done. */
-export const ticketTable = (sizeWords = plainSize): ResultTable<TicketStep> => ({
+/** Work of Costs and times by the pair. */
+type PairWork = readonly { readonly item: string; readonly value: number }[];
+
+/** Stands below the steps: the caution, after minutes that no step has, so that ticket and Cost agree. */
+function belowSteps(apart: PairWork): string {
+  if (apart.length === 0) return CARE;
+  const minutes = Number(apart.reduce((sum, { value }) => sum + value, 0).toFixed(1));
+  return `And ${minutes} minutes a pair that belong to no step (${apart.map(({ item }) => item).join(', ')}). ${CARE}`;
+}
+
+/**
+ * The bench's ticket: a row for each step, in the order in which they are done.
+ * @param apart work on the style's pairs that is of no step
+ */
+export const ticketTable = (sizeWords = plainSize, apart: PairWork = []): ResultTable<TicketStep> => ({
   name: 'Ticket',
   meaning: 'What to do at the bench, step by step',
   columns: [
     figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: GENERAL, width: 84 }),
     figure('Step', ({ step }) => step.number, { format: '0', width: 58 }),
-    words('What to do', stepInWords, { width: 400, total: () => CARE }),
+    words('What to do', stepInWords, { width: 400, total: () => belowSteps(apart) }),
     words('Pieces', ({ step }) => piecesInWords(step.pieces), { width: 150 }),
     figure('Rasp to', ({ step }) => step.left, { unit: 'mm', format: '0.0#' }),
     figure('At back', ({ step }) => step.height?.back, { unit: 'mm' }),

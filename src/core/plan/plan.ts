@@ -1,7 +1,9 @@
 import { Problem } from '../problem';
+import { furtherWork } from '../steps/times';
 import type { Stock } from '../stock/stock';
 import { type Check, type NotSummed, problemCheck } from './checks/check';
 import { checks } from './checks/checks';
+import { benchOf } from './bench';
 import { cost, type CostLine } from './cost/cost';
 import { fold } from './codes';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
@@ -155,6 +157,11 @@ export class Plan {
 
   ticket(style: string, size?: number): readonly TicketStep[] {
     return ticket(this.runs, this.input, style, size);
+  }
+
+  /** Work on a style's pairs that is of no step: items of Costs and times, minutes a pair. */
+  workApart(style: string): ReturnType<typeof furtherWork> {
+    return furtherWork(style, benchOf(this.input).rates);
   }
 
   /** Where the pieces of what can be built lie, with the problems of stocks whose pieces do not fit. Never throws. */

@@ -73,9 +73,12 @@ function sharers(operations: readonly Operation[], kind: StepKind): ReadonlySet<
 
 /** Minutes that are counted by the pair and belong to no kind of step: they are of the whole shoe. */
 export function furtherMinutes(style: string, rates: BenchRates): number {
-  return rates
-    .items('minutes a pair', [style])
-    .reduce((sum, { value, step }) => (step === undefined ? sum + value : sum), 0);
+  return furtherWork(style, rates).reduce((sum, { value }) => sum + value, 0);
+}
+
+/** What they are spent on. */
+export function furtherWork(style: string, rates: BenchRates): ReturnType<BenchRates['items']> {
+  return rates.items('minutes a pair', [style]).filter(({ step, value }) => step === undefined && value !== 0);
 }
 
 function footMinutes(operation: Operation, style: string, rates: BenchRates): number {

@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../src/core/plan/plan';
+import { writeTable } from '../../../src/tables/result';
+import { ticketTable } from '../../../src/tables/results';
 import { inputOf, USUAL_TABLES } from '../samples';
 
 const plan = new Plan(
@@ -35,5 +37,21 @@ describe('ticket', () => {
   it('says which styles and sizes there are', () => {
     expect(() => plan.ticket('Teasel')).toThrow('"Teasel" has no pairs in this run; its styles are Betony');
     expect(() => plan.ticket('Betony', 45)).toThrow('45 is not in the run of Betony');
+  });
+
+  it('tells below the steps of minutes by the pair that no step has, so that they come to what Cost counts', () => {
+    const rates = [
+      { Item: 'Dressing', Value: 12.5, Unit: 'minutes a pair' },
+      { Item: 'Packing', Value: 3, Unit: 'minutes a pair' },
+      { Item: 'Edges', Value: 8, Unit: 'minutes a pair', Step: 'finish' },
+      { Item: 'Bows', Value: 7, Unit: 'minutes a pair', For: 'Teasel' },
+    ];
+    const own = new Plan(inputOf({ rates }));
+    const last = (plain: Plan) => String(writeTable(ticketTable(undefined, plain.workApart('Betony')), []).at(-1)?.[2]);
+    // 12.5 + 3; the edges have their steps, and bows are another style's.
+    expect(last(own)).toMatch(/^And 15.5 minutes a pair that belong to no step \(Dressing, Packing\)\. /);
+    const steps = own.ticket('Betony', 38).reduce((sum, { step }) => sum + step.minutes, 0);
+    expect(steps + 15.5).toBeCloseTo(own.possible.costs[0]?.minutes ?? NaN, 9);
+    expect(last(plan)).not.toMatch(/no step/);
   });
 });
