@@ -37,7 +37,7 @@ describe('a workbook between visits', () => {
         observer.disconnect();
         document.getElementById('as-table')?.click();
         window.heard = [...document.querySelectorAll('dialog tr')].map((row) => row.textContent);
-        document.querySelector('dialog')?.close();
+        document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
       }).observe(document, { subtree: true, childList: true });
     });
     const changed = (script: string) =>
