@@ -22,7 +22,7 @@ import { defaultTheme } from '@univerjs/themes';
 import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
-import { daysAsTyped } from '../host/grid/days-as-typed';
+import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
 import { keepSpilledValues } from '../host/grid/spilled-values';
@@ -132,6 +132,7 @@ export function createSpreadsheet(
     .then(() => {
       api.customizeColumnHeader(header);
       api.customizeRowHeader(header);
+      daysAsPasted(injector);
     });
   return {
     injector,

@@ -254,7 +254,7 @@ describe('tables in the page', () => {
   });
 
   it('take a day as it is typed, without its year for one of the run’s', async () => {
-    const { sheet, context } = await open();
+    const { page, sheet, context } = await open();
     // The example is due on 14 June 2027.
     await sheet.shows('C8', 'C8. 14 Jun 2027');
     for (const [typed, shown] of [
@@ -262,11 +262,31 @@ describe('tables in the page', () => {
       ['29/06/2027', '29 Jun 2027'],
       ['30.6.2027', '30 Jun 2027'],
       ['2028-07-01', '1 Jul 2028'],
+      ['5.2.2027', '5 Feb 2027'],
+      ['05.02.2027', '5 Feb 2027'],
+      // Which of two numbers with strokes is the month is asked about.
       ['06/07/2027', '06/07/2027'],
+      ['5/2/2027', '5/2/2027'],
+      ['5-2-2027', '5-2-2027'],
     ] as const) {
       await sheet.enter('C9', typed);
       await sheet.shows('C9', `C9. ${shown}`);
     }
+    // The same in a block pasted from elsewhere: 5 February 2027 and 14 June 2027 as a spreadsheet counts days.
+    await sheet.select('C9');
+    await page.evaluate(() => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData('text/plain', '5.2.2027\n05.02.2027\n5/2/2027\n5-2-2027\n14/6/2027');
+      const pasted = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+      document.activeElement!.dispatchEvent(pasted);
+    });
+    await expect
+      .poll(async () => {
+        const { cells } = await block(page, 'Pairage');
+        return cells.slice(2, 7).map((row) => row[2]);
+      })
+      .toEqual([46423, 46423, '5/2/2027', '5-2-2027', 46552]);
+    await sheet.shows('C10', 'C10. 5 Feb 2027');
     await context.close();
   });
 
