@@ -1,6 +1,6 @@
 import type { Check, MixLayers, NotSummed } from '../core/plan/checks/check';
 import { LIMIT_ITEMS } from '../core/plan/limits';
-import { PART_WORDS } from './words';
+import { PART_WORDS, WORK_WORDS } from './words';
 
 export interface CheckWords {
   readonly check: string;
@@ -237,6 +237,11 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
       return {
         check: 'Work',
         say: 'no rate is given, so the work costs nothing: enter money an hour in Costs and times',
+      };
+    case 'untimedWork':
+      return {
+        check: 'Minutes',
+        say: `no minutes are given for ${check.kinds.map((kind) => WORK_WORDS[kind]).join(', ')} of some styles, and bench hours go without: enter minutes a pair with the Step in Costs and times, unless a row without a step has them`,
       };
     case 'makeOrBuy': {
       const from = check.breakEven === undefined ? 'never' : `from ${check.breakEven} pairs`;

@@ -84,6 +84,7 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: stock.name, code: subject, heading: 'Measured' };
     case 'price':
       return { table: stock.name, code: subject, heading: 'Price' };
+    case 'untimedWork':
     case 'workRate':
     case 'coverage':
       return { table: rates.name, heading: 'Value' };

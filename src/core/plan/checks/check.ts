@@ -2,6 +2,7 @@ import type { Part } from '../../bottom/layer';
 import type { Pairs } from '../../cutting/sheet/matching-pairs';
 import type { BendSide } from '../../last/tightest-curve';
 import type { Problem } from '../../problem';
+import type { StepKind } from '../../steps/step';
 import type { Material } from '../../stock/stock';
 import type { Rate } from '../inputs';
 
@@ -99,6 +100,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'measuredApart' } & Measured)
   | { readonly kind: 'coverage' }
   | { readonly kind: 'workRate' }
+  /** Kinds of steps that take minutes and have none. */
+  | { readonly kind: 'untimedWork'; readonly kinds: readonly StepKind[] }
   | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
   | ({ readonly kind: 'layoutUsed' } & Measured)

@@ -21,6 +21,7 @@ import { batchChecks } from './batches';
 import { layoutChecks, measuredApart, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
+import { untimedWork } from './untimed-work';
 
 /** What the checks look at. */
 export interface Checked {
@@ -66,6 +67,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...offcutChecks(cutting),
     ...layoutChecks(cutting),
     ...moneyChecks(checked.input, orders, costs),
+    ...untimedWork(runs, input),
     ...checked.unread.map(({ table, heading }): Check => ({
       kind: 'unreadHeading',
       subject: table,
