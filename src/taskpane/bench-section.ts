@@ -10,7 +10,10 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
   const { run, sizeRun, standing } = watched;
   if (!run || !sizeRun || standing.kind !== 'plan') return nothing;
   const lines = standing.plan.ticket(run.style.code, sizeRun.size).filter((line) => line.sizeRun === sizeRun);
-  const minutes = lines.reduce((sum, { step }) => sum + step.minutes, 0);
+  const apart = standing.plan.workApart(run.style.code);
+  const minutesApart = apart.reduce((sum, { value }) => sum + value, 0);
+  const names = ` (${apart.map(({ item }) => item).join(', ')})`;
+  const minutes = lines.reduce((sum, { step }) => sum + step.minutes, minutesApart);
   return html`<section class="section">
     <details>
       <summary>
@@ -23,6 +26,11 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
       <ol class="bench">
         ${cutTogether(lines).map((group) => item(group, figures))}
       </ol>
+      ${
+        apart.length > 0
+          ? html`<p class="caption">And ${figure(minutesApart)} minutes a pair that belong to no step${names}.</p>`
+          : nothing
+      }
     </details>
   </section>`;
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Plan } from '../../src/core/plan/plan';
 import { benchSection } from '../../src/taskpane/bench-section';
 import type { Watched } from '../../src/taskpane/watched';
 import { figuresOf } from '../../src/tables/figures';
@@ -7,8 +8,8 @@ import { built, demoPlan } from '../drawing/demo-plan';
 import { words } from './words-of';
 
 const { plan } = demoPlan();
-const shown = (style: string, size: number, system: 'metric' | 'imperial' = 'metric') => {
-  const watched = { ...built(plan, style, size), standing: { kind: 'plan', plan } } as unknown as Watched;
+const shown = (style: string, size: number, system: 'metric' | 'imperial' = 'metric', of = plan) => {
+  const watched = { ...built(of, style, size), standing: { kind: 'plan', plan: of } } as unknown as Watched;
   return words(benchSection(watched, figuresOf(system))).replace(/\s+/g, ' ');
 };
 
@@ -33,6 +34,17 @@ describe('the steps at the bench in the pane', () => {
     expect(shown('Yarrow', 41)).toContain('wait 12 h');
     expect(shown('Betony', 38)).toContain('Look for: just tacky');
     expect(shown('Betony', 38)).toContain('Care: moving air, no flame');
+  });
+
+  it('have minutes a pair of no step below them, and count them', () => {
+    const { input } = plan;
+    const packing = { row: 99, item: 'Packing', value: 1000, unit: 'minutes a pair' } as const;
+    const more = new Plan({ ...input, rates: [...input.rates, packing] });
+    const said = shown('Betony', 38, 'metric', more);
+    expect(said).toMatch(/And 1000 minutes a pair that belong to no step ?\s*\(Packing\) ?\./);
+    const minutes = (words: string) => Number(/, (\d+) min a pair/.exec(words)?.[1]);
+    expect(minutes(said) - minutes(shown('Betony', 38))).toBe(1000);
+    expect(shown('Betony', 38)).not.toContain('that belong to no step');
   });
 
   it('are nothing where no style is shown', () => {
