@@ -65,6 +65,7 @@ const rates = [
   ['Work', '', 30, 'money an hour'],
   ['Adhesive', '', 10, 'money a litre'],
   ['Adhesive', '', 4, 'm² a litre'],
+  ['Coats', '', 1, 'coats'],
   ['Spoilage', '', 0.05, 'share spoiled'],
   ['Cutting', '', 1, 'minutes a piece'],
   ['Skiving', '', 2, 'minutes a skive'],

@@ -67,7 +67,7 @@ const PARTS: readonly Part[] = [
     title: 'Cost',
     says: [
       `Stock of a pair, the sheets on hand counted too: (36 + 10 + 15 + 21.5278) / 10 = ${figure(stock)}.`,
-      `Adhesive: the wedge meets the last on 9,780 mm², lifts meet lifts on 47,275.2, wedge, platform and outsole on 15,390 twice: 87,835.2 mm². Two faces and two feet at 4 m² a litre are ${figure(adhesive)} ml, at 10 a litre 0.87835.`,
+      `Adhesive: the wedge meets the last on 9,780 mm², lifts meet lifts on 47,275.2, wedge, platform and outsole on 15,390 twice: 87,835.2 mm². Two faces and two feet, one coat at 4 m² a litre are ${figure(adhesive)} ml, at 10 a litre 0.87835.`,
       `Work: 2 × (10 pieces + 8 skives × 2 + 10 joints) + 15 = ${figure(minutes)} minutes, at 30 an hour 43.50. Sundries 1.50. Spoilage: 0.05 × (8.25278 + 0.87835) = 0.45656.`,
       `The run of ten: 10 × 54.5877 = ${figure(run)}.`,
     ],

@@ -66,16 +66,26 @@ function facesInWords(faces: readonly Face[]): string {
   return (lasted ? ['lasted bottom', ...said] : said).join(', ');
 }
 
-function coatsInWords({ coated = [], coats }: Step): string {
+function coatsInWords({ coated = [], coats, usualCoats }: Step): string {
+  const usual = usualCoats ? ' (usual coats)' : '';
   const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice, the first thin' : `${n} times`);
   const counts = [...new Set(coats)];
-  if (counts.length === 1) return `coat ${facesInWords(coated)} ${times(counts[0] as number)}`;
-  return counts.map((n) => `coat ${facesInWords(coated.filter((_, i) => coats[i] === n))} ${times(n)}`).join('; ');
+  if (counts.length === 1) return `coat ${facesInWords(coated)} ${times(counts[0] as number)}${usual}`;
+  return (
+    counts.map((n) => `coat ${facesInWords(coated.filter((_, i) => coats[i] === n))} ${times(n)}`).join('; ') + usual
+  );
 }
 
 function fixingInWords({ fixing }: Step): string {
   if (!fixing) return '';
   return `nail with ${fixing.nails} in a triangle${fixing.row ? `, through both a row of ${fixing.row}, 6 mm inside the edge` : ''}`;
+}
+
+/** A cover whose seam stands at the back starts there with one end; one of a heel, or of a wall open in front, with its middle. */
+function coverLaid({ acts }: Step, heel: boolean): string {
+  return acts.includes('close seam') && !heel
+    ? 'lay the cover with one end on the middle of the back, forward along the outer side and round to where it began, slightly stretched'
+    : 'lay the middle of the cover on the middle of the back, then both sides forward, slightly stretched';
 }
 
 type Phrase = (step: Step, line: TicketStep) => string;
@@ -119,7 +129,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
       : '';
-    if (step.kind === 'cover') return `${warm}lay the cover from the middle of the back, slightly stretched`;
+    if (step.kind === 'cover') return warm + coverLaid(step, run.style.raise === 'heel');
     if (step.kind === 'fix') return 'set it on';
     // What was built apart is joined as one; a slab from the toe, for its forepart is bent.
     const { adds = [], brings = [] } = step.joint ?? {};

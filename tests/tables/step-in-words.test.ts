@@ -17,6 +17,12 @@ describe('what to do in a step', () => {
     expect(said('Fennel', 38)).toContain('rasp platform 12 to 9.0 mm, the ground face flat');
   });
 
+  it('starts a cover with the end that its seam at the back has, else with its middle (maker’s page, 2013, for heels)', () => {
+    const laid = (style: string) => said(style, 38).find((one) => one.includes('lay the '));
+    expect(laid('Fennel')).toMatch(/one end on the middle of the back.*close the seam at the back$/);
+    expect(laid('Comfrey')).toMatch(/middle of the cover on the middle of the back.*ends at the breast$/);
+  });
+
   it('roughens the flesh of a sole, which lies grain out, and its grain under the heel alone', () => {
     const comfrey = said('Comfrey', 38);
     expect(comfrey).toContain('roughen the flesh of sole 18; dust off');

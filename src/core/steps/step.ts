@@ -217,6 +217,8 @@ export interface Step extends Operation {
   readonly number: number;
   /** Coats of each coated face, in their order. */
   readonly coats: readonly number[];
+  /** Whether some of them are usual ones (common practice), not the maker's own. */
+  readonly usualCoats: boolean;
   /** Minutes from coating to joining, in the press, and until the next step. */
   readonly open?: Told | undefined;
   readonly pressed?: Told | undefined;

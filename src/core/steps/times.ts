@@ -19,7 +19,7 @@ export interface BenchRates {
 }
 
 /** What a step takes, one pair. */
-export type Times = Pick<Step, 'coats' | 'open' | 'pressed' | 'wait' | 'warm' | 'minutes' | 'adhesive'>;
+export type Times = Pick<Step, 'coats' | 'usualCoats' | 'open' | 'pressed' | 'wait' | 'warm' | 'minutes' | 'adhesive'>;
 
 /** What a rate for a face may be given for: the lasted bottom is the upper's leather, whatever is under it. */
 function scopesOfFace(style: string, { piece }: Face): readonly string[] {
@@ -48,6 +48,7 @@ export function timesOf(operations: readonly Operation[], style: Style, rates: B
       : 0;
     return {
       coats,
+      usualCoats: coated.some((face) => rates.one('coats', scopesOfFace(style.code, face)) === undefined),
       minutes: 2 * footMinutes(operation, style.code, rates) + own,
       adhesive: adhesiveOf(coated, coats, style.code, rates),
       open:
@@ -89,12 +90,10 @@ function footMinutes(operation: Operation, style: string, rates: BenchRates): nu
   return operation.joint && does(operation, 'join') ? of('minutes a joint', operation.joint.adds) : 0;
 }
 
+/** The maker's own, else what is usual for the adhesive: of polychloroprene where none is named, as all times are. */
 function coatsOf(face: Face, style: Style, usual: UsualTimes, rates: BenchRates): number {
-  const given = rates.one('coats', scopesOfFace(style.code, face));
-  if (given !== undefined) return given;
-  // Where no adhesive is named either, a face has one coat.
-  if (style.adhesive === undefined) return 1;
-  return !face.piece || ABSORBENT.has(face.piece.material) ? usual.absorbent : usual.coats;
+  const absorbent = !face.piece || ABSORBENT.has(face.piece.material);
+  return rates.one('coats', scopesOfFace(style.code, face)) ?? (absorbent ? usual.absorbent : usual.coats);
 }
 
 /** Of all coated faces of both feet, ml. */

@@ -113,7 +113,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   'At back mm': heightAt('back'),
   'At breast mm': heightAt('breast'),
   'At tread mm': heightAt('tread'),
-  Coats: time('coats', () => true, 'Coats on each face; the most, where faces differ'),
+  Coats: time('coats', ({ usualCoats }) => !usualCoats, 'Coats on each face; the most, where faces differ'),
   'Open min': time('minutes open', ({ open }) => open?.usual === false, 'Minutes from coating to joining'),
   'Press min': time('minutes pressed', ({ pressed }) => pressed?.usual === false, 'Minutes in the press'),
   'Wait min': time('minutes waited', ({ wait }) => wait?.usual === false, 'Minutes until the next step'),

@@ -83,6 +83,7 @@ describe('the order of the bench', () => {
           ...operation,
           number: i + 1,
           coats: (operation.coated ?? []).map(() => 1),
+          usualCoats: false,
           wait: { value: 1, usual: true },
           minutes: 0,
           adhesive: 0,

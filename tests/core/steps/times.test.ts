@@ -64,23 +64,26 @@ describe('minutes', () => {
 });
 
 describe('adhesive', () => {
-  it('is both faces × coats / coverage, both feet (derived)', () => {
+  it('is both faces × coats / coverage, both feet: two coats are usual on leather (a maker’s sheet), unless one is given (derived)', () => {
     const coverage = { Value: 4, Unit: 'm² a litre' };
-    expect(millilitres(stepsFor(sole, coverage))).toBeCloseTo((2 * 2 * size) / 4 / 1000, 6);
-    // The lasted bottom is leather as the sole is: both have two coats where leather has.
-    const twice = { Value: 2, Unit: 'coats', For: 'leather' };
-    expect(millilitres(stepsFor(sole, coverage, twice))).toBeCloseTo((2 * 2 * 2 * size) / 4 / 1000, 6);
+    expect(millilitres(stepsFor(sole, coverage))).toBeCloseTo((2 * 2 * 2 * size) / 4 / 1000, 6);
+    // The lasted bottom is leather as the sole is: both have one coat where leather has.
+    const once = { Value: 1, Unit: 'coats', For: 'leather' };
+    expect(millilitres(stepsFor(sole, coverage, once))).toBeCloseTo((2 * 2 * size) / 4 / 1000, 6);
+    expect(the(stepsFor(sole, coverage), 'coat').usualCoats).toBe(true);
+    expect(the(stepsFor(sole, coverage, once), 'coat').usualCoats).toBe(false);
   });
 
   it('is not known without a coverage', () => {
     expect(stepsFor(sole).find(({ coated }) => coated)?.adhesive).toBeUndefined();
   });
 
-  it('has one coat where none is named, else what is usual for it and how absorbent its face is', () => {
+  it('has the coats that are usual for it and how absorbent its face is; of polychloroprene where none is named', () => {
     const coats = (Adhesive: string, code = 'Bend 4') => [
       ...the(stepsFor(built({ Sole: code, Adhesive }, 0)), 'coat').coats,
     ];
-    expect(coats('')).toEqual([1, 1]);
+    expect(coats('')).toEqual([2, 2]);
+    expect(coats('', 'Rubber 4')).toEqual([2, 1]);
     expect(coats('polychloroprene')).toEqual([2, 2]);
     expect(coats('polychloroprene', 'Rubber 4')).toEqual([2, 1]);
     expect(coats('hot melt')).toEqual([1, 1]);
@@ -96,11 +99,17 @@ describe('times', () => {
       { Item: 'Cure', Value: 90, Unit: 'minutes waited' },
     ];
     const [given, usual] = [stepsFor(sole, ...own), stepsFor(sole)];
-    expect(the(given, 'coat')).toMatchObject({ open: { value: 12, usual: false }, wait: { value: 7, usual: false } });
+    expect(the(given, 'coat')).toMatchObject({
+      open: { value: 12, usual: false },
+      wait: { value: 2 * 7, usual: false },
+    });
     expect(the(given, 'press').pressed).toEqual({ value: 8, usual: false });
     expect(the(given, 'cure').wait).toEqual({ value: 90, usual: false });
     // Polychloroprene: a maker's sheet for shoes, and notes of a repair trade's bonding class.
-    expect(the(usual, 'coat')).toMatchObject({ open: { value: 20, usual: true }, wait: { value: 10, usual: true } });
+    expect(the(usual, 'coat')).toMatchObject({
+      open: { value: 20, usual: true },
+      wait: { value: 2 * 10, usual: true },
+    });
     expect(the(usual, 'cure').wait).toEqual({ value: 45, usual: true });
   });
 

@@ -1,5 +1,6 @@
 import { area } from '../../geometry/area';
 import { adhesiveForArea } from '../../steps/adhesive-for-area';
+import { USUAL_TIMES } from '../../steps/usual-times';
 import type { StyleRun } from '../runs';
 import type { Rates } from './rates';
 
@@ -19,8 +20,10 @@ export interface Fitting {
 export function fittingOf({ style, sizes, pairs }: StyleRun, rates: Rates): Fitting {
   const { code, boughtFitting } = style;
   const minutes = boughtFitting ?? 2 * rates.sum('minutes a joint', [code]);
+  const usual = USUAL_TIMES[style.adhesive ?? 'polychloroprene'];
   // The lasted bottom is of leather.
-  const coats = (rates.one('coats', [code]) ?? 1) + (rates.one('coats', [code, 'leather']) ?? 1);
+  const coats =
+    (rates.one('coats', [code]) ?? usual.coats) + (rates.one('coats', [code, 'leather']) ?? usual.absorbent);
   const coverage = rates.one('m² a litre', [code, 'leather']) ?? 0;
   const bottoms = sizes.reduce((sum, one) => sum + one.pairs * area(one.bottom.last.outline), 0) / pairs;
   const adhesive = coverage > 0 ? 2 * adhesiveForArea(bottoms, coats, coverage) : 0;

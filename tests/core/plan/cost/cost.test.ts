@@ -71,7 +71,7 @@ describe('makeOrBuy', () => {
     );
   });
 
-  it('glues and fits a bought unit: its minutes, else one joint on both feet, adhesive on both faces, sundries as of a built pair (derived)', () => {
+  it('glues and fits a bought unit: its minutes, else one joint on both feet, adhesive on both faces, two coats on the lasted bottom as is usual, sundries as of a built pair (derived)', () => {
     const rates = [
       { Item: 'Work', Value: 30, Unit: 'money an hour' },
       { Item: 'Gluing', Value: 3, Unit: 'minutes a joint' },
@@ -84,7 +84,7 @@ describe('makeOrBuy', () => {
     const { sizes, pairs } = line.run;
     const bottom = sizes.reduce((sum, one) => sum + one.pairs * area(one.bottom.last.outline), 0) / pairs;
     expect(line.fitting.minutes).toBe(6);
-    expect(line.fitting.adhesive).toBeCloseTo((2 * 2 * bottom) / 4 / 1000, 9);
+    expect(line.fitting.adhesive).toBeCloseTo((2 * (1 + 2) * bottom) / 4 / 1000, 9);
     expect(line.fitting.cost).toBeCloseTo(3 + (line.fitting.adhesive / 1000) * 20, 9);
     expect(makeOrBuy(line)?.buy).toBeCloseTo(4 + line.fitting.cost + 1.2, 9);
     const [own] = costs(rates, [{ ...USUAL_TABLES.styles[0], 'Bought price': 4, 'Bought fitting': 16 }]);

@@ -73,7 +73,9 @@ const JOINTS = {
 const ALL = JOINTS.wedge + JOINTS.lifts + 2 * JOINTS.whole;
 
 describe('adhesive', () => {
-  const ml = (...rates: readonly Named[]) => workOf(WEDGE, ...rates).adhesive;
+  // One coat where the rows before it name none.
+  const once: Named = { Value: 1, Unit: 'coats' };
+  const ml = (...rates: readonly Named[]) => workOf(WEDGE, ...rates, once).adhesive;
 
   it('is joints × 2 faces × 2 feet / coverage: 65.70 ml at 4 m² a litre (derived)', () => {
     expect(ml({ Value: 4, Unit: 'm² a litre' })).toBeCloseTo((4 * ALL) / 4 / 1000, 1);
@@ -99,11 +101,19 @@ describe('adhesive', () => {
 
   it('of a margin of a cover is its flesh and what it is turned under on: 3 mm more are 2 × 3 mm all along (derived)', () => {
     const covered = (mm: number) =>
-      workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn under': mm }, { Value: 4, Unit: 'm² a litre' });
+      workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn under': mm }, { Value: 4, Unit: 'm² a litre' }, once);
     const [narrow, wide] = [covered(12), covered(15)];
     const along = narrow.bottom.cover?.under ?? 0;
     expect(along).toBeGreaterThan(300);
     expect((wide.adhesive ?? 0) - (narrow.adhesive ?? 0)).toBeCloseTo((2 * 2 * 3 * along) / 4 / 1000, 6);
+  });
+
+  it('has two coats on absorbent faces where none are named, here all but foam and rubber (derived; a maker’s sheet)', () => {
+    // Foam and rubber: under the lifts and the forepart the platform's upper face, its lower one and the outsole's.
+    expect(workOf(WEDGE, { Value: 4, Unit: 'm² a litre' }).adhesive).toBeCloseTo(
+      (2 * (4 * ALL - 3 * JOINTS.whole)) / 4 / 1000,
+      1,
+    );
   });
 
   it('takes the coverage of style before stock before material before all', () => {
