@@ -20,5 +20,5 @@ export async function carryThrough(host: Host, lost: LostCode, to: string): Prom
 /** What the maker reads then. */
 export function carriedInWords(lost: LostCode, to: string, count: number, undoes: boolean): string {
   const where = count === 1 ? 'one cell' : `${count} cells`;
-  return `“${to}” stands in ${where} now in place of “${lost.code}”.${undoes ? ' Undo takes it back.' : ''}`;
+  return `“${to}” is in ${where} now in place of “${lost.code}”.${undoes ? ' Undo takes it back.' : ''}`;
 }

@@ -24,7 +24,7 @@ describe('the views of the pane', () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
-    await pane.getByText('12 to look at').waitFor();
+    await pane.getByText('13 to look at').waitFor();
     await page.keyboard.press('F6');
     await page.locator('#pane #tab-Build').focus();
     await page.keyboard.press('ArrowRight');
@@ -111,7 +111,7 @@ describe('the views of the pane', () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
-    await pane.getByText('12 to look at').waitFor();
+    await pane.getByText('13 to look at').waitFor();
     await page.locator('#grid').getByRole('tab', { name: 'Bottom stock', exact: true }).click();
     const foam = inputCell(demo, 'Bottom stock', 'Foam 10', 'Price');
     await sheet.select(cellAddress(foam.row, foam.column));
@@ -220,7 +220,7 @@ describe('the views of the pane', () => {
     async (colorScheme) => {
       const { page, context } = await site.open({ context: { colorScheme } });
       const pane = page.locator('#pane');
-      await pane.getByText('12 to look at').waitFor();
+      await pane.getByText('13 to look at').waitFor();
       await pane.getByRole('button', { name: 'Build as text' }).click();
       await pane.getByRole('button', { name: 'Cautions' }).click();
       for (const width of [1440, 320]) {

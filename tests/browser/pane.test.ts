@@ -90,7 +90,7 @@ describe('the pane', () => {
     await new Sheet(page).enter(cellAddress(code.row, code.column), 'Cork quick');
     await pane.getByRole('tab', { name: 'Checks' }).click();
     await pane.getByRole('button', { name: 'Write “Cork quick” wherever “Cork 4” stands' }).first().click();
-    await pane.getByText(/“Cork quick” stands in \d+ cells now in place of “Cork 4”. Undo takes it back./).waitFor();
+    await pane.getByText(/“Cork quick” is in \d+ cells now in place of “Cork 4”. Undo takes it back./).waitFor();
     expect(await named()).toEqual([0, before]);
     await page.keyboard.press('Control+z');
     await expect.poll(named).toEqual([before! - 1, 1]);

@@ -8,24 +8,16 @@ import type { Check } from './check';
 /** Work of the hand, in the order of the bench: what takes no time worth telling is left out. */
 const HANDWORK: readonly StepKind[] = ['skive', 'bend', 'saw', 'rasp', 'cover', 'sew', 'fix', 'trim', 'finish'];
 
-/** Units of work. */
-const MINUTES: ReadonlySet<string> = new Set([
-  'minutes a piece',
-  'minutes a skive',
-  'minutes a joint',
-  'minutes a pair',
-]);
-
-/** Handwork that a style of the run has and no minutes, where other work has some: bench hours go without it. */
+/** Handwork that a style of the run has and no minutes, where its other work has some: bench hours go without it. */
 export function untimedWork(
   { styles }: Pick<Runs, 'styles'>,
   input: Pick<PlanInput, 'rates' | 'stock'>,
 ): readonly Check[] {
-  if (!input.rates.some(({ unit, value }) => MINUTES.has(unit) && value > 0)) return [];
   const bench = benchOf(input);
   const lacking = styles.flatMap(({ style, sizes }) => {
     const bottom = sizes[0]?.bottom;
     const steps = bottom ? timesOfSteps(bottom, style, bench) : [];
+    if (steps.every(({ minutes }) => minutes === 0)) return [];
     return HANDWORK.filter((kind) => {
       const own = steps.filter((step) => step.kind === kind);
       return own.length > 0 && own.every(({ minutes }) => minutes === 0);
