@@ -1,6 +1,6 @@
 import type { Cell, Cells } from '../tables/cell';
 import { type Headings, readHeadings } from '../tables/headings';
-import { INPUT_TABLES } from '../tables/plan-input';
+import { INPUT_TABLES } from '../tables/input-tables';
 import type { Columns, Table } from '../tables/schema';
 
 /** Text of a file in whatever letters it was saved: by its mark, else UTF-8, else the older Western letters. */

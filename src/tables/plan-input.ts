@@ -29,8 +29,6 @@ import type { Columns, Table } from './schema';
 import { stockTable, toStock } from './stock';
 import { stylesTable, toStyle } from './styles';
 
-export { INPUT_TABLES };
-
 /** The tables that a plan is made from, as a host hands them over. */
 export interface PlanCells {
   readonly pairage: Cells;
