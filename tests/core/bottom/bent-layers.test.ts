@@ -42,6 +42,8 @@ describe('bentLayers under a ramp last worked by hand (derived)', () => {
   it('keep their edge by ending earlier', () => {
     const [, second] = bentLayers(rampProfile, [6, 6], 1, NO_SETBACK);
     expect(second?.edge).toBeCloseTo(1, 6);
+    // The skive still follows the ramp.
+    expect(second?.skiveAngle).toBeCloseTo(RAMP_ANGLE, 6);
     // Square to the ramp 6 + 1 mm are 7 × 13 / 12 upright, and 2.4 times that along the ground, less the lean of the 1.
     expect(second?.groundFront).toBeCloseTo(168 - 2.4 * 7 * (13 / 12) + 5 / 13, 6);
   });

@@ -71,6 +71,13 @@ describe('chooseMixes', () => {
     expect(counts({ Price: 9 }, { Price: 1, 'Sold by': 'kg', Density: '' })).toEqual(counts({}, {}));
   });
 
+  it('reaches a finished heel with what welt, sole, outsole and a wedge leave for the platform (derived: 75 − 45 − 4 − 4 = 22)', () => {
+    const style = { Sole: 'Bend 4', Outsole: 'Rubber 4', Platform: 'Foam 10, Cork 4, Cork 6', 'Most rasping': 0 };
+    const built = (named: Named) => chooseMixes(styleOf({ ...style, ...named }), last, findSample).platform?.built;
+    expect(built({ Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Finished heel': 75, 'Most rasping': 3 })).toBe(22);
+    expect(built({ 'Finished heel': 24 })).toBe(16);
+  });
+
   it('counts bent layers square to the pitched seat: 45 mm at 45 / 4.5 = 10° are 44.32 (derived)', () => {
     const steep = styleOf({ Raise: 'wedge', Laying: 'bent', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 });
     const { lifts } = chooseMixes(steep, last, findSample);

@@ -5,7 +5,7 @@ import { area } from '../../../src/core/geometry/area';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
 import { lastInSize } from '../../../src/core/last/last-in-size';
 import { rampLast } from '../ramp';
-import { findSample, lastOf, type Named, styleOf } from '../samples';
+import { findSample, lastOf, type Named, stockOf, STOCKS, styleOf } from '../samples';
 
 const THIN = { Cover: 'Calf 1', 'Turn over': 12, 'Turn under': 15 };
 const BARE = {
@@ -48,6 +48,14 @@ describe('the cover of a bottom', () => {
   it('grows with a front slanted either way by no more than the slant itself', () => {
     const length = (slant: number) => stripOf({ ...LIFTS, 'Front slant': slant }, last).length;
     for (const slant of [-20, -12, 12, 20]) expect(Math.abs(length(slant) - length(0))).toBeLessThan(4);
+  });
+
+  it("of a heel in one block is the heel's own, round its wall, and no strip", () => {
+    const block = (code: string) =>
+      code === 'Block 45' ? stockOf({ ...STOCKS[0], Stock: code, Thick: 45 }) : findSample(code);
+    const heel = buildBottom(styleOf({ ...BARE, Raise: 'heel', Lifts: 'Block 45' }), last, block);
+    expect(heel.layers.filter(({ part }) => part === 'lift')).toHaveLength(1);
+    expect(heel.cover).not.toHaveProperty('stations');
   });
 
   it('is a piece as large as its strip', () => {

@@ -37,6 +37,15 @@ describe('wedgeEdge', () => {
     expect((path[0] as Point)[0]).toBe(Math.min(...sole.map(([x]) => x)));
   });
 
+  it('with a platform is the same wherever the outline begins, and misses no corner', () => {
+    const { path } = wedgeEdge(sole, { ...rule, platform: 8 });
+    for (const first of [1, 7, sole.length - 1]) {
+      const ring = [...sole.slice(first), ...sole.slice(0, first)];
+      expect(wedgeEdge(ring, { ...rule, platform: 8 }).path).toEqual(path);
+    }
+    expect(path).toHaveLength(sole.length + 1);
+  });
+
   it('is as high as wedge and platform behind the front, and as the platform before it', () => {
     const { heightAt } = wedgeEdge(sole, { ...rule, platform: 8 });
     expect(heightAt(0, 0)).toBe(48);

@@ -27,6 +27,12 @@ describe('moved', () => {
     expect(along).toEqual([100, 210]);
   });
 
+  it('turns by any angle: (10, 4) by 30° is (10 cos 30° − 4 / 2, 10 / 2 + 4 cos 30°) (derived)', () => {
+    const [x, y] = moved([[10, 4]], 30)[0] ?? [NaN, NaN];
+    expect(x).toBeCloseTo(10 * Math.sqrt(0.75) - 2, 12);
+    expect(y).toBeCloseTo(5 + 4 * Math.sqrt(0.75), 12);
+  });
+
   it('stays where it is without turn or place', () => {
     const ring = rectangle(10, 4);
     expect(moved(ring, 0)).toBe(ring);

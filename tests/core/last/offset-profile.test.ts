@@ -20,6 +20,12 @@ describe('offsetProfile', () => {
     expect(under.z[0]).toBeCloseTo(45 + 6 * (1 - Math.cos(pitch)), 6);
   });
 
+  it('stands on the ground also where the bottom slopes at the tread', () => {
+    const leaning = { ...model, slope: model.slope.map((degrees) => degrees + 12) };
+    const under = offsetProfile(leaning, 20);
+    expect(atLength(under, under.tread).z).toBeCloseTo(0, 6);
+  });
+
   it('lies everywhere its thickness below, square to the bottom (derived)', () => {
     const under = offsetProfile(model, 6);
     const down = 6;

@@ -12,11 +12,16 @@ const measures = { length: 252, tread: 84, waist: 56, seat: 58, swing: 0 };
 
 /** Width of an outline at a place along it. */
 function widthAt(ring: Ring, x: number): number {
-  const ys = ring.flatMap(([ax, ay], i) => {
+  const ys = edgesAt(ring, x);
+  return Math.max(...ys) - Math.min(...ys);
+}
+
+/** Where an outline is crossed square to the length at a place along it. */
+function edgesAt(ring: Ring, x: number): readonly number[] {
+  return ring.flatMap(([ax, ay], i) => {
     const [bx, by] = itemRound(ring, i + 1);
     return ax <= x !== bx <= x ? [ay + ((x - ax) / (bx - ax)) * (by - ay)] : [];
   });
-  return Math.max(...ys) - Math.min(...ys);
 }
 
 describe('outlineModel', () => {
@@ -44,6 +49,18 @@ describe('outlineModel', () => {
       Math.max(...ring.filter(([x]) => x >= from && x <= to).map(([, y]) => y));
     expect(topIn(swung, 150, 190) - topIn(straight, 150, 190)).toBeCloseTo(6, 0);
     expect(topIn(swung, 20, 50)).toBeCloseTo(topIn(straight, 20, 50), 0);
+  });
+
+  it("swings by a tenth at the waist, half at the ball's back and whole at the tread (common practice)", () => {
+    const [straight, swung] = [outlineModel(measures), outlineModel({ ...measures, swing: 10 })];
+    const outside = (ring: Ring, x: number) => Math.max(...edgesAt(ring, x));
+    for (const [at, share] of [
+      [0.43, 0.1],
+      [0.55, 0.5],
+      [2 / 3, 1],
+    ] as const) {
+      expect(outside(swung, at * 252) - outside(straight, at * 252)).toBeCloseTo(10 * share, 0);
+    }
   });
 
   it('is a sound counter-clockwise outline for any measures that lasts have', () => {

@@ -3,9 +3,15 @@ import { LIMIT_ITEMS, limitsOf, unknownLimits, USUAL_LIMITS } from '../../../src
 import { ratesOf } from '../samples';
 
 describe('limitsOf', () => {
-  it('are the usual ones where nothing is said: control 1 mm, plain curve to 50, shank from 30, pairs within 0.3 (common practice)', () => {
+  it('are the usual ones where nothing is said: control 1 mm, plain curve to 50, shank from 30, pairs within 0.3, a high build from 50 (common practice)', () => {
     expect(limitsOf([])).toEqual(USUAL_LIMITS);
-    expect(USUAL_LIMITS).toMatchObject({ heelControl: 1, plainModel: 50, shank: 30, pairSubstance: 0.3 });
+    expect(USUAL_LIMITS).toMatchObject({
+      heelControl: 1,
+      plainModel: 50,
+      shank: 30,
+      pairSubstance: 0.3,
+      highBuild: 50,
+    });
   });
 
   it('can each be set by its item', () => {

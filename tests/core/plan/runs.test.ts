@@ -20,6 +20,12 @@ describe('runs', () => {
     expect(styles[0]?.pairs).toBe(7);
   });
 
+  it('can be a single pair', () => {
+    const { styles, problems } = runs(inputOf({ pairage: [{ Style: 'Betony', 38: 1 }] }));
+    expect(styles.map(({ pairs }) => pairs)).toEqual([1]);
+    expect(problems).toEqual([]);
+  });
+
   it('leaves out styles and sizes without pairs', () => {
     const styles = [...USUAL_TABLES.styles, { ...USUAL_TABLES.styles[0], Style: 'Teasel' }];
     const found = runs(

@@ -13,6 +13,14 @@ describe('the size systems', () => {
     }
   });
 
+  it('give a foot of ten inches its size (Wikipedia, "Shoe size": UK 3 × 10 − 23, child − 10, US men − 22, women − 20.5 and − 21 by the device, child − 9 2/3)', () => {
+    const sizes = (['UK', 'UKCHILD', 'USMEN', 'USWOMEN', 'USWOMENDEVICE', 'USCHILD'] as const).map((system) => {
+      const { step, zero } = SYSTEM_RULES[system];
+      return 254 / step + zero;
+    });
+    [7, 20, 8, 9.5, 9, 61 / 3].forEach((wanted, i) => expect(sizes[i]).toBeCloseTo(wanted, 9));
+  });
+
   it('imply a last 13.33 mm longer than the foot on the continent, 16.93 mm in English sizes (derived from both formulas)', () => {
     expect(SYSTEM_RULES.EU.toeAllowance).toBeCloseTo(13.33, 2);
     expect(SYSTEM_RULES.UK.toeAllowance).toBeCloseTo(16.93, 2);

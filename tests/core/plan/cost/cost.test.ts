@@ -37,6 +37,13 @@ describe('cost', () => {
     expect(line.whole).toBeCloseTo(6 * line.pair, 9);
   });
 
+  it('counts nothing for adhesive of which coverage or price is not known', () => {
+    const price = { Item: 'Adhesive', Value: 14, Unit: 'money a litre' };
+    const coverage = { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' };
+    expect(costs([price])[0]).toMatchObject({ adhesive: undefined, adhesiveCost: 0 });
+    expect(costs([coverage])[0]).toMatchObject({ adhesive: expect.any(Number) as number, adhesiveCost: 0 });
+  });
+
   it('counts minutes by piece, skive and joint of both feet (derived: one piece, one joint)', () => {
     const sole = [{ Style: 'Betony', Last: 'Round', Sole: 'Bend 4' }];
     const rates = ['minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'].map((Unit, i) => ({
