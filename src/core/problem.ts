@@ -6,11 +6,17 @@ export interface Place {
   readonly column?: string;
 }
 
+/** Puts a place into words. A host that knows where tables stand names the sheet's own cell. */
+export type PlaceWords = (place: Place) => string;
+
 /** invalid: the input cannot be right. unavailable: it is right, but there is no answer to it. */
 export type ProblemCode = 'invalid' | 'unavailable';
 
 /** Marks a Problem, whichever bundle of a page has made it. */
 const MARK = Symbol.for('solebench problem');
+
+/** Stands in a reason for another place. */
+export const THERE = '{there}';
 
 /** Input that has no answer, with a sentence for the maker that says what to change. */
 export class Problem extends Error {
@@ -25,16 +31,32 @@ export class Problem extends Error {
     return true;
   }
 
+  /** @param there another place, which the reason names as THERE */
   constructor(
     readonly code: ProblemCode,
     readonly place: Place,
     /** What is wrong and what would do, without the place. */
     readonly reason: string,
+    readonly there?: Place,
   ) {
-    super(`${placeInWords(place)}: ${reason}`);
+    super(sentence({ place, reason, there }, placeInWords));
+  }
+
+  /** The sentence with its places in words of the host's. */
+  inWords(words: PlaceWords): string {
+    return sentence(this, words);
   }
 }
 
-function placeInWords({ argument, table, row, column }: Place): string {
-  return [table ?? argument, row === undefined ? '' : `row ${row}`, column ?? ''].filter(Boolean).join(', ');
+function sentence(
+  { place, reason, there }: Pick<Problem, 'place' | 'reason'> & { readonly there?: Place | undefined },
+  words: PlaceWords,
+): string {
+  return `${words(place)}: ${there ? reason.replace(THERE, () => words(there)) : reason}`;
+}
+
+/** A place where nobody knows on which sheet it is: "row 3 of Pairage, Due". */
+export function placeInWords({ argument, table, row, column }: Place): string {
+  const of = table ?? argument;
+  return [row === undefined ? of : `row ${row} of ${of}`, column ?? ''].filter(Boolean).join(', ');
 }

@@ -25,6 +25,7 @@ import { colours } from '../host/grid/look';
 import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
+import { pasteIntoTables } from '../host/grid/paste-into-tables';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
@@ -133,6 +134,7 @@ export function createSpreadsheet(
       api.customizeColumnHeader(header);
       api.customizeRowHeader(header);
       daysAsPasted(injector);
+      pasteIntoTables(injector);
     });
   return {
     injector,

@@ -6,7 +6,7 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
-import { columnLetters } from '../workbook/address';
+import { columnLetters } from '../tables/cell-address';
 import type { GridHost } from '../host/grid/grid-host';
 import { SheetCells } from '../host/grid/sheet-cells';
 

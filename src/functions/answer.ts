@@ -1,17 +1,18 @@
-import { Problem } from '../core/problem';
+import { type PlaceWords, placeInWords, Problem } from '../core/problem';
 
 /**
  * Runs a function's work and hands its result to the host; a Problem becomes the host's error with its sentence.
  * The host shows sentences with #VALUE! and #N/A only.
+ * @param where words for the place that a Problem names
  */
-export function answer<T>(work: () => T): T {
+export function answer<T>(work: () => T, where: PlaceWords = placeInWords): T {
   try {
     const result = work();
     assertShowable(result);
     return result;
   } catch (error) {
     if (!(error instanceof Problem)) throw hostError('invalid', `Solebench has a fault of its own here: ${error}`);
-    throw hostError(error.code, error.message);
+    throw hostError(error.code, error.inWords(where));
   }
 }
 

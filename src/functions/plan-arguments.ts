@@ -61,6 +61,6 @@ export function possiblePlan(args: PlanArguments): Pick<PlanReading, 'plan' | 'm
 }
 
 function told([first, ...others]: readonly Problem[]): Problem {
-  const { code, place, reason } = first as Problem;
-  return new Problem(code, place, others.length === 0 ? reason : `${reason}; ${others.length} more in Checks`);
+  const { code, place, reason, there } = first as Problem;
+  return new Problem(code, place, others.length === 0 ? reason : `${reason}; ${others.length} more in Checks`, there);
 }

@@ -33,7 +33,8 @@ export function summary(
 ): any[][] {
   return answer(() => {
     const { plan, problems, money } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(summaryTable, [plan.summary(problems)], money);
+    const run = plan.summary(problems);
+    return writeTable(summaryTable(run), [run], money);
   });
 }
 

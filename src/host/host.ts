@@ -59,6 +59,9 @@ export interface Host {
   /** Where a table stands now, or undefined where the workbook has none of that name. */
   tablePlace(name: string): Promise<TablePlace | undefined>;
 
+  /** Where each input table stands now, by the table's name in the plan. */
+  tablePlaces(): Promise<ReadonlyMap<string, PlacedTable>>;
+
   /** What is selected, or undefined where nothing is. */
   selection(): Promise<Selection | undefined>;
 
@@ -100,6 +103,11 @@ export interface Host {
 export interface TablePlace extends CellPlace {
   readonly rows: number;
   readonly columns: number;
+}
+
+/** A table's area, and the first row further down that holds something under its columns, which no formula reads. */
+export interface PlacedTable extends TablePlace {
+  readonly filledBelow?: number | undefined;
 }
 
 /** A reference as formulas have it: cells of a sheet, or a table or one of its columns by name. */

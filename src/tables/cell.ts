@@ -107,6 +107,12 @@ function numbersMeant(digits: string): readonly number[] {
   return PLAIN.test(digits) ? [decimal(digits)] : [];
 }
 
+/** The number that a text means, with its money if need be; unclear where it may be either of two, undefined where it is none. */
+export function numberMeant(text: string): number | 'unclear' | undefined {
+  const meant = numbersMeant(withoutMoney(text).trim());
+  return meant.length > 1 ? 'unclear' : meant[0];
+}
+
 /** The only one of two numbers that the rule allows. @throws Problem where it allows both */
 function theOne(cell: Cell, [first, second]: readonly number[], rule: NumberRule, place: Place): number {
   const { least = -Infinity, above = -Infinity, most = Infinity, whole = false } = rule;

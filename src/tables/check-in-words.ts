@@ -1,5 +1,8 @@
+import { isoOf } from '../core/calendar';
 import type { Check, MixLayers, NotSummed } from '../core/plan/checks/check';
+import type { Rate } from '../core/plan/inputs';
 import { LIMIT_ITEMS } from '../core/plan/limits';
+import { type Place, type PlaceWords, placeInWords } from '../core/problem';
 import { PART_WORDS, WORK_WORDS } from './words';
 
 export interface CheckWords {
@@ -13,16 +16,20 @@ export interface CheckWords {
 const inMm = (value: number) => String(Number(value.toFixed(1)));
 const percent = (share: number) => `${(100 * share).toFixed(1)} %`;
 
-/**
- * A check as the maker reads it.
- * @param mm writes a height of so many mm; the sheet has mm
- */
-export function checkInWords(check: Check, mm: (height: number) => string = inMm): CheckWords {
+/** How figures and places are written. */
+interface Writing {
+  /** A height of so many mm; the sheet has mm. */
+  readonly mm?: ((height: number) => string) | undefined;
+  readonly where?: PlaceWords;
+}
+
+/** A check as the maker reads it. */
+export function checkInWords(check: Check, { mm = inMm, where = placeInWords }: Writing = {}): CheckWords {
   // The worst size is named first, where the sizes differ.
   const size = 'size' in check && check.size !== undefined ? `size ${check.size}: ` : '';
   switch (check.kind) {
     case 'problem':
-      return { check: 'Input', say: check.problem.message };
+      return { check: 'Input', say: check.problem.inWords(where) };
     case 'heelControl':
       return {
         check: `${LIMIT_ITEMS.heelControl}, mm`,
@@ -191,8 +198,8 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         check: 'Costs and times',
         say:
           check.why === 'scope'
-            ? `row ${check.rate.row}: "${check.rate.scope ?? ''}" is no style, stock or material of this plan, so the row counts nothing: correct it under For`
-            : `row ${check.rate.row}: ${check.rate.unit} is given twice for the same; keep one row, or name under For what it holds for`,
+            ? `${where(rateCell(check.rate, 'For'))}: "${check.rate.scope ?? ''}" is no style, stock or material of this plan, so the row counts nothing: correct it`
+            : `${where(rateCell(check.rate, 'Unit'))}: ${check.rate.unit} is given twice for the same; keep one row, or name under For what it holds for`,
       };
     case 'twist':
       return {
@@ -232,6 +239,11 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         found: check.found - check.wanted,
         wanted: 0,
         say: `size ${check.size}${check.customer ? ` for ${check.customer}` : ''} comes off its last after the day due: start sooner, or get another pair of lasts`,
+      };
+    case 'dueFar':
+      return {
+        check: 'Due',
+        say: `${where({ argument: 'pairage', table: 'Pairage', row: check.row, column: 'Due' })}: ${isoOf(check.day)} lies far from the other days due of the run; ${isoOf(check.meant)} is probably meant: enter it with its year`,
       };
     case 'workRate':
       return {
@@ -289,7 +301,12 @@ export function checkInWords(check: Check, mm: (height: number) => string = inMm
         say: `pieces lie on ${check.codes.join(', ')}: take it before a whole sheet, measured and looked over`,
       };
     case 'notSummed':
-      return { check: 'Sums', found: check.found, wanted: check.wanted, say: notSummedInWords(check) };
+      return { check: 'Sums', found: check.found, wanted: check.wanted, say: notSummedInWords(check, where) };
+    case 'notRead':
+      return {
+        check: 'Rows',
+        say: `${where({ argument: check.subject, table: check.subject, row: check.row })}: what stands from here down is below the table, and counts nothing: insert rows within the table and move it there`,
+      };
     case 'unreadHeading':
       return {
         check: 'Heading',
@@ -303,10 +320,23 @@ function mixInWords(layers: readonly MixLayers[], mm: (height: number) => string
   return layers.map(({ count, thickness }) => `${count} of ${mm(thickness)}`).join(' and ');
 }
 
-function notSummedInWords({ row, heading, found }: NotSummed): string {
+function rateCell({ row }: Rate, column: string): Place {
+  return { argument: 'rates', table: 'Costs and times', row, column };
+}
+
+function notSummedInWords(
+  { subject: table, row, heading, found }: NotSummed & { readonly subject: string },
+  where: PlaceWords,
+): string {
+  const place: Place = {
+    argument: table,
+    table,
+    ...(row !== undefined && { row }),
+    ...(heading !== undefined && { column: heading }),
+  };
   if (found !== undefined)
-    return `row ${row}: the sum under ${heading} is not that of the sizes: copy the formula of another row there`;
+    return `${where(place)}: the sum is not that of the sizes: copy the formula of another row there`;
   return row === undefined
-    ? `size ${heading} is planned, but is to the right of the sums, which go without it: move the column to their left`
-    : `row ${row} is planned, but is below the sums, which go without it: move it above them`;
+    ? `${where(place)}: the size is planned, but is to the right of the sums, which go without it: move the column to their left`
+    : `${where(place)}: the row is planned, but is below the sums, which go without it: move it above them`;
 }

@@ -10,6 +10,8 @@ export interface InputPlace {
   /** Counted from 1 below the headings. */
   readonly row?: number | undefined;
   readonly heading?: string | undefined;
+  /** Whether the row is one below the table. */
+  readonly below?: boolean | undefined;
 }
 
 const { styles, lasts, pairage, stock, rates, layouts, offcuts } = INPUT_TABLES;
@@ -80,6 +82,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: lasts.name, code: subject, heading: 'Pairs on hand' };
     case 'late':
       return { table: pairage.name, code: subject, heading: 'Due' };
+    case 'dueFar':
+      return { table: pairage.name, row: check.row, heading: 'Due' };
     case 'measuredApart':
       return { table: stock.name, code: subject, heading: 'Measured' };
     case 'price':
@@ -97,6 +101,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: offcuts.name, code: check.codes[0] as string, heading: 'Length' };
     case 'notSummed':
       return { table: subject, row: check.row, heading: check.heading };
+    case 'notRead':
+      return { table: subject, row: check.row, below: true };
     case 'unreadHeading':
       return { table: subject, heading: check.heading };
   }

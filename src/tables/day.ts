@@ -1,13 +1,6 @@
-/** The spreadsheet counts its days from 30 December 1899. */
-const DAY_0 = Date.UTC(1899, 11, 30);
-const MS_A_DAY = 86_400_000;
+import { DAY_0, isoOf, MS_A_DAY, yearOf } from '../core/calendar';
 
 const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
-
-/** The year of a day that the spreadsheet counts. */
-export function yearOf(day: number): number {
-  return new Date(DAY_0 + day * MS_A_DAY).getUTCFullYear();
-}
 
 /** The year of most days among cells, the earliest of equals; undefined where no cell has a day with its year. */
 export function yearOfMost(cells: readonly unknown[]): number | undefined {
@@ -68,11 +61,6 @@ function whole(year: number, month: number, day: number): Day {
   const at = new Date(Date.UTC(year, month - 1, day));
   if (year < 1900 || at.getUTCMonth() !== month - 1 || at.getUTCDate() !== day) return undefined;
   return { day: (at.getTime() - DAY_0) / MS_A_DAY };
-}
-
-/** A day as 2027-06-14. */
-export function isoOf(day: number): string {
-  return new Date(DAY_0 + day * MS_A_DAY).toISOString().slice(0, 10);
 }
 
 function monthNamed(word: string): number | undefined {

@@ -1,5 +1,5 @@
 import type { NotSummed } from '../core/plan/checks/check';
-import { Problem } from '../core/problem';
+import { Problem, THERE } from '../core/problem';
 import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
 import { isSumRow, notSummed } from './sums';
 import { yearOfMost } from './day';
@@ -82,7 +82,12 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
       if (before !== undefined) {
         const { heading } = table.columns[table.key] as Column;
         problems.push(
-          new Problem('invalid', place(heading, r), `"${key}" is in row ${before} already; give each its own`),
+          new Problem(
+            'invalid',
+            place(heading, r),
+            `"${key}" is in ${THERE} already; give each its own`,
+            place(undefined, before),
+          ),
         );
       } else seen.set(same, r);
     }

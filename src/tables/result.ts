@@ -1,4 +1,5 @@
 import type { LeftOut } from '../core/plan/left-out';
+import { type PlaceWords, placeInWords } from '../core/problem';
 import type { Cell } from './cell';
 
 /** A column of a result table: its heading, its look, and what stands in it. */
@@ -9,12 +10,12 @@ export interface ResultColumn<T> {
   readonly format?: string;
   readonly width: number;
   readonly align: 'left' | 'right';
-  /** What stands in the cell; undefined is blank. */
-  cell(line: T): string | number | undefined;
+  /** What stands in the cell; undefined is blank. @param where words for places that it names */
+  cell(line: T, where: PlaceWords): string | number | undefined;
   /** What stands in the sum row. */
   total?(lines: readonly T[], whole: boolean): string | number | undefined;
   /** What stands in the row of what is left out. */
-  leftOut?(one: LeftOut): string;
+  leftOut?(one: LeftOut, where: PlaceWords): string;
 }
 
 export interface ResultTable<T> {
@@ -46,7 +47,7 @@ export function figure<T>(
 
 interface Totals<T> {
   readonly total?: (lines: readonly T[], whole: boolean) => string | number | undefined;
-  readonly leftOut?: (one: LeftOut) => string;
+  readonly leftOut?: NonNullable<ResultColumn<T>['leftOut']>;
 }
 
 /** A sum over lines of what may be missing; missing counts nothing. */
@@ -58,16 +59,18 @@ export function sumOf<T>(of: (line: T) => number | undefined): (lines: readonly 
  * Writes a result table: headings first, then what is left out, then a row a line, then the sum row where the table has
  * one. Numbers keep all their digits: formats round, the table does not.
  * @param money the sheet's own money, for the headings
+ * @param where words for the places that cells name
  */
 export function writeTable<T>(
   table: ResultTable<T>,
   lines: readonly T[],
   money = '',
   leftOut: readonly LeftOut[] = [],
+  where: PlaceWords = placeInWords,
 ): Cell[][] {
   const rows: Cell[][] = [table.columns.map((column) => headingOf(column, money))];
-  for (const one of leftOut) rows.push(table.columns.map((column) => column.leftOut?.(one) ?? ''));
-  for (const line of lines) rows.push(table.columns.map((column) => column.cell(line) ?? ''));
+  for (const one of leftOut) rows.push(table.columns.map((column) => column.leftOut?.(one, where) ?? ''));
+  for (const line of lines) rows.push(table.columns.map((column) => column.cell(line, where) ?? ''));
   if (table.columns.some(({ total }) => total)) {
     rows.push(table.columns.map((column) => column.total?.(lines, leftOut.length === 0) ?? ''));
   }

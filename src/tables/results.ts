@@ -10,6 +10,7 @@ import type { PieceLine } from '../core/plan/pieces';
 import type { Batch } from '../core/plan/batches';
 import type { RunSummary } from '../core/plan/summary';
 import type { TicketStep } from '../core/plan/ticket';
+import type { PlaceWords } from '../core/problem';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
 import { piecesInWords, stepInWords } from './step-in-words';
@@ -70,7 +71,7 @@ export const orderTable: ResultTable<OrderLine> = {
   name: 'Order',
   meaning: 'Sheets needed, on hand and to buy, with what they cost',
   columns: [
-    words('Stock', ({ cutting }) => cutting.stock.code, { total: allInWords, leftOut: ({ name }) => name }),
+    words('Stock', ({ cutting }) => cutting.stock.code, { total: allInWords, leftOut: nameInWords }),
     words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: whyInWords }),
     figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
@@ -87,7 +88,7 @@ export const orderTable: ResultTable<OrderLine> = {
       total: sumOf(({ toPay }) => toPay),
     }),
     // The last, so that no neighbour cuts it off.
-    words('For', usesInWords, { width: 130, leftOut: ({ why }) => why.message }),
+    words('For', usesInWords, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
   ],
 };
 
@@ -95,8 +96,12 @@ export const orderTable: ResultTable<OrderLine> = {
  * Stands beside the name of what is left out, where it is read at once: blank neighbours give it room. The last column
  * has the reason too, for where a neighbour cuts it off.
  */
-function whyInWords({ why }: LeftOut): string {
-  return `left out: ${why.message}`;
+function whyInWords({ why }: LeftOut, where: PlaceWords): string {
+  return `left out: ${why.inWords(where)}`;
+}
+
+function nameInWords({ name, at }: LeftOut, where: PlaceWords): string {
+  return at ? where(at) : name;
 }
 
 /** Heads a sum; one that is not whole says so. */
@@ -128,7 +133,7 @@ export const costTable: ResultTable<CostLine> = {
   name: 'Cost',
   meaning: 'What a pair costs in stock, adhesive, sundries and work, by style',
   columns: [
-    words('Style', ({ run }) => run.style.code, { total: allInWords, leftOut: ({ name }) => name }),
+    words('Style', ({ run }) => run.style.code, { total: allInWords, leftOut: nameInWords }),
     words('Last', ({ run }) => run.last.code, { width: 130, leftOut: whyInWords }),
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
@@ -150,35 +155,40 @@ export const costTable: ResultTable<CostLine> = {
     figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
     // The last, so that no neighbour cuts it off.
-    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }) => why.message }),
+    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
   ],
 };
 
-/** The run in one line. */
-export const summaryTable: ResultTable<RunSummary> = {
-  name: 'Summary',
-  meaning: 'The run in one line: pairs, what to buy, what it costs, bench hours, the next day due and what comes next',
-  columns: [
-    figure('Pairs', ({ pairs, asked }) => (pairs < asked ? `${pairs} of ${asked}` : pairs), { format: GENERAL }),
-    figure('To buy', ({ toPay, allBought }) => partOr(toPay, allBought, 2), { unit: MONEY, format: '0.00' }),
-    figure('Cost', ({ whole, allMade }) => partOr(whole, allMade, 2), { unit: MONEY, format: '0.00' }),
-    figure('Bench', ({ hours, allMade }) => partOr(hours, allMade, 1), { unit: 'h' }),
-    figure('Next due', ({ due }) => due, { format: 'd mmm yyyy' }),
-    figure('To put right', ({ putRight }) => putRight, { format: '0' }),
-    words('Next step', ({ next }) => nextInWords(next)),
-  ],
+/**
+ * The run in one line. What is summed is always a number; headings say of which sums that they are of a part.
+ * @param of the run; without it, one that is whole
+ */
+export const summaryTable = (of?: RunSummary): ResultTable<RunSummary> => {
+  const part = (unit: string, whole: boolean | undefined) => (whole === false ? `${unit}, part` : unit);
+  return {
+    name: 'Summary',
+    meaning:
+      'The run in one line: pairs, what to buy, what it costs, bench hours, the next day due and what comes next',
+    columns: [
+      figure('Pairs', ({ pairs }) => pairs, {
+        ...(of && of.pairs < of.asked && { unit: `of ${of.asked}` }),
+        format: GENERAL,
+      }),
+      figure('To buy', ({ toPay }) => toPay, { unit: part(MONEY, of?.allBought), format: '0.00' }),
+      figure('Cost', ({ whole }) => whole, { unit: part(MONEY, of?.allMade), format: '0.00' }),
+      figure('Bench', ({ hours }) => hours, { unit: part('h', of?.allMade) }),
+      figure('Next due', ({ due }) => due, { format: 'd mmm yyyy' }),
+      figure('To put right', ({ putRight }) => putRight, { format: '0' }),
+      words('Next step', ({ next }, where) => nextInWords(next, where)),
+    ],
+  };
 };
 
-/** A sum, or words that say that it is one of a part: no wider than their column, so that no figure is cut off. */
-function partOr(sum: number, whole: boolean, decimals: number): number | string {
-  return whole ? sum : `part ${sum.toFixed(decimals)}`;
-}
-
-function nextInWords(next: RunSummary['next']): string {
+function nextInWords(next: RunSummary['next'], where: PlaceWords): string {
   switch (next.kind) {
     case 'putRight':
     case 'late': {
-      const { check, say } = checkInWords(next.check);
+      const { check, say } = checkInWords(next.check, { where });
       return next.check.kind === 'problem' ? say : `${next.check.subject}, ${check}: ${say}`;
     }
     case 'buy':
@@ -202,7 +212,7 @@ export const checksTable: ResultTable<Check> = {
     figure('Found', (check) => checkInWords(check).found, { format: '0.0' }),
     figure('Wanted', (check) => checkInWords(check).wanted, { format: '0.0' }),
     words('Result', ({ verdict }) => VERDICT_WORDS[verdict], { width: 84 }),
-    words('What to do', (check) => checkInWords(check).say, { width: 130 }),
+    words('What to do', (check, where) => checkInWords(check, { where }).say, { width: 130 }),
   ],
 };
 

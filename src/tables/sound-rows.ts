@@ -1,6 +1,6 @@
 import { fold } from '../core/plan/codes';
 import type { LeftOut } from '../core/plan/left-out';
-import { Problem } from '../core/problem';
+import { type Place, placeInWords, Problem } from '../core/problem';
 import type { Columns, Table } from './schema';
 
 /** What was made of a table's rows that are without slips, and what the others are. */
@@ -51,7 +51,11 @@ export function sift<R extends { readonly row: number }, T>(
   return {
     sound,
     lost: new Map(gone.reverse()),
-    leftOut: lost.map(({ row, code, why }) => ({ name: code ?? `${table.name}, row ${row.row}`, why })),
+    leftOut: lost.map(({ row, code, why }) => {
+      if (code !== undefined) return { name: code, why };
+      const at: Place = { argument: table.argument, table: table.name, row: row.row };
+      return { name: placeInWords(at), why, at };
+    }),
     problems,
   };
 }

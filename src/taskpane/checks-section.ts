@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Check, problemCheck, type Verdict } from '../core/plan/checks/check';
+import type { PlaceWords } from '../core/problem';
 import { checkInWords } from '../tables/check-in-words';
 import { cellIn } from '../tables/block-cell';
 import { placeOfCheck } from '../tables/check-place';
@@ -26,7 +27,7 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures, re
     standing.kind === 'slips' ? (standing.checks ?? standing.problems.map(problemCheck)) : (results ?? before)?.checks;
   if (!checks || standing.kind === 'empty') return waiting(watched, 'Nothing to check yet: no run in this workbook.');
   const lastOf = (style: string) => watched.runs.find((run) => run.style.code === style)?.last.code;
-  const { tables } = watched;
+  const { tables, where } = watched;
   const lost = lostCodes(tables);
   const shown = (check: Check) => {
     const place = placeOfCheck(check, lastOf);
@@ -34,7 +35,8 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures, re
     const named = lost.filter(({ cells }) =>
       cells.some((cell) => cell.table === place.table && cell.row === row && cell.column === column),
     );
-    return item(check, figures, () => lead(place), renaming(named, rename));
+    const cell = { words: watched.cellAt(place), go: () => lead(place) };
+    return item(check, figures, where, cell, renaming(named, rename));
   };
   const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
   const nothingWrong = list('putRight').length + list('lookAt').length === 0;
@@ -85,16 +87,18 @@ function renaming(lost: readonly LostCode[], rename: Rename): TemplateResult | t
 function item(
   check: Check,
   { unit, height }: Figures,
-  go: () => void,
+  where: PlaceWords,
+  cell: { readonly words: string | undefined; readonly go: () => void },
   offers: TemplateResult | typeof nothing,
 ): TemplateResult {
-  const words = checkInWords(check, unit === 'mm' ? undefined : (mm) => `${height(mm)} in`);
+  const mm = unit === 'mm' ? undefined : (value: number) => `${height(value)} in`;
+  const words = checkInWords(check, { mm, where });
   const { found, wanted, say } = words;
   // What is told in mm is told in the units chosen; days, pairs and money stay.
   const isLength = /\bmm$/.test(words.check);
   const name = isLength ? words.check.replace(/mm$/, unit) : words.check;
   const told = (value: number) => (isLength ? height(value) : decimals(value, 1));
-  const where = check.kind === 'problem' ? '' : check.subject;
+  const subject = check.kind === 'problem' ? '' : check.subject;
   const measures = [
     found === undefined ? '' : `found ${told(found)}`,
     wanted === undefined ? '' : `wanted ${told(wanted)}`,
@@ -103,8 +107,11 @@ function item(
     <i class=${SIGNS[check.verdict]} aria-hidden="true"></i>
     <div class="grow">
       <div class="split">
-        <p>${where ? html`<b>${where}</b> · ${name}` : html`<b>${name}</b>`}</p>
-        ${button('Go to the cell', go, { kind: 'link', label: `Go to the cell: ${where || say}` })}
+        <p>${subject ? html`<b>${subject}</b> · ${name}` : html`<b>${name}</b>`}</p>
+        ${button(`Go to ${cell.words ?? 'the cell'}`, cell.go, {
+          kind: 'link',
+          label: `Go to ${cell.words ?? 'the cell'}: ${subject || say}`,
+        })}
       </div>
       <p>
         ${capital(say)}.${measures.length > 0 ? html` <span class="small">${capital(measures.join(', '))}.</span>` : nothing}

@@ -20,7 +20,7 @@ export function notice(watched: Watched, lead: Lead, showThem: () => void): Temp
     const place = placeOfCheck(problemCheck(first), () => undefined);
     return html`<div class="notice" role="alert">
       <i class="sign bad" aria-hidden="true"></i>
-      <p><b>To put right:</b> ${first.message}</p>
+      <p><b>To put right:</b> ${first.inWords(watched.where)}</p>
       <div class="acts">
         ${button('Go to the cell', () => lead(place), { kind: 'link' })}
         ${problems.length > 1 ? button(`All ${problems.length}`, showThem, { kind: 'link' }) : nothing}

@@ -23,6 +23,7 @@ import { cuttingSection, SheetChoice } from './cutting-section';
 import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
+import { headingNote } from './heading-note';
 import { notice } from './notice';
 import { PaperMaking } from './paper-making';
 import { paperSection } from './paper-section';
@@ -155,7 +156,7 @@ class Pane {
       </p>
       <p class="unseen" role="status">${shownInWords(watched)}</p>
       ${titleBlock(watched)} ${tabs(view, (next) => this.turnTo(next))}
-      ${notice(watched, this.lead, () => this.go('Checks'))}
+      ${notice(watched, this.lead, () => this.go('Checks'))} ${headingNote(watched)}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${this.content()}</div>
       ${cautious ? cautions() : nothing}
       <p class="said small" role="status">${this.said}</p>

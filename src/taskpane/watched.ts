@@ -6,14 +6,17 @@ import type { StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
 import type { Plan, PlanStep } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
-import { Problem } from '../core/problem';
+import { type PlaceWords, Problem } from '../core/problem';
 import { whatWentWrong } from '../core/what-went-wrong';
 import { shownPiece } from '../drawing/build-picture';
-import type { Host, Selection, Stop } from '../host/host';
+import type { Host, PlacedTable, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { type PlanReading, readPlan } from '../tables/plan-input';
-import { codeColumn } from '../tables/block-cell';
+import { cellIn, codeColumn } from '../tables/block-cell';
+import { cellAddress } from '../tables/cell-address';
+import { cellWords } from '../tables/cell-words';
+import type { InputPlace } from '../tables/check-place';
 
 /** What the pane shows: one style in one size and foot, and one stock. */
 export interface Shown {
@@ -90,6 +93,8 @@ export class Watched {
   stopped = false;
   selection: Selection | undefined;
   tables: ReadonlyMap<string, Cells> = new Map();
+  /** Where the tables stand. */
+  places: ReadonlyMap<string, PlacedTable> = new Map();
   private turn = 0;
   /** Why the workbook could not be read or planned, and why what is selected could not be followed. */
   private readonly troubles: { reading?: string | undefined; following?: string | undefined } = {};
@@ -165,6 +170,22 @@ export class Watched {
     return this.standing.kind === 'plan' ? this.standing.plan.runs.problems : [];
   }
 
+  /** Words for places, as the sheets count them. */
+  get where(): PlaceWords {
+    const standing = [...this.places].map(
+      ([name, place]) => [name, { ...place, headings: this.tables.get(name)?.[0] ?? [] }] as const,
+    );
+    return cellWords(new Map(standing));
+  }
+
+  /** A cell of input as its sheet counts it, such as "Styles, D4"; undefined where the workbook has no such table. */
+  cellAt(place: InputPlace): string | undefined {
+    const table = this.places.get(place.table);
+    if (!table) return undefined;
+    const { row, column } = cellIn(this.tables.get(place.table) ?? [], place);
+    return `${table.sheet}, ${cellAddress(table.row + row, table.column + column)}`;
+  }
+
   /** The stock whose sheets are shown. */
   get cutting(): StockCutting | undefined {
     const cuttings = (this.results ?? this.before)?.cuttings ?? [];
@@ -218,7 +239,7 @@ export class Watched {
   }
 
   private async readTables(turn: number): Promise<void> {
-    this.tables = await this.host.tables();
+    [this.tables, this.places] = await Promise.all([this.host.tables(), this.host.tablePlaces()]);
     await pause();
     if (turn !== this.turn) return;
     this.before = this.results ?? this.before;
@@ -241,7 +262,10 @@ export class Watched {
       if (turn !== this.turn) return;
       work();
     }
-    this.standing = { ...standing, checks: standing.plan.checksBeside(standing.problems) };
+    this.standing = {
+      ...standing,
+      checks: [...standing.plan.checksBeside(standing.problems), ...notRead(this.places)],
+    };
     this.tell();
   }
 
@@ -268,11 +292,12 @@ export class Watched {
       }
       work();
     }
+    const below = notRead(this.places);
     this.results = {
       cuttings: plan.layouts.stocks,
       orders: attempt(() => plan.orders) ?? [],
       costs: attempt(() => plan.costs) ?? [],
-      checks: plan.checks,
+      checks: below.length > 0 ? [...below, ...plan.checks] : plan.checks,
     };
     this.before = this.working = undefined;
     this.tell();
@@ -323,6 +348,15 @@ export class Watched {
   private tell(): void {
     for (const listener of this.listeners) listener();
   }
+}
+
+/** What stands below tables, where no formula reads it; not below Pairage, which has Order below it on its sheet. */
+function notRead(places: ReadonlyMap<string, PlacedTable>): readonly Check[] {
+  return [...places].flatMap(([subject, { row, filledBelow }]): Check[] =>
+    filledBelow === undefined || subject === INPUT_TABLES.pairage.name
+      ? []
+      : [{ kind: 'notRead', subject, verdict: 'putRight', row: filledBelow - row }],
+  );
 }
 
 function stand(tables: ReadonlyMap<string, Cells>): Standing {

@@ -1,7 +1,8 @@
 import { html, LitElement, nothing, type TemplateResult } from 'lit';
-import { Problem } from '../core/problem';
+import { type PlaceWords, Problem } from '../core/problem';
 import { whatWentWrong } from '../core/what-went-wrong';
-import { cellAddress } from '../workbook/address';
+import { cellAddress } from '../tables/cell-address';
+import { cellWords, type StandingTable } from '../tables/cell-words';
 import type { CellPlace, Host, Selection, Stop } from '../host/host';
 import type { Cell } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
@@ -121,7 +122,7 @@ export class WorkingsView extends LitElement {
   private given(one: Given, call: Call, selection: Selection): TemplateResult {
     const place = one.from && this.placeOf(one.from, call);
     const where =
-      place && `${place.sheet === selection.sheet ? '' : `${place.sheet} `}${cellAddress(place.row, place.column)}`;
+      place && `${place.sheet === selection.sheet ? '' : `${place.sheet}, `}${cellAddress(place.row, place.column)}`;
     return html`<li>
       <span>${one.symbol ? html`<b>${one.symbol}</b> ` : nothing}${one.meaning}</span>
       <span class="num">${measure(one.value, one.unit)}</span>
@@ -178,18 +179,31 @@ export class WorkingsView extends LitElement {
       ? { row: selection.row - spilledFrom.row, column: selection.column - spilledFrom.column }
       : { row: 0, column: 0 };
     const failed = (say: string): Shown => ({ kind: 'failed', selection, formula, say });
+    let call: Call | undefined;
     try {
-      const call = await callIn(formula, selection.sheet, (reference) => this.host.read(reference));
+      call = await callIn(formula, selection.sheet, (reference) => this.host.read(reference));
       if (!call)
         return { kind: 'nothing', say: `${selection.address} holds a formula of the spreadsheet’s own. ${EMPTY.say}` };
       const found = working(call.name, this.handedOver(call, at), at);
       if (!found) return failed('A heading or a label. Select a figure of the table to see how it was worked out.');
       return { kind: 'working', selection, formula, call, working: found };
     } catch (error) {
-      if (error instanceof Problem) return failed(`Not worked out: ${error.message}.`);
+      if (error instanceof Problem) return failed(`Not worked out: ${error.inWords(this.wordsOf(call))}.`);
       if (error instanceof Unreadable) return failed(error.message);
       throw error;
     }
+  }
+
+  /** Words for places in the tables that a call was given. */
+  private wordsOf(call: Call | undefined): PlaceWords {
+    const parameters = this.functions.find(({ name }) => name === call?.name)?.parameters ?? [];
+    const standing = parameters.flatMap(({ name: argument }, at): [string, StandingTable][] => {
+      const table = Object.values(INPUT_TABLES).find((one) => one.argument === argument)?.name;
+      const arg = call?.args[at];
+      if (table === undefined || !arg?.place) return [];
+      return [[table, { ...arg.place, headings: blockOf(arg)[0] ?? [] }]];
+    });
+    return cellWords(new Map(standing));
   }
 
   /** The arguments of one answer: where a range stands for one value, the answers spill and each has a cell of it. */

@@ -1,18 +1,5 @@
+import { columnLetters } from '../tables/cell-address';
 import type { Area } from './workbook';
-
-/** Letters of a column: 0 is A, 25 Z, 26 AA. */
-export function columnLetters(column: number): string {
-  let letters = '';
-  for (let rest = column + 1; rest > 0; rest = Math.floor((rest - 1) / 26)) {
-    letters = String.fromCharCode(65 + ((rest - 1) % 26)) + letters;
-  }
-  return letters;
-}
-
-/** Address of one cell, such as F5. */
-export function cellAddress(row: number, column: number): string {
-  return `${columnLetters(column)}${row + 1}`;
-}
 
 /** A sheet's name as formulas write it: in quotes unless it is plain and cannot be taken for a cell. */
 export function sheetInFormula(sheet: string): string {

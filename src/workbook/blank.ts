@@ -91,6 +91,6 @@ export const blank: WorkbookPlan = planningWorkbook({
   ],
   outlines: [],
   offcuts: [{ code: 'Example', stock: 'Foam 10', length: 500, width: 400 }],
-  ticket: { style: 'Example' },
+  ticket: {},
   examples: true,
 });

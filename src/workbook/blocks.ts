@@ -1,3 +1,4 @@
+import { columnLetters } from '../tables/cell-address';
 import type { Column, Table } from '../tables/schema';
 import { TOTAL } from '../tables/sums';
 import { headingOf, type ResultTable } from '../tables/result';
@@ -113,12 +114,12 @@ const GENERAL = 'General';
  * inserted between them is summed, at the edges too. INDEX reads no cell but those it ends at, hence no circle.
  */
 function sumAcross(row: number, from: number, to: number): string {
-  const range = `$${letter(from)}${row + 1}:${letter(to)}${row + 1}`;
+  const range = `$${columnLetters(from)}${row + 1}:${columnLetters(to)}${row + 1}`;
   return `SUM(INDEX(${range},2):INDEX(${range},COLUMNS(${range})-1))`;
 }
 
 function sumDown(column: number, from: number, to: number): string {
-  const range = `${letter(column)}$${from + 1}:${letter(column)}${to + 1}`;
+  const range = `${columnLetters(column)}$${from + 1}:${columnLetters(column)}${to + 1}`;
   return `SUM(INDEX(${range},2):INDEX(${range},ROWS(${range})-1))`;
 }
 
@@ -130,7 +131,7 @@ function sumRow(top: number, row: number, before: number, last: number, columns:
     if (column <= before || column > last) return cell;
     const sum = { ...cell, align: 'right' as const, format: GENERAL };
     if (column < last) return { ...sum, formula: `=${sumDown(column, top, row)}` };
-    const block = `$${letter(before)}$${top + 1}:${letter(last)}${row + 1}`;
+    const block = `$${columnLetters(before)}$${top + 1}:${columnLetters(last)}${row + 1}`;
     const end = `INDEX(${block},ROWS(${block})-1,COLUMNS(${block})-1)`;
     return { ...sum, formula: `=SUM(INDEX(${block},2,2):${end})` };
   });
@@ -150,13 +151,6 @@ export function resultBlock<T>(table: ResultTable<T>, formula: string, row: numb
     ],
     rows: room,
   };
-}
-
-/** A1-style letter of a column counted from 0. */
-export function letter(column: number): string {
-  return column < 26
-    ? String.fromCharCode(65 + column)
-    : letter(Math.floor(column / 26) - 1) + String.fromCharCode(65 + (column % 26));
 }
 
 /** Roughly what a letter of a heading takes, and the room at both sides, px. */

@@ -48,7 +48,7 @@ export interface Contents {
   readonly outlines: Rows;
   readonly offcuts: Rows;
   /** The style whose ticket is shown. */
-  readonly ticket: { readonly style: string; readonly size?: number };
+  readonly ticket: { readonly style?: string; readonly size?: number };
   /** Rows are greyed examples. */
   readonly examples?: boolean;
 }
@@ -106,8 +106,8 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
   const heights: Record<number, number> = { 0: 36 };
   // The summary is always as large as it is now: the only table that others stand below.
-  const line = resultBlock(summaryTable, `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts})`, 2, 2);
-  heights[2] = headingHeight(headingsOf(summaryTable), RUN_WIDTHS);
+  const line = resultBlock(summaryTable(), `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts})`, 2, 2);
+  heights[2] = headingHeight(headingsOf(summaryTable()), RUN_WIDTHS);
   heights[4] = 18;
   const pairageAt = 6;
   const pairage = inputBlock(pairageTable, contents.pairage, pairageAt, {
@@ -172,14 +172,25 @@ function resultSheet<T>(table: ResultTable<T>, formula: string, room: number): S
   };
 }
 
+const STYLES_OF_RUN = 'INDEX({Pairage},0,1)';
+const FIRST_STYLE = '=IF(INDEX({Pairage},2,1)="","",INDEX({Pairage},2,1))';
+const NOT_IN_RUN = `=IF(COUNTIF(${STYLES_OF_RUN},A4)>0,"","This style is not in the run: choose one that has pairs in Pairage.")`;
+
 function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
   const table = ticketTable();
   const inputs: Block = {
     cells: [
       { row: 2, column: 0, role: 'heading', value: 'Style' },
       { row: 2, column: 1, role: 'heading', value: 'Size' },
-      { row: 3, column: 0, role: 'input', value: ticket.style },
+      // The first style of the run, until another is chosen.
+      {
+        row: 3,
+        column: 0,
+        role: 'input',
+        ...(ticket.style === undefined ? { formula: FIRST_STYLE } : { value: ticket.style }),
+      },
       { row: 3, column: 1, role: 'input', align: 'left', ...(ticket.size !== undefined && { value: ticket.size }) },
+      { row: 3, column: 2, role: 'note', formula: NOT_IN_RUN },
     ],
     lists: [
       { area: { row: 3, column: 0, rows: 1, columns: 1 }, choices: styles.codes, codesOf: styles.of },

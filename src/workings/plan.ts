@@ -31,7 +31,7 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
       slips = read.problems;
       return read;
     });
-    return cellWorking(summaryTable, [context.plan.summary(slips)], summaryColumns, context, at);
+    return cellWorking(summaryTable(), [context.plan.summary(slips)], summaryColumns, context, at);
   },
   PIECES: (args, at) => {
     const context = contextOf(args);

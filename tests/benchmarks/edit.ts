@@ -1,5 +1,5 @@
 import type { BrowserContext, CDPSession, Page } from 'playwright-core';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { type BuiltPage, builtPage, windowSize } from '../browser/built-page';
 import { bundled } from '../browser/bundled';

@@ -188,7 +188,7 @@ describe('tables in the page', () => {
     await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(35);
     const checks = (await spilled(page, 'Checks', 2, 60, 6)) as unknown[][];
     expect(checks.map((line) => line[5])).toContain(
-      `row ${below} is planned, but is below the sums, which go without it: move it above them`,
+      `Run, row ${place.row + below + 1}: the row is planned, but is below the sums, which go without it: move it above them`,
     );
     expect(place.row + below).toBeLessThan(60);
     await context.close();

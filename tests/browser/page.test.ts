@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { Sheet } from './sheet';
 import { servedSite } from './site';

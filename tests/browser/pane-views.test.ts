@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { barriers } from './barriers';
 import { inputCell } from './pages/edit';
@@ -135,10 +135,13 @@ describe('the views of the pane', () => {
     await sheet.saying(new RegExp(`^${cellAddress(laying.row, laying.column)}\\. flat`));
 
     await pane.getByRole('button', { name: 'Show them' }).click();
-    await pane.getByRole('button', { name: 'Go to the cell: Comfrey' }).first().click();
+    const go = pane.getByRole('button', { name: /^Go to Styles, [A-Z]+\d+: Comfrey$/ }).first();
+    const words = (await go.innerText()).trim();
+    await go.click();
     const styles = demo.sheets.find(({ name }) => name === 'Styles');
     const comfrey = styles?.cells.find(({ value, column }) => value === 'Comfrey' && column === 0)?.row ?? -2;
     await sheet.saying(new RegExp(`^[A-Z]+${comfrey + 1}\\.`));
+    expect(words).toBe(`Go to Styles, ${(await sheet.said()).split('.')[0]}`);
     await context.close();
   });
 
@@ -209,7 +212,7 @@ describe('the views of the pane', () => {
     await step('Lasts').getByText('done').waitFor();
     // The style still names the example's last.
     await pane
-      .getByText(/Styles, row 1, Last: "Last 45" is not in Lasts/)
+      .getByText(/Styles, [A-Z]4, Last: "Last 45" is not in Lasts/)
       .first()
       .waitFor();
     await context.close();

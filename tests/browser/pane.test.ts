@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
 import { inputCell } from './pages/edit';
@@ -62,7 +62,8 @@ describe('the pane', () => {
     const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
     await sheet.enter(cellAddress(cell.row, cell.column), 'two');
     const pane = page.locator('#pane');
-    await pane.getByText('Pairage, row 6, 39: "two" is not a number; enter one').waitFor();
+    const address = cellAddress(cell.row, cell.column);
+    await pane.getByText(`Run, ${address}, 39: "two" is not a number; enter one`).waitFor();
     await sheet.select('A1');
     await pane.getByRole('button', { name: 'Go to the cell' }).click();
     await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
 import { type Edit, inputCell } from './pages/edit';
@@ -72,7 +72,12 @@ describe('the plan in the page', () => {
     await show(page, cell.sheet);
     await sheet.enter(cellAddress(cell.row, cell.column), 'high');
     await show(page, 'Pieces');
-    await sheet.shows('A3', /#VALUE!.*Lasts, row 4, Heel height: "high" is not a number; enter one in mm/);
+    await sheet.shows(
+      'A3',
+      new RegExp(
+        `#VALUE!.*Lasts, ${cellAddress(cell.row, cell.column)}, Heel height: "high" is not a number; enter one in mm`,
+      ),
+    );
     await show(page, 'Cutting');
     await sheet.shows('A3', /#VALUE!.*Heel height/);
     await show(page, cell.sheet);

@@ -9,7 +9,7 @@ import { writeBook } from '../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../src/host/grid/book-of-grid';
 import { snapshotOf } from '../../src/host/grid/snapshot';
 import { VERDICT_WORDS } from '../../src/tables/words';
-import { cellAddress } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { loadBundle } from '../bundle';
 import { planArguments } from '../demo-cells';

@@ -54,11 +54,11 @@ describe('cells that come with more than their value', () => {
     const [pairage, ...others] = planArguments();
     const broken = pairage!.map((row, at) => (at === 1 ? [error('#REF!'), ...row.slice(1)] : row));
     expect(sentence(() => plain.call('PIECES', broken, ...others))).toMatch(
-      /^#VALUE! Pairage, row 1, Style: the cell shows #REF!; put that one right first/,
+      /^#VALUE! row 1 of Pairage, Style: the cell shows #REF!; put that one right first/,
     );
     // An order goes on without the row, and says so.
     expect(JSON.stringify(plain.call('ORDER', broken, ...others))).toContain(
-      'Pairage, row 1, Style: the cell shows #REF!; put that one right first',
+      'row 1 of Pairage, Style: the cell shows #REF!; put that one right first',
     );
   });
 

@@ -55,7 +55,7 @@ describe('two bundles in one page', () => {
     const stock = STOCKS.map((one) => ({ ...one, Width: 60 }));
     for (const { call } of [first, second, first]) {
       expect(() => call('CUTTING', ...args({ stock }))).toThrow(CellError);
-      expect(() => call('CUTTING', ...args({ stock }))).toThrow(/^Bottom stock, row 1, Stock: Cork 6, Betony/);
+      expect(() => call('CUTTING', ...args({ stock }))).toThrow(/^row 1 of Bottom stock, Stock: Cork 6, Betony/);
       expect(JSON.stringify(call('ORDER', ...args({ stock })))).toContain('All, not whole');
       expect(JSON.stringify(call('CHECKS', ...args({ stock })))).toContain('take a larger sheet');
     }

@@ -149,7 +149,7 @@ describe('readNumber', () => {
   it('names table, row and column where they are known', () => {
     const cell = { argument: 'lasts', table: 'Lasts', row: 3, column: 'Heel height' };
     expect(sentence(() => readNumber('x', { unit: 'mm' }, cell))).toBe(
-      'Lasts, row 3, Heel height: "x" is not a number; enter one in mm',
+      'row 3 of Lasts, Heel height: "x" is not a number; enter one in mm',
     );
   });
 

@@ -87,7 +87,7 @@ describe('former headings', () => {
         ['Item', 'Value', 'Counts'],
         ['Work', 30, ''],
       ])[0],
-    ).toContain('Costs and times, row 1, Unit: it is blank; choose money an hour');
+    ).toContain('row 1 of Costs and times, Unit: it is blank; choose money an hour');
   });
 });
 

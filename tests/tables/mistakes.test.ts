@@ -89,8 +89,8 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['no pairs', sizes(same, () => 0), 'Pairage: no size has any pairs; enter them under the sizes'],
   ['blank pairs', sizes(same, () => ''), 'Pairage: no size has any pairs; enter them under the sizes'],
-  ['half a pair', set('pairage', '38', 2.5), 'Pairage, row 1, 38: 2.5 is not possible; give a whole number'],
-  ['pairs in words', set('pairage', '38', 'two'), 'Pairage, row 1, 38: "two" is not a number'],
+  ['half a pair', set('pairage', '38', 2.5), 'row 1 of Pairage, 38: 2.5 is not possible; give a whole number'],
+  ['pairs in words', set('pairage', '38', 'two'), 'row 1 of Pairage, 38: "two" is not a number'],
   ['far too many pairs', set('pairage', '38', 100_000), 'give 10000 or less'],
   [
     'English sizes under a continental last',
@@ -112,7 +112,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['a last mistyped', set('styles', 'Last', 'Last45'), '"Last45" is not in Lasts; is "Last 45" meant?'],
   ['another last', set('styles', 'Last', 'Last 60'), '"Last 60" is not in Lasts; enter it there or name another'],
-  ['no last', set('styles', 'Last', ''), 'Styles, row 1, Last: it is blank; enter it'],
+  ['no last', set('styles', 'Last', ''), 'row 1 of Styles, Last: it is blank; enter it'],
   ['a stock mistyped', set('styles', 'Lifts', 'cork6'), '"cork6" is not in Bottom stock; is "Cork 6" meant?'],
   ['stocks separated by a slash', set('styles', 'Lifts', 'Cork 6/Cork 4'), 'part several by commas'],
   ['no lifts', set('styles', 'Lifts', ''), 'a wedge needs stock for its lifts; name one or more'],
@@ -137,7 +137,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'an edge as thick as a lift',
     set('styles', 'Skive to', 7),
-    'Styles, row 1, Skive to: lift 1 is 5 mm thick and cannot be skived to 7 mm; give less',
+    'row 1 of Styles, Skive to: lift 1 is 5 mm thick and cannot be skived to 7 mm; give less',
   ],
   ['a finished heel below the last', set('styles', 'Finished heel', 40), 'stands 49 mm high already; ask for more'],
   ['a finished heel in cm', set('styles', 'Finished heel', 7), 'stands 49 mm high already'],
@@ -156,11 +156,11 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     'the seat is wider than the tread: look whether the widths are in',
   ],
   ['a waist wider than the tread', set('lasts', 'Waist', 95), 'the waist is wider than the tread'],
-  ['a base size of another system', set('lasts', 'System', 'UK'), 'Lasts, row 1, Base size: 38 is no size of UK'],
+  ['a base size of another system', set('lasts', 'System', 'UK'), 'row 1 of Lasts, Base size: 38 is no size of UK'],
   [
     'an English base size',
     set('lasts', 'Base size', 5),
-    'Lasts, row 1, Base size: 5 is no size of EU, which runs from about 11 to 62; correct it, or the System',
+    'row 1 of Lasts, Base size: 5 is no size of EU, which runs from about 11 to 62; correct it, or the System',
   ],
   ['a heel that no last has', set('lasts', 'Heel height', 120), 'check both, or give measured gaps'],
   [

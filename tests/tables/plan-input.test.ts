@@ -37,7 +37,7 @@ describe('the tables of a plan', () => {
       .slice(0, 7)
       .map((row, r) => (r === 2 ? [row[0], 'wool', ...row.slice(2)] : row));
     const { problems, plan } = readPlan({ ...plain, stock });
-    expect(problems.map(({ message }) => message.split(':')[0])).toEqual(['Bottom stock, row 2, Material']);
+    expect(problems.map(({ message }) => message.split(':')[0])).toEqual(['row 2 of Bottom stock, Material']);
     expect(plan.runs.problems).toEqual([]);
   });
 
@@ -50,24 +50,24 @@ describe('the tables of a plan', () => {
       ['Slap', 'soon', 4],
     ];
     const { plan, problems } = readPlan({ ...plain, stock, pairage });
-    const [headings = [], line = []] = writeTable(summaryTable, [plan.summary(problems)]);
+    const [headings = [], line = []] = writeTable(summaryTable(plan.summary(problems)), [plan.summary(problems)], '€');
     const shown = Object.fromEntries(headings.map((heading, c) => [String(heading).split('\n')[0], line[c]]));
 
     it('tell of the other slips too', () => {
       const told = plan.checksBeside(problems);
       expect(told.map((check) => check.kind === 'problem' && check.problem.message.split(':')[0])).toEqual([
-        'Pairage, row 2, Due',
-        'Pairage, row 3, Due',
-        'Pairage, row 3, Style',
+        'row 2 of Pairage, Due',
+        'row 3 of Pairage, Due',
+        'row 3 of Pairage, Style',
       ]);
       expect(shown['To put right']).toBe(3);
     });
 
     it('plan its pairs, and say of how many the sums are and that they are not whole', () => {
       // 2 and 3 pairs of Slab; the 4 of a style that is not in Styles are left out.
-      expect(shown).toMatchObject({ Pairs: '5 of 9', 'Next due': '' });
-      expect(shown['Cost']).toMatch(/^part \d+\.\d\d$/);
-      expect(shown['To buy']).toMatch(/^part \d+\.\d\d$/);
+      expect(shown).toMatchObject({ Pairs: 5, 'Next due': '' });
+      expect(shown['Cost']).toBeGreaterThan(0);
+      expect(headings.slice(0, 4)).toEqual(['Pairs\nof 9', 'To buy\n€, part', 'Cost\n€, part', 'Bench\nh, part']);
     });
   });
 });

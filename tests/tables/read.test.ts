@@ -142,8 +142,8 @@ describe('readTable', () => {
 
   it('tells of a blank cell that is needed, and says what goes there', () => {
     expect(slips(HEADINGS, ['Cork 6', ''], ['', 4])).toEqual([
-      'Shelf, row 1, Thick: it is blank; enter a number in mm',
-      'Shelf, row 2, Stock: it is blank; enter it',
+      'row 1 of Shelf, Thick: it is blank; enter a number in mm',
+      'row 2 of Shelf, Stock: it is blank; enter it',
     ]);
     const needed = table({
       ...shelf,
@@ -157,7 +157,7 @@ describe('readTable', () => {
         ['Direction', 'Price'],
         ['', 2],
       ]).problems.map(({ message }) => message),
-    ).toEqual(['Shelf, row 1, Direction: it is blank; choose any way, one way']);
+    ).toEqual(['row 1 of Shelf, Direction: it is blank; choose any way, one way']);
   });
 
   it('collects every slip with its place, and goes on', () => {
@@ -170,11 +170,11 @@ describe('readTable', () => {
         ['#N/A', 3, '', ''],
       ),
     ).toEqual([
-      'Shelf, row 1, Thick: "seven" is not a number; enter one in mm',
-      'Shelf, row 2, Thick: -4 is not possible; give 0.1 mm or more',
-      'Shelf, row 2, Direction: "sideways" is not known; use any way or one way',
-      'Shelf, row 3, 38: 0.5 is not possible; give a whole number',
-      'Shelf, row 4, Stock: the cell shows an error (#N/A); put that cell right first',
+      'row 1 of Shelf, Thick: "seven" is not a number; enter one in mm',
+      'row 2 of Shelf, Thick: -4 is not possible; give 0.1 mm or more',
+      'row 2 of Shelf, Direction: "sideways" is not known; use any way or one way',
+      'row 3 of Shelf, 38: 0.5 is not possible; give a whole number',
+      'row 4 of Shelf, Stock: the cell shows an error (#N/A); put that cell right first',
     ]);
   });
 
@@ -184,7 +184,7 @@ describe('readTable', () => {
 
   it('tells of a code that stands twice, whatever its capitals', () => {
     expect(slips(HEADINGS, ['Cork 6', 6], ['Cork 4', 4], ['CORK 6 ', 6])).toEqual([
-      'Shelf, row 3, Stock: "CORK 6" is in row 1 already; give each its own',
+      'row 3 of Shelf, Stock: "CORK 6" is in row 1 of Shelf already; give each its own',
     ]);
   });
 
@@ -211,7 +211,7 @@ describe('readTable', () => {
 
   it('reads ragged rows as far as they go', () => {
     expect(slips([...HEADINGS, 'Price'], ['Cork 6', 6], ['Cork 4'])).toEqual([
-      'Shelf, row 2, Thick: it is blank; enter a number in mm',
+      'row 2 of Shelf, Thick: it is blank; enter a number in mm',
     ]);
   });
 
@@ -222,7 +222,7 @@ describe('readTable', () => {
       read([rich('Stock'), rich('Thick'), rich(38), 'Note'], [rich('Cork 6'), rich(6), rich(2), error]),
     ).toMatchObject({ problems: [], rows: [{ code: 'Cork 6', thick: 6 }] });
     expect(slips(HEADINGS, ['Cork 6', error])).toEqual([
-      'Shelf, row 1, Thick: the cell shows #REF!; put that one right first',
+      'row 1 of Shelf, Thick: the cell shows #REF!; put that one right first',
     ]);
   });
 
@@ -240,7 +240,7 @@ describe('readTable', () => {
       fc.property(cells, (any) => {
         const { rows, problems } = readTable(shelf, any);
         expect(rows.length).toBeLessThanOrEqual(Math.max(0, any.length - 1));
-        for (const { message } of problems) expect(message).toMatch(/^Shelf/);
+        for (const { message } of problems) expect(message).toMatch(/^(row \d+ of )?Shelf/);
       }),
       { seed: 2, numRuns: 500 },
     );

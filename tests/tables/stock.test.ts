@@ -49,7 +49,7 @@ describe('a last from its row', () => {
   });
 
   it('refuses a base size that its system does not have', () => {
-    expect(() => lastOf({ 'Base size': 5 })).toThrow('Lasts, row 1, Base size: 5 is no size of EU');
+    expect(() => lastOf({ 'Base size': 5 })).toThrow('row 1 of Lasts, Base size: 5 is no size of EU');
     expect(lastOf({ System: 'UK', 'Base size': 5 }).baseSize).toBe(5);
   });
 });

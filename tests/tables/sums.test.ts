@@ -65,7 +65,7 @@ describe('a day without its year', () => {
     expect(due(46552, '28 Jun', '12.7.').rows.map(({ due: day }) => day)).toEqual([46552, 46566, 46580]);
     expect(due('2026-12-30', '2027-01-03', '2027-01-04', '5 Jan').rows[3]?.due).toBe(46392);
     expect(due('14 Jun').problems[0]?.message).toBe(
-      'Pairage, row 1, Due: "14 Jun" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
+      'row 1 of Pairage, Due: "14 Jun" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
     );
   });
 });

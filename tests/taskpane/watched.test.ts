@@ -1,6 +1,7 @@
 import { beforeAll, describe, expect, it, vi } from 'vitest';
 import type { Failed, Host, Selection, TablePlace } from '../../src/host/host';
 import type { Cells } from '../../src/tables/cell';
+import { checkInWords } from '../../src/tables/check-in-words';
 import { Watched } from '../../src/taskpane/watched';
 import { demo } from '../../src/workbook/demo';
 import { planMemory } from '../../src/core/plan/plan-memory';
@@ -8,7 +9,7 @@ import { type PlanArguments, reading } from '../../src/functions/plan-arguments'
 import { planArguments, tableCells } from '../demo-cells';
 
 /** A workbook that holds the demo's tables, without anything that shows it. */
-class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'onSelection'> {
+class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'tablePlaces' | 'onContent' | 'onSelection'> {
   cells: ReadonlyMap<string, Cells> = new Map(Object.entries(tableCells()));
   /** Why listeners are not heard; undefined where they are. */
   refused: Error | undefined;
@@ -17,6 +18,16 @@ class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'onContent' | 'on
 
   async tables() {
     return this.cells;
+  }
+
+  /** First rows below tables that hold something, on their sheets. */
+  readonly filledBelow = new Map<string, number>();
+
+  async tablePlaces() {
+    const places = demo.sheets.flatMap(({ name: sheet, tables }) => tables.map((table) => ({ sheet, ...table })));
+    return new Map(
+      places.map(({ sheet, name, area }) => [name, { sheet, ...area, filledBelow: this.filledBelow.get(name) }]),
+    );
   }
 
   async tablePlace(name: string): Promise<TablePlace | undefined> {
@@ -128,9 +139,28 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     const before = (workbook.cells.get('Lasts') ?? [])[1]?.[3];
     workbook.enter('Lasts', 1, 3, 'long');
     await until(() => watched.problems.length > 0);
-    expect(watched.problems[0]?.message).toMatch(/^Lasts, row 1, Bottom length: "long" is not a number/);
+    expect(watched.problems[0]?.message).toMatch(/^row 1 of Lasts, Bottom length: "long" is not a number/);
+    // The sheet Lasts has its headings in row 3; the fourth column is D.
+    expect(watched.problems[0]?.inWords(watched.where)).toMatch(/^Lasts, D4, Bottom length: "long"/);
+    expect(watched.cellAt({ table: 'Lasts', row: 1, heading: 'Bottom length' })).toBe('Lasts, D4');
     workbook.enter('Lasts', 1, 3, before);
     await until(() => watched.results && watched.problems.length === 0);
+  });
+
+  it('tells of what stands below a table, where nothing reads it', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const { area } = demo.sheets.flatMap(({ tables }) => tables).find(({ name }) => name === 'Bottom stock')!;
+    workbook.filledBelow.set('Bottom stock', area.row + area.rows + 4);
+    // Order stands below Pairage.
+    workbook.filledBelow.set('Pairage', 30);
+    watched.workOn();
+    await until(() => watched.results?.checks[0]?.kind === 'notRead');
+    const told = watched.results!.checks.filter(({ kind }) => kind === 'notRead');
+    expect(told.map((check) => checkInWords(check, { where: watched.where }).say)).toEqual([
+      expect.stringMatching(new RegExp(`^Bottom stock, row ${area.row + area.rows + 5}: what stands from here down`)),
+    ]);
+    expect(watched.counts?.putRight).toBe(1);
   });
 
   it('keeps the results before while new ones are worked out, stops on request and goes on', async () => {

@@ -5,6 +5,7 @@ import type { StepKind } from '../steps/step';
 import { timesOfSteps } from '../steps/steps';
 import { benchOf } from './bench';
 import { fold } from './codes';
+import { codesInWords } from './codes-in-words';
 import type { PlanInput } from './inputs';
 import { Plan } from './plan';
 
@@ -63,7 +64,12 @@ function untimed(bottom: Bottom, style: Style, input: PlanInput): readonly StepK
  */
 export function compare(input: PlanInput, code: string, variants: readonly Variant[]): readonly Comparison[] {
   const style = input.styles.find((one) => fold(one.code) === fold(code));
-  if (!style) throw new Problem('invalid', { argument: 'style' }, `"${code}" is not in Styles`);
+  if (!style)
+    throw new Problem(
+      'invalid',
+      { argument: 'style' },
+      `"${code}" is not in Styles, which holds ${codesInWords(input.styles.map((one) => one.code))}`,
+    );
   const own = {
     ...input,
     pairage: input.pairage.filter((row) => fold(row.style) === fold(code)),

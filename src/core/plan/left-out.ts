@@ -1,10 +1,12 @@
-import type { Problem } from '../problem';
+import type { Place, Problem } from '../problem';
 
 /** What a plan goes without because of a slip: a style, a sheet, a row, and why. */
 export interface LeftOut {
   /** As the maker knows it. */
   readonly name: string;
   readonly why: Problem;
+  /** Where it stands, for what has no name but that. */
+  readonly at?: Place;
 }
 
 /** The same slip of the same thing once. */

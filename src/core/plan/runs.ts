@@ -6,6 +6,7 @@ import { derived } from '../derived';
 import { type Place, Problem } from '../problem';
 import type { SizeSystem } from '../sizes/systems';
 import { fold } from './codes';
+import { codesInWords } from './codes-in-words';
 import { type Build, Finder } from './finder';
 import { nearestCode } from './nearest-code';
 import { MOST_WORK, PlanWork } from './plan-work';
@@ -192,16 +193,14 @@ function tooMuch(style: Style, run: StyleRun, after: number, before: boolean, st
 }
 
 function unknownStyles({ pairage, styles }: RunsInput): readonly LeftOut[] {
-  const codes = new Set(styles.map(({ code }) => fold(code)));
+  const known = styles.map(({ code }) => code);
+  const codes = new Set(known.map(fold));
+  const holds = `${known.length > 0 ? `, which holds ${codesInWords(known)}` : ''}; enter it there or name another`;
   return pairage
     .filter(({ style }) => !codes.has(fold(style)))
     .map((row) => {
-      const near = nearestCode(
-        row.style,
-        styles.map(({ code }) => code),
-      );
-      const mend = near === undefined ? 'enter it there or name another' : `is "${near}" meant?`;
-      const reason = `"${row.style}" is not in Styles; ${mend}`;
+      const near = nearestCode(row.style, known);
+      const reason = `"${row.style}" is not in Styles${near === undefined ? holds : `; is "${near}" meant?`}`;
       return { name: row.style, why: new Problem('invalid', pairageCell(row, 'Style'), reason) };
     });
 }

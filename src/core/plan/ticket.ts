@@ -3,6 +3,7 @@ import type { Step } from '../steps/step';
 import { stepsOf } from '../steps/steps';
 import { benchOf } from './bench';
 import { fold } from './codes';
+import { codesInWords } from './codes-in-words';
 import type { PlanInput } from './inputs';
 import type { Runs, SizeRun, StyleRun } from './runs';
 
@@ -25,11 +26,11 @@ export function ticket(
 ): readonly TicketStep[] {
   const run = runs.styles.find((one) => fold(one.style.code) === fold(style));
   if (!run) {
-    const known = runs.styles.map((one) => one.style.code).join(', ');
+    const known = codesInWords(runs.styles.map((one) => one.style.code));
     throw new Problem(
       'invalid',
       { argument: 'style' },
-      `"${style}" has no pairs in this run${known && `; its styles are ${known}`}`,
+      `"${style}" has no pairs in this run; ${known ? `its styles are ${known}` : 'enter pairs in Pairage'}`,
     );
   }
   const sizes = run.sizes.filter((one) => size === undefined || one.size === size);

@@ -1,4 +1,7 @@
+import { placeInWords } from '../../core/problem';
+import { cellAddress } from '../../tables/cell-address';
 import { INPUT_TABLES } from '../../tables/input-tables';
+import { sheetInFormula } from '../../workbook/address';
 import { argumentCount, type FunctionMetadata, type ParameterMetadata } from './metadata';
 
 /** A cell's value as the grid has it: null is a blank cell. */
@@ -14,6 +17,22 @@ export type Argument = Scalar | CellError | Range;
 
 /** Rows of cells. */
 type Range = readonly (readonly (Scalar | CellError)[])[];
+
+/** Where a range stands: its sheet and its upper left cell, counted from 0. */
+export interface Corner {
+  readonly sheet: string;
+  readonly row: number;
+  readonly column: number;
+}
+
+/** The address of an argument as formulas write it, such as Run!A7:K20; undefined for what stands in no cells. */
+export function addressOf(argument: Argument, corner: Corner | undefined): string | undefined {
+  if (!corner || !isBlock(argument)) return undefined;
+  const { sheet, row, column } = corner;
+  const [rows, columns] = [argument.length, argument[0]?.length ?? 0];
+  const end = rows * columns > 1 ? `:${cellAddress(row + rows - 1, column + columns - 1)}` : '';
+  return `${sheetInFormula(sheet)}!${cellAddress(row, column)}${end}`;
+}
 
 /** An answer that is an error: its code for the cell and, where there is more to say, a sentence for its reader. */
 export class Failure {
@@ -45,9 +64,16 @@ export function liftedSize(metadata: FunctionMetadata, given: readonly Argument[
  * null, a range is rows of cells, a value of type any arrives as it is, and repeating ones arrive as a list.
  * @param row the row of the lifted array that this call is for, from 0
  * @param column its column, from 0
+ * @param corners where each argument stands, as far as it stands in cells
  * @throws Failure where an argument holds an error or cannot be what its parameter asks for.
  */
-export function argumentsFor(metadata: FunctionMetadata, given: readonly Argument[], row = 0, column = 0): unknown[] {
+export function argumentsFor(
+  metadata: FunctionMetadata,
+  given: readonly Argument[],
+  row = 0,
+  column = 0,
+  corners: readonly (Corner | undefined)[] = [],
+): unknown[] {
   const { least, most } = argumentCount(metadata);
   if (given.length < least || given.length > most) {
     const counted = `${metadata.name} takes ${countInWords(least, most)}, not ${given.length}`;
@@ -56,8 +82,8 @@ export function argumentsFor(metadata: FunctionMetadata, given: readonly Argumen
   }
   return metadata.parameters.map((parameter, at) =>
     parameter.repeating
-      ? given.slice(at).map((argument) => argumentFor(parameter, argument, row, column))
-      : argumentFor(parameter, given[at] ?? null, row, column),
+      ? given.slice(at).map((argument, n) => argumentFor(parameter, argument, row, column, corners[at + n]))
+      : argumentFor(parameter, given[at] ?? null, row, column, corners[at]),
   );
 }
 
@@ -66,10 +92,16 @@ function parameterAt({ parameters }: FunctionMetadata, at: number): ParameterMet
   return parameters[at] ?? (last?.repeating ? last : undefined);
 }
 
-function argumentFor(parameter: ParameterMetadata, argument: Argument, row: number, column: number): unknown {
+function argumentFor(
+  parameter: ParameterMetadata,
+  argument: Argument,
+  row: number,
+  column: number,
+  corner: Corner | undefined,
+): unknown {
   if (parameter.dimensionality === 'matrix') {
     const omitted = argument === null && parameter.optional;
-    return omitted ? null : rangeFor(parameter, isBlock(argument) ? argument : [[argument]]);
+    return omitted ? null : rangeFor(parameter, isBlock(argument) ? argument : [[argument]], corner);
   }
   if (!isBlock(argument)) return converted(parameter, argument);
   // A single row or column serves every row or column of the lifted array; where another range is larger, it ends in #N/A.
@@ -80,22 +112,35 @@ function argumentFor(parameter: ParameterMetadata, argument: Argument, row: numb
 }
 
 /** A range that needs no change is handed on as it is: plan functions are given large tables, each of them the same. */
-function rangeFor(parameter: ParameterMetadata, block: Range): unknown {
+function rangeFor(parameter: ParameterMetadata, block: Range, corner: Corner | undefined): unknown {
   const asItIs = parameter.type === undefined || parameter.type === 'any';
   if (asItIs && !block.some((cells) => cells.some((cell) => cell instanceof CellError))) return block;
   const alone = block.length === 1 && block[0]?.length === 1;
   return block.map((cells, r) =>
-    cells.map((cell, c) => converted(parameter, cell, alone ? undefined : () => placeIn(parameter, block, r, c))),
+    cells.map((cell, c) =>
+      converted(parameter, cell, alone ? undefined : () => placeIn(parameter, block, r, c, corner)),
+    ),
   );
 }
 
-/** Where a cell of a range is, in words: a table by its title, its rows counted below the headings. */
-function placeIn({ name }: ParameterMetadata, block: Range, row: number, column: number): string {
-  const table = Object.values(INPUT_TABLES).find(({ argument }) => argument === name);
-  if (!table) return `${name}, row ${row + 1}, column ${column + 1}`;
-  const heading = block[0]?.[column];
-  const headed = typeof heading === 'string' && heading.trim() ? heading.trim().split('\n')[0] : `column ${column + 1}`;
-  return row === 0 ? `${table.name}, headings, column ${column + 1}` : `${table.name}, row ${row}, ${headed}`;
+/** Where a cell of a range is, in words: on its sheet, else in its table, whose rows are counted below the headings. */
+function placeIn(
+  { name: argument }: ParameterMetadata,
+  block: Range,
+  row: number,
+  column: number,
+  corner: Corner | undefined,
+): string {
+  const table = Object.values(INPUT_TABLES).find((one) => one.argument === argument)?.name;
+  const heading = table === undefined || row === 0 ? undefined : block[0]?.[column];
+  const headed = typeof heading === 'string' && heading.trim() ? heading.trim().split('\n')[0] : undefined;
+  if (corner) {
+    const cell = cellAddress(corner.row + row, corner.column + column);
+    return [corner.sheet, cell, headed ?? ''].filter(Boolean).join(', ');
+  }
+  if (table !== undefined && row === 0) return `headings of ${table}, column ${column + 1}`;
+  const counted = table === undefined ? { argument, row: row + 1 } : { argument, table, row };
+  return placeInWords({ ...counted, column: headed ?? `column ${column + 1}` });
 }
 
 /** @param at where in its range the cell is; undefined for an argument of one cell */

@@ -64,6 +64,11 @@ export class Calculation {
     return this.formulas.address(cell);
   }
 
+  /** Name of a sheet, as long as it is there. */
+  sheetName(of: Pick<GridCell, 'unitId' | 'sheetId'>): string | undefined {
+    return this.formulas.sheet(of)?.getName();
+  }
+
   private gone(site: FormulaSite): boolean {
     const formula = this.formulas.at(site);
     return formula === undefined || formula !== site.formula;

@@ -8,7 +8,8 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { ErrorType, SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
-import { cellAddress, sheetInFormula } from '../../workbook/address';
+import { cellAddress } from '../../tables/cell-address';
+import { sheetInFormula } from '../../workbook/address';
 import type { GridCell } from './messages';
 
 const errors: ReadonlySet<unknown> = new Set(Object.values(ErrorType));

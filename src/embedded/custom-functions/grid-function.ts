@@ -1,11 +1,17 @@
 import { BaseFunction, type BaseValueObject, ErrorValueObject } from '@univerjs/engine-formula';
-import { type Argument, argumentsFor, Failure, liftedSize } from './arguments';
+import { addressOf, type Argument, argumentsFor, type Corner, Failure, liftedSize } from './arguments';
 import type { Calculation, FormulaSite } from './calculation';
 import { cellKey, type GridCell } from './messages';
 import { type FunctionMetadata } from './metadata';
 import { type Answer, answerFrom, failureFrom } from './result';
 import type { Implementation } from './stand-in';
-import { answerToEngine, argumentFromEngine, arrayToEngine, onTheWay } from './values';
+import { answerToEngine, argumentFromEngine, arrayToEngine, onTheWay, standingIn } from './values';
+
+/** Arguments, and where those stand that stand in cells. */
+interface Given {
+  readonly values: readonly Argument[];
+  readonly corners: readonly (Corner | undefined)[];
+}
 
 /** A custom function as one of the grid's own. */
 export class GridFunction extends BaseFunction {
@@ -24,8 +30,9 @@ export class GridFunction extends BaseFunction {
   override calculate(...variants: BaseValueObject[]): BaseValueObject {
     const cell = { unitId: this.unitId ?? '', sheetId: this.subUnitId ?? '', row: this.row, column: this.column };
     this.calculation.calculating(cell);
-    const given = variants.map(argumentFromEngine);
-    const { rows, columns } = liftedSize(this.metadata, given);
+    const values = variants.map(argumentFromEngine);
+    const given: Given = { values, corners: variants.map((variant) => this.cornerOf(variant, cell.unitId)) };
+    const { rows, columns } = liftedSize(this.metadata, values);
     if (rows === 1 && columns === 1) return this.shown(this.answer(given, cell), cell);
     return arrayToEngine(
       Array.from({ length: rows }, (_, row) =>
@@ -39,15 +46,15 @@ export class GridFunction extends BaseFunction {
   }
 
   /** undefined while the answer is on the way. */
-  private answer(given: readonly Argument[], cell: GridCell, row = 0, column = 0): Answer | undefined {
+  private answer(given: Given, cell: GridCell, row = 0, column = 0): Answer | undefined {
     try {
-      const args = argumentsFor(this.metadata, given, row, column);
-      if (this.takesTime) return this.awaited(args, cell);
-      const invocation = this.invocation(cell);
+      const args = argumentsFor(this.metadata, given.values, row, column, given.corners);
+      if (this.takesTime) return this.awaited(args, given, cell);
+      const invocation = this.invocation(given, cell);
       const returned = this.implementation(...args, invocation);
       if (!isPromise(returned)) return answerFrom(returned);
       this.takesTime = true;
-      return this.awaited(args, cell, { invocation, returned });
+      return this.awaited(args, given, cell, { invocation, returned });
     } catch (error) {
       return failureFrom(error);
     }
@@ -55,13 +62,15 @@ export class GridFunction extends BaseFunction {
 
   private awaited(
     args: readonly unknown[],
+    given: Given,
     cell: GridCell,
     begun?: { invocation: CustomFunctions.CancelableInvocation; returned: PromiseLike<unknown> },
   ): Answer | undefined {
     const site: FormulaSite = { ...cell, key: cellKey(cell), formula: this.calculation.formulaAt(cell) };
-    const call = `${this.metadata.id}${JSON.stringify(args)}`;
+    // Where arguments stand, where the function asks for that: its sentences name the cells.
+    const call = `${this.metadata.id}${JSON.stringify([args, this.addresses(given)])}`;
     const settled = this.calculation.waiting.ask(call, site, () => {
-      const invocation = begun?.invocation ?? this.invocation(cell);
+      const invocation = begun?.invocation ?? this.invocation(given, cell);
       const returned = begun?.returned ?? this.implementation(...args, invocation);
       return {
         result: Promise.resolve(returned).then(answerFrom, failureFrom),
@@ -73,9 +82,24 @@ export class GridFunction extends BaseFunction {
     return settled?.result;
   }
 
-  private invocation(cell: GridCell): CustomFunctions.CancelableInvocation {
+  private cornerOf(variant: BaseValueObject, unitId: string): Corner | undefined {
+    const at = standingIn(variant);
+    if (!at) return undefined;
+    const sheet = this.calculation.sheetName({ unitId, sheetId: at.sheetId });
+    return sheet === undefined ? undefined : { sheet, row: at.row, column: at.column };
+  }
+
+  /** Addresses of the arguments, for a function that asks for them. */
+  private addresses({ values, corners }: Given): (string | undefined)[] | undefined {
+    if (!this.metadata.options?.requiresParameterAddresses) return undefined;
+    return values.map((argument, at) => addressOf(argument, corners[at]));
+  }
+
+  private invocation(given: Given, cell: GridCell): CustomFunctions.CancelableInvocation {
+    const parameterAddresses = this.addresses(given);
     return {
       functionName: this.metadata.id,
+      ...(parameterAddresses && { parameterAddresses: parameterAddresses as string[] }),
       ...(this.metadata.options?.requiresAddress && { address: this.calculation.addressOf(cell) }),
     };
   }

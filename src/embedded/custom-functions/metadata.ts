@@ -21,6 +21,7 @@ export interface FunctionMetadata {
   readonly options?: {
     readonly cancelable?: boolean;
     readonly requiresAddress?: boolean;
+    readonly requiresParameterAddresses?: boolean;
     readonly stream?: boolean;
     readonly volatile?: boolean;
     readonly excludeFromAutoComplete?: boolean;

@@ -23,6 +23,14 @@ export function argumentFromEngine(value: BaseValueObject): Argument {
   return rows;
 }
 
+/** Where a range stands that the formula engine hands over; undefined for a value and for what is worked out. */
+export function standingIn(value: BaseValueObject): { sheetId: string; row: number; column: number } | undefined {
+  if (!value.isArray()) return undefined;
+  const range = value as ArrayValueObject;
+  const [sheetId, row, column] = [range.getSheetId(), range.getCurrentRow(), range.getCurrentColumn()];
+  return sheetId && row >= 0 && column >= 0 ? { sheetId, row, column } : undefined;
+}
+
 function scalarFromEngine(value: BaseValueObject): Scalar | CellError {
   if (value.isError()) return new CellError((value as ErrorValueObject).getErrorType());
   return value.isNull() ? null : value.getValue();

@@ -1,4 +1,4 @@
-import { cellAddress } from '../../workbook/address';
+import { cellAddress } from '../../tables/cell-address';
 import type { Area } from '../../workbook/workbook';
 import { MOST } from './book';
 import type { Attributes } from './read-xml';

@@ -1,5 +1,5 @@
 import { tokenize } from '@borgar/fx';
-import { columnLetters } from '../../workbook/address';
+import { columnLetters } from '../../tables/cell-address';
 import { MOST } from './book';
 
 /** How far a row or a column is from the cell that refers to it. */

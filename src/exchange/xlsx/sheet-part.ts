@@ -1,4 +1,4 @@
-import { cellAddress } from '../../workbook/address';
+import { cellAddress } from '../../tables/cell-address';
 import {
   type BookCell,
   type BookColumns,

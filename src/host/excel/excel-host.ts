@@ -1,13 +1,24 @@
 import type { Cells } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/input-tables';
 import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
-import { cellAddress } from '../../workbook/address';
+import { cellAddress } from '../../tables/cell-address';
 import { asTyped } from './as-typed';
 import { contentOf, keepMade, type Made, readMade } from './own-sheets';
 import { supports } from './requirements';
 import { codeOf, run } from './run';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
-import type { Block, CellPlace, Failed, Host, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
+import type {
+  Block,
+  CellPlace,
+  Failed,
+  Host,
+  PlacedTable,
+  Reference,
+  Selection,
+  Stop,
+  TablePlace,
+  WrittenCell,
+} from '../host';
 import { listen } from './listen';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
@@ -20,6 +31,8 @@ export type Ask = (question: string) => Promise<boolean>;
 const contentRests = 500;
 /** The same for the selection, which moves with each press of an arrow key. */
 const selectionRests = 100;
+/** How many rows below a table are looked at for what it does not take in. */
+const FAR_BELOW = 500;
 
 /** Input tables with the names that they are given where those are free. */
 const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, tableNames([name])[0] as string] as const);
@@ -61,6 +74,25 @@ export class ExcelHost implements Host {
 
   async tablePlace(name: string): Promise<TablePlace | undefined> {
     return run(async (context) => placeOf(context, (await this.found(context)).tables.get(name)));
+  }
+
+  async tablePlaces(): Promise<ReadonlyMap<string, PlacedTable>> {
+    return run(async (context) => {
+      const { tables } = await this.found(context);
+      const ranges = [...tables].map(([name, table]) => {
+        const range = table.getRange().load('rowIndex, columnIndex, rowCount, columnCount, worksheet/name');
+        // As far down as a maker may have typed on: the suite lets a table grow only where something is typed right below it.
+        const below = range.getRowsBelow(FAR_BELOW).getUsedRangeOrNullObject(true).load('rowIndex');
+        return [name, range, below] as const;
+      });
+      await context.sync();
+      return new Map(
+        ranges.map(([name, range, below]) => [
+          name,
+          { ...areaOf(range), filledBelow: below.isNullObject ? undefined : below.rowIndex },
+        ]),
+      );
+    });
   }
 
   async selection(): Promise<Selection | undefined> {
@@ -314,13 +346,12 @@ async function placeOf(context: Excel.RequestContext, table: Excel.Table | undef
   if (!table) return undefined;
   const range = table.getRange().load('rowIndex, columnIndex, rowCount, columnCount, worksheet/name');
   await context.sync();
-  return {
-    sheet: range.worksheet.name,
-    row: range.rowIndex,
-    column: range.columnIndex,
-    rows: range.rowCount,
-    columns: range.columnCount,
-  };
+  return areaOf(range);
+}
+
+/** Of a range whose place is loaded. */
+function areaOf({ worksheet, rowIndex, columnIndex, rowCount, columnCount }: Excel.Range): TablePlace {
+  return { sheet: worksheet.name, row: rowIndex, column: columnIndex, rows: rowCount, columns: columnCount };
 }
 
 /** Size of the selection's first part; one cell where the suite does not tell. */

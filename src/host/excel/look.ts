@@ -42,7 +42,8 @@ export const looks: Readonly<Record<Role, Look>> = {
   caption: { bold: true, size: 12 },
   heading: { bold: true, wrap: true, colour: colours.ink, rules: { EdgeTop: wide, EdgeBottom: narrow } },
   input: boxed,
-  example: { ...boxed, colour: colours.ink2 },
+  // Greyed by a condition, while they stand.
+  example: boxed,
   result: { fill: colours.tint, rules: { EdgeBottom: hairline, InsideHorizontal: hairline } },
   total: { bold: true, fill: colours.tint, rules: { EdgeTop: narrow, EdgeBottom: wide } },
 };
@@ -68,6 +69,19 @@ export function dress(
     border.weight = rule.weight;
     border.color = rule.colour;
   }
+}
+
+/** Greys the examples of a row while all of them stand as they came. @param come each cell's address and what it came with */
+export function greyWhile(
+  cells: Excel.Range,
+  come: readonly (readonly [address: string, value: string | number])[],
+): void {
+  const grey = cells.conditionalFormats.add('Custom');
+  const same = come.map(
+    ([address, value]) => `${address}=${typeof value === 'number' ? value : `"${value.replaceAll('"', '""')}"`}`,
+  );
+  grey.custom.rule.formula = `=AND(${same.join(',')})`;
+  grey.custom.format.font.color = colours.ink2;
 }
 
 /** Tints a result's rows as far as its table reaches, and rules off its sum. Shifts with the cells that it is about. */

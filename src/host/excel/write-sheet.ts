@@ -1,9 +1,10 @@
 import type { Area, CellPlan, ListPlan, ResultPlan, SheetPlan } from '../../workbook/workbook';
-import { columnLetters, fixedReference } from '../../workbook/address';
+import { columnLetters } from '../../tables/cell-address';
+import { fixedReference } from '../../workbook/address';
 import { colours } from '../colours';
 import { withReferences } from '../formulas';
 import { asTyped, formatCode } from './as-typed';
-import { dress, looks, tintWhereFilled } from './look';
+import { dress, greyWhile, looks, tintWhereFilled } from './look';
 import { rectangles } from './rectangles';
 
 /** A point is 4/3 px. */
@@ -29,6 +30,7 @@ export function writeSheet(sheet: Excel.Worksheet, plan: SheetPlan, codes: CodeP
   for (const { key, areas } of rectangles(plan.cells, ({ format }) => format)) {
     for (const area of areas) rangeOf(sheet, area).numberFormat = [[formatCode(key)]];
   }
+  greyExamples(sheet, plan.cells);
   for (const result of plan.results) prepareResult(sheet, result);
   for (const list of plan.lists) offer(rangeOf(sheet, list.area), list, codes);
   plan.widths.forEach((width, column) => {
@@ -106,6 +108,22 @@ function writeValues(sheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
     (block[row] as unknown[])[column] = asTyped(given as string | number | boolean);
   }
   sheet.getRangeByIndexes(0, 0, rows, columns).values = block;
+}
+
+/** Examples row by row: a row of which one was typed over is the maker's own. */
+function greyExamples(sheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
+  const rows = new Map<number, CellPlan[]>();
+  for (const cell of cells) if (cell.role === 'example') rows.set(cell.row, [...(rows.get(cell.row) ?? []), cell]);
+  for (const [row, line] of rows) {
+    const come = line.flatMap(({ column, value }) =>
+      typeof value === 'string' || typeof value === 'number'
+        ? [[`$${columnLetters(column)}${row + 1}`, value] as const]
+        : [],
+    );
+    const columns = line.map(({ column }) => column);
+    const [first, last] = [Math.min(...columns), Math.max(...columns)];
+    greyWhile(sheet.getRangeByIndexes(row, first, 1, last - first + 1), come);
+  }
 }
 
 function prepareResult(sheet: Excel.Worksheet, { area, columns, total = false }: ResultPlan): void {

@@ -186,7 +186,9 @@ class SheetOfGrid {
     const formula = this.formula(own, row, column);
     const spilled = over !== undefined && formula === undefined;
     const value = valueOf(spilled ? this.spilled.cells[row]?.[column] : own, formula !== undefined || spilled);
-    const look = over?.look ? this.spilledLook(over.look, over.range, row, column, own) : this.look(own);
+    const look = over?.look
+      ? this.spilledLook(over.look, over.range, row, column, own)
+      : this.look(own, this.rows[row]);
     const spill = formula === undefined ? undefined : sizeOf(this.spilled.ranges[row]?.[column]);
     this.comment(own, row, column);
     if (value === undefined && formula === undefined && !look) return undefined;
@@ -207,9 +209,9 @@ class SheetOfGrid {
     return relative === undefined ? undefined : formulaAt(relative, row, column);
   }
 
-  private look(cell: ICellData | undefined): Look | undefined {
+  private look(cell: ICellData | undefined, line: Parameters<typeof lookTypedOver>[1]): Look | undefined {
     if (!cell?.s) return undefined;
-    const typedOver = lookTypedOver(cell);
+    const typedOver = lookTypedOver(cell, line);
     const id = isPlanned(cell.s) ? (typedOver ? cell.s.replace(/^example/, 'input') : cell.s) : undefined;
     const style = typedOver ?? this.looks.style(cell.s);
     return style && this.looks.of(style, this.ground, id);

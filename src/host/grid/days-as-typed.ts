@@ -8,7 +8,8 @@ import {
 } from '@univerjs/core';
 import { AFTER_CELL_EDIT, SetRangeValuesMutation, SheetInterceptorService } from '@univerjs/sheets';
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
-import { type Day, dayIn, isoOf, yearOfMost } from '../../tables/day';
+import { isoOf } from '../../core/calendar';
+import { type Day, dayIn, yearOfMost } from '../../tables/day';
 import { pairageOn, sheetOf, through } from './pairage-on-sheet';
 
 /** Before the grid makes a day of what was typed, which would take a day without a year for one of this year. */

@@ -7,30 +7,46 @@ import {
   type Nullable,
 } from '@univerjs/core';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
-import { inRole } from './look';
+import { inRole, isPlanned, roleOf } from './look';
 
 /** Before number formats are applied (10), and after looks of spilled tables (50), which examples never lie in. */
 const priority = 40;
 
 /**
- * Shows an example that the maker has typed over as any other input. What is shown follows from what the cell holds, so
- * that undo greys it again.
+ * Shows examples that the maker has made their own as any other input. What is shown follows from what the cells hold, so
+ * that undo greys them again.
  */
 export function lookOfExamples(injector: Injector): IDisposable {
   return injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
     priority,
     effect: InterceptorEffectEnum.Style,
-    handler: (cell, location, next) => {
-      const style = lookTypedOver(location.rawData);
+    handler: (cell, { rawData, worksheet, row }, next) => {
+      if (!isExample(rawData)) return next(cell);
+      const style = lookTypedOver(rawData, worksheet.getCellMatrix().getRow(row));
       return next(style ? { ...cell, s: style } : cell);
     },
   });
 }
 
-/** Look of a cell whose example was typed over; undefined where it still holds it, or never held one. */
-export function lookTypedOver(cell: Nullable<ICellData>): IStyleData | undefined {
-  const example = cell?.custom?.['example'];
-  if (example === undefined || typeof cell?.s !== 'string') return undefined;
-  const same = cell.f === undefined && String(cell.v ?? '') === String(example);
-  return same ? undefined : inRole('input', cell.s);
+type Line = Readonly<Record<number, Nullable<ICellData>>>;
+
+/**
+ * Look of an example's cell whose row is the maker's own: one of its examples was typed over, or the cell came from
+ * somewhere else with an example's look. undefined where it is an example still, or never was one.
+ * @param line the cells of its row
+ */
+export function lookTypedOver(cell: Nullable<ICellData>, line: Nullable<Line> = {}): IStyleData | undefined {
+  if (!isExample(cell)) return undefined;
+  const own =
+    cell.custom?.['example'] === undefined || isTypedOver(cell) || Object.values(line ?? {}).some(isTypedOver);
+  return own ? inRole('input', cell.s) : undefined;
+}
+
+function isExample(cell: Nullable<ICellData>): cell is ICellData & { s: string } {
+  return isPlanned(cell?.s) && roleOf(cell.s) === 'example';
+}
+
+function isTypedOver(cell: Nullable<ICellData>): boolean {
+  const example: unknown = cell?.custom?.['example'];
+  return example !== undefined && (typeof cell?.f === 'string' || String(cell?.v ?? '') !== String(example));
 }

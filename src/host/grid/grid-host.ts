@@ -32,7 +32,8 @@ import {
 import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
-import { cellAddress, fixedReference } from '../../workbook/address';
+import { cellAddress } from '../../tables/cell-address';
+import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
 import { runName } from './as-entered';
@@ -40,7 +41,7 @@ import { contentAtRest } from './content-at-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
-import type { Block, CellPlace, Host, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
+import type { Block, CellPlace, Host, PlacedTable, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
 
 /** Why a cell shows an error, where its formula's function said it. Rows and columns count from 0. */
 export type MessageAt = (
@@ -122,6 +123,16 @@ export class GridHost implements Host {
 
   async tablePlace(name: string): Promise<TablePlace | undefined> {
     return this.placeOf(name);
+  }
+
+  async tablePlaces(): Promise<ReadonlyMap<string, PlacedTable>> {
+    const places = new Map<string, PlacedTable>();
+    for (const { comment } of this.tableNames()) {
+      const place = comment === undefined ? undefined : this.placeOf(comment);
+      const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
+      if (comment && sheet) places.set(comment, { ...place, filledBelow: this.filledBelow(sheet, place) });
+    }
+    return places;
   }
 
   async selection(): Promise<Selection | undefined> {
@@ -268,6 +279,16 @@ export class GridHost implements Host {
     return Array.from({ length: rows }, (_, r) =>
       Array.from({ length: columns }, (_, c) => cells.value(row + r, column + c)),
     );
+  }
+
+  /** The first row below a table that holds something under its columns. */
+  private filledBelow(sheet: Worksheet, { row, column, rows, columns }: TablePlace): number | undefined {
+    const cells = new SheetCells(sheet, this.formulas);
+    const last = sheet.getCellMatrix().getLength();
+    for (let r = row + rows; r < last; r++) {
+      for (let c = column; c < column + columns; c++) if (cells.value(r, c) !== null) return r;
+    }
+    return undefined;
   }
 
   private content(): Observable<unknown> {

@@ -1,6 +1,7 @@
 import type { PairageRow, Rate } from '../../core/plan/inputs';
 import type { Plan } from '../../core/plan/plan';
 import type { LeftOut } from '../../core/plan/left-out';
+import { placeInWords } from '../../core/problem';
 import { type PlanArguments, soundPlan } from '../../functions/plan-arguments';
 import { type Cell, type Cells, isBlank } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/input-tables';
@@ -79,7 +80,7 @@ export function cellWorking<T>(
     if (typeof sum !== 'number') return undefined;
     return { given: [], steps: [told('Sum of the column above', sum, unit)], source: DERIVED };
   }
-  const value = column.cell(line);
+  const value = column.cell(line, placeInWords);
   const found = workings[keyOf(column)]?.(line, context);
   if (value === undefined || value === '' || !found) return undefined;
   const { given: from = [], steps = [], symbol, what, formula, source = DERIVED } = found;

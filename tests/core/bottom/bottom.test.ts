@@ -201,13 +201,13 @@ describe('buildBottom', () => {
     const slip = (named: Named, on = last) => sentence(() => build(named, on));
     const flat = lastInSize(lastOf({ 'Heel height': 0 }), 38, 'EU');
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 6' }, flat)).toContain(
-      "Styles, row 1, Raise: the last's heel of 0 mm leaves nothing",
+      "row 1 of Styles, Raise: the last's heel of 0 mm leaves nothing",
     );
-    expect(slip({ Raise: 'heel' })).toContain('Styles, row 1, Lifts: a heel needs stock for its lifts');
+    expect(slip({ Raise: 'heel' })).toContain('row 1 of Styles, Lifts: a heel needs stock for its lifts');
     // Eight of 6 are 48, seven are 42.
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', 'Most rasping': 0 })).toContain('allow 3.0 mm or add a thickness');
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 4', 'Skive to': 4, 'Most rasping': 3 })).toContain(
-      'Styles, row 1, Skive to: lift',
+      'row 1 of Styles, Skive to: lift',
     );
     expect(slip({ Raise: 'none', Cover: 'Calf 1' })).toContain('there is no wedge, heel or platform to cover');
     expect(slip({ 'Finished heel': 30 })).toContain('name stock for it, or leave Finished heel blank');
@@ -221,7 +221,7 @@ describe('buildBottom', () => {
       ),
     ).toContain('leaves nothing for lifts');
     expect(slip({ Sole: 'Bend 4', 'Sole skive': 20, 'Sole skive to': 4 })).toContain(
-      'Styles, row 1, Sole skive to: 4 mm cannot be skived to 4 mm',
+      'row 1 of Styles, Sole skive to: 4 mm cannot be skived to 4 mm',
     );
   });
 
@@ -252,6 +252,6 @@ describe('buildBottom', () => {
         small,
       ),
     );
-    expect(told).toContain('Styles, row 1, Heel taper:');
+    expect(told).toContain('row 1 of Styles, Heel taper:');
   });
 });

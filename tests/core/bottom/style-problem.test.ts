@@ -14,9 +14,9 @@ describe('within', () => {
           throw new Problem('unavailable', { argument }, 'take another');
         }),
       );
-    expect(slip('thicknesses')).toBe('Styles, row 4, Lifts: take another');
-    expect(slip('skive_to')).toBe('Styles, row 4, Skive to: take another');
-    expect(slip('most_rasping')).toBe('Styles, row 4, Most rasping: take another');
+    expect(slip('thicknesses')).toBe('row 4 of Styles, Lifts: take another');
+    expect(slip('skive_to')).toBe('row 4 of Styles, Skive to: take another');
+    expect(slip('most_rasping')).toBe('row 4 of Styles, Most rasping: take another');
   });
 
   it('lets other errors through, and results', () => {

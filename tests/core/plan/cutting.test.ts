@@ -94,19 +94,19 @@ describe('cutting from a traced sheet', () => {
 
   it('names the stock, the piece and the cell where something does not go', () => {
     expect(complaint({ 'Edge trim': 200 })).toMatch(
-      /^Bottom stock, row 5, Stock: Rubber 4, Betony 10 39 [LR]: .*no place/,
+      /^row 5 of Bottom stock, Stock: Rubber 4, Betony 10 39 [LR]: .*no place/,
     );
-    expect(complaint({ Outline: '' })).toMatch(/^Bottom stock, row 5, Width: it is blank.*under Outline/);
-    expect(complaint({ Outline: 'Side 8' })).toMatch(/^Bottom stock, row 5, Outline: "Side 8" has no outline/);
-    expect(complaint({}, { Quality: 'shank B' })).toMatch(/^Styles, row 1, Quality: "shank" is no part/);
+    expect(complaint({ Outline: '' })).toMatch(/^row 5 of Bottom stock, Width: it is blank.*under Outline/);
+    expect(complaint({ Outline: 'Side 8' })).toMatch(/^row 5 of Bottom stock, Outline: "Side 8" has no outline/);
+    expect(complaint({}, { Quality: 'shank B' })).toMatch(/^row 1 of Styles, Quality: "shank" is no part/);
     expect(complaint({}, {}, [...SIDE, { ...SIDE[0], Role: 'zone', Ring: 3 }])).toMatch(
-      /^Outlines, row 13, Quality: a zone/,
+      /^row 13 of Outlines, Quality: a zone/,
     );
   });
 
   it('names a piece that is larger than its rectangle', () => {
     const small = { Outline: '', Width: 100, Length: 200 };
-    expect(complaint(small)).toMatch(/^Bottom stock, row 5, Stock: Rubber 4, Betony \d+ \d+ L: the piece measures/);
+    expect(complaint(small)).toMatch(/^row 5 of Bottom stock, Stock: Rubber 4, Betony \d+ \d+ L: the piece measures/);
   });
 });
 

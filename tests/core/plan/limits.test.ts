@@ -32,7 +32,7 @@ describe('limitsOf', () => {
     );
     expect(limitsOf(rates)).toEqual({ ...USUAL_LIMITS, proud: 3 });
     expect(unknownLimits(rates).map(({ message }) => message)).toEqual([
-      expect.stringMatching(/^Costs and times, row 1, Item: "Shank" is no limit.*Heel without shank/),
+      expect.stringMatching(/^row 1 of Costs and times, Item: "Shank" is no limit.*Heel without shank/),
     ]);
   });
 });

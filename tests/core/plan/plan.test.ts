@@ -195,8 +195,8 @@ describe('Plan', () => {
     // The foam's pieces fit on no sheet: its step says nothing, the stage that needs it does.
     expect(() => step('cutting', 'Foam 10')?.work()).not.toThrow();
     expect(() => step('order')?.work()).not.toThrow();
-    expect(() => plan.layoutOf(of('Foam 10'))).toThrow(/^Bottom stock, row 3, Stock: Foam 10, Betony/);
-    expect(() => plan.orders).toThrow(/^Bottom stock, row 3/);
+    expect(() => plan.layoutOf(of('Foam 10'))).toThrow(/^row 3 of Bottom stock, Stock: Foam 10, Betony/);
+    expect(() => plan.orders).toThrow(/^row 3 of Bottom stock/);
     expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
   });
 

@@ -49,7 +49,7 @@ describe('runs', () => {
     ];
     const found = runs(inputOf({ styles, pairage }));
     expect(found.problems.map(({ message }) => message)).toEqual([
-      expect.stringContaining('Styles, row 2, Lifts: "Cork 9"'),
+      expect.stringContaining('row 2 of Styles, Lifts: "Cork 9"'),
     ]);
     expect(found.styles.map(({ style }) => style.code)).toEqual(['Betony']);
   });
@@ -58,7 +58,7 @@ describe('runs', () => {
     const of = (named: object) => runs(inputOf({ styles: [{ Style: 'Betony', Last: 'Round', ...named }] }));
     expect(of({ Sole: 'Bend 4' }).styles[0]?.sizes[0]?.bottom.layers).toHaveLength(1);
     expect(of({}).problems.map(({ message }) => message)).toEqual([
-      expect.stringContaining('Styles, row 1, Style: it names nothing to build its bottom from'),
+      expect.stringContaining('row 1 of Styles, Style: it names nothing to build its bottom from'),
     ]);
   });
 });

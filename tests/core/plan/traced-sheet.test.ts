@@ -40,7 +40,7 @@ describe('tracedSheet', () => {
   });
 
   it('says in Bottom stock what is wrong with the code', () => {
-    expect(() => tracedSheet(named, [hole])).toThrow(/^Bottom stock, row 4, Outline: "Hide 1" has no outline/);
+    expect(() => tracedSheet(named, [hole])).toThrow(/^row 4 of Bottom stock, Outline: "Hide 1" has no outline/);
     expect(() => tracedSheet(named, [sheet, { ...sheet, ring: '9' }])).toThrow(/2 rings with the role sheet/);
     const beside = { ...sheet, points: SQUARE.map(([x, y]) => [x, y + 60] as const) };
     expect(() => tracedSheet({ ...named, across: true }, [beside])).toThrow(/lies on one side of it/);
@@ -48,10 +48,10 @@ describe('tracedSheet', () => {
 
   it('says in Outlines what is wrong with a ring', () => {
     expect(() => tracedSheet(named, [sheet, { ...zone, quality: undefined }])).toThrow(
-      /^Outlines, row 8, Quality: a zone needs/,
+      /^row 8 of Outlines, Quality: a zone needs/,
     );
     expect(() => tracedSheet(named, [{ ...sheet, points: SQUARE.slice(0, 2) }])).toThrow(
-      /^Outlines, row 1, x: Hide 1, ring 1: an outline needs at least three/,
+      /^row 1 of Outlines, x: Hide 1, ring 1: an outline needs at least three/,
     );
   });
 });

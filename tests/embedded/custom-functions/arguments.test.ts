@@ -1,5 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { argumentsFor, CellError, Failure, liftedSize } from '../../../src/embedded/custom-functions/arguments';
+import {
+  addressOf,
+  argumentsFor,
+  CellError,
+  Failure,
+  liftedSize,
+} from '../../../src/embedded/custom-functions/arguments';
 import type { FunctionMetadata, ParameterMetadata } from '../../../src/embedded/custom-functions/metadata';
 
 const taking = (...parameters: readonly ParameterMetadata[]): FunctionMetadata => ({ id: 'F', name: 'F', parameters });
@@ -89,7 +95,7 @@ describe('argumentsFor', () => {
           ],
         ]),
       )[1],
-    ).toBe('size_curve, row 2, column 2: the cell shows #REF!; put that one right first');
+    ).toBe('row 2 of size_curve, column 2: the cell shows #REF!; put that one right first');
   });
 
   it('names a table by its title, with its row below the headings and its heading', () => {
@@ -100,10 +106,26 @@ describe('argumentsFor', () => {
         ['Stock', 'Thick\nmm'],
         ['Cork 6', new CellError('#REF!')],
       ]),
-    ).toBe('Bottom stock, row 1, Thick: the cell shows #REF!; put that one right first');
+    ).toBe('row 1 of Bottom stock, Thick: the cell shows #REF!; put that one right first');
     expect(said([['Stock', new CellError('#N/A')]])).toBe(
-      'Bottom stock, headings, column 2: the cell shows #N/A; put that one right first',
+      'headings of Bottom stock, column 2: the cell shows #N/A; put that one right first',
     );
+  });
+
+  it('names the cell of the sheet where it knows where the range stands', () => {
+    const stock = taking(any('stock', { dimensionality: 'matrix' }));
+    const block = [
+      ['Stock', 'Thick\nmm'],
+      ['Cork 6', new CellError('#REF!')],
+    ];
+    const corner = { sheet: 'My shelf', row: 2, column: 1 };
+    expect(failure(() => argumentsFor(stock, [block], 0, 0, [corner]))[1]).toBe(
+      'My shelf, C4, Thick: the cell shows #REF!; put that one right first',
+    );
+    expect(addressOf([['a'], ['b']], corner)).toBe("'My shelf'!B3:B4");
+    expect(addressOf([['a']], { ...corner, sheet: 'Run' })).toBe('Run!B3');
+    expect(addressOf(7, corner)).toBeUndefined();
+    expect(addressOf([['a']], undefined)).toBeUndefined();
   });
 
   it('counts arguments', () => {

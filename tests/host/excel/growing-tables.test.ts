@@ -39,6 +39,11 @@ describe('tables in the office suite', () => {
         .insert('Down');
       await context.sync();
     });
+  const insertColumn = (sheet: string, column: number) =>
+    run(async (context) => {
+      context.workbook.worksheets.getItem(sheet).getRangeByIndexes(0, column, 1_048_576, 1).insert('Right');
+      await context.sync();
+    });
   const plan = async () => {
     const tables = await host.tables();
     const of = (name: string) => tables.get(name) ?? [];
@@ -83,5 +88,46 @@ describe('tables in the office suite', () => {
     }
     expect((await host.tablePlace('Pairage'))!.rows).toBe(place.rows + 3);
     expect(await pairs()).toBe(42);
+  });
+
+  it('count sizes in columns that are inserted beside the first size, between, and before the sums', async () => {
+    await type('Bottom stock', ownStocks);
+    await type('Lasts', [ownLast]);
+    await type('Styles', ownStyles);
+    await type('Pairage', [...ownPairs, {}, {}]);
+    expect(await pairs()).toBe(30);
+    const headings = async () => (await host.tables()).get('Pairage')![0]!.map(String);
+    const begins = (await headings()).map((heading) => heading.split('\n')[0]);
+    const [first, sums] = [begins.indexOf('36'), begins.indexOf('Pairs')];
+    // The last first, so that the others stay where they are.
+    const place = (await host.tablePlace('Pairage'))!;
+    for (const [at, size] of [
+      [sums, 43],
+      [first + 2, 37.5],
+      [first, 35],
+    ] as const) {
+      await insertColumn('Run', place.column + at);
+      // Until it is headed by a size, the column is told of and counts nothing.
+      expect((await plan()).plan.checks.some((check) => check.kind === 'unreadHeading')).toBe(true);
+      suite.set('Run', place.row, place.column + at, { value: String(size) });
+      suite.set('Run', place.row + 1, place.column + at, { value: 2 });
+    }
+    expect((await host.tablePlace('Pairage'))!.columns).toBe(place.columns + 3);
+    expect(await pairs()).toBe(36);
+    expect((await plan()).plan.runs.styles[0]!.sizes.map(({ size }) => size)).toEqual(
+      expect.arrayContaining([35, 37.5, 43]),
+    );
+  });
+
+  it('tell of what is typed further below than they reach, and where', async () => {
+    const before = await host.tablePlaces();
+    expect(
+      [...before.values()].every(
+        ({ filledBelow }, i) => filledBelow === undefined || [...before.keys()][i] === 'Pairage',
+      ),
+    ).toBe(true);
+    const { sheet, row, column, rows } = before.get('Bottom stock')!;
+    suite.set(sheet, row + rows + 3, column, { value: 'Cork 9' });
+    expect((await host.tablePlaces()).get('Bottom stock')!.filledBelow).toBe(row + rows + 3);
   });
 });

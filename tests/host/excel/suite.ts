@@ -285,8 +285,26 @@ export class Suite {
         methods: {
           select: () => queue.push(() => (suite.active = { sheet: sheet(), area: area() })),
           insert: (shift: string) => {
-            if (shift !== 'Down') throw new Error('The model inserts downwards only.');
-            queue.push(() => insertRows(sheet(), area().row, area().rows, suite.tables));
+            if (shift !== 'Down' && shift !== 'Right')
+              throw new Error('The model inserts downwards and to the right only.');
+            queue.push(() => {
+              const { row, column, rows, columns } = area();
+              if (shift === 'Down') insertRows(sheet(), row, rows, suite.tables);
+              else insertColumns(sheet(), column, columns, suite.tables);
+            });
+          },
+          getRowsBelow: (count: number) =>
+            rangeFront(sheet, () => {
+              const { row, column, rows, columns } = area();
+              return { row: row + rows, column, rows: count, columns };
+            }),
+          getUsedRangeOrNullObject: (valuesOnly: boolean) => {
+            if (!valuesOnly) throw new Error('The model knows used cells of a range by their values only.');
+            const used = () =>
+              usedArea({
+                cells: new Map([...sheet().cells].filter(([key, cell]) => isIn(key, area()) && holds(cell))),
+              });
+            return rangeFront(sheet, used, () => used().rows > 0);
           },
           getSpecialCellsOrNullObject: (kind: string) =>
             front({
@@ -565,7 +583,8 @@ export class Suite {
 }
 
 /** The box about all cells that hold anything. */
-function usedArea({ cells }: SheetModel): Area {
+function usedArea({ cells }: Pick<SheetModel, 'cells'>): Area {
+  if (cells.size === 0) return { row: 0, column: 0, rows: 0, columns: 0 };
   const places = [...cells.keys()].map((key) => key.split(',').map(Number) as [row: number, column: number]);
   const [rows, columns] = [places.map(([row]) => row), places.map(([, column]) => column)];
   const [row, column] = [Math.min(...rows), Math.min(...columns)];
@@ -611,6 +630,33 @@ function specialCells(sheet: SheetModel, kind: string): number {
   return [...sheet.cells.values()].filter(({ formula, value, spilledFrom }) =>
     kind === 'Formulas' ? formula !== undefined : formula === undefined && value !== undefined && !spilledFrom,
   ).length;
+}
+
+function isIn(key: string, { row, column, rows, columns }: Area): boolean {
+  const [r, c] = key.split(',').map(Number) as [number, number];
+  return r >= row && r < row + rows && c >= column && c < column + columns;
+}
+
+function holds({ value, formula }: CellModel): boolean {
+  return formula !== undefined || (value !== undefined && value !== '');
+}
+
+function insertColumns(sheet: SheetModel, at: number, count: number, tables: readonly TableModel[]): void {
+  const moved = [...sheet.cells].map(([key, cell]) => {
+    const [row, column] = key.split(',').map(Number) as [number, number];
+    return [`${row},${column >= at ? column + count : column}`, cell] as const;
+  });
+  sheet.cells.clear();
+  for (const [key, cell] of moved) sheet.cells.set(key, cell);
+  for (const table of tables.filter((one) => one.sheet === sheet)) {
+    const { row, column, columns } = table.area;
+    if (at <= column) table.area = { ...table.area, column: column + count };
+    else if (at < column + columns) {
+      table.area = { ...table.area, columns: columns + count };
+      // The suite heads what is inserted into a table itself.
+      for (let i = 0; i < count; i++) sheet.cells.set(`${row},${at + i}`, { value: `Column${i + 1}` });
+    }
+  }
 }
 
 function insertRows(sheet: SheetModel, at: number, count: number, tables: readonly TableModel[]): void {

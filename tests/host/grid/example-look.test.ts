@@ -21,6 +21,20 @@ describe('an example in a blank table', () => {
     expect(lookTypedOver({ s: 'example', custom: { example: 'Cork' }, v: 'Foam' })).toEqual(styleOf({ role: 'input' }));
   });
 
+  it('looks like any input in a row of which the maker has typed over another', () => {
+    const input = styleOf({ role: 'input', align: 'right', format: '0.0' });
+    const code = { s: 'example', custom: { example: 'Cork 6' } };
+    const own = { ...cell, v: 45 };
+    expect(lookTypedOver(own, { 0: { ...code, v: 'Cork 6' }, 3: own })).toBeUndefined();
+    expect(lookTypedOver(own, { 0: { ...code, v: 'Cork 8' }, 3: own })).toEqual(input);
+  });
+
+  it('looks like any input where an example’s look came with other words, as copies bring it', () => {
+    expect(lookTypedOver({ s: 'example right 0.0', v: 3 })).toEqual(
+      styleOf({ role: 'input', align: 'right', format: '0.0' }),
+    );
+  });
+
   it('leaves a look of the maker’s own alone', () => {
     expect(lookTypedOver({ ...cell, v: 46, s: 'a1b2' })).toBeUndefined();
     expect(lookTypedOver({ s: 'input', v: 3 })).toBeUndefined();

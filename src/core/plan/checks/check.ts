@@ -96,6 +96,14 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }
   | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
+  /** A day due far from the run's others, and the day that was probably meant; both the spreadsheet's numbers. */
+  | {
+      readonly kind: 'dueFar';
+      readonly row: number;
+      readonly customer: string | undefined;
+      readonly day: number;
+      readonly meant: number;
+    }
   | { readonly kind: 'price' }
   | ({ readonly kind: 'measuredApart' } & Measured)
   | { readonly kind: 'coverage' }
@@ -109,6 +117,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'offcutsUsed'; readonly codes: readonly string[] }
   | { readonly kind: 'unreadHeading'; readonly heading: string }
   | ({ readonly kind: 'notSummed' } & NotSummed)
+  /** What stands below a table from a row on, counted as the table's rows are: nothing reads it. */
+  | { readonly kind: 'notRead'; readonly row: number }
 );
 
 /** A problem as a check: it is always to be put right. */

@@ -18,6 +18,7 @@ import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
+import { dueDayChecks } from './due-days';
 import { layoutChecks, measuredApart, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
@@ -49,6 +50,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...[...runs.problems, ...cutting.problems, ...unknownLimits(input.rates), ...checked.problems].map(problemCheck),
     ...runs.styles.flatMap((run) => runChecks(run, limits, finder, stocks)),
     ...batchChecks(batches),
+    ...dueDayChecks(input.pairage),
     ...unreadRates(input).map(({ rate, why }): Check => ({
       kind: 'unreadRate',
       subject: 'Costs and times',

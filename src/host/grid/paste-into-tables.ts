@@ -1,0 +1,101 @@
+import {
+  CellValueType,
+  type ICellData,
+  type Injector,
+  type IRange,
+  numfmt,
+  type ObjectMatrix,
+  type Worksheet,
+} from '@univerjs/core';
+import { deserializeRangeWithSheet, IDefinedNamesService } from '@univerjs/engine-formula';
+import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SheetsSelectionsService } from '@univerjs/sheets';
+import { ISheetClipboardService } from '@univerjs/sheets-ui';
+import { numberMeant } from '../../tables/cell';
+import { INPUT_TABLES } from '../../tables/input-tables';
+import { sheetOf } from './pairage-on-sheet';
+
+/** Name of our way to paste beside the grid's own. */
+const INTO_TABLES = 'into-tables';
+
+interface Into {
+  readonly unitId: string;
+  readonly subUnitId: string;
+  readonly range: { readonly rows: readonly number[]; readonly cols: readonly number[] };
+}
+
+/** What of the grid's clipboard is used beyond what it declares: how a block from elsewhere is put in. */
+interface Clipboard {
+  _pasteExternal(html: string, way: string): Promise<boolean>;
+}
+
+/**
+ * A block that is pasted from elsewhere into an input table takes the look of the cells there, and its words are read as if
+ * they were typed, numbers with a decimal comma too. Outside of the tables it is pasted as the grid does it.
+ */
+export function pasteIntoTables(injector: Injector): void {
+  const clipboard = injector.get(ISheetClipboardService);
+  clipboard.addClipboardHook({
+    id: INTO_TABLES,
+    specialPasteInfo: { label: INTO_TABLES },
+    onPasteCells: (from, to, cells) => (from ? { redos: [], undos: [] } : contentAlone(injector, to, cells)),
+  });
+  const inner = clipboard as unknown as Clipboard;
+  const paste = inner._pasteExternal.bind(clipboard);
+  inner._pasteExternal = (html, way) => paste(html, selectsInTable(injector) ? INTO_TABLES : way);
+}
+
+/** Puts content into cells and leaves their looks as they are. */
+function contentAlone(injector: Injector, { unitId, subUnitId, range }: Into, cells: ObjectMatrix<ICellData>) {
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  cells.forValue((r, c, cell) => {
+    const [row, column] = [range.rows[r], range.cols[c]];
+    if (row !== undefined && column !== undefined) (cellValue[row] ??= {})[column] = { ...blank, ...asTyped(cell) };
+  });
+  const params = { unitId, subUnitId, cellValue };
+  const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
+  return {
+    redos: [{ id: SetRangeValuesMutation.id, params }],
+    undos: [{ id: SetRangeValuesMutation.id, params: undo }],
+  };
+}
+
+/** Takes a cell's content away and leaves its look. */
+const blank = { v: null, f: null, si: null, p: null } as const;
+
+function asTyped({ v, p }: ICellData): ICellData {
+  const words = p?.body?.dataStream.replace(/\r\n$/, '').replaceAll('\r', '\n') ?? v;
+  if (typeof words !== 'string') return words === undefined || words === null ? {} : { v: words };
+  const said = words.trim();
+  if (said === '') return {};
+  const number = numberMeant(said);
+  if (number === 'unclear') return { v: said, t: CellValueType.FORCE_STRING };
+  const value = number ?? numfmt.parseValue(said)?.v;
+  return typeof value === 'number' ? { v: value, t: CellValueType.NUMBER } : { v: said, t: CellValueType.STRING };
+}
+
+function selectsInTable(injector: Injector): boolean {
+  const selections = injector.get(SheetsSelectionsService);
+  const { unitId, sheetId: subUnitId } = selections.currentSelectionParam ?? {};
+  const range = selections.getCurrentLastSelection()?.range;
+  const sheet = unitId !== undefined && subUnitId !== undefined ? sheetOf(injector, unitId, subUnitId) : undefined;
+  if (!sheet || !range || unitId === undefined) return false;
+  return tablesOn(injector, sheet, unitId).some(
+    (area) =>
+      range.startRow <= area.endRow &&
+      range.endRow >= area.startRow &&
+      range.startColumn <= area.endColumn &&
+      range.endColumn >= area.startColumn,
+  );
+}
+
+/** Where input tables stand on a sheet. */
+function tablesOn(injector: Injector, sheet: Worksheet, unitId: string): readonly IRange[] {
+  const known = new Set(Object.values(INPUT_TABLES).map(({ name }) => name));
+  return Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {}).flatMap(
+    ({ comment, formulaOrRefString: reference }) => {
+      if (comment === undefined || !known.has(comment) || reference.includes('#REF!')) return [];
+      const { sheetName, range } = deserializeRangeWithSheet(reference);
+      return sheetName === sheet.getName() ? [range] : [];
+    },
+  );
+}
