@@ -257,10 +257,12 @@ export class Watched {
 
   /** Finds what is to be put right beside the slips. */
   private async findOthers(standing: Standing & { readonly kind: 'slips' }, turn: number): Promise<void> {
-    for (const { work } of standing.plan.steps) {
+    let paused = performance.now();
+    for (const _ of standing.plan.upTo('checks')) {
+      if (performance.now() - paused < BREATH) continue;
       await pause();
       if (turn !== this.turn) return;
-      work();
+      paused = performance.now();
     }
     this.standing = {
       ...standing,
@@ -276,21 +278,27 @@ export class Watched {
     let paused = begun;
     const { steps } = plan;
     for (const [at, { stage, subject, work }] of steps.entries()) {
-      if (performance.now() - begun > PATIENCE) {
-        this.working = { stage: [STAGES[stage], subject ?? ''].join(' ').trim(), at: at + 1, of: steps.length };
-        this.tell();
-        await painted();
+      const breathe = async () => {
+        if (performance.now() - paused < BREATH) return;
+        if (performance.now() - begun > PATIENCE) {
+          this.working = { stage: [STAGES[stage], subject ?? ''].join(' ').trim(), at: at + 1, of: steps.length };
+          this.tell();
+          await painted();
+        } else {
+          await pause();
+        }
         paused = performance.now();
-      } else if (performance.now() - paused > BREATH) {
-        await pause();
-        paused = performance.now();
-      }
+      };
+      await breathe();
       if (turn !== this.turn) return;
       if (stage !== 'bottoms' && this.standing !== standing) {
         this.standing = standing;
         this.show({});
       }
-      work();
+      for (const _ of work()) {
+        await breathe();
+        if (turn !== this.turn) return;
+      }
     }
     const below = notRead(this.places);
     this.results = {

@@ -4,6 +4,7 @@ import type { Cells } from '../../src/tables/cell';
 import { checkInWords } from '../../src/tables/check-in-words';
 import { Watched } from '../../src/taskpane/watched';
 import { demo } from '../../src/workbook/demo';
+import { finished } from '../../src/core/stepwise';
 import { planMemory } from '../../src/core/plan/plan-memory';
 import { type PlanArguments, reading } from '../../src/functions/plan-arguments';
 import { planArguments, tableCells } from '../demo-cells';
@@ -109,7 +110,7 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
   it('is what the functions of the sheet have worked out already, where they have', async () => {
     const args = planArguments() as unknown as PlanArguments;
     const { plan } = reading(args);
-    for (const { work } of plan.steps) work();
+    for (const { work } of plan.steps) finished(work());
     const { made } = planMemory;
     const { watched } = watch();
     await until(() => watched.results);

@@ -1,8 +1,9 @@
+import { finished, type Stepwise } from '../stepwise';
 import { alike } from './sheet/alike';
 import { fittingTurn } from './sheet/fitting-turn';
 import type { Layout, Placements } from './sheet/layout';
-import { packNatural } from './natural/pack-natural';
-import { packRows } from './rows/pack-rows';
+import { packNaturalStepwise } from './natural/pack-natural';
+import { packRowsStepwise } from './rows/pack-rows';
 import type { Piece } from './sheet/piece';
 import { formatOn, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
 
@@ -12,24 +13,29 @@ import { formatOn, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
  * @throws Problem that names a piece which fits on no such sheet
  */
 export function quickLayout(pieces: readonly Piece[], format: SheetFormat): Layout {
-  const { kinds, handedOut } = alike(pieces, format.pairs !== undefined);
-  return handedOut(layoutOf(kinds, format));
+  return finished(quickLayoutStepwise(pieces, format));
 }
 
-function layoutOf(pieces: readonly Piece[], format: SheetFormat): Layout {
+/** The same, step by step. */
+export function* quickLayoutStepwise(pieces: readonly Piece[], format: SheetFormat): Stepwise<Layout> {
+  const { kinds, handedOut } = alike(pieces, format.pairs !== undefined);
+  return handedOut(yield* layoutOf(kinds, format));
+}
+
+function* layoutOf(pieces: readonly Piece[], format: SheetFormat): Stepwise<Layout> {
   const { offcuts = [], ...whole } = format;
-  const without: Layout = { offcuts: [], sheets: onWholeSheets(pieces, whole) };
+  const without: Layout = { offcuts: [], sheets: yield* onWholeSheets(pieces, whole) };
   if (offcuts.length === 0 || without.sheets.length === 0) return without;
   // Places that match across a sheet or beside each other are laid on whole sheets only.
   if (whole.pairs !== undefined) return without;
   const largestFirst = [...offcuts].sort((a, b) => sizeOf(b) - sizeOf(a));
   let used = largestFirst;
-  let best = withOffcuts(pieces, format, largestFirst);
+  let best = yield* withOffcuts(pieces, format, largestFirst);
   if (best.sheets.length >= without.sheets.length) return without;
   for (const offcut of largestFirst) {
     if (!best.offcuts.some(({ code }) => code === offcut.code)) continue;
     const fewer = used.filter((one) => one !== offcut);
-    const layout = withOffcuts(pieces, format, fewer);
+    const layout = yield* withOffcuts(pieces, format, fewer);
     if (layout.sheets.length > best.sheets.length) continue;
     [used, best] = [fewer, layout];
   }
@@ -37,13 +43,13 @@ function layoutOf(pieces: readonly Piece[], format: SheetFormat): Layout {
 }
 
 /** Rows; where a sheet is traced or left and right pieces are to match, which rows cannot lay, what natural sheets take. */
-function onWholeSheets(pieces: readonly Piece[], format: SheetFormat): readonly Placements[] {
+function onWholeSheets(pieces: readonly Piece[], format: SheetFormat): Stepwise<readonly Placements[]> {
   const { natural, pairs } = format;
-  return natural || pairs ? packNatural(pieces, format) : packRows(pieces, format);
+  return natural || pairs ? packNaturalStepwise(pieces, format) : packRowsStepwise(pieces, format);
 }
 
 /** Lays pieces on some offcuts, one after the other, and the rest on whole sheets. */
-function withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: readonly ShelfOffcut[]): Layout {
+function* withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: readonly ShelfOffcut[]): Stepwise<Layout> {
   const { offcuts = [], ...whole } = format;
   const left = pieces.map(({ count }) => count);
   const laid = new Map<ShelfOffcut, Placements>();
@@ -53,13 +59,14 @@ function withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: read
       const count = left[kind]!;
       return { ...piece, count: count > 0 && fittingTurn(piece.ring, own, piece.way) !== undefined ? count : 0 };
     });
-    const [placements = []] = packRows(fitting, own, 1);
+    const [placements = []] = yield* packRowsStepwise(fitting, own, 1);
     laid.set(offcut, placements);
     for (const { piece } of placements) left[piece]!--;
   }
   const rest = pieces.map((piece, kind) => ({ ...piece, count: left[kind]! }));
   const onOffcuts = offcuts.map((offcut) => ({ code: offcut.code, placements: laid.get(offcut) ?? [] }));
-  return { offcuts: onOffcuts.filter(({ placements }) => placements.length > 0), sheets: onWholeSheets(rest, whole) };
+  const sheets = yield* onWholeSheets(rest, whole);
+  return { offcuts: onOffcuts.filter(({ placements }) => placements.length > 0), sheets };
 }
 
 function sizeOf({ length, width }: ShelfOffcut): number {

@@ -1,11 +1,11 @@
 import { bytesOfRecords } from '../bytes';
-import { quickLayout } from '../cutting/quick-layout';
+import { quickLayoutStepwise } from '../cutting/quick-layout';
 import { type Layout, laidSheets, type Placement } from '../cutting/sheet/layout';
 import { leastSheets } from '../cutting/sheet/least-sheets';
 import { rectangular } from '../cutting/sheet/natural-sheet';
 import type { Piece } from '../cutting/sheet/piece';
 import type { SheetFormat, ShelfOffcut } from '../cutting/sheet/sheet';
-import { describeFault, verifyLayout } from '../cutting/sheet/verify-layout';
+import { describeFault, verifyLayoutStepwise } from '../cutting/sheet/verify-layout';
 import { derived } from '../derived';
 import { Fingerprint } from '../fingerprint';
 import { area } from '../geometry/area';
@@ -14,6 +14,7 @@ import { intersection } from '../geometry/regions';
 import type { Point } from '../geometry/ring';
 import { Memo } from '../memo';
 import { Problem } from '../problem';
+import type { Stepwise } from '../stepwise';
 import { sheetArea, type Stock } from '../stock/stock';
 import { fold } from './codes';
 import type { LayoutRow, OffcutRow, PlanInput } from './inputs';
@@ -85,16 +86,19 @@ function bytesOfLayout({ offcuts, sheets }: Layout): number {
   return bytesOfRecords(all.length) + [...new Set(all)].reduce((sum, { length }) => sum + bytesOfRecords(length), 0);
 }
 
-/** Third stage, of one stock: the pieces of all styles and sizes on shared sheets; undefined where none are cut from it. */
-export function cutStock(
+/**
+ * Third stage, of one stock, step by step: the pieces of all styles and sizes on shared sheets; undefined where none are cut
+ * from it.
+ */
+export function* cutStock(
   stock: Stock,
   { styles }: Pick<Runs, 'styles'>,
   input: Pick<PlanInput, 'layouts' | 'offcuts'>,
-): StockCutting | Problem | undefined {
+): Stepwise<StockCutting | Problem | undefined> {
   const own = styles.flatMap((run) => piecesFrom(run, stock.code) ?? []);
   if (own.length === 0) return undefined;
   try {
-    return laidOn(stock, own, input);
+    return yield* laidOn(stock, own, input);
   } catch (error) {
     if (!(error instanceof Problem)) throw error;
     return new Problem(
@@ -111,11 +115,11 @@ function pieceNamed({ place: { argument } }: Problem, own: readonly StockPieces[
   return own.some(({ lines }) => lines.some(names)) ? [argument] : [];
 }
 
-function laidOn(
+function* laidOn(
   stock: Stock,
   own: readonly StockPieces[],
   input: Pick<PlanInput, 'layouts' | 'offcuts'>,
-): StockCutting {
+): Stepwise<StockCutting> {
   const format = formatOf(stock, input.offcuts);
   const count = own.reduce((sum, one) => sum + one.count, 0);
   const pieces = own.flatMap((one) => laidPieces(one, stock.direction));
@@ -125,16 +129,8 @@ function laidOn(
   const named = new Fingerprint().text(key).text(fold(stock.code));
   for (const one of own) named.text(one.names);
   const content = named.toString();
-  const laid = laidByContent.get(key, () => {
-    const layout = quickLayout(pieces, format);
-    return {
-      layout,
-      net: pieces.reduce((sum, { ring, count: alike }) => sum + area(ring) * alike, 0),
-      ground: groundOf(layout, pieces, format),
-      least: leastSheets(pieces, format),
-    };
-  });
-  const searched = givenLayout(stock, input.layouts, pieces, format, content);
+  const laid = laidByContent.find(key) ?? laidByContent.keep(key, yield* layQuickly(pieces, format));
+  const searched = yield* givenLayout(stock, input.layouts, pieces, format, content);
   const taken = laid.layout.sheets.length;
   const given = searched?.layout?.sheets.length ?? 0;
   const worse = given > taken ? `it takes ${given} sheets, and the quick rows ${taken}` : undefined;
@@ -165,6 +161,14 @@ function laidOn(
     rows: taken,
     ignored: searched?.ignored ?? worse,
   };
+}
+
+function* layQuickly(pieces: readonly Piece[], format: SheetFormat): Stepwise<Laid> {
+  const layout = yield* quickLayoutStepwise(pieces, format);
+  const net = pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0);
+  const ground = groundOf(layout, pieces, format);
+  yield;
+  return { layout, net, ground, least: leastSheets(pieces, format) };
 }
 
 /**
@@ -204,19 +208,20 @@ function groundOf(layout: Layout, pieces: readonly Piece[], format: SheetFormat)
  * soon as any of its rows, the pieces or the sheets are others.
  * @param content of the pieces, with their names, and their format
  */
-function givenLayout(
+function* givenLayout(
   stock: Stock,
   given: readonly LayoutRow[],
   pieces: readonly Piece[],
   format: SheetFormat,
   content: string,
-): Given | undefined {
+): Stepwise<Given | undefined> {
   const rows = rowsOfStock(given).get(fold(stock.code));
   if (!rows) return undefined;
   const print = new Fingerprint().text(content);
   for (const { sheet, offcut = '', piece, x, y, turn } of rows)
     print.text(offcut).text(piece).number(sheet).number(x).number(y).number(turn);
-  return givenByContent.get(print.toString(), () => checkedLayout(rows, pieces, format));
+  const key = print.toString();
+  return givenByContent.find(key) ?? givenByContent.keep(key, yield* checkedLayout(rows, pieces, format));
 }
 
 const byStock = derived<readonly LayoutRow[], ReadonlyMap<string, readonly LayoutRow[]>>('layouts by stock');
@@ -234,7 +239,7 @@ function rowsOfStock(given: readonly LayoutRow[]): ReadonlyMap<string, readonly 
   });
 }
 
-function checkedLayout(rows: readonly LayoutRow[], pieces: readonly Piece[], format: SheetFormat): Given {
+function* checkedLayout(rows: readonly LayoutRow[], pieces: readonly Piece[], format: SheetFormat): Stepwise<Given> {
   const index = new Map(pieces.map(({ key }, i) => [fold(key), i]));
   const offcuts = (format.offcuts ?? []).map(({ code }) => ({ code, placements: [] as Placement[] }));
   const sheets = new Map<number, Placement[]>();
@@ -254,6 +259,6 @@ function checkedLayout(rows: readonly LayoutRow[], pieces: readonly Piece[], for
   }
   const whole = [...sheets].sort(([a], [b]) => a - b).map(([, placements]) => placements);
   const layout = { offcuts: offcuts.filter(({ placements }) => placements.length > 0), sheets: whole };
-  const [fault] = verifyLayout(pieces, format, layout);
+  const [fault] = yield* verifyLayoutStepwise(pieces, format, layout);
   return fault ? { ignored: describeFault(fault) } : { layout, ground: groundOf(layout, pieces, format) };
 }

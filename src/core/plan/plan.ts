@@ -1,10 +1,11 @@
 import { Problem } from '../problem';
+import { finished, type Stepwise } from '../stepwise';
 import { furtherWork } from '../steps/times';
 import type { Stock } from '../stock/stock';
 import { type Check, type NotSummed, problemCheck } from './checks/check';
 import { checks } from './checks/checks';
 import { benchOf } from './bench';
-import { cost, type CostLine } from './cost/cost';
+import { cost, type CostLine, readyCost } from './cost/cost';
 import { fold } from './codes';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
 import { stocksOf } from './finder';
@@ -27,13 +28,25 @@ export interface Possible {
   readonly notCosted: readonly LeftOut[];
 }
 
+export type PlanStage = 'bottoms' | 'cutting' | 'order' | 'cost' | 'batches' | 'checks';
+
+/** What each stage is worked out from. */
+const BEFORE: Readonly<Record<PlanStage, readonly PlanStage[]>> = {
+  bottoms: [],
+  cutting: ['bottoms'],
+  order: ['bottoms', 'cutting'],
+  cost: ['bottoms', 'cutting', 'order'],
+  batches: ['bottoms'],
+  checks: ['bottoms', 'cutting', 'order', 'cost', 'batches'],
+};
+
 /** A part of a plan's work that can be done by itself, before whatever else is done. */
 export interface PlanStep {
-  readonly stage: 'bottoms' | 'cutting' | 'order' | 'cost' | 'batches' | 'checks';
+  readonly stage: PlanStage;
   /** The style or the stock that it is about, where it is one. */
   readonly subject?: string | undefined;
-  /** Does it; what it lacks is among the checks. */
-  work(): void;
+  /** Does it, or what is left of it, step by step; what it lacks is among the checks. */
+  work(): Stepwise<void>;
 }
 
 /**
@@ -44,6 +57,8 @@ export interface PlanStep {
 export class Plan {
   private readonly builder: RunBuilder;
   private readonly laid = new Map<Stock, StockCutting | Problem | undefined>();
+  /** Stocks that are being laid: whoever goes on, goes on with the same. */
+  private readonly laying = new Map<Stock, Stepwise<StockCutting | Problem | undefined>>();
   private stages: {
     runs?: Runs;
     pieces?: readonly PieceLine[];
@@ -64,19 +79,32 @@ export class Plan {
 
   /** All work in the order in which each step finds done what it needs; a step that is done already takes no time. */
   get steps(): readonly PlanStep[] {
-    const step = (stage: PlanStep['stage'], work: () => unknown, subject?: string): PlanStep => ({
+    const step = (stage: PlanStage, work: () => unknown, subject?: string): PlanStep => ({
       stage,
       subject,
-      work: () => void withoutProblem(work),
+      *work() {
+        withoutProblem(work);
+      },
     });
     return [
       ...this.builder.styles.map((style) => step('bottoms', () => this.builder.build(style), style.code)),
-      ...this.input.stock.map((stock) => step('cutting', () => this.layOf(stock), stock.code)),
+      ...this.input.stock.map((stock): PlanStep => {
+        return { stage: 'cutting', subject: stock.code, work: () => this.lay(stock) };
+      }),
       step('order', () => this.orders),
-      step('cost', () => this.costs),
+      { stage: 'cost', work: () => this.priceAll() },
       step('batches', () => this.batches),
       step('checks', () => this.checks),
     ];
+  }
+
+  /** All that a stage takes, and the stage itself, step by step. */
+  *upTo(stage: PlanStage): Stepwise<void> {
+    for (const step of this.steps) {
+      if (step.stage !== stage && !BEFORE[stage].includes(step.stage)) continue;
+      yield* step.work();
+      yield;
+    }
   }
 
   /** Styles and sizes that can be built, and what keeps others from it. */
@@ -178,8 +206,37 @@ export class Plan {
   }
 
   private layOf(stock: Stock): StockCutting | Problem | undefined {
-    if (!this.laid.has(stock)) this.laid.set(stock, cutStock(stock, this.runs, this.input));
+    finished(this.lay(stock));
     return this.laid.get(stock);
+  }
+
+  private *lay(stock: Stock): Stepwise<void> {
+    while (!this.laid.has(stock)) {
+      this.layOn(stock);
+      yield;
+    }
+  }
+
+  /** One step further. */
+  private layOn(stock: Stock): void {
+    const laying = this.laying.get(stock) ?? cutStock(stock, this.runs, this.input);
+    this.laying.set(stock, laying);
+    let going = false;
+    try {
+      const { done, value } = laying.next();
+      if (done) this.laid.set(stock, value);
+      going = !done;
+    } finally {
+      if (!going) this.laying.delete(stock);
+    }
+  }
+
+  private *priceAll(): Stepwise<void> {
+    for (const run of this.stages.costs ? [] : this.runs.styles) {
+      readyCost(run, this.input);
+      yield;
+    }
+    withoutProblem(() => this.costs);
   }
 
   private ordersOf({ stocks }: Cutting): readonly OrderLine[] {

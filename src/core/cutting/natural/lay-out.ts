@@ -1,4 +1,5 @@
 import { itemAt } from '../../item-at';
+import type { Stepwise } from '../../stepwise';
 import type { NoFitRegion } from '../../geometry/no-fit-region';
 import type { Placement } from '../sheet/layout';
 import type { SheetFormat } from '../sheet/sheet';
@@ -47,6 +48,13 @@ interface Laid {
   readonly y: number;
 }
 
+/** Pieces laid on one sheet, how many of each unit they hold, and their area. */
+export interface LaidOut {
+  readonly placements: readonly Placement[];
+  readonly used: readonly number[];
+  readonly area: number;
+}
+
 /** Where it counts first how far along a place lies, how much a place further to the side counts. */
 const TO_THE_SIDE = 0.05;
 
@@ -60,7 +68,7 @@ const CLOSE_UP = 10;
  * @param spacing of the lines, mm
  * @returns the placements and how many of each unit they hold
  */
-export function layOut(
+export function* layOut(
   units: readonly Unit[],
   counts: readonly number[],
   shapes: Shapes,
@@ -68,22 +76,28 @@ export function layOut(
   backbone: number,
   sweep: Sweep,
   spacing: number,
-): { readonly placements: readonly Placement[]; readonly used: readonly number[]; readonly area: number } {
+): Stepwise<LaidOut> {
   const laid: Laid[] = [];
   let area = 0;
-  const used = units.map((unit, i) => {
+  const used: number[] = [];
+  for (const [i, unit] of units.entries()) {
     const wanted = itemAt(counts, i);
-    if (wanted === 0) return 0;
-    const lines = unit.postures.map((posture) => new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
-    for (let count = 0; count < wanted; count++) {
+    const lines: Lines[] = [];
+    for (const posture of wanted === 0 ? [] : unit.postures) {
+      lines.push(new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
+      yield;
+    }
+    let count = 0;
+    for (; count < wanted; count++) {
       let best: Place | undefined;
       for (const one of lines) best = one.first(best?.cost) ?? best;
-      if (!best) return count;
+      if (!best) break;
       laid.push(...best.lines.close(best));
       area += unit.area;
+      yield;
     }
-    return wanted;
-  });
+    used.push(count);
+  }
   const placements = laid.map(({ shape, x, y }) => ({ piece: shape.kind, x, y, turn: shape.turn }));
   return { placements, used, area };
 }

@@ -1,4 +1,5 @@
 import { itemAt } from '../../item-at';
+import { finished, type Stepwise } from '../../stepwise';
 import { roundedArea } from '../../geometry/area';
 import { Problem } from '../../problem';
 import { Lays } from '../rows/lay';
@@ -7,9 +8,9 @@ import type { Piece } from '../sheet/piece';
 import { clearance } from '../rows/reach';
 import type { SheetFormat } from '../sheet/sheet';
 import type { Pairs } from '../sheet/matching-pairs';
-import { mustBeSound, verifySheets } from '../sheet/verify-layout';
+import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { type Way, wholeTurn } from '../sheet/way';
-import { layOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
+import { layOut, type LaidOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
 import { BEST, type NaturalSheet, rectangular } from '../sheet/natural-sheet';
 import { Shapes } from './shapes';
 
@@ -34,18 +35,23 @@ const AMPLE = 0.2;
  * @throws Problem that names a piece which fits nowhere on the sheet
  */
 export function packNatural(pieces: readonly Piece[], format: SheetFormat): readonly Placements[] {
-  const layout = swept(pieces, format, TO_SPARE);
-  if (verifySheets(pieces, format, layout).length === 0) return layout;
+  return finished(packNaturalStepwise(pieces, format));
+}
+
+/** The same, step by step. */
+export function* packNaturalStepwise(pieces: readonly Piece[], format: SheetFormat): Stepwise<readonly Placements[]> {
+  const layout = yield* swept(pieces, format, TO_SPARE);
+  if ((yield* verifySheetsStepwise(pieces, format, layout)).length === 0) return layout;
   // Should arithmetic ever fail on an odd outline, the pieces are laid anew with more room than they need.
-  const roomier = swept(pieces, format, AMPLE);
-  mustBeSound(verifySheets(pieces, format, roomier));
+  const roomier = yield* swept(pieces, format, AMPLE);
+  mustBeSound(yield* verifySheetsStepwise(pieces, format, roomier));
   return roomier;
 }
 
-function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): readonly Placements[] {
+function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): Stepwise<readonly Placements[]> {
   const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
   const shapes = new Shapes(pieces, format, sheet, spare - TO_SPARE);
-  const units = unitsOf(pieces, format, sheet, pairs, shapes, spare);
+  const units = yield* unitsOf(pieces, format, sheet, pairs, shapes, spare);
   let left: readonly number[] = units.map(({ count }) => count);
   const most = left.reduce((sum, count) => sum + count, 0);
   const spacing = Math.max(SPACING, format.width / MOST_LINES);
@@ -55,10 +61,12 @@ function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): re
   for (;;) {
     const next = units.find((_, i) => itemAt(left, i) > 0);
     if (!next) return layout;
-    const tried = sweeps.map((sweep) => ({ sweep, ...lay(sweep, spacing) })).sort((a, b) => b.area - a.area);
+    const tried: (LaidOut & { readonly sweep: Sweep })[] = [];
+    for (const sweep of sweeps) tried.push({ sweep, ...(yield* lay(sweep, spacing)) });
+    tried.sort((a, b) => b.area - a.area);
     if (most > SMALL_RUN && layout.length === 0) sweeps = tried.slice(0, 2).map(({ sweep }) => sweep);
     const fullest = itemAt(tried, 0);
-    const { placements, used } = fullest.placements.length ? fullest : lay(itemAt(SWEEPS, 0), CLOSE_SPACING);
+    const { placements, used } = fullest.placements.length ? fullest : yield* lay(itemAt(SWEEPS, 0), CLOSE_SPACING);
     if (placements.length === 0) throw fitsNowhere(next.key, sheet);
     const holds = left.map((count, i) => ({ count, used: itemAt(used, i) }));
     const again = Math.min(...holds.map((one) => (one.used === 0 ? Infinity : Math.floor(one.count / one.used))));
@@ -68,19 +76,19 @@ function swept(pieces: readonly Piece[], format: SheetFormat, spare: number): re
 }
 
 /** What is laid together, the pieces that need the best quality first, then the largest. */
-function unitsOf(
+function* unitsOf(
   pieces: readonly Piece[],
   format: SheetFormat,
   sheet: NaturalSheet,
   pairs: Pairs,
   shapes: Shapes,
   spare: number,
-): readonly (Unit & { readonly count: number; readonly quality: number })[] {
+): Stepwise<readonly (Unit & { readonly count: number; readonly quality: number })[]> {
   const mates = pairs === 'anywhere' ? new Map<number, number>() : matesOf(pieces);
   const second = new Set(mates.values());
-  const units = pieces.flatMap((piece, kind) => {
-    const { key, ring, count, way, quality = BEST } = piece;
-    if (count <= 0 || second.has(kind)) return [];
+  const units: (Unit & { readonly count: number; readonly quality: number })[] = [];
+  for (const [kind, { key, ring, count, way, quality = BEST }] of pieces.entries()) {
+    if (count <= 0 || second.has(kind)) continue;
     const mate = mates.get(kind);
     const postures = turnsOf(way).flatMap((turn) =>
       mate === undefined
@@ -88,8 +96,9 @@ function unitsOf(
         : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes, spare),
     );
     const size = roundedArea(ring) + (mate === undefined ? 0 : roundedArea(itemAt(pieces, mate).ring));
-    return [{ key, postures, area: size, count, quality }];
-  });
+    units.push({ key, postures, area: size, count, quality });
+    yield;
+  }
   return units.sort((a, b) => a.quality - b.quality || b.area - a.area);
 }
 

@@ -1,3 +1,4 @@
+import { finished, type Stepwise } from '../../stepwise';
 import { roundedArea } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { OutlineIndex } from '../../geometry/outline-index';
@@ -6,7 +7,7 @@ import { mustFit } from '../sheet/fitting-turn';
 import type { Placement, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
-import { mustBeSound, verifySheets } from '../sheet/verify-layout';
+import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { allows, wholeTurn, type Way } from '../sheet/way';
 import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
@@ -38,24 +39,33 @@ const DRAWN_BY = 1;
  * @throws Problem that names a piece which fits on no such sheet.
  */
 export function packRows(pieces: readonly Piece[], format: SheetFormat, most = Infinity): readonly Placements[] {
+  return finished(packRowsStepwise(pieces, format, most));
+}
+
+/** The same, step by step. */
+export function* packRowsStepwise(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  most = Infinity,
+): Stepwise<readonly Placements[]> {
   const counts = most === Infinity ? 'exact' : 'atMost';
-  const sheets = inRows(pieces, format, most);
-  if (verifySheets(pieces, format, sheets, counts).length === 0) return sheets;
+  const sheets = yield* inRows(pieces, format, most);
+  if ((yield* verifySheetsStepwise(pieces, format, sheets, counts)).length === 0) return sheets;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
   const boxes = pieces.map((piece) => ({ ...piece, ring: rectangleAbout(box(piece.ring)) }));
-  const plain = inRows(boxes, format, most);
-  mustBeSound(verifySheets(pieces, format, plain, counts));
+  const plain = yield* inRows(boxes, format, most);
+  mustBeSound(yield* verifySheetsStepwise(pieces, format, plain, counts));
   return plain;
 }
 
-function inRows(pieces: readonly Piece[], format: SheetFormat, most: number): readonly Placements[] {
+function* inRows(pieces: readonly Piece[], format: SheetFormat, most: number): Stepwise<readonly Placements[]> {
   const { length, width, offset } = roomOn(format);
   const supply = new Supply(pieces.map(({ count }) => count));
-  const directions = directionsFor(prepared(pieces, format), supply);
+  const directions = directionsFor(yield* prepared(pieces, format), supply);
   const packing = new Packing(supply, directions, { x: 0, y: 0, length, width });
   const sheets: Placements[] = [];
   while (supply.total > 0 && sheets.length < most) {
-    const laid = packing.next();
+    const laid = yield* packing.next();
     const sheet = laid.map((one): Placement => ({ ...one, x: one.x + offset, y: one.y + offset }));
     for (let again = Math.min(repeats(laid, supply), most - sheets.length); again > 0; again--) {
       sheets.push(sheet);
@@ -69,19 +79,25 @@ function inRows(pieces: readonly Piece[], format: SheetFormat, most: number): re
 }
 
 /** Prepares pieces; those of one outline, and of the other foot's, share the work. Those that are not wanted are left out. */
-function prepared(pieces: readonly Piece[], format: SheetFormat): readonly (Kind | undefined)[] {
+function* prepared(pieces: readonly Piece[], format: SheetFormat): Stepwise<readonly (Kind | undefined)[]> {
   const outlines = new OutlineIndex();
   const prepared: { readonly lays: Lays; readonly area: number }[] = [];
-  return pieces.map(({ key, ring, count, way }) => {
-    if (count <= 0) return undefined;
+  const kinds: (Kind | undefined)[] = [];
+  for (const { key, ring, count, way } of pieces) {
+    if (count <= 0) {
+      kinds.push(undefined);
+      continue;
+    }
     const { number, mirrored } = outlines.find(ring);
     const { lays, area: size } = (prepared[number] ??= {
       lays: Lays.of(ring, format.knifeRoom / 2),
       area: roundedArea(ring),
     });
     const fitting = mustFit(ring, format, way, key);
-    return { way, area: size, lays: mirrored ? lays.mirrored : lays, fitting };
-  });
+    kinds.push({ way, area: size, lays: mirrored ? lays.mirrored : lays, fitting });
+    yield;
+  }
+  return kinds;
 }
 
 /** Fills sheet after sheet from one supply, by the plans that did best so far. */
@@ -102,19 +118,20 @@ class Packing {
   }
 
   /** The fullest sheet that the plans worth trying give, drawn together where it takes all that is left. Takes nothing. */
-  next(): Placements {
+  *next(): Stepwise<Placements> {
     const { filler, plans, room } = this;
     const left = this.supply.total;
     let best: FilledSheet = { placements: [], area: 0, length: room.length, width: room.width };
-    const attempt = (tried: readonly RowsPlan[]) => {
+    const attempt = function* (tried: readonly RowsPlan[]): Stepwise<void> {
       for (const plan of tried) {
         const sheet = filler.fill(plan.direction, plan.sequence, room);
         plans.note(plan, sheet.area);
         if (better(sheet, best, room, left)) best = sheet;
+        yield;
       }
     };
-    attempt(this.first ? plans.firstLook() : plans.best(this.kept));
-    if (this.first && best.placements.length < left) attempt(plans.closerLook());
+    yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
+    if (this.first && best.placements.length < left) yield* attempt(plans.closerLook());
     this.first = false;
     if (best.placements.length === 0) throw new Error('A piece that fits on an empty sheet was not laid.');
     if (best.placements.length < left) return best.placements;

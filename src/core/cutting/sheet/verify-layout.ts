@@ -1,4 +1,5 @@
 import { itemAt } from '../../item-at';
+import { finished, type Stepwise } from '../../stepwise';
 import { box } from '../../geometry/box';
 import { cornersOf, edgesGap, gap, type LaidOutline, laidGap } from '../../geometry/gap';
 import { inside } from '../../geometry/inside';
@@ -43,6 +44,16 @@ export function verifyLayout(
   layout: Layout,
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
+  return finished(verifyLayoutStepwise(pieces, format, layout, counts));
+}
+
+/** The same, sheet by sheet. */
+export function* verifyLayoutStepwise(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  layout: Layout,
+  counts: 'exact' | 'atMost' = 'exact',
+): Stepwise<readonly Fault[]> {
   const faults: Fault[] = [];
   const turned = new TurnedOutlines(pieces);
   const laid = new Map<number, number>();
@@ -70,6 +81,7 @@ export function verifyLayout(
     const { natural } = own;
     if (natural) faults.push(...placed.flatMap((one) => offGround(one, own, natural, on)));
     faults.push(...tooClose(placed, own.knifeRoom, on), ...unmatched(pieces, own, placements, on));
+    yield;
   }
   pieces.forEach(({ key, count }, piece) => {
     const had = laid.get(piece) ?? 0;
@@ -86,7 +98,17 @@ export function verifySheets(
   sheets: readonly Placements[],
   counts: 'exact' | 'atMost' = 'exact',
 ): readonly Fault[] {
-  return verifyLayout(pieces, format, { offcuts: [], sheets }, counts);
+  return finished(verifySheetsStepwise(pieces, format, sheets, counts));
+}
+
+/** The same, sheet by sheet. */
+export function verifySheetsStepwise(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  sheets: readonly Placements[],
+  counts: 'exact' | 'atMost' = 'exact',
+): Stepwise<readonly Fault[]> {
+  return verifyLayoutStepwise(pieces, format, { offcuts: [], sheets }, counts);
 }
 
 interface Placed {

@@ -75,6 +75,12 @@ export function cost(
   });
 }
 
+/** Works out what takes most of the time of one style's cost, which then is there. */
+export function readyCost(run: StyleRun, input: Pick<PlanInput, 'rates' | 'stock'>): void {
+  workOf(run, input);
+  weightOf(run, byCode(input.stock));
+}
+
 const workBefore = derived<StyleRun, ReadonlyMap<SizeRun, Work>>('work on the sizes of a run');
 const volumesBefore = derived<Bottom, readonly number[]>('volumes of a bottom’s pieces');
 const weightBefore = derived<StyleRun, number | undefined>('weight of a run');
