@@ -102,11 +102,13 @@ async function describeFunctions(compilation) {
   const guide = path('src/help/office.md');
   compilation.contextDependencies.add(path('src/help'));
   const { functions, ...rest } = JSON.parse(asset.source.source());
-  const { tableInWords } = await tsImport('./src/tables/input-tables.ts', import.meta.url);
-  // Docstrings leave out what src/tables says of the tables that many functions take.
+  const { planParameters, tableInWords } = await tsImport('./src/tables/input-tables.ts', import.meta.url);
+  // Docstrings leave out what src/tables says of the tables that many functions take; `tables` stands for all of a plan.
   const filled = functions.map((one) => ({
     ...one,
-    parameters: one.parameters.map((each) => ({ description: tableInWords(each.name), ...each })),
+    parameters: one.parameters.flatMap((each) =>
+      each.name === 'tables' ? planParameters() : [{ description: tableInWords(each.name), ...each }],
+    ),
   }));
   const described = filled.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.

@@ -1,41 +1,16 @@
 import { Problem } from '../core/problem';
 import type { Cells } from '../tables/cell';
+import { INPUT_TABLES } from '../tables/input-tables';
 import { type PlanCells, type PlanReading, readPlan } from '../tables/plan-input';
 
-/** The arguments that all plan functions take, in this order. */
-export type PlanArguments = readonly [
-  pairage: Cells,
-  styles: Cells,
-  lasts: Cells,
-  stock: Cells,
-  rates: Cells,
-  outlines: Cells | null | undefined,
-  layouts: Cells | null | undefined,
-  offcuts?: Cells | null | undefined,
-];
+/** What all plan functions take: the tables in the order of `INPUT_TABLES`; what follows them is passed over. */
+export type PlanArguments = readonly (Cells | null | undefined)[];
 
 /** Reads the plan's tables, sound or not. */
-export function reading([
-  pairage,
-  styles,
-  lasts,
-  stock,
-  rates,
-  outlines,
-  layouts,
-  offcuts,
-]: PlanArguments): PlanReading {
-  const cells: PlanCells = {
-    pairage,
-    styles,
-    lasts,
-    stock,
-    rates,
-    outlines: outlines ?? undefined,
-    layouts: layouts ?? undefined,
-    offcuts: offcuts ?? undefined,
-  };
-  return readPlan(cells);
+export function reading(tables: PlanArguments): PlanReading {
+  const names = Object.keys(INPUT_TABLES);
+  const cells = Object.fromEntries(names.map((name, at) => [name, tables[at] ?? []]));
+  return readPlan(cells as Record<keyof PlanCells, Cells>);
 }
 
 /**

@@ -14,25 +14,16 @@ import { sizeWriter } from '../tables/sizes-in-words';
 import { answer } from './answer';
 import { possiblePlan, reading, soundPlan } from './plan-arguments';
 
-// The tables that these functions take are described once, in src/tables: the build puts that into functions.json.
+// `tables` are those of src/tables/input-tables.ts: the build puts them, each by its name, into functions.json in its place.
 
 /**
  * The run in one line: pairs, what to buy, what it costs, bench hours, the next day due, and what to do next.
  * @customfunction SUMMARY
  * @returns {any[][]} A table of one row: pairs, money to buy and cost, hours, day, how much is to be put right, next step.
  */
-export function summary(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function summary(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, problems, money } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, problems, money } = reading(tables);
     const run = plan.summary(problems);
     return writeTable(summaryTable(run), [run], money);
   });
@@ -43,18 +34,9 @@ export function summary(
  * @customfunction PIECES
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
-export function pieces(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function pieces(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, money } = soundPlan(tables);
     return writeTable(piecesTable(sizeWriter(plan.runs.styles)), plan.pieces, money);
   });
 }
@@ -64,18 +46,9 @@ export function pieces(
  * @customfunction CUTTING
  * @returns {any[][]} A table: sheets, least possible number, area use, what is lost between the pieces and outside of them.
  */
-export function cutting(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function cutting(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, money } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, money } = soundPlan(tables);
     return writeTable(cuttingTable, plan.cutting.stocks, money);
   });
 }
@@ -85,18 +58,9 @@ export function cutting(
  * @customfunction ORDER
  * @returns {any[][]} A table: a row a stock, and the sum.
  */
-export function order(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function order(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, money } = possiblePlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, money } = possiblePlan(tables);
     return writeTable(orderTable, plan.possible.orders, money, plan.possible.notOrdered);
   });
 }
@@ -106,18 +70,9 @@ export function order(
  * @customfunction COST
  * @returns {any[][]} A table: a row a style, and the sum.
  */
-export function cost(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function cost(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, money } = possiblePlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, money } = possiblePlan(tables);
     return writeTable(costTable, plan.possible.costs, money, plan.possible.notCosted);
   });
 }
@@ -127,18 +82,9 @@ export function cost(
  * @customfunction CHECKS
  * @returns {any[][]} A table: a row a check, what is to be put right first.
  */
-export function checks(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function checks(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan, problems } = reading([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan, problems } = reading(tables);
     return writeTable(checksTable, plan.checksBeside(problems));
   });
 }
@@ -148,18 +94,9 @@ export function checks(
  * @customfunction BATCHES
  * @returns {any[][]} A table: a row a last and size.
  */
-export function batches(
-  pairage: any[][],
-  styles: any[][],
-  lasts: any[][],
-  stock: any[][],
-  rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  offcuts?: any[][],
-): any[][] {
+export function batches(...tables: any[][][]): any[][] {
   return answer(() => {
-    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
+    const { plan } = soundPlan(tables);
     return writeTable(batchesTable, plan.batches);
   });
 }

@@ -8,7 +8,7 @@ import { stockTable } from './stock';
 import { stylesTable } from './styles';
 import type { Columns, Table } from './schema';
 
-/** All input tables by their argument. */
+/** All input tables by their argument, in the order in which the functions that plan take them. */
 export const INPUT_TABLES = {
   pairage: pairageTable,
   styles: stylesTable,
@@ -28,4 +28,18 @@ export function tableInWords(argument: string): string | undefined {
   const table = Object.values<Table<Columns>>(INPUT_TABLES).find((one) => one.argument === argument);
   const laidOut = LAID_OUT[argument];
   return table && `${table.name} with its headings${laidOut ? `: ${laidOut}` : ''}.`;
+}
+
+/** Arguments that a plan goes without. */
+const LEFT_OUT: readonly string[] = ['outlines', 'layouts', 'offcuts'];
+
+/** How functions.json describes the tables that the functions that plan take. */
+export function planParameters(): readonly object[] {
+  return Object.keys(INPUT_TABLES).map((name) => ({
+    description: tableInWords(name),
+    dimensionality: 'matrix',
+    name,
+    ...(LEFT_OUT.includes(name) && { optional: true }),
+    type: 'any',
+  }));
 }
