@@ -34,7 +34,6 @@ export class NoFitRegion {
     const count = curves.reduce((sum, { length }) => sum + length, 0);
     this.bands = Math.max(LEAST_BANDS, Math.min(most, 2 * count));
     const levels: number[] = [];
-    const band = (y: number) => Math.max(0, Math.min(this.bands - 1, this.bandOf(y)));
     // Twice round: first to count the edges of each band, then to put them there.
     const starts = new Int32Array(this.bands + 1);
     for (const curve of curves) {
@@ -42,8 +41,8 @@ export class NoFitRegion {
       for (const [bx, by] of curve) {
         if (ay === by) levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
         else {
-          const last = band(Math.max(ay, by));
-          for (let k = band(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
+          const last = this.bandOf(Math.max(ay, by));
+          for (let k = this.bandOf(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
         }
         ax = bx;
         ay = by;
@@ -57,8 +56,8 @@ export class NoFitRegion {
       for (const [bx, by] of curve) {
         const upward = ay < by;
         const slope = (bx - ax) / (by - ay);
-        const last = ay === by ? -1 : band(Math.max(ay, by));
-        for (let k = band(Math.min(ay, by)); k <= last; k++) {
+        const last = ay === by ? -1 : this.bandOf(Math.max(ay, by));
+        for (let k = this.bandOf(Math.min(ay, by)); k <= last; k++) {
           const at = ends[k]!;
           edges[at] = upward ? ax : bx;
           edges[at + 1] = upward ? ay : by;
@@ -81,20 +80,29 @@ export class NoFitRegion {
   has(x: number, y: number): boolean {
     const { left, bottom, right, top } = this.box;
     if (x <= left || x >= right || y <= bottom || y >= top) return false;
-    const { edges, starts } = this;
-    const band = Math.min(this.bands - 1, this.bandOf(y));
-    let winding = 0;
-    for (let e = starts[band]!, end = starts[band + 1]!; e < end; e += EDGE) {
-      const low = edges[e + 1]!;
-      if (y >= low && y < edges[e + 2]! && x < edges[e]! + (y - low) * edges[e + 3]!) winding += edges[e + 4]!;
-    }
-    return winding !== 0;
+    const band = this.bandOf(y);
+    return windRound(this.edges, this.starts[band]!, this.starts[band + 1]!, x, y);
   }
 
-  private bandOf(y: number): number {
+  /** The band at this height, which is the first below the region and the last above it. */
+  bandOf(y: number): number {
     const { bottom, top } = this.box;
-    return Math.floor(((y - bottom) * this.bands) / (top - bottom));
+    const band = Math.floor(((y - bottom) * this.bands) / (top - bottom));
+    return band < 0 ? 0 : band < this.bands ? band : this.bands - 1;
   }
+}
+
+/**
+ * Whether edges wind round a point: those that the level line to its right meets go up more often than down, or less.
+ * @param from where the edges of the point's band begin, and `to` where they end
+ */
+export function windRound(edges: Float64Array, from: number, to: number, x: number, y: number): boolean {
+  let winding = 0;
+  for (let e = from; e < to; e += EDGE) {
+    const low = edges[e + 1]!;
+    if (y >= low && y < edges[e + 2]! && x < edges[e]! + (y - low) * edges[e + 3]!) winding += edges[e + 4]!;
+  }
+  return winding !== 0;
 }
 
 /** The no-fit region of two outlines that do not cross themselves. */

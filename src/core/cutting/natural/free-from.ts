@@ -16,7 +16,7 @@ const winding: number[] = [];
 export function freeFrom(region: NoFitRegion, x: number, y: number, step: 1 | -1): number {
   const { left, bottom, right, top } = region.box;
   if (x <= left || x >= right || y < bottom || y >= top) return x;
-  const band = Math.min(region.bands - 1, Math.floor(((y - bottom) * region.bands) / (top - bottom)));
+  const band = region.bandOf(y);
   // How often the curve winds round the places just behind x and just before it.
   let behind = 0;
   let inside = 0;

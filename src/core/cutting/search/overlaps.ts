@@ -1,4 +1,4 @@
-import { EDGE, type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
+import { EDGE, type NoFitRegion, noFitRegion, windRound } from '../../geometry/no-fit-region';
 import type { TurnedOutline } from './turned-outline';
 
 /** Memory for tables of losses, numbers in all: few shapes get fine tables, many get coarse ones. */
@@ -123,17 +123,12 @@ export class Overlaps {
 
   /** Whether a displacement lies in a pair's no-fit region. */
   private inRegion(pair: number, x: number, y: number): boolean {
-    const { frames, bands, edges } = this;
+    const { frames, bands } = this;
     const f = pair * FRAME;
     let band = ((y - frames[f + 1]!) * frames[f + 4]!) | 0;
     if (band >= frames[f + 5]!) band--;
     const from = this.bandsOf[pair]! + band;
-    let winding = 0;
-    for (let e = bands[from]!, end = bands[from + 1]!; e < end; e += EDGE) {
-      const low = edges[e + 1]!;
-      if (y >= low && y < edges[e + 2]! && x < edges[e]! + (y - low) * edges[e + 3]!) winding += edges[e + 4]!;
-    }
-    return winding !== 0;
+    return windRound(this.edges, bands[from]!, bands[from + 1]!, x, y);
   }
 
   /** Whether a cell of the grid lies wholly within the region, wholly outside, or an edge runs through it. */
