@@ -1,34 +1,26 @@
 import { leftover } from '../core/cutting/sheet/leftover';
 import type { NaturalSheet } from '../core/cutting/sheet/natural-sheet';
-import type { NamedSheet, Placement } from '../core/cutting/sheet/layout';
+import type { NamedSheet, Placements } from '../core/cutting/sheet/layout';
 import type { SheetFormat } from '../core/cutting/sheet/sheet';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';
 import { moved } from '../core/geometry/moved';
 import { grown, intersection } from '../core/geometry/regions';
+import { rectangle, rectangleAbout } from '../core/geometry/rectangle';
 import type { Point, Ring } from '../core/geometry/ring';
 import { simplify } from '../core/geometry/simplify';
+import { itemAt } from '../core/item-at';
 import type { StockCutting } from '../core/plan/cutting';
-import type { PieceLine } from '../core/plan/pieces';
 import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
-import { PART_WORDS } from '../tables/words';
 import { level, upright } from './dimensions';
+import { type LineOfPiece, lineOf, nameOf } from './line-of-piece';
+import { covers, labelIn, needsToePoint, type Spot, spotsOf, toeOf, toePoint, written } from './piece-lettering';
 import { directionSign } from './plan-view';
 import { sheetName, sheetNumber } from './sheet-name';
 import { percent } from './side-view';
-import {
-  type CircleMark,
-  circle,
-  type Lettering,
-  line as stroke,
-  type Marks,
-  marks,
-  outline,
-  type Scale,
-  text,
-} from './mark';
+import { line as stroke, type Marks, marks, outline, type Scale, text } from './mark';
 import type { Picture, PictureItem } from './svg';
 
 export interface SheetPictureInput {
@@ -47,27 +39,78 @@ const LEFT = 13;
 const BELOW = 6.5;
 /** Outlines are drawn this true, u: a tenth of a narrow line. */
 const TRUE_TO = 0.025;
-const LINE_HEIGHT = 3.5;
-/** Width of a letter of 3.5 u on the average of figures and letters, u. */
-const LETTER = 1.95;
 
 /** Cutting of one sheet: its edge and trim, every piece with size and foot, what is left over. */
 export function sheetPicture(input: SheetPictureInput, width: number): Picture {
-  const { cutting, sheet, figures } = input;
-  const { stock } = cutting;
+  const { cutting, sheet } = input;
   const { format, placements } = sheet;
-  // A sheet always lies: a tall one is turned by a quarter.
-  const lying = format.length >= format.width;
-  const [along, across] = lying ? [format.length, format.width] : [format.width, format.length];
+  const frame = frameOf(format, width);
+  const drawn = drawnPieces(cutting, placements, frame);
+  const rest = restOf(cutting, sheet, frame);
+  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
+  return {
+    width,
+    height: frame.scale * frame.across + 0.5 + BELOW,
+    marks: marks(
+      within(format, frame),
+      format.natural && zonesOf(format.natural, drawn, frame),
+      rest.flatMap(({ ring, letter }) => [outline('dashed', ring, frame.at), ...lettered(ring, letter, frame)]),
+      drawn.flatMap((piece) => pieceMarks(input, piece, frame)),
+      edgeMarks(format, frame),
+      dimensions(input, frame),
+    ),
+    label: sentence(input, placements.length, used, rest),
+    facts: facts(input, drawn, used, rest),
+    items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
+    scale: frame.scale,
+  };
+}
+
+/** How a sheet lies in its picture: a tall one is turned by a quarter. */
+interface Frame {
+  readonly lying: boolean;
+  readonly along: number;
+  readonly across: number;
+  /** u for a millimetre. */
+  readonly scale: number;
+  readonly at: Scale;
+  /** Where a point of the sheet comes to lie. */
+  readonly onPicture: (point: Point) => Point;
+}
+
+function frameOf({ length, width: wide }: SheetFormat, width: number): Frame {
+  const lying = length >= wide;
+  const [along, across] = lying ? [length, wide] : [wide, length];
   const scale = (width - LEFT - 0.5) / along;
-  const at: Scale = { x: (mm) => LEFT + scale * mm, y: (mm) => 0.5 + scale * (across - mm) };
-  const onPicture = ([px, py]: Point): Point => (lying ? [px, py] : [py, format.length - px]);
-  const rings = new Map<number, { ring: Ring; spots: readonly Spot[]; toe: Point }>();
-  const drawn = placements.map((placement, i) => {
+  return {
+    lying,
+    along,
+    across,
+    scale,
+    at: { x: (mm) => LEFT + scale * mm, y: (mm) => 0.5 + scale * (across - mm) },
+    onPicture: ([px, py]) => (lying ? [px, py] : [py, length - px]),
+  };
+}
+
+/** A piece of the sheet where it lies in the picture. */
+interface DrawnPiece {
+  readonly i: number;
+  readonly line: LineOfPiece;
+  readonly ring: Ring;
+  readonly spots: readonly Spot[];
+  readonly toe: Point;
+}
+
+function drawnPieces(
+  cutting: StockCutting,
+  placements: Placements,
+  { lying, scale, onPicture }: Frame,
+): readonly DrawnPiece[] {
+  const rings = new Map<number, Pick<DrawnPiece, 'ring' | 'spots' | 'toe'>>();
+  return placements.map((placement, i) => {
     let known = rings.get(placement.piece);
     if (!known) {
-      const whole = (cutting.pieces[placement.piece] as StockCutting['pieces'][number]).ring;
-      const ring = simplify(whole, TRUE_TO / scale);
+      const ring = simplify(itemAt(cutting.pieces, placement.piece).ring, TRUE_TO / scale);
       rings.set(placement.piece, (known = { ring, spots: spotsOf(ring), toe: toeOf(ring) }));
     }
     const put = (points: Ring) => {
@@ -75,64 +118,65 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
       return lying ? there : there.map(onPicture);
     };
     const places = put([known.toe, ...known.spots.map(({ at: place }) => place)]);
-    const spots = known.spots.map(({ room }, k): Spot => ({ at: places[k + 1] as Point, room }));
-    return {
-      i,
-      line: lineOf(cutting, placement.piece),
-      ring: put(known.ring),
-      spots,
-      toe: places[0] as Point,
-    };
+    const spots = known.spots.map(({ room }, k): Spot => ({ at: itemAt(places, k + 1), room }));
+    return { i, line: lineOf(cutting, placement.piece), ring: put(known.ring), spots, toe: itemAt(places, 0) };
   });
-  const rest = leftover(cutting.pieces, format, placements).map(({ x, y, length, width: wide }, i) => {
-    const [[x1, y1], [x2, y2]] = [onPicture([x, y]), onPicture([x + length, y + wide])] as [Point, Point];
-    return { letter: letterOf(i), length, wide, ring: rectangle(x1, y1, x2, y2) };
-  });
+}
 
-  const trim = format.edgeTrim;
-  const { natural } = format;
-  const edge = natural ? natural.outline.map(onPicture) : rectangle(0, 0, along, across);
-  const within = natural ? grown([edge], -trim) : [rectangle(trim, trim, along - trim, across - trim)];
+/** Rectangles that are left over, lettered. */
+function restOf({ pieces }: StockCutting, { format, placements }: NamedSheet, { onPicture }: Frame): Rest {
+  return leftover(pieces, format, placements).map(({ x, y, length, width: wide }, i) => {
+    const ring = rectangleAbout(box([onPicture([x, y]), onPicture([x + length, y + wide])]));
+    return { letter: letterOf(i), length, wide, ring };
+  });
+}
+
+/** Edge of the sheet in the picture. */
+function edgeOf({ natural }: SheetFormat, { along, across, onPicture }: Frame): Ring {
+  return natural ? natural.outline.map(onPicture) : rectangle(along, across);
+}
+
+/** What lies within the trim of the sheet. */
+function within(format: SheetFormat, frame: Frame): Marks {
+  const { edgeTrim: trim, natural } = format;
+  if (!(trim > 0)) return [];
+  const { along, across, at } = frame;
+  const rings = natural
+    ? grown([edgeOf(format, frame)], -trim)
+    : [rectangleAbout({ left: trim, bottom: trim, right: along - trim, top: across - trim })];
+  return rings.map((ring) => outline('dashed', ring, at));
+}
+
+function edgeMarks(format: SheetFormat, frame: Frame): Marks {
+  const holes = format.natural?.holes ?? [];
+  return [edgeOf(format, frame), ...holes.map((hole) => hole.map(frame.onPicture))].map((ring) =>
+    outline('wide', ring, frame.at),
+  );
+}
+
+/** A piece with its lettering and the point at its toe. */
+function pieceMarks(input: SheetPictureInput, { i, line, ring, spots, toe }: DrawnPiece, { at, scale }: Frame): Marks {
+  const id = String(i);
+  const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
+  const edge = on
+    ? outline('wide', ring, at, { accent: true, fill: 'wash', item: id })
+    : outline('narrow', ring, at, { item: id });
+  const point = needsToePoint(ring, scale) ? toe : undefined;
+  const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
+  const free = point && !(label && covers(label, point, scale));
+  return marks(edge, free && toePoint(point, at), label && written(label, at, on));
+}
+
+/** Length and width of the sheet, and the sign of its direction. */
+function dimensions({ cutting: { stock }, figures }: SheetPictureInput, { lying, along, across, at }: Frame): Marks {
   const foot = at.y(0);
-  const body = marks(
-    trim > 0 && within.map((ring) => outline('dashed', ring, at)),
-    natural &&
-      zonesOf(
-        natural,
-        drawn.map(({ ring }) => ring),
-        onPicture,
-        at,
-      ),
-    rest.flatMap(({ ring, letter }) => [outline('dashed', ring, at), ...lettered(ring, letter, at, scale)]),
-    drawn.flatMap(({ i, line, ring, spots, toe }) => {
-      const id = String(i);
-      const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
-      const edge = on
-        ? outline('wide', ring, at, { accent: true, fill: 'wash', item: id })
-        : outline('narrow', ring, at, { item: id });
-      const point = needsToePoint(ring, scale) ? toe : undefined;
-      const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
-      const free = point && !(label && covers(label, point, scale));
-      return marks(edge, free && toePoint(point, at), label && written(label, at, on));
-    }),
-    outline('wide', edge, at),
-    (natural?.holes ?? []).map((hole) => outline('wide', hole.map(onPicture), at)),
-    level(at.y(0) + 5, at.x(0), at.x(along), figures.length(along)),
+  return marks(
+    level(foot + 5, at.x(0), at.x(along), figures.length(along)),
     [0, along].map((mm) => stroke('narrow', at.x(mm), foot + 1, at.x(mm), foot + 6)),
     [0, across].map((mm) => stroke('narrow', at.x(0) - 1, at.y(mm), at.x(0) - 4, at.y(mm))),
     upright(at.x(0) - 3, at.y(across), at.y(0), figures.length(across)),
     stock.direction !== 'any way' && lying && directionSign(at.x(0) + 6, foot + 2.6, stock.direction, false),
   );
-  const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
-  return {
-    width,
-    height: scale * across + 0.5 + BELOW,
-    marks: body,
-    label: sentence(input, placements.length, used, rest),
-    facts: facts(input, drawn, used, rest),
-    items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
-    scale,
-  };
 }
 
 /** Area of the sheet as it is laid, mm². */
@@ -143,10 +187,10 @@ function areaOf({ natural, length, width }: SheetFormat): number {
 /** Zones as far as they lie on the sheet, each lettered with its quality where pieces leave the most room. */
 function zonesOf(
   { outline: edge, zones }: NaturalSheet,
-  pieces: readonly Ring[],
-  onPicture: (point: Point) => Point,
-  at: Scale,
+  drawn: readonly DrawnPiece[],
+  { onPicture, at }: Frame,
 ): Marks {
+  const pieces = drawn.map(({ ring }) => ring);
   return zones.flatMap(({ ring, quality }) =>
     intersection([ring], [edge]).flatMap((part) => {
       const shown = part.map(onPicture);
@@ -182,35 +226,10 @@ function roomiest(ring: Ring, others: readonly Ring[]): Point | undefined {
   return best;
 }
 
-type Line = { readonly line: PieceLine; readonly foot: 'L' | 'R' } | undefined;
 type Rest = readonly { readonly letter: string; readonly length: number; readonly wide: number; readonly ring: Ring }[];
 
-/** Pieces stand two to a line: left, then right. */
-export function lineOf({ lines }: StockCutting, piece: number): Line {
-  const line = lines[piece >> 1];
-  return line && { line, foot: piece % 2 === 0 ? 'L' : 'R' };
-}
-
-function nameOf(line: Line, spoken = false): string {
-  if (!line) return '';
-  const { run, layer, sizeRun } = line.line;
-  const foot = spoken ? (line.foot === 'L' ? 'left' : 'right') : line.foot;
-  return `${run.style.code} ${PART_WORDS[layer.part].toLowerCase()} ${layer.item}, ${sizeRun.size} ${foot}`;
-}
-
-function isShown(line: Line, shown: SheetPictureInput['shown']): boolean {
+function isShown(line: LineOfPiece, shown: SheetPictureInput['shown']): boolean {
   return line?.line.run.style.code === shown?.style && line?.line.sizeRun.size === shown?.size;
-}
-
-function rectangle(x1: number, y1: number, x2: number, y2: number): Ring {
-  const [left, right] = [Math.min(x1, x2), Math.max(x1, x2)];
-  const [low, high] = [Math.min(y1, y2), Math.max(y1, y2)];
-  return [
-    [left, low],
-    [right, low],
-    [right, high],
-    [left, high],
-  ];
 }
 
 /** A, B, C … */
@@ -218,114 +237,7 @@ function letterOf(i: number): string {
   return String.fromCharCode(65 + i);
 }
 
-/** The height between the edges of a ring at a place along it, and its middle. */
-function between(ring: Ring, x: number): { readonly height: number; readonly middle: number } {
-  const ys: number[] = [];
-  let [px, py] = ring[ring.length - 1] as Point;
-  for (const [qx, qy] of ring) {
-    if (px > x !== qx > x) ys.push(py + ((qy - py) * (x - px)) / (qx - px));
-    [px, py] = [qx, qy];
-  }
-  const [low, high] = [Math.min(...ys), Math.max(...ys)];
-  return ys.length > 1 ? { height: high - low, middle: (low + high) / 2 } : { height: 0, middle: 0 };
-}
-
-/** A place for a label within a piece, and how far the edge is from it along and across the piece, mm. */
-interface Spot {
-  readonly at: Point;
-  readonly room: number;
-}
-
-/** How many places along a piece are looked at. */
-const PLACES = 13;
-
-/** Where a label has room: middles of the ring across its length, the widest and farthest from its ends first. */
-function spotsOf(ring: Ring): readonly Spot[] {
-  const { left, right } = box(ring);
-  const spots = Array.from({ length: PLACES }, (_, k): Spot => {
-    const x = left + ((right - left) * (k + 1)) / (PLACES + 1);
-    const { height, middle } = between(ring, x);
-    return { at: [x, middle], room: Math.min(height / 2, x - left, right - x) };
-  }).sort((a, b) => b.room - a.room);
-  const most = spots[0]?.room ?? 0;
-  return spots.filter(({ room }) => room > 0.6 * most);
-}
-
-/** Where a piece's toe end is. */
-function toeOf(ring: Ring): Point {
-  const { right, left } = box(ring);
-  const x = right - 0.06 * (right - left);
-  return [x, between(ring, x).middle];
-}
-
-/** A small black point marks the toe, where a piece is large enough to need it. */
-function needsToePoint(ring: Ring, scale: number): boolean {
-  const { left, right, bottom, top } = box(ring);
-  return Math.min(right - left, top - bottom) * scale > 4 && Math.max(right - left, top - bottom) * scale > 9;
-}
-
-function toePoint([x, y]: Point, at: Scale): CircleMark {
-  return circle(at.x(x), at.y(y), 0.5, { fill: 'ink' });
-}
-
-/** Lines of lettering, level and centred on a spot. */
-interface Label {
-  readonly lines: readonly string[];
-  readonly spot: Point;
-}
-
-/** Style and item, size and foot, as far as they have room within the piece and beside its toe point. */
-function labelIn(
-  ring: Ring,
-  spots: readonly Spot[],
-  line: Line,
-  toe: Point | undefined,
-  scale: number,
-): Label | undefined {
-  if (!line) return undefined;
-  const { run, layer, sizeRun } = line.line;
-  const size = String(sizeRun.size);
-  const both = `${size} ${line.foot}`;
-  for (const lines of [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]]) {
-    const needed = Math.min(...halves({ lines }, scale));
-    for (const { at: spot, room } of spots) {
-      // The widest come first: where the lettering is higher than that, no other has room.
-      if (room < needed) break;
-      const label = { lines, spot };
-      if (isWithin(label, ring, scale) && !(toe && covers(label, toe, scale))) return label;
-    }
-  }
-  return undefined;
-}
-
-function written({ lines, spot: [x, y] }: Label, at: Scale, on: boolean): Marks {
-  const first = at.y(y) - ((lines.length - 1) * LINE_HEIGHT) / 2 + 1.25;
-  const lettering: Lettering = on ? 'on' : 'plain';
-  return lines.map((words, i) => text(at.x(x), first + i * LINE_HEIGHT, words, lettering));
-}
-
-/** Half the width and half the height of a label, mm. */
-function halves({ lines }: Pick<Label, 'lines'>, scale: number): readonly [number, number] {
-  const wide = Math.max(...lines.map(({ length }) => length)) * LETTER;
-  return [wide / 2 / scale, (lines.length * LINE_HEIGHT) / 2 / scale];
-}
-
-function isWithin(label: Label, ring: Ring, scale: number): boolean {
-  const [half, high] = halves(label, scale);
-  const [x, y] = label.spot;
-  for (let a = -1; a <= 1; a++) {
-    if (!inside(ring, x + a * half, y - high) || !inside(ring, x + a * half, y + high)) return false;
-  }
-  return true;
-}
-
-/** Whether a label lies over a point or within a millimetre of the drawing of it. */
-function covers(label: Label, [x, y]: Point, scale: number): boolean {
-  const [half, high] = halves(label, scale);
-  return Math.abs(x - label.spot[0]) < half + 1 / scale && Math.abs(y - label.spot[1]) < high + 0.5 / scale;
-}
-
-function lettered(ring: Ring, letter: string, at: Scale, scale: number): Marks {
+function lettered(ring: Ring, letter: string, { at, scale }: Frame): Marks {
   const { left, right, bottom, top } = box(ring);
   if (Math.min(right - left, top - bottom) * scale < 5) return [];
   return [text(at.x((left + right) / 2), at.y((bottom + top) / 2) + 1.25, letter, 'bold')];
@@ -344,7 +256,7 @@ function sentence({ cutting, sheet, figures }: SheetPictureInput, count: number,
 
 function facts(
   { cutting, sheet, figures }: SheetPictureInput,
-  drawn: readonly { readonly i: number; readonly line: Line }[],
+  drawn: readonly { readonly i: number; readonly line: LineOfPiece }[],
   used: number,
   rest: Rest,
 ): Picture['facts'] {
@@ -365,7 +277,7 @@ function facts(
         [`Left over ${letter}`, `${figures.length(length)} × ${figures.length(wide)} ${unit}`] as const,
     ),
     ...drawn.map(({ i, line }) => {
-      const { x, y, turn } = placements[i] as Placement;
+      const { x, y, turn } = itemAt(placements, i);
       return [
         nameOf(line),
         `x ${figures.length(x)}, y ${figures.length(y)} ${unit}, turned ${Math.round(turn)}°`,
