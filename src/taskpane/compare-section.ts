@@ -4,6 +4,7 @@ import { type Aspect, aspectsOf } from '../core/plan/variants';
 import { decimals, type Figures } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { button } from './button';
+import { progressBar } from './progress-bar';
 import type { Comparing } from './comparing';
 import type { Lead } from './go-to';
 import { WORK_WORDS } from '../tables/words';
@@ -73,14 +74,7 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
       done.length < wanted
         ? html`<p role="status">${comparing.running ? 'Working out' : 'Stopped'}: ${done.length} of ${wanted} ways.</p>
             ${comparing.trouble === undefined ? nothing : html`<p role="alert">${comparing.trouble}</p>`}
-            <fluent-progress-bar
-              role="progressbar"
-              aria-label="Ways worked out"
-              aria-valuenow=${done.length}
-              aria-valuemax=${wanted}
-              max=${wanted}
-              value=${done.length}
-            ></fluent-progress-bar>
+            ${progressBar('Ways worked out', done.length, wanted)}
             ${
               comparing.running
                 ? button('Stop', () => comparing.stop(), { kind: 'link', label: 'Stop comparing' })

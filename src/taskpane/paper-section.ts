@@ -6,6 +6,7 @@ import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { toSvg } from '../drawing/svg';
 import { shoppingCsv } from '../exchange/shopping-csv';
 import { button } from './button';
+import { progressBar } from './progress-bar';
 import type { MakingState, PaperMaking } from './paper-making';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
@@ -196,14 +197,7 @@ function shown(making: PaperMaking, state: MakingState): TemplateResult | typeof
     case 'running':
       return html`<section class="section">
         <p role="status">${state.what}${state.of === undefined ? '' : `, ${state.done} of ${state.of}`}</p>
-        <fluent-progress-bar
-          role="progressbar"
-          aria-label="Making the document"
-          aria-valuenow=${state.of === undefined ? nothing : state.done}
-          aria-valuemax=${state.of ?? nothing}
-          max=${state.of ?? nothing}
-          value=${state.of === undefined ? nothing : state.done}
-        ></fluent-progress-bar>
+        ${progressBar('Making the document', state.done, state.of)}
         ${button('Stop', () => making.choose(() => undefined), { kind: 'link', label: 'Stop making the document' })}
       </section>`;
     case 'made':

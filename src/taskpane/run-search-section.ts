@@ -2,8 +2,9 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
 import { button } from './button';
+import { progressBar } from './progress-bar';
 import { betterOf, type RunSearching, type RunSearchState, savingsOf, type StockFound } from './run-searching';
-import { sheetsInWords } from './search-section';
+import { inLayouts, sheetsInWords } from './search-section';
 import type { Effort } from './searching';
 
 export interface RunSearchInput {
@@ -56,20 +57,12 @@ function running(
   { searching, money, stocks }: RunSearchInput,
   { at, count, done, found: sofar }: RunSearchState & { readonly kind: 'running' },
 ): TemplateResult {
-  const share = Math.round(100 * done);
   const better = betterOf(sofar, stocks);
   return html`<p role="status">
       <b>${at.stock.code}, ${Math.min(count, Math.floor(done * count) + 1)} of ${count}.</b>
       ${better.length > 0 ? `Saved so far: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
     </p>
-    <fluent-progress-bar
-      role="progressbar"
-      aria-label="Search of the run"
-      aria-valuenow=${share}
-      aria-valuemax="100"
-      max="100"
-      value=${share}
-    ></fluent-progress-bar>
+    ${progressBar('Search of the run', Math.round(100 * done), 100)}
     <p class="acts">
       ${button('Stop and keep best', () => searching.stop(), { kind: 'go', label: 'Stop the search of the run' })}
     </p>`;
@@ -82,10 +75,7 @@ function found(
   const better = betterOf(all, stocks);
   const ended = why === undefined ? nothing : html`<p role="alert">The search ended early: ${why}</p>`;
   if (written) {
-    return html`<p role="status">
-      <i class="sign ok" aria-hidden="true"></i> The layouts are in Layouts, and the plan uses them.
-      ${undoes ? 'Undo takes them out again.' : 'Empty their rows to have the quick rows again.'}
-    </p>`;
+    return inLayouts('The layouts', undoes);
   }
   const start = stopped ? 'Stopped. ' : '';
   const discard = button('Discard', () => searching.drop(), {

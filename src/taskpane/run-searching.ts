@@ -1,7 +1,9 @@
 import type { StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, savingOf, searchChances } from '../core/plan/search-chances';
 import { whatWentWrong } from '../core/what-went-wrong';
+import type { Token } from '../workers/run';
 import type { StockProgress } from '../workers/search-stock';
+import { OneSearch } from './one-search';
 import { type CuttingSearch, type Effort, EFFORTS } from './searching';
 
 /** What the search of one stock has come to so far. */
@@ -33,14 +35,13 @@ export type RunSearchState =
     };
 
 /** Searches stock after stock of a run, the most promising money first. */
-export class RunSearching {
-  state: RunSearchState = { kind: 'none' };
-  private token = { stopped: false };
-
+export class RunSearching extends OneSearch<RunSearchState> {
   constructor(
     private readonly search: CuttingSearch,
-    private readonly changed: () => void,
-  ) {}
+    changed: () => void,
+  ) {
+    super({ kind: 'none' }, changed);
+  }
 
   get running(): boolean {
     return this.state.kind === 'running';
@@ -48,8 +49,7 @@ export class RunSearching {
 
   /** Searches all stocks of which some could be saved. */
   start(stocks: readonly StockCutting[], effort: Effort): void {
-    this.stop();
-    const token = (this.token = { stopped: false });
+    const token = this.replaced();
     const worth = searchChances(stocks).filter(({ hopeless }) => hopeless === undefined);
     this.work(
       worth.map(({ cutting }) => cutting),
@@ -57,48 +57,25 @@ export class RunSearching {
       token,
     ).catch((error: unknown) => {
       const { state } = this;
-      if (token !== this.token) return;
       const found = state.kind === 'none' ? [] : state.found;
-      this.become({ kind: 'found', found, stopped: false, written: false, why: whatWentWrong(error) });
+      this.become({ kind: 'found', found, stopped: false, written: false, why: whatWentWrong(error) }, token);
     });
   }
 
-  /** Ends it; what was found until then stays. */
-  stop(): void {
-    this.token.stopped = true;
-  }
-
-  wrote(): void {
-    if (this.state.kind === 'found') this.become({ ...this.state, written: true });
-  }
-
-  drop(): void {
-    this.stop();
-    this.token = { stopped: false };
-    this.become({ kind: 'none' });
-  }
-
-  private async work(stocks: readonly StockCutting[], effort: Effort, token: { stopped: boolean }): Promise<void> {
+  private async work(stocks: readonly StockCutting[], effort: Effort, token: Token): Promise<void> {
     const ended: StockFound[] = [];
     for (const [i, at] of stocks.entries()) {
       const tell = (progress?: StockProgress) => {
-        if (token !== this.token) return;
         const found = progress ? [...ended, { cutting: at, progress }] : [...ended];
         const done = (i + (progress?.done ?? 0)) / stocks.length;
-        this.become({ kind: 'running', at, count: stocks.length, done, found });
+        this.become({ kind: 'running', at, count: stocks.length, done, found }, token);
       };
       tell();
       const progress = await this.search(at, EFFORTS[effort], 1, tell, token);
-      if (token !== this.token) return;
       ended.push({ cutting: at, progress });
       if (token.stopped) break;
     }
-    this.become({ kind: 'found', found: ended, stopped: token.stopped, written: false });
-  }
-
-  private become(state: RunSearchState): void {
-    this.state = state;
-    this.changed();
+    this.become({ kind: 'found', found: ended, stopped: token.stopped, written: false }, token);
   }
 }
 

@@ -1,6 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
+import { progressBar } from './progress-bar';
 import type { StockProgress } from '../workers/search-stock';
 import { type Effort, EFFORTS, type SearchState, type Searching } from './searching';
 
@@ -73,20 +74,11 @@ function running(
   progress: StockProgress | undefined,
   stop: () => void,
 ): TemplateResult {
-  const done = Math.round(100 * (progress?.done ?? 0));
   return html`<p role="status">
       <b>Best so far ${sheetsInWords(progress?.sheets ?? of.sheets)}.</b>
       ${own ? nothing : html`Searching for ${of.stock.code}.`}
     </p>
-    ${progress ? scale(progress) : nothing}
-    <fluent-progress-bar
-      role="progressbar"
-      aria-label="Search"
-      aria-valuenow=${done}
-      aria-valuemax="100"
-      max="100"
-      value=${done}
-    ></fluent-progress-bar>
+    ${progress ? scale(progress) : nothing} ${progressBar('Search', Math.round(100 * (progress?.done ?? 0)), 100)}
     <p class="acts">${button('Stop and keep best', stop, { kind: 'go' })}</p>`;
 }
 
@@ -100,10 +92,7 @@ function found(
   const { saved } = progress;
   const best = `${state.stopped ? 'Stopped. ' : ''}Best found: ${sheetsInWords(progress.sheets)}`;
   if (state.written) {
-    return html`<p role="status">
-      <i class="sign ok" aria-hidden="true"></i> ${sheetsInWords(progress.sheets)} are in Layouts, and the plan uses
-      them. ${undoes ? 'Undo takes them out again.' : 'Empty its rows to have the quick rows again.'}
-    </p>`;
+    return inLayouts(sheetsInWords(progress.sheets), undoes);
   }
   const again = html`
     ${button('Go on', () => searching.goOn(), { kind: 'link', label: 'Go on searching' })}
@@ -141,6 +130,14 @@ function scale({ rows, sheets: best, least }: StockProgress): TemplateResult {
     <text class="t" x="2" y="12" text-anchor="start">${least} least possible</text>
     <text class="t" x="98" y="12" text-anchor="end">${rows} quick rows</text>
   </svg>`;
+}
+
+/** That what was found has been written down, and how it is taken out again. */
+export function inLayouts(what: string, undoes: boolean): TemplateResult {
+  return html`<p role="status">
+    <i class="sign ok" aria-hidden="true"></i> ${what} are in Layouts, and the plan uses them.
+    ${undoes ? 'Undo takes them out again.' : 'Empty their rows to have the quick rows again.'}
+  </p>`;
 }
 
 /** "one sheet", "3 sheets". */

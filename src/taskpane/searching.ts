@@ -2,6 +2,7 @@ import type { StockCutting } from '../core/plan/cutting';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { Token } from '../workers/run';
 import type { StockProgress } from '../workers/search-stock';
+import { OneSearch } from './one-search';
 
 /** Searches for the fewest sheets of a stock, beside the page. Effort is in millions of places tried. */
 export type CuttingSearch = (
@@ -30,20 +31,20 @@ export type SearchState =
     }
   | { readonly kind: 'failed'; readonly why: string };
 
-/** One search at a time for a stock's sheets. */
-export class Searching {
-  state: SearchState = { kind: 'none' };
+/** Searches for a stock's sheets. */
+export class Searching extends OneSearch<SearchState> {
   effort: Effort = 'usual';
   /** What the search is for. */
   of: StockCutting | undefined;
-  private token = { stopped: false };
   /** Each search that goes on from another takes another way. */
   private seed = 1;
 
   constructor(
     private readonly search: CuttingSearch,
-    private readonly changed: () => void,
-  ) {}
+    changed: () => void,
+  ) {
+    super({ kind: 'none' }, changed);
+  }
 
   /** Whether what was searched for is still what is to be cut. */
   isFor({ content }: StockCutting): boolean {
@@ -52,7 +53,7 @@ export class Searching {
 
   choose(effort: Effort): void {
     this.effort = effort;
-    this.changed();
+    this.become(this.state);
   }
 
   /** Starts anew, from the layout that the plan uses. */
@@ -68,40 +69,20 @@ export class Searching {
     this.run(this.of, this.state.progress);
   }
 
-  /** Ends the search that is running; the best that it had is its answer. */
-  stop(): void {
-    this.token.stopped = true;
-  }
-
-  wrote(): void {
-    if (this.state.kind === 'found') this.become({ ...this.state, written: true });
-  }
-
-  drop(): void {
-    this.stop();
-    this.token = { stopped: false };
+  override drop(): void {
     this.of = undefined;
-    this.become({ kind: 'none' });
+    super.drop();
   }
 
   private run(cutting: StockCutting, before: StockProgress | undefined): void {
-    this.stop();
-    const token = (this.token = { stopped: false });
+    const token = this.replaced();
     this.of = cutting;
     this.become({ kind: 'running', progress: before });
     const best = (now: StockProgress) => (before && before.sheets <= now.sheets ? { ...before, done: now.done } : now);
-    /** What a search that another has replaced still says is passed over. */
-    const become = (state: SearchState) => {
-      if (token === this.token) this.become(state);
-    };
+    const become = (state: SearchState) => this.become(state, token);
     const tell = (progress: StockProgress) => become({ kind: 'running', progress: best(progress) });
     this.search(cutting, EFFORTS[this.effort], this.seed, tell, token)
       .then((answer) => become({ kind: 'found', progress: best(answer), stopped: token.stopped, written: false }))
       .catch((error: unknown) => become({ kind: 'failed', why: whatWentWrong(error) }));
-  }
-
-  private become(state: SearchState): void {
-    this.state = state;
-    this.changed();
   }
 }

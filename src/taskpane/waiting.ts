@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { button } from './button';
+import { progressBar } from './progress-bar';
 import type { Watched } from './watched';
 
 /**
@@ -11,15 +12,7 @@ export function waiting(watched: Watched, none?: string): TemplateResult {
   if (working) {
     return html`<section class="section">
       <p role="status">Working out: ${working.stage}, step ${working.at} of ${working.of}.</p>
-      <fluent-progress-bar
-        role="progressbar"
-        aria-label="Working out"
-        aria-valuenow=${working.at - 1}
-        aria-valuemax=${working.of}
-        min="0"
-        max=${working.of}
-        value=${working.at - 1}
-      ></fluent-progress-bar>
+      ${progressBar('Working out', working.at - 1, working.of)}
       ${before ? html`<p class="small">What is shown below is from before.</p>` : nothing}
       ${button('Stop', () => watched.stopWorking(), { kind: 'link' })}
     </section>`;
