@@ -39,68 +39,97 @@ export function beginCalculationsSoon(injector: Injector, failed: (error: unknow
   if (methods.some((method) => typeof method !== 'function') || !Array.isArray(trigger._waitingCommandQueue)) {
     throw new Error('The grid begins calculations otherwise than it did.');
   }
-  let wait: number = WAIT.least;
-  let begun = NaN;
-  let running = false;
-  let moved = false;
-  let stale = false;
-  let pending: object | undefined;
+  const calculations = new Calculations(commands, trigger, failed);
+  commands.beforeCommandExecuted((command) => calculations.before(command));
+  commands.onCommandExecuted((command) => {
+    calculations.after(command);
+    if (command.type === CommandType.MUTATION && watched.get(command.id)) calculations.beginSoon();
+  });
+}
 
-  const begin = () => {
+/** The grid's calculations: one at a time, begun soon after a change. */
+class Calculations {
+  private wait: number = WAIT.least;
+  private begun = NaN;
+  private running = false;
+  /** Whether cells have moved since the last began, and whether its answers are of where they were. */
+  private moved = false;
+  private stale = false;
+  private pending: object | undefined;
+  private clock: Trigger['_setTimeoutKey'];
+
+  constructor(
+    private readonly commands: ICommandService,
+    private readonly trigger: Trigger,
+    private readonly failed: (error: unknown) => void,
+  ) {
+    this.clock = trigger._setTimeoutKey;
+  }
+
+  /**
+   * A calculation writes its answers where their formulas were when it began: over what the maker has entered, where rows or
+   * columns have moved since. So it is stopped before they do, and all is worked out anew.
+   */
+  before({ id, params }: Readonly<ICommandInfo>): void {
+    if (this.stale && id === SetFormulaCalculationResultMutation.id) Object.assign(params as object, { unitData: {} });
+    if (!this.running || !MOVES_CELLS.test(id)) return;
+    this.moved = this.stale = true;
+    this.commands.syncExecuteCommand(SetFormulaCalculationStopMutation.id, {});
+  }
+
+  /** Follows when calculations begin and end. */
+  after({ id, params }: Readonly<ICommandInfo>): void {
+    if (id === SetFormulaCalculationStartMutation.id) {
+      this.begun = performance.now();
+      this.running = true;
+      this.stale = false;
+      this.pending = undefined;
+    }
+    if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
+      this.running = false;
+      if (this.pending) setTimeout(() => this.goOn());
+      this.wait = Math.min(WAIT.most, Math.max(WAIT.least, SHARE * (performance.now() - this.begun) || 0));
+    }
+  }
+
+  /** Something has changed: the trigger has heard of it before, and set its own clock for it. */
+  beginSoon(): void {
+    const { trigger } = this;
+    if (trigger._setTimeoutKey === this.clock) return;
+    clearTimeout(trigger._setTimeoutKey);
+    trigger._setTimeoutKey = this.clock = setTimeout(() => this.begin(), this.wait);
+  }
+
+  private begin(): void {
+    const { trigger } = this;
     const changed = trigger._generateDirty(trigger._waitingCommandQueue);
     const merged = trigger._mergeDirty(trigger._executingDirtyData, changed);
     // What had changed before cells moved is no longer where it was.
-    trigger._executingDirtyData = moved ? { ...merged, forceCalculation: true } : merged;
-    moved = false;
+    trigger._executingDirtyData = this.moved ? { ...merged, forceCalculation: true } : merged;
+    this.moved = false;
     trigger._waitingCommandQueue = [];
-    if (!running) {
-      start();
-    } else {
-      // One at a time: two would write over each other's answers.
-      pending = trigger._executingDirtyData;
-      trigger._restartCalculation = true;
-      commands.executeCommand(SetFormulaCalculationStopMutation.id, {}).catch(failed);
+    if (!this.running) {
+      this.start();
+      return;
     }
-  };
-  const start = () => {
-    const all = { ...trigger._executingDirtyData };
-    commands.executeCommand(SetFormulaCalculationStartMutation.id, all, { onlyLocal: true }).catch(failed);
-  };
+    // One at a time: two would write over each other's answers.
+    this.pending = trigger._executingDirtyData;
+    trigger._restartCalculation = true;
+    this.commands.executeCommand(SetFormulaCalculationStopMutation.id, {}).catch(this.failed);
+  }
+
+  private start(): void {
+    const all = { ...this.trigger._executingDirtyData };
+    this.commands.executeCommand(SetFormulaCalculationStartMutation.id, all, { onlyLocal: true }).catch(this.failed);
+  }
+
   /** What was to begin again and did not, since there was nothing left to stop. */
-  const goOn = () => {
-    if (running || !pending) return;
-    trigger._restartCalculation = false;
-    trigger._executingDirtyData = pending;
-    start();
-  };
-
-  // A calculation writes its answers where their formulas were when it began: over what the maker has entered, where rows or
-  // columns have moved since. So it is stopped before they do, and all is worked out anew.
-  commands.beforeCommandExecuted(({ id, params }: Readonly<ICommandInfo>) => {
-    if (stale && id === SetFormulaCalculationResultMutation.id) Object.assign(params as object, { unitData: {} });
-    if (!running || !MOVES_CELLS.test(id)) return;
-    moved = stale = true;
-    commands.syncExecuteCommand(SetFormulaCalculationStopMutation.id, {});
-  });
-
-  let own = trigger._setTimeoutKey;
-  commands.onCommandExecuted(({ id, type, params }: Readonly<ICommandInfo>) => {
-    if (id === SetFormulaCalculationStartMutation.id) {
-      begun = performance.now();
-      running = true;
-      stale = false;
-      pending = undefined;
-    }
-    if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
-      running = false;
-      if (pending) setTimeout(goOn);
-      wait = Math.min(WAIT.most, Math.max(WAIT.least, SHARE * (performance.now() - begun) || 0));
-    }
-    // The trigger has heard of the change before, and set its own clock for it.
-    if (type !== CommandType.MUTATION || !watched.get(id) || trigger._setTimeoutKey === own) return;
-    clearTimeout(trigger._setTimeoutKey);
-    trigger._setTimeoutKey = own = setTimeout(begin, wait);
-  });
+  private goOn(): void {
+    if (this.running || !this.pending) return;
+    this.trigger._restartCalculation = false;
+    this.trigger._executingDirtyData = this.pending;
+    this.start();
+  }
 }
 
 function isEnd(params: unknown): boolean {
