@@ -12,6 +12,9 @@ export default defineConfig({
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/browser/**'],
           testTimeout: 30_000,
+          // Vitest would leave one processor for watching, which is half of a machine with two.
+          maxWorkers: '100%',
+          sequence: { groupOrder: 0 },
         },
       },
       {
@@ -22,6 +25,7 @@ export default defineConfig({
           testTimeout: 120_000,
           hookTimeout: 120_000,
           fileParallelism: false,
+          sequence: { groupOrder: 1 },
           // A busy machine may starve the browser. The report names each test that was run twice.
           retry: 1,
         },
