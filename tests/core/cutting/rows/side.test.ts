@@ -1,10 +1,12 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { clearance } from '../../../../src/core/cutting/rows/reach';
+import { clearance, STRETCH } from '../../../../src/core/cutting/rows/reach';
 import { mirroredSides, quarterTurned, type Sides, sidesOf } from '../../../../src/core/cutting/rows/side';
+import { itemRound } from '../../../../src/core/item-at';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { moved } from '../../../../src/core/geometry/moved';
-import type { Ring } from '../../../../src/core/geometry/ring';
-import { rectangle } from '../outlines';
+import type { Point, Ring } from '../../../../src/core/geometry/ring';
+import { anyOutline, rectangle } from '../outlines';
 
 const wedge: Ring = [
   [0, 0],
@@ -22,7 +24,42 @@ function expectSame(found: Sides, wanted: Sides): void {
   }
 }
 
+/** How far a ring reaches up, or down as a positive number, over a place along it. */
+function outermost(ring: Ring, x: number, sign: 1 | -1): number {
+  const reaches = ring.flatMap(([ax, ay], i) => {
+    const [bx, by] = itemRound(ring, i + 1);
+    return Math.min(ax, bx) <= x && x <= Math.max(ax, bx) && ax !== bx
+      ? [sign * (ay + ((x - ax) / (bx - ax)) * (by - ay))]
+      : [];
+  });
+  return Math.max(...reaches);
+}
+
 describe('sidesOf', () => {
+  it('reaches at every place as far as the outermost edge there does (every edge looked at)', () => {
+    fc.assert(
+      fc.property(anyOutline, (ring) => {
+        const sides = sidesOf(ring);
+        const swapped = ring.map(([x, y]): Point => [y, x]);
+        for (const [{ line }, of, sign] of [
+          [sides.top, ring, 1],
+          [sides.bottom, ring, -1],
+          [sides.right, swapped, 1],
+          [sides.left, swapped, -1],
+        ] as const) {
+          expect(line[0]).toBeCloseTo(Math.min(...of.map(([x]) => x)), 6);
+          expect(line[line.length - 1 - ((line.length - 1) % STRETCH)]).toBeCloseTo(Math.max(...of.map(([x]) => x)), 6);
+          for (let i = 0; i + STRETCH < line.length; i += STRETCH) {
+            const half = ((line[i + STRETCH] as number) - (line[i] as number)) / 2;
+            const reach = (line[i + 1] as number) + (line[i + 2] as number) * half;
+            expect(reach).toBeCloseTo(outermost(of, (line[i] as number) + half, sign), 6);
+          }
+        }
+      }),
+      { seed: 31 },
+    );
+  });
+
   it('is turned by quarters as the ring is', () => {
     expectSame(quarterTurned(sidesOf(wedge)), sidesOf(moved(wedge, 90)));
   });
