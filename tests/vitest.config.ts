@@ -15,6 +15,7 @@ export default defineConfig({
           // Vitest would leave one processor for watching, which is half of a machine with two.
           maxWorkers: '100%',
           sequence: { groupOrder: 0 },
+          setupFiles: ['tests/holds-something.ts'],
         },
       },
       {
@@ -24,6 +25,7 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          setupFiles: ['tests/holds-something.ts'],
           fileParallelism: false,
           sequence: { groupOrder: 1 },
           // A busy machine may starve the browser. The report names each test that was run twice.

@@ -55,12 +55,14 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
     expect(bottom.treadStack).toBeCloseTo(sum(bottom, 'underTread') + welt, 9);
   });
 
-  it('reaches the finished heel that it is asked for', () => {
-    if (named['Finished heel']) expect(bottom.seatStack).toBeCloseTo(90, 9);
-  });
+  if (named['Finished heel'])
+    it('reaches the finished heel that it is asked for', () => {
+      expect(bottom.seatStack).toBeCloseTo(90, 9);
+    });
 
   it('has lifts that build their height and what is rasped off', () => {
     const { lifts } = bottom;
+    expect(lifts !== undefined).toBe(named.Raise !== 'none');
     if (!lifts) return;
     const pitch = named.Laying === 'bent' ? Math.cos(((last.profile.slope[0] as number) * Math.PI) / 180) : 1;
     const built = bottom.layers
@@ -82,9 +84,12 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
     }
   });
 
-  it('has skives that leave something and take something', () => {
-    for (const { skive, thickness } of bottom.layers) {
-      if (!skive) continue;
+  it('has skives that leave something and take something, some in all but blocks and what has no ends', () => {
+    const skived = bottom.layers.flatMap(({ skive, thickness }) => (skive ? [{ skive, thickness }] : []));
+    const skiveless = named.Laying === 'block' || named.Raise === 'none';
+    if (!skiveless || named['Sole skive']) expect(skived.length).toBeGreaterThan(0);
+    else expect(skived).toEqual([]);
+    for (const { skive, thickness } of skived) {
       expect(skive.edge).toBeGreaterThanOrEqual(0);
       expect(skive.edge).toBeLessThan(thickness + 1e-9);
       expect(skive.width).toBeGreaterThan(0);
@@ -103,6 +108,7 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
       const insole = list[0]?.part === 'insole' ? 2 : 0;
       const whole = place === 'back' ? bottom.seatStack : bottom.treadStack;
       // A heel leaves nothing of its own under the tread.
+      expect(list.length > 0).toBe(whole > 0);
       if (list.length > 0) expect(list[0]?.height).toBeCloseTo(whole + insole, 6);
       list.slice(1).forEach(({ height }, i) => expect(height).toBeLessThan((list[i]?.height as number) + 1e-9));
     }
