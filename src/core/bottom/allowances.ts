@@ -1,4 +1,5 @@
 import type { Stock } from '../stock/stock';
+import type { Part } from './layer';
 import type { Style } from './style';
 
 /** Left a side for rasping or rounding a piece, mm: of a block what its saw leaves, else what its stock or style leaves. */
@@ -13,4 +14,17 @@ export function roundingAllowance(
 /** The most that may be rasped off a height that is built from some stocks, mm: the least of what they allow. */
 export function mostRasping(style: Pick<Style, 'rasping'>, stocks: readonly Pick<Stock, 'mostRasping'>[]): number {
   return Math.min(...stocks.map(({ mostRasping: own }) => own ?? style.rasping));
+}
+
+/** Pieces that are cut to their finished edge. */
+const AS_CUT: ReadonlySet<Part> = new Set(['insole', 'welt', 'cover'] as const);
+
+/** What is left for rasping or rounding along the edge of a piece, mm; 0 where it is cut to its finished edge. */
+export function edgeAllowance(
+  part: Part,
+  style: Pick<Style, 'roundingAllowance' | 'laying'>,
+  stock: Pick<Stock, 'roundingAllowance' | 'blockAllowance'>,
+): number {
+  if (AS_CUT.has(part)) return 0;
+  return roundingAllowance(style, stock, part === 'lift' && style.laying === 'block');
 }

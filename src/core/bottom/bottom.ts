@@ -1,9 +1,11 @@
+import { box } from '../geometry/box';
+import { cut } from '../geometry/cut';
 import type { Ring } from '../geometry/ring';
 import { groundOutline } from '../last/ground-outline';
 import type { LastInSize } from '../last/last-in-size';
 import { offsetProfile } from '../last/offset-profile';
 import { atGround, atLength, type Profile, seatLine } from '../last/profile';
-import { roundingAllowance } from './allowances';
+import { edgeAllowance } from './allowances';
 import { downBreast, fromBreast } from './breast-sole';
 import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
 import { coverOf } from './cover';
@@ -69,13 +71,14 @@ export function buildBottom(
   const raised = style.raise === 'heel' ? breastLine(last) : liftsEnd(lifts, face);
   const shaped = (course: Course): Layer => {
     const skive = soleSkive(style, pile, course, raised);
-    return { ...layerOf(course, (item += 1), outlineOf(course)), skive };
+    const rounding = edgeAllowance(course.part, style, course.stock);
+    return { ...layerOf(course, (item += 1), rounding, outlineOf(course, rounding)), skive };
   };
-  const outlineOf = ({ part, stock, follows, underSeat }: Course): Outlined => {
+  const outlineOf = ({ part, follows, underSeat }: Course, rounding: number): Outlined => {
     if (part === 'insole') return { ring: last.outline };
-    if (part === 'topPiece') return { ring: lifts.at(-1)?.ring ?? ground };
+    if (part === 'topPiece') return { ring: topPieceOutline(style, edges, ground, lifts, rounding) };
     const own = part === 'platform' ? taken : 0;
-    const full = edges.of(follows ? last.outline : ground, own, roundingAllowance(style, stock));
+    const full = edges.of(follows ? last.outline : ground, own, rounding);
     if (underSeat) return { ring: full };
     const breast = breastLine(last);
     if (part !== 'sole') return { ring: fromBreast(full, breast) };
@@ -87,7 +90,7 @@ export function buildBottom(
   const layers = [...above, ...lifts, ...below];
   if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
   const piece = cover && coverOf({ style, last, face, ground, pieceEdges: edges, layers, liftHeight, taken });
-  if (cover && piece) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), piece));
+  if (cover && piece) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), 0, piece));
 
   const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
   return {
@@ -113,19 +116,39 @@ interface Outlined {
   readonly flap?: Flap;
 }
 
-function layerOf(course: Course, item: number, { ring, flap }: Outlined): Layer {
+function layerOf(course: Course, item: number, rounding: number, { ring, flap }: Outlined): Layer {
   const { part, stock, follows, underSeat, underTread, rasped } = course;
   return {
     item,
     part,
     ...sheet(stock),
     ...pieceOutline(ring),
+    rounding,
     follows,
     underSeat,
     underTread,
     rasped: rasped || undefined,
     flap,
   };
+}
+
+/**
+ * The ground face of a heel with what is left for trimming the top piece: of a covered heel out to the cover's outside, since
+ * it is trimmed flush with that (derived).
+ */
+function topPieceOutline(
+  style: Style,
+  edges: PieceEdges,
+  ground: Ring,
+  lifts: readonly Layer[],
+  rounding: number,
+): Ring {
+  const lowest = lifts.at(-1);
+  if (!lowest) return ground;
+  // Layers that are bent on do not narrow, and the one next to the last reaches furthest.
+  const narrowed = style.laying === 'bent' ? 0 : style.heelTaper;
+  const front = Math.max(...lifts.map(({ ring }) => box(ring).right));
+  return cut(edges.of(ground, narrowed, rounding), ([x]) => front - x);
 }
 
 /** How far the lifts of a wedge reach from the back along what lies over them, mm; undefined where there are none. */
@@ -150,5 +173,5 @@ function weltLayer(style: Style, last: LastInSize, stock: Stock, item: number): 
     [length, style.weltWidth],
     [0, style.weltWidth],
   ];
-  return layerOf(edgeCourse('welt', stock), item, { ring });
+  return layerOf(edgeCourse('welt', stock), item, 0, { ring });
 }

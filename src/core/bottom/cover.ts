@@ -1,3 +1,4 @@
+import { box } from '../geometry/box';
 import type { Ring } from '../geometry/ring';
 import type { LastInSize } from '../last/last-in-size';
 import { atGround, atLength, type Profile } from '../last/profile';
@@ -5,6 +6,7 @@ import { Problem } from '../problem';
 import type { CoverPiece } from './cover-piece';
 import { coverStrip } from './cover-strip';
 import type { PieceEdges } from './edge';
+import { cutAlongFront } from './front-edge';
 import { heelCover } from './heel-cover';
 import { heelWall } from './heel-wall';
 import { HEADINGS, type Layer } from './layer';
@@ -30,7 +32,7 @@ export interface Covered {
 
 /** What covers the edges of a bottom: of wedge and platform together, of a platform alone, or the wall of a heel. */
 export function coverOf(covered: Covered): CoverPiece {
-  const { style, face, layers, liftHeight: height } = covered;
+  const { style, last, face, ground, pieceEdges, layers, liftHeight: height, taken } = covered;
   const lifts = layers.filter(({ part }) => part === 'lift');
   if (style.raise === 'heel' && lifts.length > 0) {
     const flapped = layers.some(({ flap }) => flap !== undefined);
@@ -49,8 +51,12 @@ export function coverOf(covered: Covered): CoverPiece {
       'there is no wedge, heel or platform to cover; leave it blank',
     );
   }
-  const { path, heightAt } = wedgeEdge(base.ring, {
-    front: longest ? Math.max(...longest.ring.map(([x]) => x)) : -Infinity,
+  // What is covered is the edge once it is rasped, less what the cover takes.
+  const full = pieceEdges.of(base.follows ? last.outline : ground, taken, 0);
+  const wedge = longest && cutAlongFront(full, longest.ring);
+  const furthest = wedge ? box(wedge).right : -Infinity;
+  const { path, heightAt } = wedgeEdge(platform.length > 0 ? full : (wedge ?? full), {
+    front: longest?.follows && !base.follows ? atLength(face, furthest).x : furthest,
     wedgeHeight: (x) => (base.follows ? atLength(face, x) : atGround(face, x)).z,
     platform: platform.reduce((sum, { thickness, rasped = 0 }) => sum + thickness - rasped, 0),
   });

@@ -1,24 +1,9 @@
 import { area } from '../geometry/area';
+import { box } from '../geometry/box';
 import { grown, intersection } from '../geometry/regions';
 import type { Point, Ring } from '../geometry/ring';
 import { unionOutline } from '../geometry/union-outline';
-import type { Stock } from '../stock/stock';
-import { roundingAllowance } from './allowances';
-import type { Layer, Part } from './layer';
-import type { Style } from './style';
-
-/** Pieces that are cut to their finished edge. */
-const AS_CUT: ReadonlySet<Part> = new Set(['insole', 'welt', 'cover'] as const);
-
-/** What is left for rasping or rounding along the edge of a piece, mm; 0 where it is cut to its finished edge. */
-export function edgeAllowance(
-  { part }: Pick<Layer, 'part'>,
-  style: Pick<Style, 'roundingAllowance' | 'laying'>,
-  stock: Pick<Stock, 'roundingAllowance' | 'blockAllowance'>,
-): number {
-  if (AS_CUT.has(part)) return 0;
-  return roundingAllowance(style, stock, part === 'lift' && style.laying === 'block');
-}
+import type { Layer } from './layer';
 
 /**
  * The edge that a piece has once it is rasped or rounded: its outline taken in by the allowance along its curved edge. A
@@ -30,6 +15,18 @@ export function finishedEdge(ring: Ring, allowance: number): Ring | undefined {
   const taken = grown([runOn(ring, 4 * allowance)], -allowance);
   const within = intersection(taken, [ring]);
   return within.reduce<Ring | undefined>((best, one) => (area(one) > (best ? area(best) : 0) ? one : best), undefined);
+}
+
+/** Width over all of pieces that are rasped as one, once that is done: that of the widest of them, mm. */
+export function finishedWidth(pieces: readonly Pick<Layer, 'ring' | 'width' | 'rounding'>[]): number | undefined {
+  const left = ({ width, rounding }: Pick<Layer, 'width' | 'rounding'>) => width - 2 * rounding;
+  const [first, ...others] = pieces;
+  if (!first) return undefined;
+  const { ring, rounding } = others.reduce((most, one) => (left(one) > left(most) ? one : most), first);
+  const finished = rounding > 0 ? finishedEdge(ring, rounding) : ring;
+  if (!finished) return undefined;
+  const { bottom, top } = box(finished);
+  return top - bottom;
 }
 
 /** A straight cut is at least this long, mm, with a corner at both ends: of edges that turn by this, cosine of 25°. */

@@ -4,7 +4,6 @@ import { cut } from '../geometry/cut';
 import type { Ring } from '../geometry/ring';
 import { atLength, seatLine } from '../last/profile';
 import type { Bottom } from './bottom';
-import type { Layer } from './layer';
 import { breastLine } from './raise';
 
 /** What a heel stands on, once its edge is rasped: of a wedge or platform what lies under the back quarter. */
@@ -21,15 +20,14 @@ export interface HeelBase {
   readonly tipAngle: number;
 }
 
-/** @param rough what is left at the edge of its lowest piece for rasping, a side, mm */
-export function heelBase(bottom: Bottom, rough: (lowest: Layer) => number): HeelBase | undefined {
+export function heelBase(bottom: Bottom): HeelBase | undefined {
   const { layers, last, seatStack } = bottom;
   const lowest = layers.findLast(({ underSeat, part }) => underSeat && part !== 'welt' && part !== 'cover');
   if (!lowest || seatStack <= 0) return undefined;
   const breast = atLength(last.profile, breastLine(last)).x;
   const ring = cut(lowest.ring, ([x]) => breast - x);
   const { left, right, top, bottom: low } = box(ring);
-  const edge = rough(lowest);
+  const edge = lowest.rounding;
   // The front is no edge that is rasped.
   const [width, length] = [top - low - 2 * edge, right - left - edge];
   if (width <= 0 || length <= 0) return undefined;

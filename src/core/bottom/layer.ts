@@ -55,6 +55,8 @@ export interface Layer {
   readonly ring: Ring;
   readonly length: number;
   readonly width: number;
+  /** Left a side along its curved edge for rasping or rounding, mm; 0 where it is cut to its finished edge. */
+  readonly rounding: number;
   readonly skive?: Skive | undefined;
   /** Seen from the side, what is taken off its front once it follows the bottom's curve, mm². */
   readonly removed?: number | undefined;

@@ -4,7 +4,7 @@ import type { Ring } from '../geometry/ring';
 import type { LastInSize } from '../last/last-in-size';
 import { atLength, type Profile } from '../last/profile';
 import { Problem } from '../problem';
-import { roundingAllowance } from './allowances';
+import { edgeAllowance } from './allowances';
 import { bentLayers } from './bent-layers';
 import type { PieceEdges } from './edge';
 import { flatLifts } from './flat-lifts';
@@ -68,8 +68,8 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
       // A heel narrows toward the ground: each lift is cut to its upper face.
       const narrowed = heel ? style.heelTaper * Math.max(0, 1 - lift.upper / height) : 0;
       const stock = courses[i] as Stock;
-      const rough = roundingAllowance(style, stock, style.laying === 'block');
-      const edge = edges.of(ground, input.taken + narrowed, rough);
+      const rounding = edgeAllowance('lift', style, stock);
+      const edge = edges.of(ground, input.taken + narrowed, rounding);
       const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
       const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
       // A block is sawn to the last as a whole, so its lifts are not skived one by one.
@@ -79,6 +79,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
         part: 'lift',
         ...sheet(stock),
         ...pieceOutline(ring),
+        rounding,
         follows: false,
         underSeat: true,
         underTread: false,
@@ -110,7 +111,8 @@ function bent({ style, last, face, edges, taken, mix }: RaiseInput, courses: rea
   return layers.map((layer, i): Layer => {
     const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;
     const stock = courses[i] as Stock;
-    const full = edges.of(last.outline, taken, roundingAllowance(style, stock));
+    const rounding = edgeAllowance('lift', style, stock);
+    const full = edges.of(last.outline, taken, rounding);
     const ring = cutAtFront(full, front, slant);
     const { skiveWidth: width, skiveAngle: angle, edge } = layer;
     return {
@@ -118,6 +120,7 @@ function bent({ style, last, face, edges, taken, mix }: RaiseInput, courses: rea
       part: 'lift',
       ...sheet(stock),
       ...pieceOutline(ring),
+      rounding,
       follows: true,
       underSeat: true,
       underTread: false,

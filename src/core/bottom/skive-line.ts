@@ -2,6 +2,7 @@ import { area } from '../geometry/area';
 import { cut } from '../geometry/cut';
 import { grown } from '../geometry/regions';
 import type { Point, Ring } from '../geometry/ring';
+import { frontEdge } from './front-edge';
 import type { Layer } from './layer';
 
 /** Where a skive begins on the face of a piece, from end to end of the line; a ring where it runs all round. */
@@ -37,11 +38,7 @@ export function skiveLine({ ring, skive }: Pick<Layer, 'ring' | 'skive'>): Skive
 function acrossBehind(ring: Ring, width: number): readonly Point[] {
   const n = ring.length;
   const at = (i: number) => ring[i % n] as Point;
-  // The front is the edge that leads furthest from the inside to the outside.
-  const front = ring.reduce((best, [, y], i) => {
-    const rise = at(i + 1)[1] - y;
-    return rise > at(best + 1)[1] - at(best)[1] ? i : best;
-  }, 0);
+  const front = frontEdge(ring);
   const [[px, py], [qx, qy]] = [at(front), at(front + 1)];
   const side = ([x, y]: Point) => (qx - px) * (y - py) - (qy - py) * (x - px + width);
   return ring

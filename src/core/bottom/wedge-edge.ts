@@ -1,5 +1,6 @@
-import { itemAt, itemRound } from '../item-at';
 import type { Point, Ring } from '../geometry/ring';
+import { itemAt } from '../item-at';
+import { frontEdge } from './front-edge';
 
 /** The edge of a wedge, heel or platform that a strip covers. */
 export interface WedgeEdge {
@@ -35,9 +36,8 @@ function closedFromBack(ring: Ring): readonly Point[] {
   return [...ring.slice(back), ...ring.slice(0, back), itemAt(ring, back)];
 }
 
-/** The ring without its front: of its edges the one that crosses it furthest from the inside to the outside. */
+/** The ring without its front. */
 function backAndSides(ring: Ring): readonly Point[] {
-  const across = (i: number) => itemRound(ring, i + 1)[1] - itemAt(ring, i)[1];
-  const front = ring.reduce((best, _, i) => (across(i) > across(best) ? i : best), 0);
+  const front = frontEdge(ring);
   return [...ring.slice(front + 1), ...ring.slice(0, front + 1)];
 }

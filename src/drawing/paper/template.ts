@@ -1,5 +1,5 @@
 import type { CoverPiece } from '../../core/bottom/cover-piece';
-import { edgeAllowance, finishedEdge } from '../../core/bottom/finished-edge';
+import { finishedEdge } from '../../core/bottom/finished-edge';
 import type { Layer } from '../../core/bottom/layer';
 import { skiveLine } from '../../core/bottom/skive-line';
 import { box } from '../../core/geometry/box';
@@ -144,11 +144,10 @@ function piece(
   turn: number,
   ground: Marks,
 ): Marks {
-  const { layer, run, sizeRun } = line;
+  const { layer, sizeRun } = line;
   const at: Scale = { x: (mm) => mm, y: (mm) => (foot === 'L' ? -mm : mm) };
   const { left, right } = box(layer.ring);
-  const allowance = edgeAllowance(layer, run.style, stock);
-  const finished = allowance > 0 ? finishedEdge(layer.ring, allowance) : undefined;
+  const finished = layer.rounding > 0 ? finishedEdge(layer.ring, layer.rounding) : undefined;
   const skive = skiveLine(layer);
   const { last, liftHeight } = sizeRun.bottom;
   const whole = layer.underTread && layer.part !== 'insole' && layer.part !== 'welt' && layer.part !== 'cover';

@@ -115,6 +115,37 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
   });
 });
 
+describe('the top piece of a heel', () => {
+  const HEEL: Named = {
+    Raise: 'heel',
+    Lifts: 'Cork 11, Cork 6',
+    Laying: 'block',
+    'Top piece': 'Rubber 6',
+    'Most rasping': 5,
+    'Lasted substance': 1.2,
+    'Heel taper': 4,
+    'Rounding allowance': 2,
+    Projection: 0,
+  };
+  const topPiece = (named: Named) =>
+    build({ ...HEEL, ...named }, rampLast).layers.find(({ part }) => part === 'topPiece');
+
+  it('is the ground face with its own allowance: 60 + 2 × (1.2 − 4 + 2) wide, 0.8 + … 65.88 long (worked by hand)', () => {
+    const piece = topPiece({});
+    expect(piece?.width).toBeCloseTo(58.4, 6);
+    // The breast stands at a quarter of 265.5: 60 and 12 / 13 of 6.375 before the back.
+    expect(piece?.length).toBeCloseTo(60 + (6.375 * 12) / 13 - 0.8, 2);
+    expect(piece?.rounding).toBe(2);
+  });
+
+  it('of a covered heel is trimmed flush with the cover’s outside: as wide as without it, its core narrower by it', () => {
+    expect(topPiece({ Cover: 'Calf 1' })?.width).toBeCloseTo(58.4, 6);
+    const lowest = (named: Named) =>
+      build({ ...HEEL, ...named }, rampLast).layers.findLast(({ part }) => part === 'lift');
+    expect((lowest({})?.width ?? 0) - (lowest({ Cover: 'Calf 1' })?.width ?? 0)).toBeCloseTo(2 * 1.2, 6);
+  });
+});
+
 describe('buildBottom', () => {
   it('makes a 45 mm last on 10 mm of platform finish at 55 mm (derived)', () => {
     const { seatStack, treadStack } = build({

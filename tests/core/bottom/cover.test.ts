@@ -30,6 +30,22 @@ describe('the cover of a bottom', () => {
     expect(cover.wall).toBeCloseTo(2700 + 2 * (2700 + (103 * (45 + 5 / 2.4)) / 2), -1);
   });
 
+  it('is measured on the edge as it is once rasped: what is left for that changes no strip (derived)', () => {
+    const wedge = { ...LIFTS, Lifts: 'Cork 11, Cork 6', 'Most rasping': 0, 'Rounding allowance': 3 };
+    const cover = stripOf(wedge);
+    expect(cover.length).toBeCloseTo(386, 1);
+    expect(cover.wall).toBeCloseTo(2700 + 2 * (2700 + (103 * (45 + 5 / 2.4)) / 2), -1);
+    // On a slanted front too, and all round a platform: 2 × (265.5 + 60).
+    const slanted = { ...wedge, 'Front slant': 12 };
+    expect(stripOf(slanted).length).toBeCloseTo(stripOf({ ...slanted, 'Rounding allowance': 0 }).length, 2);
+    expect(stripOf({ Platform: 'Foam 10', 'Rounding allowance': 3 }).length).toBeCloseTo(651, 3);
+    // The core itself is as much wider as is rasped off it.
+    const rough = build({ Platform: 'Foam 10', 'Rounding allowance': 3 }).layers.find(
+      ({ part }) => part === 'platform',
+    );
+    expect([rough?.width, rough?.rounding]).toEqual([66, 3]);
+  });
+
   it('of a wedge on a platform runs all round, higher by the platform', () => {
     const plain = build({ ...LIFTS, Platform: 'Foam 10' }, last);
     const strip = plain.cover as CoverStrip;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { PieceEdges } from '../../../src/core/bottom/edge';
-import { edgeAllowance, finishedEdge } from '../../../src/core/bottom/finished-edge';
+import { finishedEdge, finishedWidth } from '../../../src/core/bottom/finished-edge';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
@@ -11,7 +11,6 @@ import { groundOutline } from '../../../src/core/last/ground-outline';
 import { demoPlan } from '../../drawing/demo-plan';
 
 const { plan } = demoPlan();
-const stockOf = (code: string) => plan.input.stock.find((one) => one.code === code)!;
 
 /** The greatest distance of a ring's points from another ring. */
 function apart(ring: Ring, other: Ring): number {
@@ -44,11 +43,23 @@ describe('the finished edge', () => {
     expect(edgeBeyond(finished, 1)).toBeGreaterThan(140);
   });
 
+  it('is as wide as the widest of the pieces that are rasped as one: of discs of 100 and 104 with 3 and 6 a side 94 (worked by hand)', () => {
+    const disc = (radius: number): Ring =>
+      Array.from({ length: 180 }, (_, i): Point => {
+        const angle = (i * 2 * Math.PI) / 180;
+        return [radius * Math.cos(angle), radius * Math.sin(angle)];
+      });
+    const piece = (radius: number, rounding: number) => ({ ring: disc(radius), width: 2 * radius, rounding });
+    expect(finishedWidth([piece(52, 6), piece(50, 3)])).toBeCloseTo(94, 1);
+    expect(finishedWidth([piece(50, 0)])).toBeCloseTo(100, 6);
+    expect(finishedWidth([])).toBeUndefined();
+  });
+
   it('of a platform is its edge without what is left for rasping', () => {
     const run = plan.runs.styles.find(({ style }) => style.code === 'Betony')!;
     const { bottom } = run.sizes[0]!;
     const platform = bottom.layers.find(({ part }) => part === 'platform')!;
-    const allowance = edgeAllowance(platform, run.style, stockOf(platform.stock));
+    const allowance = platform.rounding;
     expect(allowance).toBeGreaterThan(1);
     const ground = groundOutline(bottom.last.outline, bottom.last.profile);
     const wanted = new PieceEdges(run.style, bottom.last).of(ground, 0, 0);
@@ -57,7 +68,7 @@ describe('the finished edge', () => {
 
   it('of a lift keeps its front, and of every piece of the demo something', () => {
     for (const { run, layer } of plan.pieces) {
-      const allowance = edgeAllowance(layer, run.style, stockOf(layer.stock));
+      const allowance = layer.rounding;
       if (allowance === 0) continue;
       const finished = finishedEdge(layer.ring, allowance) ?? [];
       expect(finished.length, `${run.style.code} ${layer.item}`).toBeGreaterThan(10);

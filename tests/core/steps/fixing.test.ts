@@ -17,6 +17,7 @@ const lift = (half: number, length: number): Layer => ({
   ],
   length,
   width: 2 * half,
+  rounding: 0,
   follows: false,
   underSeat: true,
   underTread: false,

@@ -1,4 +1,4 @@
-import { mostRasping, roundingAllowance } from '../../bottom/allowances';
+import { mostRasping } from '../../bottom/allowances';
 import { builtThickness, type Layer } from '../../bottom/layer';
 import { holdsNails } from '../../steps/fixing';
 import type { Stock } from '../../stock/stock';
@@ -21,7 +21,7 @@ export function heightChecks(run: StyleRun, limits: Limits, stocks: Stocks): rea
     ...mixLeaps(run, stocks),
     ...high(run, limits),
     ...proud(run, limits),
-    ...standingChecks(run, limits, (layer) => roughEdge(run, layer, stocks)),
+    ...standingChecks(run, limits),
     ...waist(run, limits),
     ...fixed(run, limits),
   ];
@@ -101,11 +101,4 @@ function fixed({ style, sizes }: StyleRun, limits: Limits): readonly Check[] {
   const { material } = soft;
   const wanted = limits.heelFixing;
   return [{ kind: 'heelHold', subject: style.code, verdict: 'putRight', found, wanted, material, size: highest?.size }];
-}
-
-/** What is left a side of a piece for rasping; a top piece is cut to the lift over it. */
-function roughEdge({ style, sizes }: StyleRun, piece: Layer, stocks: Stocks): number {
-  const cutTo = piece.part === 'topPiece' ? sizes[0]?.bottom.layers.findLast(({ part }) => part === 'lift') : piece;
-  const stock = stocks.get(fold((cutTo ?? piece).stock));
-  return stock ? roundingAllowance(style, stock, cutTo?.part === 'lift' && style.laying === 'block') : 0;
 }

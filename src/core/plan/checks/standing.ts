@@ -1,5 +1,4 @@
 import { heelBase } from '../../bottom/heel-base';
-import type { Layer } from '../../bottom/layer';
 import { rockerRise } from '../../bottom/rocker';
 import type { Limits } from '../limits';
 import type { StyleRun } from '../runs';
@@ -9,19 +8,19 @@ import { worstSize } from './worst';
 /** Sway grows from a heel of 40 mm on (Mika et al., Acta of Bioengineering and Biomechanics 18(3), 2016). */
 const SWAYS_FROM = 40;
 
-/** How a shoe stands and rolls: planning aids, in all sizes. @param rough left at a piece's edge for rasping, mm */
-export function standingChecks(run: StyleRun, limits: Limits, rough: (piece: Layer) => number): readonly Check[] {
-  return [...base(run, limits, rough), ...rolling(run, limits)];
+/** How a shoe stands and rolls: planning aids, in all sizes. */
+export function standingChecks(run: StyleRun, limits: Limits): readonly Check[] {
+  return [...base(run, limits), ...rolling(run, limits)];
 }
 
 /** The base against the height: the higher a heel, the wider a base it wants. */
-function base({ style, sizes }: StyleRun, limits: Limits, rough: (piece: Layer) => number): readonly Check[] {
+function base({ style, sizes }: StyleRun, limits: Limits): readonly Check[] {
   const least = worstSize(sizes, ({ bottom }) => {
-    const found = heelBase(bottom, rough);
+    const found = heelBase(bottom);
     return found && -found.tipAngle;
   });
   const bottom = least?.sizeRun.bottom;
-  const found = bottom && heelBase(bottom, rough);
+  const found = bottom && heelBase(bottom);
   if (!found || bottom.seatStack < SWAYS_FROM) return [];
   // The weight comes down at the seat line: a base that has it in its outer quarters tips to the front or back.
   const apart = style.raise === 'heel' && Math.abs(found.ahead) > found.length / 4;
