@@ -26,6 +26,7 @@ import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
+import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
@@ -122,6 +123,7 @@ export function createSpreadsheet(
   keepSpilledValues(injector);
   beginCalculationsSoon(injector, failed);
   lookAfterSpills(injector);
+  fitSpilledRows(injector);
   lookOfExamples(injector);
   fillSums(injector);
   daysAsTyped(injector);

@@ -10,6 +10,8 @@ export interface ResultColumn<T> {
   readonly format?: string;
   readonly width: number;
   readonly align: 'left' | 'right';
+  /** Whether what is too long for its width goes on in further lines. */
+  readonly wraps?: boolean;
   /** What stands in the cell; undefined is blank. @param where words for places that it names */
   cell(line: T, where: PlaceWords): string | number | undefined;
   /** What stands in the sum row. */
@@ -31,6 +33,7 @@ interface Look {
   readonly unit?: string;
   readonly width?: number;
   readonly format?: string;
+  readonly wraps?: boolean;
 }
 
 export function words<T>(heading: string, cell: ResultColumn<T>['cell'], look: Look & Totals<T> = {}): ResultColumn<T> {

@@ -145,7 +145,11 @@ export function resultBlock<T>(table: ResultTable<T>, formula: string, row: numb
     results: [
       {
         area,
-        columns: table.columns.map(({ align, format }) => ({ align, ...(format !== undefined && { format }) })),
+        columns: table.columns.map(({ align, format, wraps }) => ({
+          align,
+          ...(format !== undefined && { format }),
+          ...(wraps && { wraps }),
+        })),
         ...(table.columns.some(({ total }) => total) && { total: true }),
       },
     ],

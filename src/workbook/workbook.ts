@@ -16,6 +16,7 @@ export type Role =
   | 'input' // the maker's to fill in
   | 'example' // a greyed example in a blank table
   | 'result' // worked out
+  | 'words' // worked out, in as many lines as its words need
   | 'total'; // a sum
 
 export interface CellPlan {
@@ -46,7 +47,12 @@ export interface TablePlan {
 /** Cells into which a formula's table spills. Only filled cells are to look like results. The first row is headings. */
 export interface ResultPlan {
   readonly area: Area;
-  readonly columns: readonly { readonly format?: string; readonly align: 'left' | 'right' }[];
+  readonly columns: readonly {
+    readonly format?: string;
+    readonly align: 'left' | 'right';
+    /** Whether what stands in it goes on in further lines of its row. */
+    readonly wraps?: boolean;
+  }[];
   /** Whether the last filled row is a sum. */
   readonly total?: boolean;
 }

@@ -35,6 +35,8 @@ const boxed: Look = {
   },
 };
 
+const worked: Look = { fill: colours.tint, rules: { EdgeBottom: hairline, InsideHorizontal: hairline } };
+
 /** The look of each role: inputs boxed, results tinted. The lettering is the workbook's own. */
 export const looks: Readonly<Record<Role, Look>> = {
   title: { bold: true, size: 15 },
@@ -44,7 +46,8 @@ export const looks: Readonly<Record<Role, Look>> = {
   input: boxed,
   // Greyed by a condition, while they stand.
   example: boxed,
-  result: { fill: colours.tint, rules: { EdgeBottom: hairline, InsideHorizontal: hairline } },
+  result: worked,
+  words: { ...worked, wrap: true },
   total: { bold: true, fill: colours.tint, rules: { EdgeTop: narrow, EdgeBottom: wide } },
 };
 

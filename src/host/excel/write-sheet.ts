@@ -130,9 +130,10 @@ function prepareResult(sheet: Excel.Worksheet, { area, columns, total = false }:
   const headings = { ...area, rows: 1 };
   dress(rangeOf(sheet, headings), looks.heading, headings);
   const body = { ...area, row: area.row + 1, rows: area.rows - 1 };
-  columns.forEach(({ format, align }, at) => {
+  columns.forEach(({ format, align, wraps }, at) => {
     const column = { column: area.column + at, columns: 1 };
     alignTo(rangeOf(sheet, { ...area, ...column }), align);
+    if (wraps) rangeOf(sheet, { ...body, ...column }).format.wrapText = true;
     if (format !== undefined) rangeOf(sheet, { ...body, ...column }).numberFormat = [[formatCode(format)]];
   });
   const across = (row: number) => {

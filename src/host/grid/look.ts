@@ -41,6 +41,8 @@ export const plain: IStyleData = { ...lettering, pd: padding };
 
 const semibold = { bl: BooleanNumber.TRUE } as const;
 
+const worked: IStyleData = { bg: { rgb: colours.tint }, bd: { b: hairline } };
+
 /** The look of a role without its format and alignment. */
 const roles: Readonly<Record<Role, IStyleData>> = {
   title: { ...semibold, fs: points.title },
@@ -49,7 +51,8 @@ const roles: Readonly<Record<Role, IStyleData>> = {
   heading: { ...semibold, ...aboveRule, tb: WrapStrategy.WRAP, bd: { t: wideRule, b: narrowRule } },
   input: { bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
   example: { cl: { rgb: colours.ink2 }, bg: { rgb: colours.paper }, bd: { t: box, r: box, b: box, l: box } },
-  result: { bg: { rgb: colours.tint }, bd: { b: hairline } },
+  result: worked,
+  words: { ...worked, tb: WrapStrategy.WRAP },
   total: { ...semibold, bg: { rgb: colours.tint }, bd: { t: narrowRule, b: wideRule } },
 };
 

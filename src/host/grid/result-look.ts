@@ -17,8 +17,9 @@ export function spilledCell(
   column: number,
   rows: number,
 ): Pick<CellPlan, 'role' | 'format' | 'align'> {
-  const { format, align } = look.columns[column] ?? {};
-  const role = row === 0 ? 'heading' : look.total && row === rows - 1 && rows > 2 ? 'total' : 'result';
+  const { format, align, wraps } = look.columns[column] ?? {};
+  const last = look.total && row === rows - 1 && rows > 2;
+  const role = row === 0 ? 'heading' : last ? 'total' : wraps ? 'words' : 'result';
   return {
     role,
     ...(align && { align }),

@@ -1,8 +1,8 @@
-import { HorizontalAlign } from '@univerjs/core';
+import { HorizontalAlign, WrapStrategy } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { isPlanned, styleId, styleOf } from '../../../src/host/grid/look';
 import { problemOf } from '../../../src/host/problems';
-import { resultLook, spilledStyle } from '../../../src/host/grid/result-look';
+import { resultLook, spilledCell, spilledStyle } from '../../../src/host/grid/result-look';
 
 const look = { columns: [{ align: 'left' as const }, { align: 'right' as const, format: '0.0' }], total: true };
 
@@ -18,6 +18,14 @@ describe('the look of a table that has spilled', () => {
   it('has no sum where there are headings and one row, or the plan has none', () => {
     expect(spilledStyle(look, 1, 0, 2)).toEqual(styleOf({ role: 'result', align: 'left' }));
     expect(spilledStyle({ ...look, total: false }, 3, 0, 4)).toEqual(styleOf({ role: 'result', align: 'left' }));
+  });
+
+  it('lets long words go on in further lines of their row, in a style of its own name', () => {
+    const long = { ...look, columns: [{ align: 'left' as const, wraps: true }] };
+    expect(spilledStyle(long, 1, 0, 4)).toMatchObject({ tb: WrapStrategy.WRAP });
+    expect(spilledStyle(look, 1, 0, 4)).not.toHaveProperty('tb');
+    expect(styleId(spilledCell(long, 1, 0, 4))).toBe('words left');
+    expect(styleOf({ role: 'words', align: 'left' })).toEqual(spilledStyle(long, 1, 0, 4));
   });
 
   it('serves columns that the plan did not foresee', () => {
