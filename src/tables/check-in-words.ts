@@ -233,6 +233,13 @@ export function checkInWords(check: Check, { mm = inMm, where = placeInWords }: 
       };
     case 'lastsUnknown':
       return { check: 'Lasts, pairs', say: 'enter the pairs on hand in Lasts; without them the batches are not known' };
+    case 'daysOnLast':
+      return {
+        check: 'Days on last',
+        found: check.found,
+        wanted: check.wanted,
+        say: `${check.style}, ${size}its steps keep a pair on its last for so many working days${check.nights > 0 ? `, ${check.nights} ${check.nights === 1 ? 'night' : 'nights'} of drying or curing among them` : ''}: enter as many or more, or the batches come out too soon`,
+      };
     case 'late':
       return {
         check: 'Due, days late',

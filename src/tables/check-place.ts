@@ -80,6 +80,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
     case 'lasts':
     case 'lastsUnknown':
       return { table: lasts.name, code: subject, heading: 'Pairs on hand' };
+    case 'daysOnLast':
+      return { table: lasts.name, code: subject, heading: 'Days on last' };
     case 'late':
       return { table: pairage.name, code: subject, heading: 'Due' };
     case 'dueFar':

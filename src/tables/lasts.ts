@@ -127,7 +127,7 @@ export const lastsTable = table({
     daysOnLast: defaulted(
       number({
         heading: 'Days on last',
-        meaning: 'Days that a pair stays on its last',
+        meaning: 'Working days that a pair stays on its last, nights of drying and curing among them',
         least: 0,
         most: 365,
         format: 'General',

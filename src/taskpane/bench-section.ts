@@ -11,9 +11,8 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
   if (!run || !sizeRun || standing.kind !== 'plan') return nothing;
   const lines = standing.plan.ticket(run.style.code, sizeRun.size).filter((line) => line.sizeRun === sizeRun);
   const apart = standing.plan.workApart(run.style.code);
-  const minutesApart = apart.reduce((sum, { value }) => sum + value, 0);
-  const names = ` (${apart.map(({ item }) => item).join(', ')})`;
-  const minutes = lines.reduce((sum, { step }) => sum + step.minutes, minutesApart);
+  const names = ` (${apart.items.join(', ')})`;
+  const minutes = lines.reduce((sum, { step }) => sum + step.minutes, apart.minutes);
   return html`<section class="section">
     <details>
       <summary>
@@ -27,8 +26,8 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
         ${cutTogether(lines).map((group) => item(group, figures))}
       </ol>
       ${
-        apart.length > 0
-          ? html`<p class="caption">And ${figure(minutesApart)} minutes a pair that belong to no step${names}.</p>`
+        apart.items.length > 0
+          ? html`<p class="caption">And ${figure(apart.minutes)} minutes a pair that belong to no step${names}.</p>`
           : nothing
       }
     </details>

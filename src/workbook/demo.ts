@@ -207,7 +207,7 @@ const lasts: Rows = [
     seat: 59,
     swing: 4,
     pairsOnHand: 2,
-    daysOnLast: 2,
+    daysOnLast: 3,
   },
   {
     code: 'Round 45',

@@ -3,7 +3,7 @@ import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
 import type { Last } from '../last/last';
-import { daysInMaking } from '../steps/making';
+import { daysOf } from '../steps/making';
 import { workOf } from './cost/cost';
 import { ratesOf } from './cost/rates';
 import type { Runs, SizeRun, StyleRun } from './runs';
@@ -141,7 +141,7 @@ class BenchTime {
 
   daysInMaking({ run, sizeRun }: Ordered): number {
     const taken = workOf(run, this.input).get(sizeRun);
-    return taken ? daysInMaking(taken, taken.minutes, this.minutesADay) : 0;
+    return taken ? daysOf(taken.making, taken.minutes, this.minutesADay) : 0;
   }
 }
 

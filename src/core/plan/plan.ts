@@ -1,6 +1,6 @@
 import { Problem } from '../problem';
 import { finished, type Stepwise } from '../stepwise';
-import { furtherWork } from '../steps/times';
+import { type FurtherWork, furtherWork } from '../steps/times';
 import type { Stock } from '../stock/stock';
 import { type Check, type NotSummed, problemCheck } from './checks/check';
 import { checks } from './checks/checks';
@@ -187,8 +187,8 @@ export class Plan {
     return ticket(this.runs, this.input, style, size);
   }
 
-  /** Work on a style's pairs that is of no step: items of Costs and times, minutes a pair. */
-  workApart(style: string): ReturnType<typeof furtherWork> {
+  /** Work on a style's pairs that is of no step. */
+  workApart(style: string): FurtherWork {
     return furtherWork(style, benchOf(this.input).rates);
   }
 

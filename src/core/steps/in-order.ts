@@ -5,13 +5,17 @@ import { comesBefore, ruled } from './rules';
 import type { Face, Joint, Operation } from './step';
 
 /** Sizes of a style are put together alike, so that one order serves them all. */
-interface Order {
+export interface Order {
+  /** Operations, by their places in the list that was given, in the order of the bench. */
   readonly places: readonly number[];
+  /** For each of them, what a rule bids come before it, by their places in this order. */
+  readonly before: readonly Uint16Array[];
 }
 const orders = new Memo<Order>(
-  new Memory(2e6),
+  new Memory(4e6),
   'order of the bench',
-  ({ places }) => bytesOfRecords(1) + 8 * places.length,
+  ({ places, before }) =>
+    bytesOfRecords(places.length) + before.reduce((sum, { byteLength }) => sum + byteLength, 8 * places.length),
 );
 
 /**
@@ -19,28 +23,37 @@ const orders = new Memo<Order>(
  * @throws Error where rules contradict one another: a construction that cannot be put together.
  */
 export function inOrder(operations: readonly Operation[]): readonly Operation[] {
-  const { places } = orders.get(told(operations), () => ({ places: sorted(operations) }));
-  return places.map((i) => operations[i] as Operation);
+  return orderOf(operations).places.map((i) => operations[i] as Operation);
 }
 
-function sorted(operations: readonly Operation[]): readonly number[] {
+/** That order by places in the list, with what of it must wait for what. @throws Error as inOrder */
+export function orderOf(operations: readonly Operation[]): Order {
+  return orders.get(told(operations), () => sorted(operations));
+}
+
+function sorted(operations: readonly Operation[]): Order {
   const all = operations.map(ruled);
-  const after = all.map((first) => all.flatMap((then, i) => (comesBefore(first, then) ? [i] : [])));
+  const after = all.map((first) => comesBefore(first, all));
   const waits = new Array<number>(all.length).fill(0);
   for (const list of after) for (const i of list) waits[i] = (waits[i] as number) + 1;
-  const order: number[] = [];
+  const places: number[] = [];
   const done = new Set<number>();
-  while (order.length < all.length) {
+  while (places.length < all.length) {
     const next = waits.findIndex((n, i) => n === 0 && !done.has(i));
     if (next < 0) {
       const left = operations.filter((_, i) => !done.has(i)).map(({ acts }) => acts.join(' and '));
       throw new Error(`No order of the bench keeps all rules: ${left.join('; ')}.`);
     }
     done.add(next);
-    order.push(next);
+    places.push(next);
     for (const i of after[next] as readonly number[]) waits[i] = (waits[i] as number) - 1;
   }
-  return order;
+  const before = places.map((): number[] => []);
+  const position = new Map(places.map((place, i) => [place, i]));
+  places.forEach((place, i) => {
+    for (const later of after[place] as readonly number[]) before[position.get(later) as number]?.push(i);
+  });
+  return { places, before: before.map((list) => Uint16Array.from(list)) };
 }
 
 /** All that the rules look at, in one string. */

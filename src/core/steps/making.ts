@@ -1,3 +1,5 @@
+import { does } from './operation';
+import { type Order, orderOf } from './in-order';
 import type { Operation } from './step';
 import type { Times } from './times';
 
@@ -9,26 +11,75 @@ export interface Making {
   readonly waits: number;
 }
 
+/** The same with all that is worked on a pair meanwhile, minutes. */
+export interface Stay extends Making {
+  readonly minutes: number;
+}
+
 /** What is to lie so long lies through the night, minutes. */
 const NIGHT = 8 * 60;
 
+type Timed = Operation & Pick<Times, 'wait' | 'minutes'>;
+
 /**
- * Waits of a pair, one after the other; pieces that are bent to the last dry in one night, the blocked insole in one of its
- * own, for it is lasted over (derived).
+ * Nights and waits of a pair: of steps that wait for one another one after the other, the longest such chain counts; what
+ * does not depend on it lies beside it (derived).
  */
-export function makingOf(steps: readonly (Pick<Operation, 'kind' | 'acts'> & Pick<Times, 'wait'>)[]): Making {
-  let [nights, waits] = [0, 0];
-  let bent = false;
-  for (const { kind, acts, wait } of steps) {
-    if (!wait) continue;
-    if (wait.value < NIGHT) waits += wait.value;
-    else if (kind === 'bend' && !acts.includes('block insole')) bent = true;
-    else nights += 1;
-  }
-  return { nights: nights + (bent ? 1 : 0), waits };
+export function makingOf(steps: readonly Timed[], order = orderOf(steps)): Making {
+  return longest(steps, order, () => true);
 }
 
-/** Days until a pair is made that is worked on without a stop, so many minutes a day (derived). */
-export function daysInMaking({ nights, waits }: Making, minutes: number, minutesADay: number): number {
+/**
+ * What keeps a pair on its last: the longest chain of waits from the first step on it until it is pulled, and the work of
+ * these steps. What is built off the last meanwhile counts where the last waits for it (derived).
+ */
+export function stayOnLast(steps: readonly Timed[], order = orderOf(steps)): Stay {
+  const { places, before } = order;
+  const all = places.map((place) => steps[place] as Timed);
+  const begun: boolean[] = [];
+  all.forEach((step, i) => begun.push(onLast(step) || before[i]!.some((earlier) => begun[earlier])));
+  const until = all.findIndex((step) => does(step, 'last out'));
+  const asked = new Set([until]);
+  for (let i = until; i >= 0; i--) if (asked.has(i)) for (const earlier of before[i]!) asked.add(earlier);
+  const counts = new Set(all.filter((_, i) => begun[i] && i !== until && asked.has(i)));
+  let minutes = 0;
+  for (const step of counts) minutes += step.minutes;
+  return { ...longest(steps, order, (step) => counts.has(step)), minutes };
+}
+
+/** Whether a step needs the shoe on its last. */
+function onLast(step: Operation): boolean {
+  if (step.joint) return !step.joint.apart && !does(step, 'rasp to last', 'try on last');
+  if (step.faces.some(({ piece }) => !piece)) return true;
+  return step.kind === 'bend'
+    ? !does(step, 'soak') || does(step, 'block insole')
+    : does(step, 'last upper', 'fit shank');
+}
+
+/** The chain with the most nights, of those with the most waits. */
+function longest(steps: readonly Timed[], { places, before }: Order, counts: (step: Timed) => boolean): Making {
+  const ends: Making[] = [];
+  let most: Making = { nights: 0, waits: 0 };
+  places.forEach((place, i) => {
+    const step = steps[place] as Timed;
+    let { nights, waits }: Making = { nights: 0, waits: 0 };
+    for (const earlier of before[i]!) {
+      const end = ends[earlier] as Making;
+      if (longer(end, { nights, waits })) ({ nights, waits } = end);
+    }
+    const wait = counts(step) ? (step.wait?.value ?? 0) : 0;
+    const end = wait < NIGHT ? { nights, waits: waits + wait } : { nights: nights + 1, waits };
+    ends.push(end);
+    if (longer(end, most)) most = end;
+  });
+  return most;
+}
+
+function longer(one: Making, other: Making): boolean {
+  return one.nights > other.nights || (one.nights === other.nights && one.waits > other.waits);
+}
+
+/** Days for so many nights, waits and minutes of work, worked on without a stop so many minutes a day (derived). */
+export function daysOf({ nights, waits }: Making, minutes: number, minutesADay: number): number {
   return nights + (minutes + waits) / minutesADay;
 }

@@ -12,6 +12,8 @@ export interface Ruled {
   readonly inJoint: number;
   /** How late it is in each of the sequences. */
   readonly inSequence: readonly number[];
+  /** How late it is in the bending of a piece; -1 where it is no part of it. */
+  readonly bending: number;
   /** Off the last, or on it. */
   readonly apart: boolean;
   /** Whether it brings faces together or presses them. */
@@ -37,6 +39,7 @@ const LASTING: readonly Act[] = [
   'sew welt',
   'trim seam',
   'fit shank',
+  'pack seat',
   'fill cavity',
 ];
 const SEWING: readonly Act[] = ['trim round', 'open channel', 'stitch', 'hammer seam', 'close channel'];
@@ -68,11 +71,19 @@ const IN_A_JOINT: readonly ((one: Operation) => boolean)[] = [
   (one) => does(one, 'press', 'turn under', 'turn tab'),
 ];
 
+/** Bending a piece, and drying it where it is wetted and not bent: soaked, beaten, bent and dried. */
+function bendingOf(one: Operation): number {
+  if (one.joint || !(one.kind === 'bend' || does(one, 'beat') || one.acts[0] === 'dry')) return -1;
+  return does(one, 'soak') && !does(one, 'dry') ? 0 : does(one, 'beat') ? 1 : 2;
+}
+
 /** Acts of which each comes before all that stand after it. */
 const SEQUENCES: readonly (readonly Act[])[] = [
   // A welt sews to the insole; shank, filler and sole hide its seam.
   [...LASTING.slice(0, 5), 'trim margin', ...LASTING.slice(5), 'lay rand'],
   ['skive ends', 'sew welt'],
+  // A blocked insole has the last to itself, and what lies below is bent to the lasted shoe.
+  ['block insole', 'last upper', 'bend'],
   // A channel is closed when the thread lies dry in it; the heel hides the seam at the seat.
   [...SEWING, 'nail seat', 'lay rand'],
   // The insole must be reached; a last holds the shoe again for what is done to its ground.
@@ -84,6 +95,7 @@ const SEQUENCES: readonly (readonly Act[])[] = [
 
 export function ruled(operation: Operation): Ruled {
   const { joint, pieces, faces, acts } = operation;
+  const apart = operation.apart === true;
   const end = operation.whole === true || does(operation, ...END);
   const latest = (list: readonly ((one: Operation) => boolean)[]) => list.findLastIndex((is) => is(operation));
   return {
@@ -92,11 +104,15 @@ export function ruled(operation: Operation): Ruled {
     faces,
     atFace: latest(AT_A_FACE),
     inJoint: joint ? latest(IN_A_JOINT) : -1,
+    bending: bendingOf(operation),
     // The last that comes out at the end is no step before the heel's nails.
     inSequence: SEQUENCES.map((sequence) =>
-      end === sequence.includes('sock') ? sequence.findLastIndex((act) => acts.includes(act)) : -1,
+      // The breast of a heel that is covered off the last is cut there.
+      end === sequence.includes('sock') && !(apart && acts.includes('cut breast'))
+        ? sequence.findLastIndex((act) => acts.includes(act))
+        : -1,
     ),
-    apart: operation.apart === true,
+    apart,
     joins: joint !== undefined && does(operation, 'join', 'press', 'turn tab'),
     adds: joint?.adds ?? [],
     brings: joint?.brings ?? [],
@@ -114,7 +130,12 @@ export function ruled(operation: Operation): Ruled {
 }
 
 /** Says of two operations whether the first must come before the other. */
-type Rule = (first: Ruled, then: Ruled) => boolean;
+interface Rule {
+  /** Whether it says anything of an operation as the first: asked once, not for each of the others. */
+  of(first: Ruled): boolean;
+  /** Whether such an operation must come before another. */
+  bids(first: Ruled, then: Ruled): boolean;
+}
 
 const doing = (one: Ruled, ...acts: readonly Act[]) => does(one.operation, ...acts);
 const readies = ({ coats, operation: { kind } }: Ruled) => coats || kind === 'prepare';
@@ -127,109 +148,149 @@ const offLast = ({ operation: { joint } }: Ruled) => joint?.apart === true;
 
 /** All that must come before something else, by what it is for. */
 export const RULES: Readonly<Record<string, Rule>> = {
-  'a piece is cut before all else': (first, then) =>
-    doing(first, 'cut') && !doing(then, 'cut') && overlap(first.pieces, then.pieces),
+  'a piece is cut before all else': {
+    of: (first) => doing(first, 'cut'),
+    bids: (first, then) => !doing(then, 'cut') && overlap(first.pieces, then.pieces),
+  },
 
-  'knife and rasp take a coat off: a face is shaped, then made ready, then coated': (first, then) =>
-    first.atFace >= 0 &&
-    first.atFace < then.atFace &&
-    first.faces.some((one) => then.faces.some((other) => sameFace(one, other))),
+  'knife and rasp take a coat off: a face is shaped, then made ready, then coated': {
+    of: ({ atFace }) => atFace >= 0,
+    bids: (first, then) =>
+      first.atFace < then.atFace && first.faces.some((one) => then.faces.some((other) => sameFace(one, other))),
+  },
 
-  'for a joint its faces are tried, made ready, coated, brought together, pressed': (first, then) =>
-    sameJoint(first, then) && first.inJoint >= 0 && first.inJoint < then.inJoint,
+  'for a joint its faces are tried, made ready, coated, brought together, pressed': {
+    of: ({ inJoint }) => inJoint >= 0,
+    bids: (first, then) => first.inJoint < then.inJoint && sameJoint(first, then),
+  },
 
-  'a piece is skived while it is flat, and bent before it is coated': (first, then) =>
-    (first.operation.kind === 'skive' && then.operation.kind === 'bend' && overlap(first.pieces, then.pieces)) ||
-    (first.operation.kind === 'bend' && then.operation.joint !== undefined && overlap(first.pieces, then.pieces)),
+  'a piece is skived while it is flat, soaked, beaten, bent and dry before it is coated': {
+    of: ({ bending, operation: { kind } }) => bending >= 0 || kind === 'skive',
+    bids: (first, then) =>
+      ((first.operation.kind === 'skive' && then.operation.kind === 'bend') ||
+        (first.bending >= 0 && (first.bending < then.bending || then.operation.joint !== undefined))) &&
+      overlap(first.pieces, then.pieces),
+  },
 
-  'on the last each piece is the ground of the next': (first, then) =>
-    first.joins && onLast(first) && onLast(then) && !sameJoint(first, then) && overlap(first.brings, then.above),
+  'on the last each piece is the ground of the next': {
+    of: (first) => first.joins && onLast(first),
+    bids: (first, then) => onLast(then) && !sameJoint(first, then) && overlap(first.brings, then.above),
+  },
 
-  'off the last a pile is joined before the next is put to it': (first, then) =>
-    first.joins && offLast(first) && offLast(then) && !sameJoint(first, then) && overlap(first.adds, then.above),
+  'off the last a pile is joined before the next is put to it': {
+    of: (first) => first.joins && offLast(first),
+    bids: (first, then) => offLast(then) && !sameJoint(first, then) && overlap(first.adds, then.above),
+  },
 
-  'what is built off the last is joined before it is cured, shaped, tried': (first, then) =>
-    first.joins &&
-    offLast(first) &&
-    !covers(first) &&
-    then.apart &&
-    !offLast(then) &&
-    within(first.pieces, then.pieces),
+  'what is built off the last is joined before it is cured, shaped, tried': {
+    of: (first) => first.joins && offLast(first) && !covers(first),
+    bids: (first, then) => then.apart && !offLast(then) && within(first.pieces, then.pieces),
+  },
 
-  'all that is done off the last is done before it is put on': (first, then) =>
-    first.apart && then.coats && onLast(then) && overlap(first.pieces, then.brings),
+  'all that is done off the last is done before it is put on': {
+    of: ({ apart }) => apart,
+    bids: (first, then) => then.coats && onLast(then) && overlap(first.pieces, then.brings),
+  },
 
-  'a joint has cured before it is bored, sawn, hollowed or rasped at its edge': (first, then) =>
-    doing(first, 'cure') &&
-    !first.end &&
-    doing(then, 'bore core', 'saw', 'rasp to last', 'rasp edge') &&
-    within(first.pieces, then.pieces),
+  'a joint has cured before it is bored, sawn, hollowed or rasped at its edge': {
+    of: (first) => doing(first, 'cure') && !first.end,
+    bids: (first, then) =>
+      doing(then, 'bore core', 'saw', 'rasp to last', 'rasp edge', 'cut breast') && within(first.pieces, then.pieces),
+  },
 
-  'a stack is levelled when it is whole': (first, then) =>
-    doing(then, 'level') &&
-    first.joins &&
-    offLast(first) === then.apart &&
-    then.faces.some(
-      ({ piece, side }) => side === 'lower' && piece && (first.adds.includes(piece) || first.brings.includes(piece)),
-    ),
-
-  'a face is levelled before its edge is rasped, and what is shaped before it is covered': (first, then) =>
-    isShaped(first.operation) &&
-    first.apart === then.apart &&
-    overlap(first.pieces, then.pieces) &&
-    ((doing(first, 'level') && doing(then, 'rasp edge')) || (readies(then) && covers(then))),
-
-  'a wall on the last is whole before it is cured and rasped': (first, then) =>
-    first.joins &&
-    onLast(first) &&
-    !then.apart &&
-    !then.end &&
-    doing(then, 'cure', 'rasp edge') &&
-    overlap(first.adds, then.pieces),
-
-  'a cover is on and its margins turned before what lies on them': (first, then) =>
-    first.operation.kind === 'cover' &&
-    readies(then) &&
-    !sameJoint(first, then) &&
-    onLast(then) &&
-    (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),
-
-  'the lasted bottom is made ready before anything lies on it': (first, then) =>
-    first.lasting && onLast(then) && then.meets.lasted,
-
-  'some things follow one another in every shoe': (first, then) =>
-    first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
-
-  'a sole is joined before it is stitched, and stitched before what hides the seam': (first, then) =>
-    (first.joins && onLast(first) && then.sewing && overlap(first.adds, then.pieces)) ||
-    (first.sewing &&
-      onLast(then) &&
-      !overlap(then.adds, first.pieces) &&
-      (then.meets.flap || overlap(then.above, first.pieces) || then.brings.some(({ part }) => part === 'lift'))),
-
-  'a seat is joined before it is nailed, and made ready before the heel lies on it': (first, then) =>
-    (first.joins && doing(then, 'nail seat') && overlap(first.brings, then.pieces)) ||
-    (doing(first, 'nail seat', 'lay rand') && then.meets.seat),
-
-  'a heel is on before it is fixed from inside, and fixed before its ground is levelled': (first, then) =>
-    (first.joins && doing(then, 'last out', 'nail from inside') && overlap(first.brings, heelOf(then))) ||
-    (doing(first, 'nail from inside', 'filler last in') &&
+  'a stack is levelled when it is whole': {
+    of: ({ joins }) => joins,
+    bids: (first, then) =>
       doing(then, 'level') &&
-      !then.apart &&
-      overlap(heelOf(first), then.pieces)),
+      offLast(first) === then.apart &&
+      then.faces.some(
+        ({ piece, side }) => side === 'lower' && piece && (first.adds.includes(piece) || first.brings.includes(piece)),
+      ),
+  },
 
-  'a heel stands before its breast is cut for the flap': (first, then) =>
-    doing(then, 'cut breast') && first.joins && !first.meets.flap && overlap(first.brings, then.pieces),
+  'a face is levelled before its edge is rasped, and what is shaped before it is covered': {
+    of: ({ operation }) => isShaped(operation),
+    bids: (first, then) =>
+      first.apart === then.apart &&
+      overlap(first.pieces, then.pieces) &&
+      ((doing(first, 'level') && doing(then, 'rasp edge')) || (readies(then) && covers(then))),
+  },
 
-  'all else is joined and level before the top piece is tried': (first, then) =>
-    (doing(then, 'try on ground') &&
-      !first.end &&
-      (first.joins || first.sewing || doing(first, 'level', 'nail from inside', 'filler last in', 'cut breast')) &&
-      !overlap(first.adds, then.pieces)) ||
-    (doing(first, 'try on ground') && onLast(then) && overlap(then.adds, first.pieces)),
+  'a wall on the last is whole before it is cured and rasped': {
+    of: (first) => first.joins && onLast(first),
+    bids: (first, then) =>
+      !then.apart && !then.end && doing(then, 'cure', 'rasp edge') && overlap(first.adds, then.pieces),
+  },
 
-  'all is joined and cured before edges are trimmed and finished': (first, then) =>
-    then.end && (!first.end || (first.operation.whole === true && then.operation.whole !== true)),
+  'a cover is on and its margins turned before what lies on them': {
+    of: ({ operation: { kind } }) => kind === 'cover',
+    bids: (first, then) =>
+      readies(then) &&
+      !sameJoint(first, then) &&
+      onLast(then) &&
+      (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),
+  },
+
+  'the lasted bottom is made ready before anything lies on it': {
+    of: ({ lasting }) => lasting,
+    bids: (_, then) => onLast(then) && then.meets.lasted,
+  },
+
+  'some things follow one another in every shoe': {
+    of: ({ inSequence }) => inSequence.some((place) => place >= 0),
+    bids: (first, then) => first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
+  },
+
+  'a sole is joined before it is stitched, and stitched before what hides the seam': {
+    of: (first) => first.sewing || (first.joins && onLast(first)),
+    bids: (first, then) =>
+      (first.joins && onLast(first) && then.sewing && overlap(first.adds, then.pieces)) ||
+      (first.sewing &&
+        onLast(then) &&
+        !overlap(then.adds, first.pieces) &&
+        (then.meets.flap || overlap(then.above, first.pieces) || then.brings.some(({ part }) => part === 'lift'))),
+  },
+
+  'a seat is joined before it is nailed, and made ready before the heel lies on it': {
+    of: (first) => first.joins || doing(first, 'nail seat', 'lay rand'),
+    bids: (first, then) =>
+      (first.joins && doing(then, 'nail seat') && overlap(first.brings, then.pieces)) ||
+      (doing(first, 'nail seat', 'lay rand') && then.meets.seat) ||
+      (doing(first, 'nail seat') &&
+        onLast(then) &&
+        then.operation.joint?.above.some(({ piece, zone }) => piece && !zone && first.pieces.includes(piece)) === true),
+  },
+
+  'a heel is on before it is fixed from inside, and fixed before its ground is levelled': {
+    of: (first) => first.joins || doing(first, 'nail from inside', 'filler last in'),
+    bids: (first, then) =>
+      (first.joins && doing(then, 'last out', 'nail from inside') && overlap(first.brings, heelOf(then))) ||
+      (doing(first, 'nail from inside', 'filler last in') &&
+        doing(then, 'level') &&
+        !then.apart &&
+        overlap(heelOf(first), then.pieces)),
+  },
+
+  'a heel stands before its breast is cut for the flap': {
+    of: (first) => first.joins && onLast(first) && !covers(first) && !first.meets.flap,
+    bids: (first, then) => doing(then, 'cut breast') && !then.apart && overlap(first.brings, then.pieces),
+  },
+
+  'all else is joined and level before the top piece is tried': {
+    of: (first) => !first.end || doing(first, 'try on ground'),
+    bids: (first, then) =>
+      (doing(then, 'try on ground') &&
+        !first.end &&
+        (first.joins || first.sewing || doing(first, 'level', 'nail from inside', 'filler last in', 'cut breast')) &&
+        !overlap(first.adds, then.pieces)) ||
+      (doing(first, 'try on ground') && onLast(then) && overlap(then.adds, first.pieces)),
+  },
+
+  'all is joined and cured before edges are trimmed and finished': {
+    of: ({ end, operation: { whole } }) => !end || whole === true,
+    bids: (first, then) =>
+      then.end && (!first.end || (first.operation.whole === true && then.operation.whole !== true)),
+  },
 };
 
 /** The lifts that an operation waits for, or is done to. */
@@ -239,7 +300,8 @@ function heelOf({ operation: { onHeel, pieces } }: Ruled): readonly Layer[] {
 
 const ALL = Object.values(RULES);
 
-/** Whether a rule bids an operation come before another. */
-export function comesBefore(first: Ruled, then: Ruled): boolean {
-  return first !== then && ALL.some((rule) => rule(first, then));
+/** The places in a list of all operations that a rule bids one of them come before. */
+export function comesBefore(first: Ruled, all: readonly Ruled[]): readonly number[] {
+  const rules = ALL.filter((rule) => rule.of(first));
+  return all.flatMap((then, i) => (then !== first && rules.some((rule) => rule.bids(first, then)) ? [i] : []));
 }

@@ -72,14 +72,17 @@ function sharers(operations: readonly Operation[], kind: StepKind): ReadonlySet<
   return new Set(edges.length > 0 ? edges : all);
 }
 
-/** Minutes that are counted by the pair and belong to no kind of step: they are of the whole shoe. */
-export function furtherMinutes(style: string, rates: BenchRates): number {
-  return furtherWork(style, rates).reduce((sum, { value }) => sum + value, 0);
+/** Work that is counted by the pair and belongs to no kind of step: it is of the whole shoe. */
+export interface FurtherWork {
+  /** Of one pair. */
+  readonly minutes: number;
+  /** What they are spent on. */
+  readonly items: readonly string[];
 }
 
-/** What they are spent on. */
-export function furtherWork(style: string, rates: BenchRates): ReturnType<BenchRates['items']> {
-  return rates.items('minutes a pair', [style]).filter(({ step, value }) => step === undefined && value !== 0);
+export function furtherWork(style: string, rates: BenchRates): FurtherWork {
+  const rows = rates.items('minutes a pair', [style]).filter(({ step, value }) => step === undefined && value !== 0);
+  return { minutes: rows.reduce((sum, { value }) => sum + value, 0), items: rows.map(({ item }) => item) };
 }
 
 function footMinutes(operation: Operation, style: string, rates: BenchRates): number {
@@ -132,6 +135,7 @@ function waitOf(operation: Operation, { usual, rates, coats, scopes }: Waiting):
   };
   if (does(operation, 'coat')) return of('Flash-off', usual.flashOff, coats);
   if (does(operation, 'cure', 'cure core')) return of('Cure', usual.cure);
+  if (does(operation, 'mellow')) return of('Mellowing', USUAL_WAITS.Mellowing);
   if (does(operation, 'dry')) return of('Drying', USUAL_WAITS.Drying);
   if (does(operation, 'cool')) return of('Cooling', USUAL_WAITS.Cooling);
   if (does(operation, 'fit shank')) return of('Shank', USUAL_WAITS.Shank);

@@ -103,8 +103,34 @@ describe('batches', () => {
     // On a flat last nothing is bent.
     expect(batch?.makingDays).toBeCloseTo(1 + 140 / 300, 9);
     expect(batch?.days).toBeCloseTo(1 + 140 / 300, 9);
+    // On a heel the sole is bent to the lasted shoe, for the wet insole has the last to itself: a second night.
     const heeled = [{ ...lasts[0], 'Heel height': 20 }];
     const [bent] = new Plan(inputOf({ styles, lasts: heeled, rates, pairage: [{ Style: 'Betony', 38: 1 }] })).batches;
     expect(bent?.makingDays).toBeCloseTo(2 + 140 / 300, 9);
+  });
+
+  it('have waits that do not hang on one another run beside each other: a heel cures while the sole dries (worked by hand)', () => {
+    const styles = [
+      {
+        Style: 'Betony',
+        Last: 'Round',
+        Sole: 'Bend 4',
+        Raise: 'heel',
+        Laying: 'block',
+        Lifts: 'Cork 6, Cork 4',
+        'Most rasping': 4,
+      },
+    ];
+    const rates = [
+      { Item: 'Bench', Value: 5, Unit: 'hours a day' },
+      { Item: 'Gluing', Value: 30, Unit: 'minutes a pair' },
+      { Item: 'Flash-off', Value: 20, Unit: 'minutes waited' },
+      { Item: 'Cure', Value: 600, Unit: 'minutes waited' },
+    ];
+    const lasts = [{ ...ROUND, 'Heel height': 25, 'Days on last': 1 }];
+    const [batch] = new Plan(inputOf({ styles, lasts, rates, pairage: [{ Style: 'Betony', 38: 1 }] })).batches;
+    // Lifts two coats 40, their cure a night; sole dried a night, two coats 40; heel two coats 40, last cure a night. One of
+    // the two first nights counts, with 40 before or after it and 40 for the heel: 2 nights and 110 of 300 minutes.
+    expect(batch?.makingDays).toBeCloseTo(2 + (30 + 80) / 300, 9);
   });
 });

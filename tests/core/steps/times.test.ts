@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import type { Act, Step } from '../../../src/core/steps/step';
-import { furtherMinutes } from '../../../src/core/steps/times';
+import { furtherWork } from '../../../src/core/steps/times';
 import { USUAL_TIMES } from '../../../src/core/steps/usual-times';
 import type { Named } from '../samples';
 import { bench, built, stepsFor } from './samples';
@@ -58,8 +58,8 @@ describe('minutes', () => {
   it('by the pair without a kind of step are of the whole shoe', () => {
     const row = { Item: 'Hand work', Value: 30, Unit: 'minutes a pair' };
     expect(minutes(stepsFor(sole, row))).toBe(0);
-    expect(furtherMinutes('Betony', bench(row).rates)).toBe(30);
-    expect(furtherMinutes('Betony', bench({ ...row, Step: 'finish' }).rates)).toBe(0);
+    expect(furtherWork('Betony', bench(row).rates)).toEqual({ minutes: 30, items: ['Hand work'] });
+    expect(furtherWork('Betony', bench({ ...row, Step: 'finish' }).rates)).toEqual({ minutes: 0, items: [] });
   });
 });
 

@@ -13,6 +13,7 @@ import type { Runs, StyleRun } from '../runs';
 import { strayOffcuts, unreadRates } from '../unused';
 import { bendChecks } from './bends';
 import { type Check, type NotSummed, problemCheck, type Verdict } from './check';
+import { daysOnLast } from './days-on-last';
 import { groundChecks } from './ground';
 import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
@@ -49,6 +50,7 @@ export function checks(checked: Checked): readonly Check[] {
   const all = [
     ...[...runs.problems, ...cutting.problems, ...unknownLimits(input.rates), ...checked.problems].map(problemCheck),
     ...runs.styles.flatMap((run) => runChecks(run, limits, finder, stocks)),
+    ...daysOnLast(runs.styles, input),
     ...batchChecks(batches),
     ...dueDayChecks(input.pairage),
     ...unreadRates(input).map(({ rate, why }): Check => ({

@@ -1,25 +1,29 @@
-import { type Making, makingOf } from '../../steps/making';
+import { orderOf } from '../../steps/in-order';
+import { type Making, makingOf, type Stay, stayOnLast } from '../../steps/making';
 import type { Operation } from '../../steps/step';
-import { type BenchRates, furtherMinutes, type Times } from '../../steps/times';
+import { type BenchRates, furtherWork, type Times } from '../../steps/times';
 
 /** What one pair takes at the bench. */
-export interface Work extends Making {
+export interface Work {
   readonly minutes: number;
   /** ml; undefined where a coverage is missing. */
   readonly adhesive: number | undefined;
+  readonly making: Making;
+  readonly onLast: Stay;
 }
 
 /** Read off the steps: their minutes with those of the whole shoe, their adhesive and their waits. */
 export function work(
-  steps: readonly (Pick<Times, 'minutes' | 'adhesive' | 'wait'> & Pick<Operation, 'kind' | 'acts'>)[],
+  steps: readonly (Operation & Pick<Times, 'minutes' | 'adhesive' | 'wait'>)[],
   style: string,
   rates: BenchRates,
 ): Work {
-  let minutes = furtherMinutes(style, rates);
+  let minutes = furtherWork(style, rates).minutes;
   let adhesive: number | undefined = 0;
   for (const step of steps) {
     minutes += step.minutes;
     adhesive = adhesive === undefined || step.adhesive === undefined ? undefined : adhesive + step.adhesive;
   }
-  return { minutes, adhesive, ...makingOf(steps) };
+  const order = orderOf(steps);
+  return { minutes, adhesive, making: makingOf(steps, order), onLast: stayOnLast(steps, order) };
 }
