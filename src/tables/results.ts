@@ -11,6 +11,7 @@ import type { Batch } from '../core/plan/batches';
 import type { RunSummary } from '../core/plan/summary';
 import type { TicketStep } from '../core/plan/ticket';
 import type { PlaceWords } from '../core/problem';
+import type { FurtherWork } from '../core/steps/times';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
 import { piecesInWords, stepInWords } from './step-in-words';
@@ -241,28 +242,27 @@ export const batchesTable: ResultTable<Batch> = {
 /** The one piece of a step that is done to one alone: its own measures are shown. */
 const alone = ({ step: { pieces, acts } }: TicketStep) => (acts.includes('cut') ? pieces[0] : undefined);
 
-/** Work of Costs and times by the pair. */
-type PairWork = readonly { readonly item: string; readonly value: number }[];
-
 /** Stands below the steps: the caution, after minutes that no step has, so that ticket and Cost agree. */
-function belowSteps(apart: PairWork): string {
-  if (apart.length === 0) return CARE;
-  const minutes = Number(apart.reduce((sum, { value }) => sum + value, 0).toFixed(1));
-  return `And ${minutes} minutes a pair that belong to no step (${apart.map(({ item }) => item).join(', ')}). ${CARE}`;
+function belowSteps({ minutes, items }: FurtherWork): string {
+  if (items.length === 0) return CARE;
+  return `And ${Number(minutes.toFixed(1))} minutes a pair that belong to no step (${items.join(', ')}). ${CARE}`;
 }
 
 /**
  * The bench's ticket: a row for each step, in the order in which they are done.
  * @param apart work on the style's pairs that is of no step
  */
-export const ticketTable = (sizeWords = plainSize, apart: PairWork = []): ResultTable<TicketStep> => ({
+export const ticketTable = (
+  sizeWords = plainSize,
+  apart: FurtherWork = { minutes: 0, items: [] },
+): ResultTable<TicketStep> => ({
   name: 'Ticket',
   meaning: 'What to do at the bench, step by step',
   columns: [
     figure('Size', ({ sizeRun }) => sizeWords(sizeRun), { format: GENERAL, width: 84 }),
     figure('Step', ({ step }) => step.number, { format: '0', width: 58 }),
-    words('What to do', stepInWords, { width: 400, total: () => belowSteps(apart) }),
-    words('Pieces', ({ step }) => piecesInWords(step.pieces), { width: 150 }),
+    words('What to do', stepInWords, { width: 420, wraps: true, total: () => belowSteps(apart) }),
+    words('Pieces', ({ step }) => piecesInWords(step.pieces), { width: 150, wraps: true }),
     figure('Rasp to', ({ step }) => step.left, { unit: 'mm', format: '0.0#' }),
     figure('At back', ({ step }) => step.height?.back, { unit: 'mm' }),
     figure('At breast', ({ step }) => step.height?.breast, { unit: 'mm' }),
@@ -274,8 +274,8 @@ export const ticketTable = (sizeWords = plainSize, apart: PairWork = []): Result
     figure('Open', ({ step }) => step.open?.value, { unit: 'min', format: GENERAL, width: 58 }),
     figure('Press', ({ step }) => step.pressed?.value, { unit: 'min', format: GENERAL, width: 58 }),
     figure('Wait', ({ step }) => step.wait?.value, { unit: 'min', format: '0', width: 58 }),
-    words('Look for', ({ step }) => step.looks.map((look) => LOOK_WORDS[look]).join('; '), { width: 200 }),
-    words('Care', ({ step }) => step.cares.map((care) => CARE_WORDS[care]).join('; '), { width: 200 }),
+    words('Look for', ({ step }) => step.looks.map((look) => LOOK_WORDS[look]).join('; '), { width: 200, wraps: true }),
+    words('Care', ({ step }) => step.cares.map((care) => CARE_WORDS[care]).join('; '), { width: 200, wraps: true }),
     words('Stock', (line) => alone(line)?.stock),
     figure('Thick', (line) => alone(line)?.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Length', (line) => alone(line)?.length, { unit: 'mm', format: '0' }),

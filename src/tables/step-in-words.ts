@@ -28,10 +28,12 @@ const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topP
 
 /** The name of a side: of leather its grain or flesh. */
 function sideInWords({ piece, side, zone, within }: Face): string {
-  if (side === 'grain') return `grain of the turned-${zone === 'over' ? 'over' : 'under'} margin alone`;
+  if (side === 'grain')
+    return zone === 'in' ? 'grain of the turned-in ends' : `grain of the turned-${zone} margin alone`;
   if (side === 'flesh') return 'flesh side all over';
   if (side === 'edge') return 'edge';
-  if (side === 'breast') return 'breast';
+  if (side === 'breast')
+    return `breast${zone === 'in' ? ' where the ends are turned in' : within ? ' between the turned-in ends' : ''}`;
   if (zone === 'flap') return 'flap';
   const where =
     zone === 'over' || zone === 'under'
@@ -81,6 +83,18 @@ function fixingInWords({ fixing }: Step): string {
   return `nail with ${fixing.nails} in a triangle${fixing.row ? `, through both a row of ${fixing.row}, 6 mm inside the edge` : ''}`;
 }
 
+/** What is taken off the edge of pieces, a side: "2.0 mm a side", or by pieces where they differ. */
+function roundingInWords(pieces: readonly Layer[]): string {
+  const amounts = [...new Set(pieces.map(({ rounding }) => rounding))];
+  if (amounts.length === 1) return `${mm(amounts[0] as number)} mm a side`;
+  return amounts
+    .map(
+      (amount) =>
+        `${mm(amount)} mm a side of ${piecesInWords(pieces.filter(({ rounding }) => rounding === amount)).toLowerCase()}`,
+    )
+    .join(', ');
+}
+
 /** A cover whose seam stands at the back starts there with one end; one of a heel, or of a wall open in front, with its middle. */
 function coverLaid({ acts }: Step, heel: boolean): string {
   return acts.includes('close seam') && !heel
@@ -101,24 +115,30 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     `skive the edge from the ${face ? sideInWords(face) : 'flesh'} side to ${mm(skive?.edge ?? 0)} mm over ${mm(skive?.width ?? 0)} mm${piece?.skive?.from === undefined ? '' : ', before the heel alone'}`,
   'skive flap': 'skive the flap where it bends at the breast',
   'skive margins': 'skive the margins that are turned, and the ends',
-  'skive ends': 'skive the ends to lap',
+  'skive ends': (_, { run }) =>
+    run.style.weltEnds === 'at the seat' ? 'skive the ends to run out at the seat' : 'skive the ends to lap',
   'block insole': 'block to the last, tack, trim to its edge',
   'cut holdfast': 'cut the holdfast and bore its holes',
   'last upper': 'last the upper over it',
-  'sew welt': 'sew the welt on round the lasted edge',
+  'sew welt': (_, { run }) =>
+    `sew the welt on round the lasted edge${run.style.weltEnds === 'at the seat' ? ', from one side of the seat to the other' : ''}`,
   'trim seam': 'trim the seam',
   'beat welt': 'beat the welt flat',
-  'trim margin': 'trim the lasted margin level',
+  'trim margin': (_, { run }) => `trim the lasted margin level${run.style.welt === undefined ? '' : ' at the seat'}`,
   'fit shank': 'fit the shank from mid heel to behind the tread, fasten both ends',
-  'fill cavity': 'fill the hollow under the forepart flush',
+  'pack seat': (_, { sizeRun }) =>
+    `pack the seat ${mm(sizeRun.bottom.layers.find(({ part }) => part === 'welt')?.thickness ?? 0)} mm high, level with the welt`,
+  'fill cavity': (_, { run }) =>
+    `fill the hollow under the forepart ${run.style.welt === undefined ? 'flush' : 'level with the welt, its middle slightly domed'}`,
   roughen: ({ faces }) =>
     `roughen the ${facesInWords(faces)}${faces.every(({ piece }) => !piece) ? ' to 1 mm inside its edge' : ''}`,
   degrease: 'wash or degrease',
   prime: 'prime',
   dust: ({ acts, faces }) => (acts[0] === 'dust' ? `dust off the ${facesInWords(faces)}` : 'dust off'),
-  'fill margins': 'fill between the turned margins flush',
+  'fill margins': ({ faces }) =>
+    `fill between the turned${faces.every(({ side }) => side === 'breast') ? '-in ends' : ' margins'} flush`,
   soak: 'soak',
-  mellow: 'let mellow',
+  mellow: 'wrap, let mellow',
   beat: 'beat it firm',
   warm: 'warm',
   damp: 'damp',
@@ -139,7 +159,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     if (step.apart) return `${warm}lay flat on one another, backs flush`;
     return `${warm}join ${added || 'the flap'} ${way}, no air between`;
   },
-  press: ({ pressed }) => (pressed?.usual ? 'press, or hammer all over' : 'press'),
+  pad: 'lay the moulded face on a soft pad',
+  press: ({ pressed, acts }) => (pressed?.usual && !acts.includes('pad') ? 'press, or hammer all over' : 'press'),
   cool: 'let cool on the last',
   dry: 'let dry',
   cure: ({ whole }) => (whole ? 'let cure before edges are trimmed' : 'let cure before it is rasped'),
@@ -157,7 +178,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     return proud > 0.05 ? `rasp the top hollow to the last, up to ${mm(proud)} mm` : 'rasp the top to the last';
   },
   'try on last': 'try it dry on the last',
-  'rasp edge': 'rasp the edge of all as one',
+  'rasp edge': ({ pieces, width }) =>
+    `rasp the edge of all as one: ${roundingInWords(pieces)}${width === undefined ? '' : `, to ${mm(width)} mm at the widest`}`,
   'bore core': 'bore the block from seat to ground',
   'glue core': (_, { run }) => `glue in the core of ${run.style.heelCore}`,
   'fold edge': 'fold the top edge on itself',

@@ -17,6 +17,30 @@ describe('what to do in a step', () => {
     expect(said('Fennel', 38)).toContain('rasp platform 12 to 9.0 mm, the ground face flat');
   });
 
+  it('says what is rasped off an edge, a side, and how wide it comes out: 2.0 mm off both sides of Betony’s platform (derived)', () => {
+    const { layers } = built(plan, 'Betony', 38).sizeRun.bottom;
+    const widest = Math.max(...layers.filter(({ part }) => part === 'platform').map(({ width }) => width));
+    expect(said('Betony', 38)).toContain(
+      `rasp the edge of all as one: 2.0 mm a side, to ${(widest - 4).toFixed(1)} mm at the widest`,
+    );
+    // A block is left what its saw needs: 3.0.
+    expect(said('Fennel', 38).some((one) => one.startsWith('rasp the edge of all as one: 3.0 mm a side'))).toBe(true);
+  });
+
+  it('speaks of the seat where a welt ends there: sewn from side to side, trimmed, packed level with the welt', () => {
+    const yarrow = said('Yarrow', 41);
+    expect(yarrow).toContain('sew the welt on round the lasted edge, from one side of the seat to the other');
+    expect(yarrow).toContain('pack the seat 3.0 mm high, level with the welt');
+    expect(yarrow.some((one) => one.startsWith('trim the lasted margin level at the seat'))).toBe(true);
+  });
+
+  it('has a sole mellow and dry in steps of their own, and a moulded face pressed on a soft pad', () => {
+    expect(said('Yarrow', 41)).toEqual(
+      expect.arrayContaining(['soak; wrap, let mellow', 'beat it firm', 'bend to the last; let dry']),
+    );
+    expect(said('Clover', 38)).toContain('lay the moulded face on a soft pad; press');
+  });
+
   it('starts a cover with the end that its seam at the back has, else with its middle (maker’s page, 2013, for heels)', () => {
     const laid = (style: string) => said(style, 38).find((one) => one.includes('lay the '));
     expect(laid('Fennel')).toMatch(/one end on the middle of the back.*close the seam at the back$/);

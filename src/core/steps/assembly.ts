@@ -9,6 +9,8 @@ export interface Assembly {
   readonly style: Style;
   readonly insole?: Layer | undefined;
   readonly welt?: Layer | undefined;
+  /** Whether the welt ends at the seat, which is packed level with it and nailed. */
+  readonly openSeat: boolean;
   readonly cover?: Layer | undefined;
   readonly topPiece?: Layer | undefined;
   /** Pieces that follow the last below the insole, without lifts, from the last downward. */
@@ -55,6 +57,7 @@ export function assemblyOf(bottom: Bottom, style: Style, mouldedFace: (code: str
     style,
     insole,
     welt,
+    openSeat: welt !== undefined && style.weltEnds === 'at the seat',
     cover,
     topPiece,
     following,

@@ -1,13 +1,14 @@
 import type { Assembly } from './assembly';
 import { covering } from './covering';
 import { gluing } from './gluing';
+import { breastCut } from './heel';
 import { levelling } from './levelling';
 import { faceOf, operation, overlap } from './operation';
 import type { Joint, Operation } from './step';
 
 /** What is built up off the last: glued, levelled, rasped to the last, its edge rasped as one, covered. */
 export function builtApart(assembly: Assembly, joints: readonly Joint[]): readonly Operation[] {
-  const { style, apart, cover } = assembly;
+  const { style, apart, cover, flapped, moulded } = assembly;
   if (apart.length === 0) return [];
   const covers = joints.find(({ apart: off, adds }) => off && cover !== undefined && adds.includes(cover));
   const glued = joints.filter((joint) => joint.apart && joint !== covers);
@@ -16,13 +17,14 @@ export function builtApart(assembly: Assembly, joints: readonly Joint[]): readon
   const up = joints.find((joint) => !joint.apart && overlap(joint.brings, apart));
   const off = { apart: true };
   const block = style.laying === 'block' && lifts.length > 0;
-  const list: Operation[] = laid.flatMap(gluing);
+  const glue = (joint: Joint) => gluing(joint, joint.adds.some(moulded));
+  const list: Operation[] = laid.flatMap(glue);
   if (block && laid.length > 0) list.push(operation('wait', ['cure'], lifts, off));
   if (style.raise === 'heel' && style.heelCore !== 'none') {
     list.push(operation('fix', ['bore core', 'glue core'], lifts, off), operation('wait', ['cure core'], lifts, off));
   }
   if (block) list.push(operation('saw', ['saw'], lifts, { ...off, faces: lifts.map((lift) => faceOf(lift, 'edge')) }));
-  list.push(...levelling(assembly, true), ...glued.filter((joint) => !laid.includes(joint)).flatMap(gluing));
+  list.push(...levelling(assembly, true), ...glued.filter((joint) => !laid.includes(joint)).flatMap(glue));
   if (lifts.length > 0) {
     const tops = lifts.map((lift) => faceOf(lift, 'upper', 'top'));
     list.push(
@@ -37,6 +39,7 @@ export function builtApart(assembly: Assembly, joints: readonly Joint[]): readon
     if (glued.length > (block ? laid.length : 0)) list.push(operation('wait', ['cure'], apart, off));
     list.push(operation('rasp', ['rasp edge'], apart, { ...off, faces: edges }));
   }
+  if (covers && flapped) list.push(...breastCut(lifts, true));
   if (covers) list.push(...covering(covers, style));
   return list;
 }

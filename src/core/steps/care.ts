@@ -52,6 +52,7 @@ const LOOKS: Readonly<Partial<Record<Act, Look>>> = {
   'rasp edge': 'square',
   'turn under': 'margins flat',
   'fill cavity': 'flush',
+  'pack seat': 'flush',
   'fill margins': 'flush',
   'fit shank': 'firm',
   'nail seat': 'nail tips',

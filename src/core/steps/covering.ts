@@ -5,6 +5,9 @@ import { readying } from './gluing';
 import { areaOf, faceOf, facesOf, operation, piecesOf } from './operation';
 import type { Act, Face, Joint, Operation } from './step';
 
+/** Margins of a cover: turned over on top, under, and in on to a heel's breast. */
+export type Margin = 'over' | 'under' | 'in';
+
 /** What of a cover lies on the upper and the lower face of what it covers, mm²: not more than nine tenths of them. */
 export function margins(
   covered: readonly Layer[],
@@ -24,7 +27,7 @@ export function margins(
 /** Faces on which margins lie: where, and what the margins leave of them. */
 export function underMargins(
   faces: readonly Face[],
-  zone: 'over' | 'under',
+  zone: Margin,
   by: number,
 ): { readonly lain: readonly Face[]; readonly left: readonly Face[] } {
   const sum = faces.reduce((all, { area: size }) => all + size, 0);
@@ -70,9 +73,9 @@ export function covering(joint: Joint, style: Style): readonly Operation[] {
   const faces = facesOf(joint);
   const pieces = piecesOf(faces);
   const rest = { joint, apart };
-  const grain = (zone: 'over' | 'under'): Face => ({ piece: cover, side: 'grain', zone, area: 0 });
-  const turned = apart ? [grain('over'), grain('under')] : [grain('under')];
+  const grain = (zone: Margin): Face => ({ piece: cover, side: 'grain', zone, area: 0 });
   const ends: readonly Act[] = style.raise === 'heel' && !closes(pieces, style) ? ['turn in'] : [];
+  const turned = [...(apart ? [grain('over')] : []), grain('under'), ...(ends.length > 0 ? [grain('in')] : [])];
   return [
     operation('skive', ['skive margins'], [cover], { ...rest, faces: [faceOf(cover, 'flesh')] }),
     ...(apart ? [] : [operation('cover', ['fold edge'], [cover], rest)]),

@@ -20,8 +20,8 @@ const READY: Readonly<Record<Material, readonly Act[]>> = {
 export function readying(faces: readonly Face[], rest: Partial<Operation> = {}): readonly Operation[] {
   const alike = new Map<string, { readonly acts: readonly Act[]; readonly faces: Face[] }>();
   for (const face of faces) {
-    // A cover's flesh side is as good as roughened: it is coated all over as it is.
-    if (!face.piece || face.side === 'flesh') continue;
+    // A cover's flesh side is as good as roughened: it is coated all over as it is. A welt is made ready with the lasted bottom.
+    if (!face.piece || face.side === 'flesh' || face.piece.part === 'welt') continue;
     const acts = READY[face.piece.material];
     const group = alike.get(acts.join()) ?? { acts, faces: [] };
     alike.set(acts.join(), group);
@@ -32,8 +32,11 @@ export function readying(faces: readonly Face[], rest: Partial<Operation> = {}):
   );
 }
 
-/** What is done for a joint: its faces are made ready, coated, brought together and pressed. */
-export function gluing(joint: Joint): readonly Operation[] {
+/**
+ * What is done for a joint: its faces are made ready, coated, brought together and pressed.
+ * @param soft whether a moulded face is to be pressed on, which wants a soft pad under it (common practice)
+ */
+export function gluing(joint: Joint, soft = false): readonly Operation[] {
   const faces = facesOf(joint).filter(({ area }) => area > 0);
   const pieces = piecesOf(faces);
   const rest = { joint, apart: joint.apart, faces };
@@ -46,6 +49,6 @@ export function gluing(joint: Joint): readonly Operation[] {
       : []),
     operation('cement', ['coat'], pieces, { ...rest, coated: faces }),
     operation('join', ['join'], pieces, rest),
-    operation('press', ['press'], pieces, rest),
+    operation('press', soft ? ['pad', 'press'] : ['press'], pieces, rest),
   ];
 }

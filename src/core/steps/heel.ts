@@ -6,7 +6,7 @@ import type { Joint, Operation } from './step';
 
 /** What a heel asks for besides its joints: the seat nailed, a rand, what fixes it, its breast, the trial of its top piece. */
 export function heelWork(assembly: Assembly, limits: FixingLimits): readonly Operation[] {
-  const { style, lifts, following, nailed, topPiece, flapped, bottom } = assembly;
+  const { style, lifts, following, nailed, topPiece, flapped, bottom, cover } = assembly;
   if (style.raise !== 'heel' || lifts.length === 0) return [];
   const over = following.findLast(({ underSeat }) => underSeat);
   const fixing = nailed ? undefined : heelFixing(bottom, limits);
@@ -22,11 +22,15 @@ export function heelWork(assembly: Assembly, limits: FixingLimits): readonly Ope
           operation('prepare', ['filler last in'], [], { onHeel: lifts }),
         ]
       : []),
-    ...(flapped
-      ? [operation('trim', ['cut breast'], lifts, { faces: lifts.map((lift) => faceOf(lift, 'breast')) })]
-      : []),
+    // Where the ends of a cover are turned in on to it, it is cut before it is covered.
+    ...(flapped && !cover ? breastCut(lifts) : []),
     ...(topPiece ? [operation('check', ['try on ground'], [topPiece])] : []),
   ];
+}
+
+/** The breast of a heel cut clean for the flap of a sole. */
+export function breastCut(lifts: readonly Layer[], apart = false): readonly Operation[] {
+  return [operation('trim', ['cut breast'], lifts, { apart, faces: lifts.map((lift) => faceOf(lift, 'breast')) })];
 }
 
 /** A lift that is nailed on: pasted, nailed, its nails punched under, trimmed, peened, skived level for the next. */

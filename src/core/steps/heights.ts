@@ -12,9 +12,13 @@ export class Build {
   private readonly thickness = new Map<Layer, number>();
   private onLast: readonly Layer[] = [];
   private offLast: readonly Layer[] = [];
-  private welted = 0;
+  private welted = { back: 0, tread: 0 };
 
-  constructor(private readonly bottom: Bottom) {}
+  /** @param openSeat whether a welt ends at the seat */
+  constructor(
+    private readonly bottom: Bottom,
+    private readonly openSeat: boolean,
+  ) {}
 
   thicknessOf(piece: Layer): number {
     return this.thickness.get(piece) ?? piece.thickness;
@@ -28,8 +32,9 @@ export class Build {
       this.thickness.set(low, low.thickness - (low.rasped ?? 0));
       return does(operation, 'thin') ? undefined : this.heights(this.onLast.includes(low) ? this.onLast : pieces);
     }
-    if (does(operation, 'sew welt')) {
-      this.welted = this.bottom.layers.find(({ part }) => part === 'welt')?.thickness ?? 0;
+    if (does(operation, 'sew welt', 'pack seat')) {
+      const thick = this.bottom.layers.find(({ part }) => part === 'welt')?.thickness ?? 0;
+      this.welted = { back: this.openSeat && !does(operation, 'pack seat') ? 0 : thick, tread: thick };
       return this.heights([]);
     }
     if (does(operation, 'check height')) return this.heights(this.onLast);
@@ -56,14 +61,14 @@ export class Build {
       tread: place(0, 0, 'underTread'),
     };
     const off = stack.length > 0 && !stack.every((piece) => this.onLast.includes(piece));
-    const welt = off ? 0 : this.welted;
-    const sum = (list: readonly HeightPart[]) =>
-      list.length + welt > 0 ? list.reduce((all, { adds }) => all + adds, welt) : undefined;
+    const welt = off ? { back: 0, tread: 0 } : this.welted;
+    const sum = (list: readonly HeightPart[], more: number) =>
+      list.length + more > 0 ? list.reduce((all, { adds }) => all + adds, more) : undefined;
     return {
-      back: sum(parts.back),
-      breast: parts.breast.length > 0 ? sum(parts.breast) : undefined,
-      tread: sum(parts.tread),
-      ...(welt > 0 && { welt }),
+      back: sum(parts.back, welt.back),
+      breast: parts.breast.length > 0 ? sum(parts.breast, welt.back) : undefined,
+      tread: sum(parts.tread, welt.tread),
+      ...(welt.tread > 0 && { welt: { tread: welt.tread, ...(welt.back > 0 && { back: welt.back }) } }),
       parts,
     };
   }

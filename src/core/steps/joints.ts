@@ -1,6 +1,6 @@
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
-import { coverJoint, margins, underMargins } from './covering';
+import { coverJoint, type Margin, margins, underMargins } from './covering';
 import { areaOf } from './operation';
 import type { Face, Joint, Side, Zone } from './step';
 
@@ -14,20 +14,22 @@ function face(of: Body, side: Side, zone: Zone | undefined, size: number): Face 
 /** All joints of a bottom but the sewn one of its welt: those off the last first, then those on it from the last downward. */
 export function jointsOf(assembly: Assembly): readonly Joint[] {
   const { style, cover, covered, apart, bottom } = assembly;
-  const bare =
+  const bare = onWelt(
+    assembly,
     style.raise === 'none'
       ? slabJoints(assembly)
       : style.raise === 'wedge'
         ? wedgeJoints(assembly)
-        : heelJoints(assembly);
+        : heelJoints(assembly),
+  );
   if (!cover || !bottom.cover || covered.length === 0) return bare;
   const off = apart.length > 0;
   const { over, under } = margins(covered, bottom.cover, style);
-  const grain = (zone: 'over' | 'under', size: number): Face => ({ piece: cover, side: 'grain', zone, area: size });
+  const grain = (zone: Margin, size: number): Face => ({ piece: cover, side: 'grain', zone, area: size });
   const isCovered = ({ piece }: Face) => piece !== undefined && covered.includes(piece);
   const lain: Face[] = [];
   /** Faces of which those that are covered bear the cover's margin, whose grain meets what lies on it. */
-  const margined = (faces: readonly Face[], zone: 'over' | 'under', size: number): readonly Face[] => {
+  const margined = (faces: readonly Face[], zone: Margin, size: number): readonly Face[] => {
     const { lain: here, left } = underMargins(faces.filter(isCovered), zone, size);
     lain.push(...here);
     return [...faces.filter((one) => !isCovered(one)), ...left, grain(zone, size)];
@@ -37,17 +39,55 @@ export function jointsOf(assembly: Assembly): readonly Joint[] {
     const onTop = off && joint.brings.some((piece) => covered.includes(piece));
     const underneath =
       joint.above.some((one) => one.side === 'lower' && isCovered(one)) && !joint.below.some(isCovered);
+    const inside = joint.above.some(({ side }) => side === 'breast');
     return {
       ...joint,
       brings: onTop ? [...joint.brings, cover] : joint.brings,
       below: onTop ? margined(joint.below, 'over', over) : joint.below,
-      above: underneath ? margined(joint.above, 'under', under) : joint.above,
+      above: underneath
+        ? margined(joint.above, 'under', under)
+        : inside
+          ? margined(joint.above, 'in', turnedIn(assembly, joint))
+          : joint.above,
     };
   });
   if (!lain.some(({ zone }) => zone === 'under')) {
     lain.push({ piece: covered.at(-1) as Layer, side: 'lower', zone: 'under', area: under });
   }
   return [...joints, coverJoint(covered, cover, bottom.cover, lain, off)];
+}
+
+/** What of the ends of a heel's cover lies on its breast: each as wide as it is turned under, not more than nine tenths, mm². */
+function turnedIn({ style, flapped }: Assembly, { above }: Joint): number {
+  const breast = above.reduce((sum, { side, area }) => (side === 'breast' ? sum + area : sum), 0);
+  const height = (flapped?.flap?.length ?? 0) - style.breastAllowance;
+  return Math.min(0.9 * breast, 2 * style.turnUnder * Math.max(0, height));
+}
+
+/**
+ * What lies on the lasted bottom of a welted shoe lies on the welt's flesh too: what goes beyond the last's edge, as far as
+ * the welt reaches; of a welt that ends at the seat none of the seat (derived).
+ */
+function onWelt({ welt, openSeat, bottom }: Assembly, joints: readonly Joint[]): readonly Joint[] {
+  if (!welt) return joints;
+  const isLasted = ({ piece }: Face) => !piece;
+  const lasted = joints.flatMap(({ above }) => above.filter(isLasted));
+  const sizes = (faces: readonly Face[]) => faces.reduce((sum, { area }) => sum + area, 0);
+  const along = ({ zone }: Face) => !(openSeat && zone === 'seat');
+  const beyond = Math.max(0, sizes(lasted) - areaOf({ ring: bottom.last.outline }));
+  const whole = sizes(lasted.filter(along));
+  const share = whole > 0 ? Math.min(0.9, Math.min(areaOf(welt), beyond) / whole) : 0;
+  if (share === 0) return joints;
+  return joints.map((joint): Joint => ({
+    ...joint,
+    above: joint.above.flatMap((one): readonly Face[] => {
+      if (!isLasted(one) || !along(one)) return [one];
+      return [
+        { ...one, area: one.area * (1 - share) },
+        { piece: welt, side: 'lower', zone: one.zone, area: one.area * share },
+      ];
+    }),
+  }));
 }
 
 /** Area of the tops of a stack of lifts together, which is what its longest lift covers, mm². */

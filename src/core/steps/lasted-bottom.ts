@@ -49,17 +49,18 @@ export function lasting({ insole, welt }: Assembly): readonly Operation[] {
   ];
 }
 
-/** What is under the lasted upper made ready: its margin, shank and filler. */
-export function lastedBottom({ style, welt }: Assembly): readonly Operation[] {
+/** What is under the lasted upper made ready: its margin, shank, what an open seat is packed with, filler. */
+export function lastedBottom({ style, welt, openSeat }: Assembly): readonly Operation[] {
   // A bare sandal has no margin under its insole, and so no hollow between.
   const cavity = welt !== undefined || style.lastedSubstance > 0;
-  // The margin under a welt is trimmed with its seam.
-  const margin = cavity && !welt;
+  // The margin along a welt is trimmed with its seam.
+  const margin = cavity && (!welt || openSeat);
   return [
     operation('prepare', margin ? ['trim margin', 'pare pleats', 'roughen', 'dust'] : ['roughen', 'dust'], [], {
       faces: welt ? [LASTED, { piece: welt, side: 'lower', area: 0 }] : [LASTED],
     }),
     ...(style.shank ? [operation('fix', ['fit shank'])] : []),
+    ...(openSeat ? [operation('prepare', ['pack seat'])] : []),
     ...(cavity ? [operation('prepare', ['fill cavity'])] : []),
   ];
 }

@@ -45,7 +45,7 @@ export function piecesOf(faces: readonly Face[]): readonly Layer[] {
   return [...new Set(faces.flatMap(({ piece }) => piece ?? []))];
 }
 
-const underMargin = ({ zone }: Face) => zone === 'over' || zone === 'under';
+const underMargin = ({ zone }: Face) => zone === 'over' || zone === 'under' || zone === 'in';
 
 /** Whether two faces are the same or lie within one another. */
 export function sameFace(one: Face, other: Face): boolean {

@@ -5,7 +5,7 @@ import { covering } from './covering';
 import { ending } from './ending';
 import type { FixingLimits } from './fixing';
 import { gluing, readying } from './gluing';
-import { heelWork, nailedOn } from './heel';
+import { breastCut, heelWork, nailedOn } from './heel';
 import { jointsOf } from './joints';
 import { lastedBottom, lasting, piecesReady } from './lasted-bottom';
 import { levelling } from './levelling';
@@ -34,18 +34,19 @@ export function operationsOf(assembly: Assembly, limits: FixingLimits): readonly
 }
 
 /** A wall that is on the last before it is covered. */
-function coveredOnLast({ cover, covered, style }: Assembly, joints: readonly Joint[]): readonly Operation[] {
+function coveredOnLast({ cover, covered, style, flapped }: Assembly, joints: readonly Joint[]): readonly Operation[] {
   const joint = joints.find(({ apart, adds }) => !apart && cover !== undefined && adds.includes(cover));
   if (!joint) return [];
   return [
     operation('wait', ['cure'], covered),
     operation('rasp', ['rasp edge'], covered, { faces: covered.map((piece) => faceOf(piece, 'edge')) }),
+    ...(flapped ? breastCut(covered) : []),
     ...covering(joint, style),
   ];
 }
 
 function joinedOnLast(assembly: Assembly, joints: readonly Joint[]): readonly Operation[] {
-  const { cover, lifts, nailed, flapped } = assembly;
+  const { cover, lifts, nailed, flapped, moulded } = assembly;
   const onLast = joints.filter(({ apart, adds }) => !apart && !(cover && adds.includes(cover)));
   const nails = nailed ? onLast.filter(({ adds }) => adds.some((piece) => lifts.includes(piece))) : [];
   return onLast.flatMap((joint) => {
@@ -56,7 +57,7 @@ function joinedOnLast(assembly: Assembly, joints: readonly Joint[]): readonly Op
     const flap = joint.below.some(({ zone }) => zone === 'flap');
     return [
       ...joint.adds.flatMap((piece) => bending(assembly, piece)),
-      ...gluing(joint),
+      ...gluing(joint, joint.brings.some(moulded)),
       ...(flap && flapped?.flap?.tabLength ? [operation('join', ['turn tab'], [flapped], { joint })] : []),
     ];
   });

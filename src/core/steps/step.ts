@@ -38,6 +38,7 @@ export type Act =
   | 'sew welt'
   | 'trim seam'
   | 'beat welt'
+  | 'pack seat'
   | 'trim margin'
   | 'fit shank'
   | 'fill cavity'
@@ -58,6 +59,7 @@ export type Act =
   | 'coat'
   | 'paste'
   | 'join'
+  | 'pad'
   | 'press'
   // Waiting
   | 'cool'
@@ -118,9 +120,9 @@ export type Side = 'upper' | 'lower' | 'edge' | 'breast' | 'flesh' | 'grain';
 
 /**
  * A part of a side: under the lifts or before them; between lifts, or their tops that meet what lies over the wedge; of a
- * cover what is turned over and under, and of what it covers where that lies; of a sole down the breast the flap on the breast and the tab on the heel's ground.
+ * cover what is turned over, under and in on to the breast, and of what it covers where that lies; of a sole down the breast the flap on the breast and the tab on the heel's ground.
  */
-export type Zone = 'seat' | 'forepart' | 'stack' | 'top' | 'over' | 'under' | 'flap' | 'tab';
+export type Zone = 'seat' | 'forepart' | 'stack' | 'top' | 'over' | 'under' | 'in' | 'flap' | 'tab';
 
 /** A face that is worked on. */
 export interface Face {
@@ -195,13 +197,13 @@ export interface HeightPart {
 
 /**
  * Heights after a step of what is joined: off the last from its ground face up, on it from the feather edge down, mm; with
- * the pieces that make them up, from the ground up, and the welt that is in each of them where one is sewn on.
+ * the pieces that make them up, from the ground up, and what the welt adds, under the seat also where it ends there and the seat is packed level with it.
  */
 export interface HeightAfter {
   readonly back?: number | undefined;
   readonly breast?: number | undefined;
   readonly tread?: number | undefined;
-  readonly welt?: number | undefined;
+  readonly welt?: Readonly<Partial<Record<'back' | 'tread', number>>> | undefined;
   readonly parts: Readonly<Record<'back' | 'breast' | 'tread', readonly HeightPart[]>>;
 }
 
@@ -233,6 +235,8 @@ export interface Step extends Operation {
   /** Thickness that is left of the lowest piece, mm, where it is rasped. */
   readonly left?: number | undefined;
   readonly skive?: SkiveThen | undefined;
+  /** Width over all once an edge is rasped as one, mm. */
+  readonly width?: number | undefined;
   readonly looks: readonly Look[];
   readonly cares: readonly Care[];
 }

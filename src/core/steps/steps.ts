@@ -1,4 +1,5 @@
 import type { Bottom } from '../bottom/bottom';
+import { finishedWidth } from '../bottom/finished-edge';
 import { type SkiveThen, skiveThen } from '../bottom/skive-then';
 import type { Style } from '../bottom/style';
 import { assemblyOf } from './assembly';
@@ -6,6 +7,7 @@ import { caresOf, looksOf } from './care';
 import type { FixingLimits } from './fixing';
 import { Build } from './heights';
 import { inOrder } from './in-order';
+import { does } from './operation';
 import { operationsOf } from './operations';
 import type { Operation, Step } from './step';
 import { type BenchRates, type Times, timesOf } from './times';
@@ -23,17 +25,18 @@ export function timesOfSteps(
   bottom: Bottom,
   style: Style,
   { rates, limits, mouldedFace }: Bench,
-): readonly (Times & Pick<Operation, 'kind' | 'acts'>)[] {
+): readonly (Times & Operation)[] {
   const operations = operationsOf(assemblyOf(bottom, style, mouldedFace), limits);
   const times = timesOf(operations, style, rates);
-  return operations.map(({ kind, acts }, i) => ({ ...(times[i] as Times), kind, acts }));
+  return operations.map((operation, i) => ({ ...operation, ...(times[i] as Times) }));
 }
 
 /** The steps of a bottom in the order of the bench, for one pair. */
 export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFace }: Bench): readonly Step[] {
-  const operations = inOrder(operationsOf(assemblyOf(bottom, style, mouldedFace), limits));
+  const assembly = assemblyOf(bottom, style, mouldedFace);
+  const operations = inOrder(operationsOf(assembly, limits));
   const times = timesOf(operations, style, rates);
-  const build = new Build(bottom);
+  const build = new Build(bottom, assembly.openSeat);
   const high = bottom.seatStack > limits.highBuild;
   return operations.map((operation, i): Step => {
     const skive = skiveMade(operation, build);
@@ -48,6 +51,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
       height,
       left: after === before ? undefined : after,
       skive,
+      width: does(operation, 'rasp edge') ? finishedWidth(operation.pieces) : undefined,
       looks: looksOf(operation),
       cares: caresOf(operation, high),
     };

@@ -83,8 +83,8 @@ export const USUAL_TIMES: Readonly<Record<Adhesive, UsualTimes>> = {
 export const ABSORBENT: ReadonlySet<Material> = new Set<Material>(['leather', 'cork', 'board', 'fabric']);
 
 /** Waits that are the bench's own, minutes: a steel shank sets (Bespoke Shoes Unlaced, 2010), others common practice. */
-export const USUAL_WAITS = { Shank: 10, Drying: OVERNIGHT, Cooling: 10 } as const;
+export const USUAL_WAITS = { Shank: 10, Mellowing: OVERNIGHT, Drying: OVERNIGHT, Cooling: 10 } as const;
 
 /** Waits that the maker may time, as they stand in the column Item. */
-export const WAIT_ITEMS = ['Flash-off', 'Cure', 'Drying', 'Cooling', 'Shank'] as const;
+export const WAIT_ITEMS = ['Flash-off', 'Cure', 'Mellowing', 'Drying', 'Cooling', 'Shank'] as const;
 export type WaitItem = (typeof WAIT_ITEMS)[number];

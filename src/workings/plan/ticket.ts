@@ -1,4 +1,5 @@
 import type { Layer } from '../../core/bottom/layer';
+import type { Style } from '../../core/bottom/style';
 import { scopesOf } from '../../core/steps/times';
 import type { PieceLine } from '../../core/plan/pieces';
 import { ratesOf } from '../../core/plan/cost/rates';
@@ -44,13 +45,14 @@ const ofPiece = (column: keyof typeof layerColumns): ColumnWorkings<TicketStep>[
 };
 
 const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[string] => {
-  return ({ step: { height } }) => {
+  return ({ run, step: { height } }) => {
     const parts = height?.parts[at] ?? [];
     const listed = parts.map(({ piece, adds }, i) =>
       step(`t${below(i + 1)}`, `${partName(piece)}, as thick there as it is by then`, undefined, adds, 'mm'),
     );
-    const welt = height?.welt;
-    const steps = welt === undefined ? listed : [...listed, step('w', 'Welt', undefined, welt, 'mm')];
+    const [place, name] = at === 'tread' ? (['tread', 'Welt'] as const) : (['back', weltAtSeat(run.style)] as const);
+    const welt = height?.[at] === undefined ? undefined : height.welt?.[place];
+    const steps = welt === undefined ? listed : [...listed, step('w', name, undefined, welt, 'mm')];
     return {
       steps,
       what: 'Height after the step of what is joined by then: off the last from its ground face, on it from the feather edge',
@@ -59,6 +61,11 @@ const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[s
     };
   };
 };
+
+/** What stands for a welt that ends at the seat. */
+function weltAtSeat({ weltEnds }: Style): string {
+  return weltEnds === 'at the seat' ? 'Packing of the seat, level with the welt' : 'Welt';
+}
 
 const skiveMade = (wanted: 'width' | 'angle' | 'edge'): ColumnWorkings<TicketStep>[string] => {
   return (line, context) =>

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { area } from '../../../src/core/geometry/area';
 import type { Part } from '../../../src/core/bottom/layer';
 import { Rates } from '../../../src/core/plan/cost/rates';
 import type { Act, Step } from '../../../src/core/steps/step';
@@ -172,9 +173,12 @@ describe('welted, a double sole, a stacked heel', () => {
         'last upper',
         'sew welt',
         'trim seam',
+        'pack seat',
         'fill cavity',
         ['join', 'midsole'],
-        'soak',
+        'mellow',
+        'beat',
+        ['dry', 'sole'],
         ['join', 'sole'],
         'trim round',
         'open channel',
@@ -209,13 +213,14 @@ describe('welted, a double sole, a stacked heel', () => {
   });
 
   it('grows 3 welt, 7.1, 11.2 sole, 17.2 with two lifts of 3.1 levelled to 6, 23.2 with rubber of 6 (derived)', () => {
-    expect([the(steps, 'sew welt'), the(steps, ['join', 'midsole']), the(steps, ['join', 'sole'])].map(height)).toEqual(
-      [
-        [3, 3],
-        [7.1, 7.1],
-        [11.2, 11.2],
-      ],
-    );
+    // The welt ends at the seat, which stands as high when it is packed.
+    const grown: readonly Point[] = ['sew welt', 'pack seat', ['join', 'midsole'], ['join', 'sole']];
+    expect(grown.map((point) => height(the(steps, point)))).toEqual([
+      [undefined, 3],
+      [3, 3],
+      [7.1, 7.1],
+      [11.2, 11.2],
+    ]);
     expect(
       [the(steps, 'nail'), the(steps, 'nail', 1), the(steps, 'level'), the(steps, 'check height')].map(height),
     ).toEqual([
@@ -234,13 +239,28 @@ describe('welted, a double sole, a stacked heel', () => {
     }
   });
 
-  it('roughens the flesh of its welt with the lasted bottom, whose margin was trimmed with the seam', () => {
+  it('roughens the flesh of its welt with the lasted bottom, whose margin is trimmed where the welt leaves the seat open', () => {
     const ready = steps.find(({ faces }) => faces.some(({ piece }) => !piece));
     expect(ready?.faces.map(({ piece, side }) => [piece?.part, side])).toEqual([
       [undefined, 'lower'],
       ['welt', 'lower'],
     ]);
-    expect(steps.some(is('trim margin'))).toBe(false);
+    expect(ready?.acts).toContain('trim margin');
+    expect(
+      steps.filter(is('roughen')).flatMap(({ faces }) => faces.filter(({ piece }) => piece?.part === 'welt')),
+    ).toHaveLength(1);
+  });
+
+  it('coats the welt’s flesh with the lasted bottom: of the midsole what lies beyond the last’s edge (derived)', () => {
+    const { joint } = the(steps, ['join', 'midsole']);
+    const { bottom } = inDemo(plan, 'Yarrow', 41).sizeRun;
+    const [midsole, welt] = (['midsole', 'welt'] as const).map((part) =>
+      area(bottom.layers.find((layer) => layer.part === part)?.ring ?? []),
+    ) as [number, number];
+    const of = (part: Part | undefined) =>
+      joint?.above.reduce((sum, { piece, area: size }) => (piece?.part === part ? sum + size : sum), 0) ?? NaN;
+    expect(of('welt')).toBeCloseTo(Math.min(welt, midsole - area(bottom.last.outline)), 6);
+    expect(of('welt') + of(undefined)).toBeCloseTo(midsole, 6);
   });
 
   it('is fixed by its own nails, so that the last comes out at the end', () => {

@@ -31,6 +31,39 @@ describe('covering a heel', () => {
   });
 });
 
+describe('ends of a cover that are turned in on to a breast', () => {
+  const shoe = built({ ...HEEL, 'Sole ends': 'down the breast' }, 85);
+  const steps = stepsFor(shoe);
+  const at = (is: (step: (typeof steps)[number]) => boolean) => steps.findIndex(is);
+  const isIn = ({ zone }: Face) => zone === 'in';
+
+  it('lie on a breast that was cut before them, off the last; their grain is roughened before the flap is coated', () => {
+    const cut = at(({ acts }) => acts.includes('cut breast'));
+    const turned = at(({ acts }) => acts.includes('turn in'));
+    const on = at(({ acts, joint }) => acts.includes('join') && joint?.apart === false && joint.brings.length > 1);
+    const ready = at(
+      ({ acts, faces }) => acts.includes('roughen') && faces.some((one) => isIn(one) && one.side === 'grain'),
+    );
+    const flap = at(({ coated = [] }) => coated.some(({ zone }) => zone === 'flap'));
+    expect([cut, turned, on, ready, flap].every((place) => place >= 0)).toBe(true);
+    expect([cut, turned, on, ready, flap]).toEqual([cut, turned, on, ready, flap].toSorted((a, b) => a - b));
+    expect(steps[cut]?.apart).toBe(true);
+  });
+
+  it('cover of the breast twice their width, and leave the rest to the flap (derived)', () => {
+    const { bottom, style } = shoe;
+    const flap = bottom.layers.find((layer) => layer.flap)?.flap;
+    if (!flap) throw new Error('There is no flap.');
+    const sum = (faces: readonly Face[]) => faces.reduce((all, { area }) => all + area, 0);
+    const coated = steps.flatMap(({ coated: faces = [] }) => faces);
+    const lain = coated.filter((one) => isIn(one) && one.side === 'breast');
+    const left = coated.filter(({ side, within }) => side === 'breast' && within);
+    expect(sum(lain)).toBeCloseTo(2 * style.turnUnder * (flap.length - style.breastAllowance), 6);
+    expect(sum(coated.filter((one) => isIn(one) && one.side === 'grain'))).toBeCloseTo(sum(lain), 6);
+    expect(sum(lain) + sum(left)).toBeCloseTo(flap.width * flap.length + flap.tabWidth * flap.tabLength, 6);
+  });
+});
+
 const WEDGE: Named = {
   Raise: 'wedge',
   Lifts: 'Cork 6, Cork 4',

@@ -186,6 +186,54 @@ const SLIPS: Readonly<Record<string, Slip>> = {
   P24: { style: { Sole: 'Foam 12 M' }, heel: 0, move: () => false, behind: () => false },
 };
 
+const OPEN_SEAT: Named = { ...WELTED, 'Welt ends': 'at the seat' };
+const COVERED_BREAST: Named = { ...HIGH, 'Sole ends': 'down the breast' };
+
+/** Further slips, by the rules that must find them. */
+const MORE_SLIPS: readonly (readonly [id: string, what: string, slip: Slip])[] = [
+  [
+    'P12',
+    'the seat packed when the midsole is on',
+    { style: OPEN_SEAT, heel: 12, move: acts('pack seat'), behind: adding('midsole') },
+  ],
+  [
+    'P15',
+    'the seat of a welted slab nailed before it is stitched',
+    {
+      style: { Insole: 'Bend 4', Welt: 'Bend 4', Sole: 'Bend 4' },
+      heel: 0,
+      move: acts('stitch'),
+      behind: acts('nail seat'),
+    },
+  ],
+  [
+    'P14',
+    'the sole beaten when it is coated',
+    { style: WELTED, heel: 12, move: acts('beat'), behind: adding('sole', 'coat') },
+  ],
+  [
+    'P4',
+    'the soaked sole dried when it is coated',
+    { style: WELTED, heel: 12, move: ({ acts: done }) => done.join() === 'bend,dry', behind: adding('sole', 'coat') },
+  ],
+  [
+    'P21',
+    'the breast cut when the cover’s ends are turned in on to it',
+    { style: COVERED_BREAST, heel: 85, move: acts('cut breast'), behind: acts('turn in') },
+  ],
+  [
+    'P11',
+    'the grain of the turned-in ends roughened when it is coated',
+    {
+      style: COVERED_BREAST,
+      heel: 85,
+      move: ({ acts: done, faces }) =>
+        done.includes('roughen') && faces.some(({ side, zone }) => side === 'grain' && zone === 'in'),
+      behind: adding('sole', 'coat'),
+    },
+  ],
+];
+
 /** The list with the first step that is to be moved put behind the last of the others. */
 function spoilt({ steps, moulded }: Listed, { move, behind }: Slip): Listed {
   const from = steps.findIndex(move);
@@ -221,6 +269,15 @@ describe('every rule', () => {
     );
     expect(PRECEDENCE['P24']?.check({ ...sound, steps: coated })).not.toEqual([]);
   });
+
+  for (const [id, what, slip] of MORE_SLIPS) {
+    it(`${id} finds ${what}`, () => {
+      const shoe = built(slip.style, slip.heel);
+      const sound = listed(shoe, stepsFor(shoe));
+      expect(PRECEDENCE[id]?.check(sound)).toEqual([]);
+      expect(PRECEDENCE[id]?.check(spoilt(sound, slip))).not.toEqual([]);
+    });
+  }
 
   it('P3 asks for warm films where a joint waits past its open time', () => {
     const shoe = built(CORK);

@@ -22,7 +22,7 @@ export interface Listed {
 
 const does = (step: Step, ...acts: readonly Act[]) => step.acts.some((act) => acts.includes(act));
 const name = (step: Step) => `${step.acts.join(' and ')} (${step.pieces.map(({ item }) => item).join(', ')})`;
-const isMargin = ({ zone }: Face) => zone === 'over' || zone === 'under';
+const isMargin = ({ zone }: Face) => zone === 'over' || zone === 'under' || zone === 'in';
 const touch = (one: Face, other: Face) =>
   one.piece === other.piece &&
   one.side === other.side &&
@@ -134,9 +134,14 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
         ({ kind }) => kind === 'bend',
         ({ coated = [] }, bend) => meet(piecesOf(coated), bend.pieces),
       ),
-      ...list.steps.flatMap((step) => {
-        const wet = step.kind === 'bend' && does(step, 'damp', 'soak');
-        return wet && (step.acts.at(-1) !== 'dry' || !step.wait) ? [`${name(step)} and not dried`] : [];
+      ...list.steps.flatMap((step, i) => {
+        if (!does(step, 'damp', 'soak') || step.kind !== 'bend') return [];
+        const later = list.steps.slice(i);
+        const coated = later.findIndex(({ coated: faces = [] }) => meet(piecesOf(faces), step.pieces));
+        const dry = later
+          .slice(0, coated < 0 ? undefined : coated)
+          .some((one) => one.acts.at(-1) === 'dry' && one.wait && meet(one.pieces, step.pieces));
+        return dry ? [] : [`${name(step)} and not dried`];
       }),
     ],
   },
@@ -147,6 +152,7 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
       const on = new Set<Layer>();
       return steps.flatMap((step) => {
         const { joint } = step;
+        if (does(step, 'sew welt')) for (const piece of step.pieces) on.add(piece);
         if (!joint || joint.apart || !joined(step)) return [];
         const missing = piecesOf(joint.above).filter((piece) => !on.has(piece) && !joint.adds.includes(piece));
         for (const piece of [...joint.adds, ...joint.brings]) on.add(piece);
@@ -260,7 +266,7 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
           }),
         ),
         ...list.steps.flatMap((step) =>
-          step.kind === 'prepare' && grain(step.faces).some(({ zone }) => zone !== 'over' && zone !== 'under')
+          step.kind === 'prepare' && grain(step.faces).some((face) => !isMargin(face))
             ? [`${name(step)} on grain that is seen`]
             : [],
         ),
@@ -271,10 +277,11 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     says: 'insole, lasting, welt, its seam trimmed, shank, filler, midsole, sole',
     source: 'A Manual of Shoemaking, 1912, chapters VI and VIII; Bespoke Shoes Unlaced, 2014',
     check: (list) => [
-      ...inTurn(list, ['block insole', 'last upper', 'sew welt', 'trim seam', 'fit shank', 'fill cavity']),
+      ...inTurn(list, ['block insole', 'last upper', 'sew welt', 'trim seam', 'fit shank', 'pack seat', 'fill cavity']),
       ...wrong(
         list,
-        (step) => does(step, 'block insole', 'last upper', 'sew welt', 'trim seam', 'fit shank', 'fill cavity'),
+        (step) =>
+          does(step, 'block insole', 'last upper', 'sew welt', 'trim seam', 'fit shank', 'pack seat', 'fill cavity'),
         (other) => joined(other) && other.joint?.apart === false && other.kind !== 'cover',
       ),
       ...wrong(
@@ -308,6 +315,14 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
           list,
           ['soak', 'mellow', 'beat', 'trim round', 'open channel', 'stitch', 'hammer seam', 'close channel'],
           (step) => meet(step.pieces, sole),
+        ),
+        ...list.steps.flatMap((step) =>
+          does(step, 'mellow') && !step.wait ? [`${name(step)} without time to mellow`] : [],
+        ),
+        ...wrong(
+          list,
+          (step) => does(step, 'soak', 'mellow', 'beat') && meet(step.pieces, sole),
+          ({ coated = [] }, wet) => meet(piecesOf(coated), wet.pieces),
         ),
         ...wrong(
           list,
@@ -421,12 +436,18 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     check: (list) => {
       const flap = (step: Step) => (step.joint?.below ?? []).some(({ zone }) => zone === 'flap');
       return [
+        // A breast that a cover's ends are turned in on to is cut before that, which is off the last.
+        ...wrong(
+          list,
+          (step) => does(step, 'cut breast'),
+          (other) => other.kind === 'cover' && does(other, 'join', 'turn in'),
+        ),
         ...wrong(
           list,
           (step) =>
             does(step, 'nail', 'nail from inside') ||
             (joined(step) && !flap(step) && step.joint?.apart === false && step.joint.adds.some(isLift)),
-          (other) => does(other, 'cut breast') || (joined(other) && flap(other)),
+          (other) => (does(other, 'cut breast') && !other.apart) || (joined(other) && flap(other)),
         ),
         ...wrong(
           list,
