@@ -99,7 +99,7 @@ const functions = {
 async function describeFunctions(compilation) {
   const asset = compilation.getAsset('functions.json');
   if (!asset) return; // Its plugin has reported why there is none.
-  const guide = path('src/help/office.md');
+  const [office, runs] = ['office', 'runs'].map((name) => readFileSync(path(`src/help/${name}.md`), 'utf8'));
   compilation.contextDependencies.add(path('src/help'));
   const { functions, ...rest } = JSON.parse(asset.source.source());
   const { planParameters, tableInWords } = await tsImport('./src/tables/input-tables.ts', import.meta.url);
@@ -115,7 +115,7 @@ async function describeFunctions(compilation) {
   const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);
   compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
   const { helpSite } = await tsImport('./src/help/site.ts', import.meta.url);
-  for (const [name, html] of helpSite({ ...rest, functions: filled }, readFileSync(guide, 'utf8'))) {
+  for (const [name, html] of helpSite({ ...rest, functions: filled }, { office, runs })) {
     compilation.emitAsset(`help/${name}`, new webpack.sources.RawSource(html));
   }
 }
@@ -184,11 +184,11 @@ const renderer = {
   ],
 };
 
-/** The long cutting search in a worker, beside functions.js. */
-const search = {
-  ...common('search'),
+/** What works beside the page: the long cutting search, beside functions.js too, and reading workbook files. */
+const workers = {
+  ...common('workers'),
   target: ['webworker', 'es2022'],
-  entry: { search: './src/workers/worker.ts' },
+  entry: { search: './src/workers/worker.ts', 'read-file': './src/embedded/read-file.ts' },
   plugins: calculation,
 };
 
@@ -277,4 +277,4 @@ const office = {
   ],
 };
 
-export default [functions, search, libraries, renderer, page, office, command, library];
+export default [functions, workers, libraries, renderer, page, office, command, library];

@@ -1,7 +1,11 @@
+import { whatWentWrong } from '../core/what-went-wrong';
+
 /** A button of a notice. */
 export interface NoticeAction {
   readonly name: string;
   readonly run: () => void;
+  /** Whether the notice stays when it is pressed. */
+  readonly stays?: boolean;
 }
 
 /** Notices that are not put away, the newest last: only that one is shown, so that they take one bar of the page. */
@@ -10,10 +14,11 @@ const standing: HTMLElement[] = [];
 /**
  * Shows a sentence under the page's head until it is put away. A newer one goes over it; it comes back when that is put
  * away.
- * @param actions buttons beside it; each puts the notice away
+ * @param actions buttons beside it; each puts the notice away unless it says otherwise
+ * @param closes whether it may be put away without any of them
  * @returns puts it away
  */
-export function showNotice(sentence: string, actions: readonly NoticeAction[] = []): () => void {
+export function showNotice(sentence: string, actions: readonly NoticeAction[] = [], closes = true): () => void {
   const notice = document.createElement('div');
   const text = document.createElement('p');
   text.textContent = sentence;
@@ -22,9 +27,10 @@ export function showNotice(sentence: string, actions: readonly NoticeAction[] = 
     if (at >= 0) standing.splice(at, 1);
     show();
   };
-  const buttons = [...actions, { name: 'Close', run: () => undefined }].map(({ name, run }) =>
+  const all: readonly NoticeAction[] = closes ? [...actions, { name: 'Close', run: () => undefined }] : actions;
+  const buttons = all.map(({ name, run, stays }) =>
     button(name, () => {
-      away();
+      if (!stays) away();
       run();
     }),
   );
@@ -69,4 +75,9 @@ function button(name: string, run: () => void): HTMLButtonElement {
   made.textContent = name;
   made.addEventListener('click', run);
   return made;
+}
+
+/** Tells of a fault of the page's own. */
+export function tellFault(error: unknown): void {
+  showNotice(`The page has a fault here: ${whatWentWrong(error)} What is in the sheet may be from before.`);
 }

@@ -3,6 +3,7 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import type { GridHost } from '../host/grid/grid-host';
 import { wholeWorkbook } from '../host/grid/whole-workbook';
 import { showNotice } from './notices';
+import type { RunsHere } from './runs/runs-here';
 import { saveAsFile } from './save-as-file';
 import type { ReadFile } from './workbook-file';
 
@@ -21,8 +22,16 @@ export interface FileControls {
 
 const load = () => import(/* webpackChunkName: "files" */ './workbook-file');
 
+/** What the rest of the page may do with files. */
+export interface Files {
+  /** Hands the maker the workbook as a file. */
+  save(): void;
+  /** Lets the maker choose a file to open. */
+  choose(): void;
+}
+
 /** Lets the maker open workbook files and save the workbook as one. What that takes loads when it is first asked for. */
-export function offerFiles(injector: Injector, host: GridHost, controls: FileControls): void {
+export function offerFiles(injector: Injector, host: GridHost, runs: RunsHere, controls: FileControls): Files {
   const failed = (error: unknown) => {
     showNotice(`That did not work: ${whatWentWrong(error)}`);
   };
@@ -34,20 +43,24 @@ export function offerFiles(injector: Injector, host: GridHost, controls: FileCon
   const open = async (file: File) => {
     if (file.size > LARGEST) throw new Error(`${file.name} is too large to be a workbook.`);
     if (/\.(csv|tsv|txt)$/i.test(file.name)) return openRows(host, file, failed);
+    const putAway = showNotice(`Reading ${file.name}.`);
     const [{ readFile }, content] = await Promise.all([load(), file.arrayBuffer()]);
     let read: ReadFile;
     try {
-      read = readFile(new Uint8Array(content), file.name.replace(/\.xls[xm]$/i, ''));
+      read = await readFile(new Uint8Array(content), file.name.replace(/\.xls[xm]$/i, ''));
     } catch (error) {
       showNotice(`${file.name} cannot be read: ${whatWentWrong(error)}.`);
       return;
+    } finally {
+      putAway();
     }
-    if (!(await read.show(host))) return;
-    showNotice([`${file.name} is open. Undo brings the workbook back that was here.`, ...read.remarks].join(' '));
+    await runs.add(read.workbook, [`${file.name} is open, as a run of its own.`, ...read.remarks].join(' '));
   };
-  controls.save.addEventListener('click', () => void save(false).catch(failed));
+  const saveWhole = () => void save(false).catch(failed);
+  const choose = () => controls.choose.click();
+  controls.save.addEventListener('click', saveWhole);
   controls.saveValues.addEventListener('click', () => void save(true).catch(failed));
-  controls.open.addEventListener('click', () => controls.choose.click());
+  controls.open.addEventListener('click', choose);
   controls.choose.addEventListener('change', () => {
     const file = controls.choose.files?.[0];
     // The same file may be chosen again.
@@ -55,6 +68,7 @@ export function offerFiles(injector: Injector, host: GridHost, controls: FileCon
     if (file) open(file).catch(failed);
   });
   takeDropped((file) => void open(file).catch(failed));
+  return { save: saveWhole, choose };
 }
 
 /** Reads rows of another program, and asks before they take the place of a table's. */

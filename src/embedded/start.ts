@@ -1,25 +1,25 @@
 import { ICommandService } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
-import { whatWentWrong } from '../core/what-went-wrong';
 import { GridHost } from '../host/grid/grid-host';
-import { snapshotOf } from '../host/grid/snapshot';
 import { ask } from '../taskpane/ask';
-import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
-import { autosave } from './autosave';
 import { pasteUnstyled } from './clipboard';
 import { bindFunctions } from './custom-functions/bind';
 import type { Metadata } from './custom-functions/metadata';
 import type { StandIn } from './custom-functions/stand-in';
+import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
 import { mendSemantics } from './grid-semantics';
+import { keepAndTell, type RunNews } from './keep-and-tell';
 import { enterFirst, goRound, undoBeside } from './keys';
-import { showNotice } from './notices';
-import { Replacing } from './replacing';
+import { showNotice, tellFault } from './notices';
 import { offerFiles } from './offer-files';
-import { saveAsFile } from './save-as-file';
-import { type Found, SavedWorkbook } from './saved-workbook';
+import { element } from './part-of-page';
+import { Doorway } from './runs/doorway';
+import { offerRuns } from './runs/offer-runs';
+import { markOpened } from './runs/opening-mark';
+import { RunsHere } from './runs/runs-here';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
 import { markTabs } from './tab-marks';
@@ -36,35 +36,23 @@ export interface Page {
 }
 
 /**
- * Puts the page together and opens the workbook of the last visit.
+ * Puts the page together and opens the run that its address names, else that of the last visit.
  * @param plan what it opens where there is none
  */
 export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   // Loads while the sheet is being laid out and worked out.
   const pane = import(/* webpackChunkName: "pane" */ '../taskpane/pane').catch(() => undefined);
-  const saved = new SavedWorkbook();
-  const [metadata, found] = await Promise.all([readMetadata(), saved.find()]);
+  const doorway = new Doorway(element('stage'), element('progress'));
+  let heard: RunNews = { moved: () => undefined, lost: () => undefined };
+  const entering = enterPage(plan, doorway, { moved: (to) => heard.moved(to), lost: () => heard.lost() });
+  const [metadata, entry] = await Promise.all([readMetadata(), entering]);
   stage('Laying out the sheet');
   const { associated } = (globalThis as unknown as { CustomFunctions: StandIn }).CustomFunctions;
-  const spreadsheet = createSpreadsheet(
-    'grid',
-    found.kind === 'workbook' ? found.workbook : snapshotOf(plan, 'workbook'),
-    tellFault,
-  );
+  const spreadsheet = createSpreadsheet('grid', entry.workbook, tellFault);
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
-  const before = element('before', HTMLButtonElement);
-  const replacing = new Replacing(injector, saved, [plan, demo, blank], {
-    ask: (question) => ask(element('asking', HTMLDialogElement), question),
-    offer: (name) => {
-      before.hidden = name === undefined;
-      before.textContent = `Bring back “${name ?? ''}”`;
-    },
-    say: showNotice,
-  });
-  const host = new GridHost(injector, functions.messageAt, (next) => replacing.may(next));
+  const host = new GridHost(injector, functions.messageAt);
 
-  const sheet = element('sheet');
   const enterSheet = () => {
     injector.get(ILayoutService).focus();
     return true;
@@ -76,64 +64,56 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
   goRound([
     { element: element('actions'), enter: () => enterFirst(element('actions')) },
-    { element: sheet, enter: enterSheet },
+    { element: element('sheet'), enter: enterSheet },
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
-  element('demo').addEventListener('click', () => {
-    host.load(plan).then((held) => {
-      enterSheet();
-      if (!held) return;
-      showNotice('The demo is in the place of the workbook. Undo brings the workbook back.');
-    }, tellFault);
-  });
-  before.addEventListener('click', () => {
-    replacing.bringBack(host).then(enterSheet, tellFault);
-  });
   undoBeside(element('sheet'), injector.get(ICommandService));
-  offerFiles(injector, host, {
+  const runs = new RunsHere(host, injector, {
+    ask: (question) => ask(element('asking', HTMLDialogElement), question),
+    say: showNotice,
+  });
+  const files = offerFiles(injector, host, runs, {
     open: element('open-file'),
     save: element('save-file'),
     saveValues: element('save-values'),
     choose: element('choose-file', HTMLInputElement),
   });
+  offerRuns(element('runs'), element('runs-list', HTMLDialogElement), runs, files.choose);
   showName(host);
   markTabs(injector, host);
 
   await spreadsheet.shown;
   mendSemantics(element('grid'));
   const uncover = () => {
-    tellOf(found);
-    if (found.kind !== 'unable') keep(host, injector, saved);
+    heard = keepAndTell(entry, runs, injector, files.save);
     element('actions').hidden = false;
     element('loading').remove();
     enterSheet();
   };
-  if (found.kind === 'workbook') {
-    // Its last values can be seen while it is worked out anew.
-    uncover();
-    await painted();
-    await opening(functions.workOutAll(), saved);
-  } else {
+  if (entry.fresh) {
     stage('Working out the workbook');
     await functions.workOutAll();
     uncover();
+  } else {
+    // Its last values can be seen while it is worked out anew.
+    uncover();
+    await painted();
+    await opening(functions.workOutAll(), entry.kept?.run.id);
   }
-  await replacing.offerAgain();
   const loaded = await pane;
-  if (loaded) loaded.mountPane(element('pane'), host);
+  if (loaded) loaded.mountPane(element('pane'), host, { begin: (next) => runs.begin(next) });
   else showNotice('The pane beside the sheet did not load. Load the page again to have it.');
   return { host, spreadsheet };
 }
 
-/** Says that a saved workbook opened well once it is worked out; to leave it before that is no failure of it. */
-async function opening(work: Promise<void>, saved: SavedWorkbook): Promise<void> {
-  const leave = () => {
-    saved.opened().catch(tellFault);
-  };
-  addEventListener('pagehide', leave);
+/** Says that a run opened well once it is worked out; to leave it before that is no failure of it. */
+async function opening(work: Promise<void>, run: string | undefined): Promise<void> {
+  if (run === undefined) return work;
+  const opened = () => markOpened(run);
+  addEventListener('pagehide', opened);
   await work;
-  removeEventListener('pagehide', leave);
-  await saved.opened();
+  removeEventListener('pagehide', opened);
+  opened();
 }
 
 /** Waits until the page has been painted; not for long, since a page that is hidden is not painted. */
@@ -150,49 +130,6 @@ async function readMetadata(): Promise<Metadata> {
   return (await response.json()) as Metadata;
 }
 
-function keep(host: GridHost, injector: Parameters<typeof autosave>[0], saved: SavedWorkbook): void {
-  let putAway: (() => void) | undefined;
-  let failed = false;
-  autosave(injector, host, saved, {
-    waiting: () => {
-      putAway = showNotice(
-        'Solebench is open in another tab. What you change here is kept only after that tab is closed.',
-      );
-    },
-    keeping: () => putAway?.(),
-    kept: () => {
-      if (failed) putAway?.();
-      failed = false;
-    },
-    failed: () => {
-      // It tries again and again: the notice stands once.
-      if (failed) return;
-      failed = true;
-      putAway?.();
-      putAway = showNotice(
-        'This browser has no room to keep the workbook. It is tried again; until then what you change is lost when the page closes.',
-      );
-    },
-  });
-}
-
-function tellOf(found: Found): void {
-  if (found.kind === 'unable') {
-    showNotice('This browser keeps nothing for the page. What you change is lost when the page closes.');
-  }
-  if (found.kind !== 'damaged') return;
-  showNotice('The workbook of your last visit could not be opened, so the demo stands here. It has been put aside.', [
-    {
-      name: 'Save it as a file',
-      run: () => saveAsFile('damaged-workbook.json', JSON.stringify(found.kept), 'application/json'),
-    },
-  ]);
-}
-
-function tellFault(error: unknown): void {
-  showNotice(`The page has a fault here: ${whatWentWrong(error)} What is in the sheet may be from before.`);
-}
-
 function showName(host: GridHost): void {
   const show = () => {
     element('workbook').textContent = host.workbookName;
@@ -206,10 +143,4 @@ function stage(sentence: string): void {
   element('stage').textContent = sentence;
   const progress = element('progress', HTMLProgressElement);
   progress.value = progress.max - 1;
-}
-
-function element<T extends HTMLElement = HTMLElement>(id: string, kind?: new () => T): T {
-  const found = document.getElementById(id);
-  if (!found || (kind && !(found instanceof kind))) throw new Error(`The page lacks its part "${id}".`);
-  return found as T;
 }

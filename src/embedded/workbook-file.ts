@@ -1,11 +1,11 @@
 import type { IWorkbookData } from '@univerjs/core';
 import { readDelimited, rowsForTable, type RowsForTable, textOf } from '../exchange/delimited';
-import { openWorkbook } from '../exchange/open-workbook';
 import { valuesOnly } from '../exchange/xlsx/values-only';
 import { writeBook } from '../exchange/xlsx/write';
 import { bookOfGrid } from '../host/grid/book-of-grid';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import type { GridHost } from '../host/grid/grid-host';
+import { readBesidePage } from './read-beside-page';
 
 /** Loaded when a workbook file is first opened or saved. */
 
@@ -15,20 +15,19 @@ export function fileOf(snapshot: IWorkbookData, only: boolean): Uint8Array {
   return writeBook(only ? valuesOnly(book) : book);
 }
 
-/** A file that was read and can take the workbook's place. */
+/** A file that was read, as the grid opens it. */
 export interface ReadFile {
+  readonly workbook: IWorkbookData;
   /** What of it is not in the page, or was brought up to date. */
   readonly remarks: readonly string[];
-  /** Puts it in the workbook's place, as one step for undo, if the maker wants it there. @returns whether it is */
-  show(host: GridHost): Promise<boolean>;
 }
 
 /** Reads a file. @throws Error whose message says why it cannot be read */
-export function readFile(bytes: Uint8Array, name: string): ReadFile {
-  const { book, left, changed } = openWorkbook(bytes);
+export async function readFile(bytes: Uint8Array, name: string): Promise<ReadFile> {
+  const { book, left, changed } = await readBesidePage(bytes);
   return {
+    workbook: gridOfBook(book, name, 'workbook'),
     remarks: [...changed, ...left.map((what) => `Not in the page: ${what}.`)],
-    show: (host) => host.replaceWith(name, (id, sheetIds) => gridOfBook(book, name, id, sheetIds)),
   };
 }
 

@@ -7,6 +7,7 @@ export function plain(text: string): string {
 const SECTIONS = [
   ['index.html', 'Functions'],
   ['worked-by-hand.html', 'A style worked by hand'],
+  ['runs.html', 'Runs and files'],
   ['office.html', 'In the office suite'],
 ] as const;
 

@@ -5,12 +5,26 @@ import { type Page, plain } from './frame';
 /** Where the guide has the headers written. */
 const HEADERS = '<!-- The build puts the response headers here. -->';
 
-/**
- * The guide to the office suite, from its Markdown. Headings take ids of their words, so that they can be linked to.
- */
+/** The guide to the office suite, from its Markdown. */
 export function guide(markdown: string): Page {
-  const [first = '', ...rest] = markdown.split('\n');
   if (!markdown.includes(HEADERS)) throw new Error('The guide has no place for the response headers.');
+  const { title, body } = inHtml(markdown);
+  return written(
+    'office.html',
+    title,
+    body.replace(HEADERS, () => headers()),
+  );
+}
+
+/** A page from its Markdown. */
+export function pageOfMarkdown(file: string, markdown: string): Page {
+  const { title, body } = inHtml(markdown);
+  return written(file, title, body);
+}
+
+/** Markdown with its title as the first line. Headings take ids of their words, so that they can be linked to. */
+function inHtml(markdown: string): { readonly title: string; readonly body: string } {
+  const [first = '', ...rest] = markdown.split('\n');
   const marked = new Marked({
     renderer: {
       heading({ tokens, depth, text }) {
@@ -24,15 +38,15 @@ export function guide(markdown: string): Page {
       },
     },
   });
-  const body = marked.parse(rest.join('\n'), { async: false }).replace(HEADERS, () => headers());
+  return { title: first.replace(/^# /, ''), body: marked.parse(rest.join('\n'), { async: false }) };
+}
+
+/** A page with its chapters listed at its head. */
+function written(file: string, title: string, body: string): Page {
   const chapters = [...body.matchAll(/<h2 id="([^"]+)">(.*?)<\/h2>/g)]
     .map(([, id, words]) => `<li><a href="#${id}">${words}</a></li>`)
     .join('\n');
-  return {
-    file: 'office.html',
-    title: first.replace(/^# /, ''),
-    body: `<ul class="chapters">${chapters}</ul>\n${body}`,
-  };
+  return { file, title, body: `<ul class="chapters">${chapters}</ul>\n${body}` };
 }
 
 function slug(text: string): string {

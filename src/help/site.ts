@@ -1,6 +1,6 @@
 import { framed } from './frame';
 import { functionPage } from './function-page';
-import { guide } from './guide';
+import { guide, pageOfMarkdown } from './guide';
 import { list } from './list';
 import type { Description } from './metadata';
 import { workedByHand } from './worked-by-hand';
@@ -8,12 +8,16 @@ import { workedByHand } from './worked-by-hand';
 /**
  * All pages of the help by their file names.
  * @param description of the functions, as functions.json has it
- * @param office the guide to the office suite, in Markdown
+ * @param written what is written by hand, in Markdown: the guide to the office suite, and of runs and files
  */
-export function helpSite(description: Description, office: string): ReadonlyMap<string, string> {
+export function helpSite(
+  description: Description,
+  written: { readonly office: string; readonly runs: string },
+): ReadonlyMap<string, string> {
   const pages = [
     list(description),
-    guide(office),
+    guide(written.office),
+    pageOfMarkdown('runs.html', written.runs),
     workedByHand(),
     ...description.functions.map((one) => functionPage(one, description)),
   ];

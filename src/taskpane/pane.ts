@@ -12,6 +12,7 @@ import { INPUT_TABLES } from '../tables/input-tables';
 import type { LostCode } from '../tables/named-codes';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
+import type { WorkbookPlan } from '../workbook/workbook';
 import { benchSection } from './bench-section';
 import { buildSection } from './build-section';
 import { cautions } from './cautions';
@@ -55,6 +56,11 @@ export interface Surroundings {
   readonly functionsAddress?: string;
   /** Searches for layouts with fewer sheets. */
   readonly search?: CuttingSearch;
+  /**
+   * Begins another run from a plan, beside the one in the workbook; where it is missing, the plan goes into the workbook.
+   * @returns whether it is there: false where the maker would rather not
+   */
+  readonly begin?: (plan: WorkbookPlan) => Promise<boolean>;
 }
 
 /**
@@ -62,7 +68,7 @@ export interface Surroundings {
  * @returns takes the pane away again
  */
 export function mountPane(element: HTMLElement, host: Host, surroundings: Surroundings = {}): () => void {
-  const pane = new Pane(element, host, surroundings.search ?? searchBesidePage);
+  const pane = new Pane(element, host, surroundings.search ?? searchBesidePage, surroundings.begin);
   const size = new ResizeObserver(() => pane.fit());
   size.observe(element);
   fetch(surroundings.functionsAddress ?? 'functions.json')
@@ -99,6 +105,7 @@ class Pane {
     private readonly element: HTMLElement,
     private readonly host: Host,
     search: CuttingSearch,
+    private readonly begin: Surroundings['begin'],
   ) {
     this.watched = new Watched(host);
     this.watched.onChange(this.draw);
@@ -303,10 +310,13 @@ class Pane {
   }
 
   private load(what: 'demo' | 'blank'): void {
+    const plan = what === 'demo' ? demo : blank;
+    const { begin } = this;
+    if (begin) return this.attempt(() => begin(plan), '');
     const done = what === 'demo' ? 'The demo is in the workbook.' : 'Blank tables are in the workbook.';
     const before = this.undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.';
     this.say('Putting the sheets into the workbook.');
-    this.attempt(() => this.host.load(what === 'demo' ? demo : blank), `${done} ${before}`);
+    this.attempt(() => this.host.load(plan), `${done} ${before}`);
   }
 }
 

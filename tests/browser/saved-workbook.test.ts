@@ -64,40 +64,11 @@ describe('a workbook between visits', () => {
     await sheet.shows('A5', 'A5. 70.0');
   });
 
-  it('gives way to the demo when it cannot be opened, and is put aside', async () => {
+  it('is put aside when it cannot be opened or opening it ended the page, and can be tried again', async () => {
     const { page, context, sheet } = await open();
     await sheet.enter('A5', '63');
     await page.waitForTimeout(800);
-    await page.evaluate(
-      () =>
-        new Promise<void>((resolve, reject) => {
-          const opening = indexedDB.open('solebench');
-          opening.onsuccess = () => {
-            const store = opening.result.transaction('workbooks', 'readwrite').objectStore('workbooks');
-            const put = store.put({ version: 1, workbook: { id: 'workbook', sheets: 7 } }, 'workbook');
-            put.onsuccess = () => resolve();
-            put.onerror = () => reject(put.error);
-          };
-        }),
-    );
-    await page.close({ runBeforeUnload: false });
-    const again = await open({ in: context });
-    await again.page.getByText('The workbook of your last visit could not be opened').waitFor();
-    await again.sheet.shows('A5', 'A5. 40.0');
-    const [file] = await Promise.all([
-      again.page.waitForEvent('download'),
-      again.page.getByRole('button', { name: 'Save it as a file' }).click(),
-    ]);
-    expect(file.suggestedFilename()).toBe('damaged-workbook.json');
-    await again.page.reload();
-    await again.page.locator('#loading').waitFor({ state: 'detached' });
-    expect(await again.page.getByText('could not be opened').count()).toBe(0);
-  });
-
-  it('is put aside when opening it ended the page before', async () => {
-    const { page, context, sheet } = await open();
-    await sheet.enter('A5', '63');
-    await page.waitForTimeout(800);
+    const address = page.url();
     await page.close();
     // The last plugin that the page gives the grid ends everything.
     const withoutPalette = (script: string) =>
@@ -110,70 +81,35 @@ describe('a workbook between visits', () => {
     });
     await broken.page.getByText('The page could not start: the grid gives up').waitFor();
     await broken.page.close();
-    const again = await open({ in: context });
-    await again.page.getByText('The workbook of your last visit could not be opened').waitFor();
-    await again.sheet.shows('A5', 'A5. 40.0');
-  });
-
-  it('is kept by the first of two tabs alone', async () => {
-    const { context, page, sheet } = await open();
-    const second = await open({ in: context });
-    await second.page.getByText('Solebench is open in another tab.').waitFor();
-    await second.sheet.enter('A5', '11');
-    await second.page.waitForTimeout(600);
-    await page.bringToFront();
-    await sheet.enter('A5', '22');
-    await page.waitForTimeout(600);
-    const third = await open({ in: context });
-    await third.sheet.shows('A5', 'A5. 22.0');
-    await page.close();
-    await second.page.waitForFunction(() => !document.body.innerText.includes('open in another tab'));
-    await second.page.bringToFront();
-    await second.sheet.enter('A5', '33');
-    await second.page.waitForTimeout(600);
-    await second.page.reload();
-    await second.page.locator('#loading').waitFor({ state: 'detached' });
-    await second.sheet.shows('A5', 'A5. 33.0');
-  });
-
-  it('makes room for the demo on request, and undo brings it back', async () => {
-    const { page, sheet } = await open();
-    await sheet.enter('A5', '63');
-    await page.getByRole('button', { name: 'Load the demo', exact: true }).click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Go on' }).click();
-    await page.getByText('The demo is in the place of the workbook.').waitFor();
-    await sheet.shows('A5', 'A5. 40.0');
-    await page.keyboard.press('Control+z');
-    await sheet.shows('A5', 'A5. 63.0');
-  });
-
-  it('asks before another takes its place, and can be brought back after a reload', async () => {
-    const { page, sheet } = await open();
-    const load = page.getByRole('button', { name: 'Load the demo', exact: true });
-    const back = page.getByRole('button', { name: /^Bring back/ });
-    // Nobody has entered anything: nothing to ask.
-    await load.click();
-    await page.getByText('The demo is in the place of the workbook.').waitFor();
-    expect(await back.count()).toBe(0);
-    await sheet.enter('A5', '63');
-    await load.click();
-    await page.getByRole('dialog').getByText('holds what you have entered').waitFor();
-    await page.getByRole('dialog').getByRole('button', { name: 'Keep it' }).click();
-    await sheet.shows('A5', 'A5. 63.0');
-    await load.click();
-    await page.getByRole('dialog').getByRole('button', { name: 'Go on' }).click();
-    await back.waitFor();
-    await sheet.shows('A5', 'A5. 40.0');
-    await page.waitForTimeout(800);
-    await page.reload();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await sheet.shows('A5', 'A5. 40.0');
-    await back.click();
-    await page.getByText('is back in the workbook.').waitFor();
-    await sheet.shows('A5', 'A5. 63.0');
-    await page.waitForTimeout(800);
-    await page.reload();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await sheet.shows('A5', 'A5. 63.0');
+    const again = await open({ in: context, ready: false });
+    await again.page.getByText('“Test run” could not be opened. It is kept as it is.').waitFor();
+    const [file] = await Promise.all([
+      again.page.waitForEvent('download'),
+      again.page.getByRole('button', { name: 'Save it as a file' }).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe('damaged-workbook.json');
+    await again.page.getByRole('button', { name: 'Try again' }).click();
+    await again.page.locator('#loading').waitFor({ state: 'detached' });
+    await again.sheet.shows('A5', 'A5. 63.0');
+    await again.page.evaluate(
+      () =>
+        new Promise<void>((resolve, reject) => {
+          const opening = indexedDB.open('solebench runs');
+          opening.onsuccess = () => {
+            const store = opening.result.transaction('contents', 'readwrite').objectStore('contents');
+            const run = new URLSearchParams(location.search).get('run') ?? '';
+            const put = store.put({ version: 1, workbook: { id: 'workbook', sheets: 7 } }, run);
+            put.onsuccess = () => resolve();
+            put.onerror = () => reject(put.error);
+          };
+        }),
+    );
+    await again.page.close({ runBeforeUnload: false });
+    // It stands in nobody's way: the address of the last visit opens another run the time after.
+    const third = await open({ in: context, ready: false });
+    await third.page.getByText('could not be opened').waitFor();
+    const fourth = await open({ in: context });
+    await fourth.sheet.shows('A5', 'A5. 40.0');
+    expect(fourth.page.url()).not.toBe(address);
   });
 });

@@ -23,7 +23,7 @@ describe('the page around the sheet', () => {
     await page.keyboard.press('F6');
     expect(await page.evaluate(() => document.activeElement?.closest('aside')?.id)).toBe('pane');
     await page.keyboard.press('F6');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('demo');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('runs');
     await page.keyboard.press('F6');
     await page.keyboard.type('55');
     await page.keyboard.press('Enter');

@@ -43,7 +43,8 @@ describe('workbook files in the page', () => {
       for (const { value } of formulas) expect(value === undefined || isFault(value)).toBe(false);
     });
     await page.locator('#choose-file').setInputFiles(fileOf('Copy.xlsx', writeBook(first.book)));
-    await page.getByText('Copy.xlsx is open.').waitFor();
+    await page.getByText('Copy.xlsx is open, as a run of its own.').waitFor();
+    await page.locator('#loading').waitFor({ state: 'detached' });
     await page.waitForTimeout(4000);
     const second = await saved(page, 'Save as file');
     // A workbook is called by what stands at the head of its first sheet.
@@ -60,21 +61,16 @@ describe('workbook files in the page', () => {
     expect(cells.length).toBeGreaterThan(1_000);
   });
 
-  it('asks before a file takes the place of what was entered, and undo brings that back', async () => {
+  it('opens a file as a run of its own, beside the one that was there', async () => {
     const { page } = await site.open();
     const sheet = new Sheet(page);
     await sheet.enter('A1', 'Winter run');
     const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
     await page.locator('#choose-file').setInputFiles(file);
-    await page.getByText('“Winter run” holds what you have entered. “Tables” takes its place').waitFor();
-    await page.getByRole('dialog').getByRole('button').last().click();
-    await sheet.shows('A1', 'A1. Winter run');
-    await page.locator('#choose-file').setInputFiles(file);
-    await page.getByRole('dialog').getByRole('button').first().click();
-    await page.getByText('Tables.xlsx is open.').waitFor();
+    await page.getByText('Tables.xlsx is open, as a run of its own.').waitFor();
     await sheet.shows('A1', `A1. ${blank.name}`);
-    await page.keyboard.press('Control+z');
-    await sheet.shows('A1', 'A1. Winter run');
+    await page.goBack();
+    await page.waitForFunction(() => document.title === 'Winter run – Solebench');
   });
 
   it('says why a file cannot be read, and opens one that is dropped', async () => {
@@ -89,7 +85,7 @@ describe('workbook files in the page', () => {
       document.getElementById('grid')?.dispatchEvent(new DragEvent('dragover', init));
       document.getElementById('grid')?.dispatchEvent(new DragEvent('drop', init));
     }, bytes);
-    await page.getByText('Dropped.xlsx is open.').waitFor();
+    await page.getByText('Dropped.xlsx is open, as a run of its own.').waitFor();
   });
 
   it('puts a table of another program into the one whose headings it has', async () => {

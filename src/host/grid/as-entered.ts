@@ -19,7 +19,8 @@ export function asEntered({ sheetOrder, sheets }: Pick<IWorkbookData, 'sheetOrde
   );
 }
 
-function enteredIn(cell: Nullable<ICellData>): unknown {
+/** What somebody entered into a cell: its formula, else its value; undefined where it is blank. */
+export function enteredIn(cell: Nullable<ICellData>): unknown {
   if (!cell) return undefined;
   const { f, si, v, p } = cell;
   if (f) return f;
@@ -30,9 +31,17 @@ function enteredIn(cell: Nullable<ICellData>): unknown {
   return value === undefined || value === null || value === '' ? undefined : value;
 }
 
-/** The run's name: what stands at the head of the workbook's first sheet, else the name that it was made by. */
-export function runName({ name, sheetOrder, sheets }: Pick<IWorkbookData, 'name' | 'sheetOrder' | 'sheets'>): string {
-  const first = sheets[sheetOrder[0] ?? '']?.cellData?.[0]?.[0];
-  const head = enteredIn(first);
-  return typeof head === 'string' && !head.startsWith('=') && head.trim() !== '' ? head.trim() : name;
+type Named = Pick<IWorkbookData, 'name' | 'sheetOrder' | 'sheets'>;
+
+/** The title at the head of the workbook's first sheet: text that stands there by itself, since headings stand in a row. */
+export function titleIn({ sheetOrder, sheets }: Named): string | undefined {
+  const [title, beside] = [0, 1].map((column) => enteredIn(sheets[sheetOrder[0] ?? '']?.cellData?.[0]?.[column]));
+  if (typeof title !== 'string' || title.startsWith('=') || title.trim() === '' || beside !== undefined)
+    return undefined;
+  return title.trim();
+}
+
+/** The run's name: its title, else the name that its workbook was made by. */
+export function runName(workbook: Named): string {
+  return titleIn(workbook) ?? workbook.name;
 }

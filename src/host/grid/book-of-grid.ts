@@ -30,7 +30,7 @@ import { lookTypedOver } from './example-look';
 import { isPlanned, styleId } from './look';
 import { type ResultLook, resultLook, spilledCell, spilledStyle } from './result-look';
 import { namesIn, rulesIn } from './snapshot';
-import { type Spilled, spilledIn } from './spilled-values';
+import { type Spilled, spilledIn } from './spilled-resource';
 
 /** What sheets of ours print like: A4 across, one page wide. */
 const PRINTED = {

@@ -26,6 +26,7 @@ import {
   ScrollToCellOperation,
   SetRangeValuesCommand,
   SetSelectionsOperation,
+  SetWorkbookNameMutation,
   SetWorksheetActiveOperation,
   SheetsSelectionsService,
 } from '@univerjs/sheets';
@@ -36,11 +37,12 @@ import { cellAddress } from '../../tables/cell-address';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
-import { runName } from './as-entered';
+import { runName, titleIn } from './as-entered';
 import { contentAtRest } from './content-at-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
+import { withSheetIds } from './with-sheet-ids';
 import type { Block, CellPlace, Host, PlacedTable, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
 
 /** Why a cell shows an error, where its formula's function said it. Rows and columns count from 0. */
@@ -62,8 +64,6 @@ export class GridHost implements Host {
   constructor(
     private readonly injector: Injector,
     private readonly messageAt: MessageAt,
-    /** Whether a plan may take the workbook's place. */
-    private readonly mayReplace: (next: { readonly name: string }) => Promise<boolean> = async () => true,
   ) {
     this.commands = injector.get(ICommandService);
     this.atRest = contentAtRest(this.commands).pipe(share());
@@ -79,35 +79,30 @@ export class GridHost implements Host {
   }
 
   async load(plan: WorkbookPlan): Promise<boolean> {
-    return this.replaceWith(plan.name, (id, sheetIds) => snapshotOf(plan, id, sheetIds));
-  }
-
-  /**
-   * Puts another workbook's content in the place of this one's, as one step for undo, if it may.
-   * @param name of the other
-   * @param make makes it under the workbook's id, with ids for its sheets that are free
-   */
-  async replaceWith(
-    name: string,
-    make: (id: string, sheetIds: (at: number) => string) => IWorkbookData,
-  ): Promise<boolean> {
-    if (!(await this.mayReplace({ name }))) return false;
-    const workbook = this.workbook();
-    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
-    this.replaceBy(make(workbook.getUnitId(), freeIds(taken)));
+    this.replaceBy(snapshotOf(plan, this.workbook().getUnitId()));
     return true;
   }
 
-  /**
-   * Puts a workbook's content in the place of the one there, in one step that can be undone.
-   * @param snapshot whose sheets have ids that the workbook does not have
-   */
+  /** Puts a workbook's content in the place of the one there, in one step that can be undone. */
   replaceBy(snapshot: IWorkbookData): void {
     const workbook = this.workbook();
     const unitID = workbook.getUnitId();
-    const { redo, undo } = replacement(this.injector, workbook, snapshot);
+    const taken = new Set(workbook.getSheets().map((sheet) => sheet.getSheetId()));
+    const { redo, undo } = replacement(this.injector, workbook, withSheetIds(snapshot, freeIds(taken)));
     if (!sequenceExecute(redo, this.commands).result) throw new Error('The grid could not show the workbook.');
     this.injector.get(IUndoRedoService).pushUndoRedo({ unitID, undoMutations: undo, redoMutations: redo });
+  }
+
+  /** Calls the run otherwise: in its title where it has one, which is one step for undo, else the workbook alone. */
+  async rename(name: string): Promise<void> {
+    const workbook = this.workbook();
+    const [first] = workbook.getSheets();
+    if (first && titleIn(workbook.getSnapshot()) !== undefined) {
+      await this.writeCells([{ sheet: first.getName(), row: 0, column: 0, value: name }]);
+    } else {
+      const params = { unitId: workbook.getUnitId(), name };
+      this.commands.syncExecuteCommand(SetWorkbookNameMutation.id, params);
+    }
   }
 
   async tables(): Promise<ReadonlyMap<string, Cells>> {

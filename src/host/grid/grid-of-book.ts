@@ -18,7 +18,7 @@ import { plannedStyle, styleOfLook } from './book-look';
 import { gridRule, rangeOf } from './book-rules';
 import { inRole, plain, roleOf } from './look';
 import { least, resourcesOf, spare, tableId } from './snapshot';
-import { type Spilled, spilledResource } from './spilled-values';
+import { type Spilled, spilledResource } from './spilled-resource';
 
 /** Room for a table of which nothing is known. */
 const ROOM = { rows: 200, columns: 8 } as const;

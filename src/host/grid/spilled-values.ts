@@ -1,35 +1,10 @@
-import {
-  ICommandService,
-  type Injector,
-  IResourceManagerService,
-  type IWorkbookData,
-  UniverInstanceType,
-} from '@univerjs/core';
+import { ICommandService, type Injector, IResourceManagerService, UniverInstanceType } from '@univerjs/core';
 import {
   FormulaDataModel,
   type ISetArrayFormulaDataMutationParams,
   SetArrayFormulaDataMutation,
 } from '@univerjs/engine-formula';
-
-/** What the grid calls the store of it. */
-const resource = 'SHEET_SOLEBENCH_SPILLED_PLUGIN';
-
-/** What the tables of one workbook spill: over which cells, and what stands in them. */
-export interface Spilled {
-  readonly ranges?: ISetArrayFormulaDataMutationParams['arrayFormulaRange'][string];
-  readonly cells?: ISetArrayFormulaDataMutationParams['arrayFormulaCellData'][string];
-}
-
-/** What the tables of a workbook had spilled when its snapshot was taken. */
-export function spilledIn({ resources }: IWorkbookData): Spilled {
-  const data = resources?.find(({ name }) => name === resource)?.data;
-  return data ? (JSON.parse(data) as Spilled) : {};
-}
-
-/** What tables spill, as a snapshot keeps it. */
-export function spilledResource(spilled: Spilled): { readonly name: string; readonly data: string } {
-  return { name: resource, data: JSON.stringify(spilled) };
-}
+import { type Spilled, spilledStore } from './spilled-resource';
 
 /**
  * Keeps with a workbook what its tables spilled last, and shows it again before anything is worked out anew: of a table the
@@ -39,7 +14,7 @@ export function keepSpilledValues(injector: Injector): void {
   const commands = injector.get(ICommandService);
   const formulas = injector.get(FormulaDataModel);
   injector.get(IResourceManagerService).registerPluginResource<Spilled>({
-    pluginName: resource,
+    pluginName: spilledStore,
     businesses: [UniverInstanceType.UNIVER_SHEET],
     toJson: (unitId) =>
       JSON.stringify({

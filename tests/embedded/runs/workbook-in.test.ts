@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { workbookIn } from '../../src/embedded/saved-workbook';
-import { snapshotOf, snapshotVersion } from '../../src/host/grid/snapshot';
-import { demo } from '../../src/workbook/demo';
+import { workbookIn } from '../../../src/embedded/runs/workbook-in';
+import { snapshotOf, snapshotVersion } from '../../../src/host/grid/snapshot';
+import { demo } from '../../../src/workbook/demo';
 
 describe('workbookIn', () => {
   const workbook = snapshotOf(demo, 'workbook');
