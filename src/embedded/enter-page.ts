@@ -2,7 +2,7 @@ import type { IWorkbookData } from '@univerjs/core';
 import { snapshotOf } from '../host/grid/snapshot';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { alone } from './runs/alone';
-import { Doorway } from './runs/doorway';
+import type { Doorway } from './runs/doorway';
 import { enterRun } from './runs/enter-run';
 import { takeOverFormer } from './runs/former-store';
 import { Holding } from './runs/holding';

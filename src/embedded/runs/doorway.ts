@@ -19,8 +19,9 @@ export class Doorway {
     private readonly stage: HTMLElement,
     private readonly progress: HTMLElement,
   ) {
-    this.choices = document.createElement('div');
+    this.choices = document.createElement('section');
     this.choices.className = 'choices';
+    this.choices.setAttribute('aria-label', 'What to do');
     progress.after(this.choices);
   }
 
