@@ -113,7 +113,8 @@ describe('the runs of a browser', () => {
     await page.getByText('This browser has no run at this address.').waitFor();
     await page.getByRole('link', { name: 'Old run' }).click();
     await titled(page, 'Old run');
-  });
+    // A dozen pages are loaded here, one after the other.
+  }, 240_000);
 
   it('are at work in one tab at a time, and handed over on request', async () => {
     const { context, page, sheet } = await open();
