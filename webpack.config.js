@@ -110,6 +110,11 @@ async function describeFunctions(compilation) {
       each.name === 'tables' ? planParameters() : [{ description: tableInWords(each.name), ...each }],
     ),
   }));
+  // Where their tables stand is handed over to functions that plan, so that their sentences name cells.
+  for (const one of filled) {
+    const plans = one.parameters[0]?.name === 'pairage' || one.id === 'TICKET';
+    if (plans && !one.options?.cancelable) one.options = { ...one.options, requiresParameterAddresses: true };
+  }
   const described = filled.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.
   const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);

@@ -76,7 +76,24 @@ export function labelIn(
   const { run, layer, sizeRun } = line.line;
   const size = String(sizeRun.size);
   const both = `${size} ${line.foot}`;
-  for (const lines of [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]]) {
+  const ways = [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]];
+  return lettering(ways, ring, spots, toe, scale);
+}
+
+/** A figure that stands for a piece too small for more. */
+export function keyIn(ring: Ring, spots: readonly Spot[], key: number, scale: number): PieceLabel | undefined {
+  return lettering([[String(key)]], ring, spots, undefined, scale);
+}
+
+/** The first of several letterings that has room. */
+function lettering(
+  ways: readonly (readonly string[])[],
+  ring: Ring,
+  spots: readonly Spot[],
+  toe: Point | undefined,
+  scale: number,
+): PieceLabel | undefined {
+  for (const lines of ways) {
     const needed = Math.min(...halves({ lines }, scale));
     for (const { at: spot, room } of spots) {
       // The widest come first: where the lettering is higher than that, no other has room.

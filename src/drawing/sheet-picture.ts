@@ -16,7 +16,18 @@ import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
 import { level, upright } from './dimensions';
 import { type LineOfPiece, lineOf, nameOf } from './line-of-piece';
-import { covers, labelIn, needsToePoint, type Spot, spotsOf, toeOf, toePoint, written } from './piece-lettering';
+import {
+  covers,
+  keyIn,
+  labelIn,
+  needsToePoint,
+  type PieceLabel,
+  type Spot,
+  spotsOf,
+  toeOf,
+  toePoint,
+  written,
+} from './piece-lettering';
 import { directionSign } from './plan-view';
 import { sheetName, sheetNumber } from './sheet-name';
 import { percent } from './side-view';
@@ -45,7 +56,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const { cutting, sheet } = input;
   const { format, placements } = sheet;
   const frame = frameOf(format, width);
-  const drawn = drawnPieces(cutting, placements, frame);
+  const drawn = lettered(drawnPieces(cutting, placements, frame), frame.scale);
   const rest = restOf(cutting, sheet, frame);
   const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
   return {
@@ -54,7 +65,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
     marks: marks(
       within(format, frame),
       format.natural && zonesOf(format.natural, drawn, frame),
-      rest.flatMap(({ ring, letter }) => [outline('dashed', ring, frame.at), ...lettered(ring, letter, frame)]),
+      rest.flatMap(({ ring, letter }) => [outline('dashed', ring, frame.at), ...restLetter(ring, letter, frame)]),
       drawn.flatMap((piece) => pieceMarks(input, piece, frame)),
       edgeMarks(format, frame),
       dimensions(input, frame),
@@ -63,6 +74,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
     facts: facts(input, drawn, used, rest),
     items: drawn.map(({ i, line }): PictureItem => ({ id: String(i), label: nameOf(line, true) })),
     scale: frame.scale,
+    legend: legendOf(drawn),
   };
 }
 
@@ -123,6 +135,32 @@ function drawnPieces(
   });
 }
 
+/** A piece with its lettering, or with the figure that stands for it where it is too small for that. */
+interface LetteredPiece extends DrawnPiece {
+  readonly label: PieceLabel | undefined;
+  readonly key: number | undefined;
+}
+
+function lettered(drawn: readonly DrawnPiece[], scale: number): readonly LetteredPiece[] {
+  const keys = new Map<string, number>();
+  return drawn.map((piece): LetteredPiece => {
+    const { line, ring, spots, toe } = piece;
+    const point = needsToePoint(ring, scale) ? toe : undefined;
+    const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
+    if (label || !line) return { ...piece, label, key: undefined };
+    const name = nameOf(line);
+    const key = keys.get(name) ?? keys.size + 1;
+    const figure = keyIn(ring, spots, key, scale);
+    if (figure) keys.set(name, key);
+    return { ...piece, label: figure, key: figure && key };
+  });
+}
+
+/** What each figure stands for: "1 Tansy top piece 9, 38 L". */
+function legendOf(drawn: readonly LetteredPiece[]): readonly string[] {
+  return [...new Set(drawn.flatMap(({ key, line }) => (key === undefined ? [] : [`${key} ${nameOf(line)}`])))];
+}
+
 /** Rectangles that are left over, lettered. */
 function restOf({ pieces }: StockCutting, { format, placements }: NamedSheet, { onPicture }: Frame): Rest {
   return leftover(pieces, format, placements).map(({ x, y, length, width: wide }, i) => {
@@ -155,14 +193,17 @@ function edgeMarks(format: SheetFormat, frame: Frame): Marks {
 }
 
 /** A piece with its lettering and the point at its toe. */
-function pieceMarks(input: SheetPictureInput, { i, line, ring, spots, toe }: DrawnPiece, { at, scale }: Frame): Marks {
+function pieceMarks(
+  input: SheetPictureInput,
+  { i, line, ring, toe, label }: LetteredPiece,
+  { at, scale }: Frame,
+): Marks {
   const id = String(i);
   const on = input.picked === undefined ? isShown(line, input.shown) : input.picked === id;
   const edge = on
     ? outline('wide', ring, at, { accent: true, fill: 'wash', item: id })
     : outline('narrow', ring, at, { item: id });
   const point = needsToePoint(ring, scale) ? toe : undefined;
-  const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
   const free = point && !(label && covers(label, point, scale));
   return marks(edge, free && toePoint(point, at), label && written(label, at, on));
 }
@@ -237,7 +278,7 @@ function letterOf(i: number): string {
   return String.fromCharCode(65 + i);
 }
 
-function lettered(ring: Ring, letter: string, { at, scale }: Frame): Marks {
+function restLetter(ring: Ring, letter: string, { at, scale }: Frame): Marks {
   const { left, right, bottom, top } = box(ring);
   if (Math.min(right - left, top - bottom) * scale < 5) return [];
   return [text(at.x((left + right) / 2), at.y((bottom + top) / 2) + 1.25, letter, 'bold')];

@@ -23,6 +23,8 @@ export interface Picture {
   /** The same facts as a table. */
   readonly facts: readonly (readonly [what: string, value: string])[];
   readonly marks: Marks;
+  /** What figures in the picture stand for, where there is no room for words in it. */
+  readonly legend?: readonly string[];
   /** Parts that can be picked one by one: the marks that carry their ids. */
   readonly items?: readonly PictureItem[];
   /** Drawing millimetres per mm, where the picture is to scale. */

@@ -25,6 +25,7 @@ import { colours } from '../host/grid/look';
 import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
+import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
 import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
@@ -127,6 +128,7 @@ export function createSpreadsheet(
   lookOfExamples(injector);
   fillSums(injector);
   daysAsTyped(injector);
+  numbersAsTyped(injector);
   passOverRemovedSheets(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector

@@ -12,6 +12,8 @@ import {
 } from '../tables/results';
 import { sizeWriter } from '../tables/sizes-in-words';
 import { answer } from './answer';
+import { answerAt } from './answer-at';
+import { addressesIn, argumentCells } from './argument-cells';
 import { possiblePlan, reading, soundPlan } from './plan-arguments';
 
 // `tables` are those of src/tables/input-tables.ts: the build puts them, each by its name, into functions.json in its place.
@@ -22,10 +24,10 @@ import { possiblePlan, reading, soundPlan } from './plan-arguments';
  * @returns {any[][]} A table of one row: pairs, money to buy and cost, hours, day, how much is to be put right, next step.
  */
 export function summary(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, (where) => {
     const { plan, problems, money } = reading(tables);
     const run = plan.summary(problems);
-    return writeTable(summaryTable(run), [run], money);
+    return writeTable(summaryTable(run), [run], money, [], where);
   });
 }
 
@@ -35,7 +37,7 @@ export function summary(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
 export function pieces(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, () => {
     const { plan, money } = soundPlan(tables);
     return writeTable(piecesTable(sizeWriter(plan.runs.styles)), plan.pieces, money);
   });
@@ -47,7 +49,7 @@ export function pieces(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: sheets, least possible number, area use, what is lost between the pieces and outside of them.
  */
 export function cutting(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, () => {
     const { plan, money } = soundPlan(tables);
     return writeTable(cuttingTable, plan.cutting.stocks, money);
   });
@@ -59,9 +61,9 @@ export function cutting(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: a row a stock, and the sum.
  */
 export function order(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, (where) => {
     const { plan, money } = possiblePlan(tables);
-    return writeTable(orderTable, plan.possible.orders, money, plan.possible.notOrdered);
+    return writeTable(orderTable, plan.possible.orders, money, plan.possible.notOrdered, where);
   });
 }
 
@@ -71,9 +73,9 @@ export function order(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: a row a style, and the sum.
  */
 export function cost(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, (where) => {
     const { plan, money } = possiblePlan(tables);
-    return writeTable(costTable, plan.possible.costs, money, plan.possible.notCosted);
+    return writeTable(costTable, plan.possible.costs, money, plan.possible.notCosted, where);
   });
 }
 
@@ -83,9 +85,9 @@ export function cost(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: a row a check, what is to be put right first.
  */
 export function checks(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, (where) => {
     const { plan, problems } = reading(tables);
-    return writeTable(checksTable, plan.checksBeside(problems));
+    return writeTable(checksTable, plan.checksBeside(problems), '', [], where);
   });
 }
 
@@ -95,7 +97,7 @@ export function checks(...tables: any[][][]): any[][] {
  * @returns {any[][]} A table: a row a last and size.
  */
 export function batches(...tables: any[][][]): any[][] {
-  return answer(() => {
+  return answerAt(tables, () => {
     const { plan } = soundPlan(tables);
     return writeTable(batchesTable, plan.batches);
   });
@@ -105,7 +107,11 @@ export function batches(...tables: any[][][]): any[][] {
  * The bench's ticket of a style: every step in the order of the bench, with heights, times, minutes and what to look for.
  * @customfunction TICKET
  * @param {any} style Code of the style.
+ * @param {any[][]} [outlines]
+ * @param {any[][]} [layouts]
  * @param {any} [size] One size of the run; without it, all.
+ * @param {any[][]} [offcuts]
+ * @param {CustomFunctions.Invocation} invocation Tells where the tables stand.
  * @returns {any[][]} A table: a row for each step, with its pieces, measures in mm, skive, heights after it, coats, minutes, what to do, look for and mind.
  */
 export function ticket(
@@ -115,17 +121,23 @@ export function ticket(
   lasts: any[][],
   stock: any[][],
   rates: any[][],
-  outlines?: any[][],
-  layouts?: any[][],
-  size?: any,
-  offcuts?: any[][],
+  outlines: any[][],
+  layouts: any[][],
+  size: any,
+  offcuts: any[][],
+  invocation: CustomFunctions.Invocation,
 ): any[][] {
-  return answer(() => {
-    const code = readText(style, { argument: 'style' });
-    // Some hosts hand a blank cell over as 0, which is no size of a run.
-    const one =
-      isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
-    const { plan } = soundPlan([pairage, styles, lasts, stock, rates, outlines, layouts, offcuts]);
-    return writeTable(ticketTable(sizeWriter(plan.runs.styles), plan.workApart(code)), plan.ticket(code, one));
-  });
+  const tables = [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts];
+  const told = addressesIn(invocation);
+  return answer(
+    () => {
+      const code = readText(style, { argument: 'style' });
+      // Some hosts hand a blank cell over as 0, which is no size of a run.
+      const one =
+        isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
+      const { plan } = soundPlan(tables);
+      return writeTable(ticketTable(sizeWriter(plan.runs.styles), plan.workApart(code)), plan.ticket(code, one));
+    },
+    argumentCells(tables, told && [...told.slice(1, 8), told[9]]),
+  );
 }

@@ -76,7 +76,7 @@ export class PictureFrame {
       >
         ${unsafeHTML(toSvg(picture))}
       </div>
-      ${caption}
+      ${picture.legend?.length ? html`<p class="caption">${picture.legend.join(' · ')}</p>` : nothing} ${caption}
       ${
         this.asText
           ? html`<table class="facts" aria-label=${title}>

@@ -54,6 +54,20 @@ describe('the picture of a sheet', { timeout: 60_000 }, () => {
     );
   });
 
+  it('has a figure on pieces that are too small for size and foot, and says what it stands for', () => {
+    const cutting = inShelves(cuttingOf('Rubber 6'), 24);
+    const input = { cutting, sheet: first(cutting), figures };
+    expect(sheetPicture(input, 160).legend).toEqual([]);
+    // At a third of the width some pieces have no room for a word.
+    const small = sheetPicture(input, 50);
+    const legend = small.legend ?? [];
+    expect(legend.length).toBeGreaterThan(0);
+    expect(legend.map((entry) => entry.split(' ')[0])).toEqual(legend.map((_, at) => String(at + 1)));
+    for (const entry of legend) expect(entry).toMatch(/^\d+ \S.* \d+, \d+(\.5)? [LR]$/);
+    const drawn = svgOf(small.marks);
+    for (const [at] of legend.entries()) expect(drawn).toContain(`>${at + 1}</text>`);
+  });
+
   it('draws every piece where it lies, each once', () => {
     for (const cutting of plan.cutting.stocks) {
       for (const sheet of sheetsOf(cutting)) {

@@ -1,10 +1,14 @@
 import { describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/tables/cell-address';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { loadBundle } from '../bundle';
 import { planArguments } from '../demo-cells';
 
+const NAMES = Object.values(INPUT_TABLES).map(({ name }) => name);
+
 type Table = readonly (readonly unknown[])[];
 
-const { call } = loadBundle();
+const { associated, call } = loadBundle();
 const demo = planArguments() as unknown[][][];
 const TABLES = ['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times'];
 
@@ -65,6 +69,28 @@ describe('what a slip leaves out', { timeout: 180_000 }, () => {
     expect(column(summary, 'Pairs')).toEqual([43]);
     expect(column(summary, 'Cost')).toEqual([money[money.length - 1]]);
     expect(summary[0]!.slice(0, 4)).toEqual(['Pairs\nof 68', 'To buy\n€, part', 'Cost\n€, part', 'Bench\nh, part']);
+  });
+
+  it('is named with the sheet’s own cell where the host tells where the tables stand', () => {
+    const args = changed('Lasts', 'Round 45', 'Heel height', 'high');
+    // As hosts write addresses: each table from the third row of a sheet of its name.
+    const addresses = args.map((cells, at) => {
+      const end = cellAddress(2 + cells.length - 1, (cells[0]?.length ?? 1) - 1);
+      return cells.length > 0 ? `'${NAMES[at]}'!A3:${end}` : null;
+    });
+    const heel = (args[2]![0] as unknown[]).findIndex((cell) => String(cell).startsWith('Heel height'));
+    const reason = `Lasts, ${cellAddress(2 + 4, heel)}, Heel height: "high" is not a number; enter one in mm`;
+    // As the host calls: omitted arguments are null, what it says of the call comes last.
+    const all = Array.from({ length: 8 }, (_, i) => args[i] ?? null);
+    const called = (name: string) => associated.get(name)!(...all, { parameterAddresses: addresses }) as Table;
+    expect(called('ORDER')[1]!.slice(0, 2)).toEqual(['Betony', `left out: ${reason}`]);
+    expect(called('COST')[1]!.at(-1)).toBe(reason);
+    expect(column(called('SUMMARY'), 'Next step')).toEqual([reason]);
+    expect(column(called('CHECKS'), 'What to do')[0]).toBe(reason);
+    expect(() => called('PIECES')).toThrow(reason);
+    const ticket = ['Betony', ...all.slice(0, 7), 38, all[7]];
+    const told = { parameterAddresses: ['Ticket!A4', ...addresses.slice(0, 7), 'Ticket!B4', addresses[7] ?? null] };
+    expect(() => associated.get('TICKET')!(...ticket, told)).toThrow(reason);
   });
 
   it('is a row of Pairage, named with its style', () => {

@@ -37,11 +37,41 @@ export function pasteIntoTables(injector: Injector): void {
   clipboard.addClipboardHook({
     id: INTO_TABLES,
     specialPasteInfo: { label: INTO_TABLES },
-    onPasteCells: (from, to, cells) => (from ? { redos: [], undos: [] } : contentAlone(injector, to, cells)),
+    onPasteCells: (from, to, cells) => (from ? nothing : contentAlone(injector, to, cells)),
+  });
+  clipboard.addClipboardHook({
+    id: 'looks-of-tables',
+    // After the grid has pasted the looks of the cells that were copied.
+    priority: 900,
+    onPastePlainText: (to, text) => (selectsInTable(injector) ? numberAlone(to, text) : nothing),
+    onPasteCells: (from, to, _cells, { copyType }) =>
+      from && copyType === 'COPY' && selectsInTable(injector) ? looksAsBefore(injector, to) : nothing,
   });
   const inner = clipboard as unknown as Clipboard;
   const paste = inner._pasteExternal.bind(clipboard);
   inner._pasteExternal = (html, way) => paste(html, selectsInTable(injector) ? INTO_TABLES : way);
+}
+
+const nothing = { redos: [], undos: [] };
+
+/** A single number with a decimal comma. */
+function numberAlone({ unitId, subUnitId, range }: Into, text: string) {
+  const number = numberMeant(text);
+  const [row, column] = [range.rows[0], range.cols[0]];
+  if (typeof number !== 'number' || row === undefined || column === undefined) return nothing;
+  const cellValue = { [row]: { [column]: { ...blank, v: number, t: CellValueType.NUMBER } } };
+  return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
+}
+
+/** The looks that cells have now. */
+function looksAsBefore(injector: Injector, { unitId, subUnitId, range }: Into) {
+  const sheet = sheetOf(injector, unitId, subUnitId);
+  if (!sheet) return nothing;
+  const line = (row: number) =>
+    Object.fromEntries(range.cols.map((column) => [column, { s: sheet.getCellRaw(row, column)?.s ?? null }]));
+  const cellValue = Object.fromEntries(range.rows.map((row) => [row, line(row)]));
+  // What the grid takes back of its own by undo takes these back too.
+  return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
 }
 
 /** Puts content into cells and leaves their looks as they are. */
