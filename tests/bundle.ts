@@ -82,3 +82,24 @@ export function loadInto(context: Context, text = readFileSync('dist/functions.j
     },
   };
 }
+
+/** What bundles keep in a context, by name: memories of what was made, and maps. */
+interface Kept {
+  readonly made?: number;
+  forget?(): void;
+  clear?(): void;
+}
+
+/** All that the bundles of a context keep between plans. */
+export function keptIn(context: Context): ReadonlyMap<string, Kept> {
+  const places = Object.getOwnPropertySymbols(context).filter((one) => String(one).includes('solebench keeps'));
+  return new Map(places.flatMap((one) => [...(Reflect.get(context, one) as ReadonlyMap<string, Kept>)]));
+}
+
+/** Lets the bundles of a context work out anew whatever they are asked next, as those do that were just loaded. */
+export function forgetAllIn(context: Context): void {
+  for (const kept of keptIn(context).values()) {
+    kept.forget?.();
+    kept.clear?.();
+  }
+}

@@ -25,7 +25,6 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
-          setupFiles: ['tests/holds-something.ts'],
           fileParallelism: false,
           sequence: { groupOrder: 1 },
           // A busy machine may starve the browser. The report names each test that was run twice.

@@ -1,6 +1,7 @@
 import { bytesOfRecords } from '../bytes';
 import { Memo } from '../memo';
 import { Memory } from '../memory';
+import { shared } from '../shared';
 import { comesBefore, ruled } from './rules';
 import type { Face, Joint, Operation } from './step';
 
@@ -12,7 +13,7 @@ export interface Order {
   readonly before: readonly Uint16Array[];
 }
 const orders = new Memo<Order>(
-  new Memory(4e6),
+  shared('orders of the bench', () => new Memory(4e6)),
   'order of the bench',
   ({ places, before }) =>
     bytesOfRecords(places.length) + before.reduce((sum, { byteLength }) => sum + byteLength, 8 * places.length),
