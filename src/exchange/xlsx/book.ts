@@ -11,6 +11,8 @@ export interface Book {
   readonly properties: Readonly<Record<string, string>>;
   /** Looks that conditional formats refer to, as the file has them. */
   readonly conditionalLooks?: string;
+  /** What cells look like of which nothing is said, where it is not the usual. Columns are measured in its digits. */
+  readonly ground?: Look;
 }
 
 /** What was read of a file. */
@@ -73,6 +75,8 @@ export interface BookColumns {
 
 export interface BookRow {
   readonly height?: number;
+  /** Its height follows what stands in it. */
+  readonly fitted?: boolean;
   readonly hidden?: boolean;
 }
 

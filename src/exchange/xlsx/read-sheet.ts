@@ -13,6 +13,7 @@ import { colourOf, type Theme } from './colours';
 import type { Container } from './container';
 import type { Counter } from './limits';
 import { isOfTime } from './number-formats';
+import type { FileStyles } from './read-styles';
 import { type Attributes, Copy, decimal, isTrue, readXml, whole } from './read-xml';
 import { areaAt, areasAt, placeOf } from './references';
 import { formulaAt, relativeFormula, type RelativeFormula } from './relative-formula';
@@ -22,7 +23,9 @@ import { fromCellText } from './xml-text';
 /** What a sheet's part refers to in the rest of the file. */
 export interface FileContent {
   readonly texts: readonly string[];
-  readonly looks: readonly Look[];
+  /** Numbers of texts whose letters have several looks. */
+  readonly mixed: ReadonlySet<number>;
+  readonly styles: FileStyles;
   readonly theme: Theme;
   /** Days are counted from 1904. */
   readonly from1904: boolean;
@@ -65,6 +68,9 @@ const LEFT: Readonly<Record<string, string>> = {
   dataConsolidate: 'a consolidation',
 };
 
+const MIXED = 'letters of several looks in one cell; they have one';
+const GROUPS = 'groups of rows or columns';
+
 /** Reads a sheet's part. Its dimension is ignored, and no range is ever gone through cell by cell. */
 export function readSheet(container: Container, name: string, file: FileContent, counter: Counter): SheetContent {
   const reader = new SheetReader(file, counter);
@@ -96,6 +102,8 @@ class SheetReader {
   private rule: Draft<BookRule> | undefined;
   private ruleText = '';
   private copy: Copy | undefined;
+  /** Whether a cell was met that may be changed although the sheet is locked. */
+  private unlocked = false;
 
   constructor(
     private readonly file: FileContent,
@@ -105,6 +113,7 @@ class SheetReader {
   open(name: string, given: Attributes, inside: readonly string[]): void {
     if (this.copy) return this.copy.start(name, given);
     if (name === 'c' && inside.at(-1) === 'row') return this.openCell(given);
+    if (name === 'rPr' && this.cell) this.left.add(MIXED);
     if (name === 'f' && this.cell) this.formulaGiven = given;
     else if (name === 'row') this.openRow(given);
     else if (KEPT.has(name) && inside.length <= 2) (this.copy = new Copy()).start(name, given);
@@ -143,6 +152,11 @@ class SheetReader {
     const cells = withoutRepeated(this.cells);
     markSpilled(cells, this.arrays);
     const { frozen, gridLines, columns, rows, merged, rules, kept, left } = this;
+    // Which cells are open is not kept, and a lock on all of them would be more than there was.
+    if (this.unlocked && kept['sheetProtection'] !== undefined) {
+      delete kept['sheetProtection'];
+      left.add('a lock that leaves some cells open');
+    }
     const sized = rules.filter(({ areas, kind }) => areas.length > 0 && kind !== undefined);
     return { ...this.sheet, frozen, gridLines, cells, columns, rows, merged, rules: sized, kept, left };
   }
@@ -150,12 +164,18 @@ class SheetReader {
   private openRow(given: Attributes): void {
     this.row = Math.min(MOST.rows - 1, (whole(given['r'], MOST.rows) ?? this.row + 2) - 1);
     this.column = -1;
+    if (whole(given['outlineLevel'])) this.left.add(GROUPS);
     const height = decimal(given['ht']);
     const hidden = isTrue(given['hidden']);
     if (height === undefined && !hidden) return;
     this.counter.add('cells', 'cells');
     const px = height === undefined ? undefined : Math.round(Math.min(409.5, Math.max(0, height)) / POINTS);
-    this.rows.set(this.row, { ...(px !== undefined && { height: px }), ...(hidden && { hidden }) });
+    const fitted = px !== undefined && !isTrue(given['customHeight']);
+    this.rows.set(this.row, {
+      ...(px !== undefined && { height: px }),
+      ...(fitted && { fitted }),
+      ...(hidden && { hidden }),
+    });
   }
 
   private openCell(given: Attributes): void {
@@ -169,11 +189,11 @@ class SheetReader {
   }
 
   private closeCell(): void {
-    const { cell, given, file } = this;
+    const { cell, given } = this;
     if (!cell) return;
     this.cell = undefined;
     const style = whole(given['s']);
-    const look = style ? file.looks[style] : undefined;
+    const look = this.lookOf(style);
     if (look) cell.look = look;
     const value = this.value(look);
     if (value !== undefined) cell.value = value;
@@ -181,12 +201,25 @@ class SheetReader {
     if (cell.value !== undefined || cell.formula !== undefined || look) this.cells.push(cell);
   }
 
+  /** A cell's or column's look; what of it is not read is told. */
+  private lookOf(style: number | undefined): Look | undefined {
+    if (!style) return undefined;
+    const { looks, missing, unlocked } = this.file.styles;
+    for (const what of missing[style] ?? []) this.left.add(what);
+    if (unlocked.has(style)) this.unlocked = true;
+    return looks[style];
+  }
+
   private value(look: Look | undefined): BookValue | undefined {
     const { v, t } = this.texts;
     const kind = this.given['t'];
     if (kind === 'inlineStr') return fromCellText(t);
     if (v === '') return kind === 'str' ? '' : undefined;
-    if (kind === 's') return file(this.file.texts, v);
+    if (kind === 's') {
+      const number = whole(v) ?? -1;
+      if (this.file.mixed.has(number)) this.left.add(MIXED);
+      return this.file.texts[number] ?? '';
+    }
     if (kind === 'str') return fromCellText(v);
     if (kind === 'b') return isTrue(v.trim());
     if (kind === 'e') return { fault: v };
@@ -239,22 +272,27 @@ class SheetReader {
     if (name === 'col') this.takeColumns(given);
     else if (name === 'mergeCell') this.takeMerged(given);
     else if (name === 'sheetFormatPr') this.takeSizes(given);
-    else if (name === 'sheetView') this.gridLines = isTrue(given['showGridLines'], true);
-    else if (name === 'pane' && given['state']?.startsWith('frozen')) this.takePane(given);
-    else if (name === 'tabColor' && inside.at(-1) === 'sheetPr') {
+    else if (name === 'sheetView') {
+      this.gridLines = isTrue(given['showGridLines'], true);
+      if (isTrue(given['rightToLeft'])) this.left.add('that it runs from right to left');
+    } else if (name === 'pane') {
+      if (given['state']?.startsWith('frozen')) this.takePane(given);
+      else this.left.add('a window that is split');
+    } else if (name === 'tabColor' && inside.at(-1) === 'sheetPr') {
       const colour = colourOf(given, this.file.theme);
       if (colour) this.sheet.tabColour = colour;
     } else if (name === 'conditionalFormattings') this.left.add('newer kinds of conditional formats');
     else if (LEFT[name] !== undefined) this.left.add(LEFT[name]);
   }
 
-  private takeColumns({ min, max, width, style, hidden }: Attributes): void {
+  private takeColumns({ min, max, width, style, hidden, outlineLevel }: Attributes): void {
+    if (whole(outlineLevel)) this.left.add(GROUPS);
     this.counter.add('others', 'kinds of columns');
     const first = (whole(min, MOST.columns) ?? 0) - 1;
     const last = Math.min(MOST.columns, whole(max) ?? 0) - 1;
     if (first < 0 || last < first) return;
     const digits = decimal(width);
-    const look = whole(style) ? this.file.looks[whole(style) as number] : undefined;
+    const look = this.lookOf(whole(style));
     this.columns.push({
       first,
       last,
@@ -307,7 +345,8 @@ class SheetReader {
     if (!rule) return;
     const text = this.ruleText.trim();
     if (name === 'formula1' && text !== '') rule.first = ruleFormula(text);
-    else if (name === 'formula2' && text !== '') rule.second = ruleFormula(text);
+    else if (name === 'formula2' && text !== '' && rule.kind !== 'list' && rule.kind !== 'custom')
+      rule.second = ruleFormula(text);
     else if (name === 'sqref') rule.areas = areasAt(text);
     else if (name === 'dataValidation') {
       this.rules.push(rule);
@@ -330,10 +369,6 @@ function words(title: string | undefined, text: string | undefined) {
     ...(title !== undefined && { title: fromCellText(title) }),
     ...(text !== undefined && { text: fromCellText(text) }),
   };
-}
-
-function file(texts: readonly string[], number: string): string {
-  return texts[whole(number) ?? -1] ?? '';
 }
 
 function pixels(digits: number): number {

@@ -9,8 +9,15 @@ import { fromCellText } from './xml-text';
 /** The looks that a file's cells name by number, and what conditional formats refer to. */
 export interface FileStyles {
   readonly looks: readonly Look[];
+  /** By a look's number, what of it is not read, in words. */
+  readonly missing: readonly (readonly string[])[];
+  /** Looks of cells that may be changed on a sheet that is locked. */
+  readonly unlocked: ReadonlySet<number>;
   readonly conditional: string | undefined;
 }
+
+/** Of a file that has none. */
+export const NO_STYLES: FileStyles = { looks: [], missing: [], unlocked: new Set(), conditional: undefined };
 
 /** A look's parts while they are read. */
 type Draft<T> = { -readonly [key in keyof T]: T[key] };
@@ -20,10 +27,19 @@ interface Parts {
   readonly fonts: Draft<Lettering>[];
   readonly grounds: { colour?: string; none?: boolean }[];
   readonly borders: Partial<Record<Side, Draft<Line>>>[];
+  /** Numbers of fonts, grounds and borders of which something is not read. */
+  readonly raised: Set<number>;
+  readonly patterned: Set<number>;
+  readonly slanting: Set<number>;
   readonly formats: Map<number, string>;
   readonly styles: Attributes[];
   readonly styleNames: Map<number, string>;
-  readonly looks: { readonly given: Attributes; readonly aligned: Draft<Look> }[];
+  readonly looks: {
+    readonly given: Attributes;
+    readonly aligned: Draft<Look>;
+    readonly missing: string[];
+    unlocked?: boolean;
+  }[];
 }
 
 /** Reads the part that holds the looks. */
@@ -32,6 +48,9 @@ export function readStyles(container: Container, name: string, theme: Theme, cou
     fonts: [],
     grounds: [],
     borders: [],
+    raised: new Set(),
+    patterned: new Set(),
+    slanting: new Set(),
     formats: new Map(BUILT_IN),
     styles: [],
     styleNames: new Map(),
@@ -50,6 +69,8 @@ export function readStyles(container: Container, name: string, theme: Theme, cou
   const dxfs = conditional.toString();
   return {
     looks: parts.looks.map(({ given, aligned }) => lookOf(parts, given, aligned)),
+    missing: parts.looks.map(({ given, missing }) => [...missing, ...missingOf(parts, given)]),
+    unlocked: new Set(parts.looks.flatMap(({ unlocked }, at) => (unlocked ? [at] : []))),
     conditional: dxfs === '' || (dxfs.endsWith('/>') && !dxfs.includes('><')) ? undefined : dxfs,
   };
 }
@@ -60,19 +81,58 @@ function isItem(inside: readonly string[]): boolean {
 
 function take(parts: Parts, element: string, given: Attributes, inside: readonly string[], theme: Theme): void {
   const [, list, item] = inside;
-  if (list === 'fonts') takeFont(parts.fonts, element, given, item, theme);
-  else if (list === 'fills') takeGround(parts.grounds, element, given, theme);
-  else if (list === 'borders') takeBorder(parts.borders, element, given, inside, theme);
-  else if (element === 'numFmt' && list === 'numFmts') {
+  if (list === 'fonts') {
+    takeFont(parts.fonts, element, given, item, theme);
+    if (element === 'vertAlign' && given['val'] !== 'baseline') parts.raised.add(parts.fonts.length - 1);
+  } else if (list === 'fills') {
+    takeGround(parts.grounds, element, given, theme);
+    if (isPatterned(element, given)) parts.patterned.add(parts.grounds.length - 1);
+  } else if (list === 'borders') {
+    takeBorder(parts.borders, element, given, inside, theme);
+    if (element === 'diagonal' && given['style'] && given['style'] !== 'none')
+      parts.slanting.add(parts.borders.length - 1);
+  } else if (element === 'numFmt' && list === 'numFmts') {
     parts.formats.set(whole(given['numFmtId']) ?? -1, fromCellText(given['formatCode'] ?? 'General'));
   } else if (list === 'cellStyleXfs' && element === 'xf') parts.styles.push(given);
   else if (list === 'cellStyles' && element === 'cellStyle') {
     parts.styleNames.set(whole(given['xfId']) ?? -1, fromCellText(given['name'] ?? ''));
-  } else if (list === 'cellXfs' && element === 'xf') parts.looks.push({ given, aligned: {} });
+  } else if (list === 'cellXfs' && element === 'xf') parts.looks.push({ given, aligned: {}, missing: [] });
   else if (list === 'cellXfs' && element === 'alignment') {
     const look = parts.looks.at(-1);
-    if (look) Object.assign(look.aligned, alignment(given));
+    if (look) {
+      Object.assign(look.aligned, alignment(given));
+      look.missing.push(...missingInAlignment(given));
+    }
+  } else if (list === 'cellXfs' && element === 'protection') {
+    const look = parts.looks.at(-1);
+    if (look && !isTrue(given['locked'], true)) look.unlocked = true;
   }
+}
+
+/** Whether a ground is more than one colour. */
+function isPatterned(element: string, { patternType }: Attributes): boolean {
+  // Each file has the faintest pattern as its second ground, whether it is used or not.
+  const plain = patternType === undefined || ['none', 'solid', 'gray125'].includes(patternType);
+  return element === 'gradientFill' || (element === 'patternFill' && !plain);
+}
+
+function missingInAlignment({ horizontal, indent, shrinkToFit }: Attributes): string[] {
+  return [
+    ...(whole(indent) ? ['room before letters (indents)'] : []),
+    ...(isTrue(shrinkToFit) ? ['letters that shrink to fit'] : []),
+    ...(horizontal === 'fill' || horizontal === 'centerContinuous'
+      ? ['words that fill or run over several cells']
+      : []),
+  ];
+}
+
+function missingOf({ raised, patterned, slanting }: Parts, { fontId, fillId, borderId }: Attributes): string[] {
+  const has = (set: ReadonlySet<number>, number: string | undefined) => set.has(whole(number) ?? 0);
+  return [
+    ...(has(raised, fontId) ? ['raised and lowered letters'] : []),
+    ...(has(patterned, fillId) ? ['patterns and gradients of grounds; they have one colour'] : []),
+    ...(has(slanting, borderId) ? ['slanting lines through cells'] : []),
+  ];
 }
 
 function takeFont(

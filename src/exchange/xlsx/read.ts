@@ -1,11 +1,12 @@
-import type { Book, BookComment, BookName, BookSheet, ReadBook } from './book';
+import type { Book, BookComment, BookName, BookSheet, Look, ReadBook } from './book';
 import { readTheme } from './colours';
 import { Container } from './container';
 import { type FileTable, withoutFileReferences } from './file-references';
 import { Counter, LIMITS, type Limits, Refusal } from './limits';
 import { readComments } from './read-comments';
-import { readSheet } from './read-sheet';
-import { readStyles } from './read-styles';
+import { type FileContent, readSheet } from './read-sheet';
+import { NO_STYLES, readStyles } from './read-styles';
+import { FIRST_FONT } from './styles-part';
 import { isTrue, readXml, relationId, whole } from './read-xml';
 import { areaAt } from './references';
 import { type Relationship, relationshipsOf } from './relationships';
@@ -50,9 +51,9 @@ function read(container: Container, counter: Counter): ReadBook {
   const themePart = partOf('theme');
   const theme = themePart ? readTheme(container, themePart) : [];
   const stylesPart = partOf('styles');
-  const styles = stylesPart ? readStyles(container, stylesPart, theme, counter) : { looks: [], conditional: undefined };
+  const styles = stylesPart ? readStyles(container, stylesPart, theme, counter) : NO_STYLES;
   const textsPart = partOf('sharedStrings');
-  const texts = textsPart ? readTexts(container, textsPart, counter) : [];
+  const texts = textsPart ? readTexts(container, textsPart, counter) : { texts: [], mixed: new Set<number>() };
   const tables: FileTable[] = [];
   const sheets: BookSheet[] = [];
   contents.sheets.forEach(({ name, hidden, id }) => {
@@ -64,7 +65,7 @@ function read(container: Container, counter: Counter): ReadBook {
     const { left: missed, ...content } = readSheet(
       container,
       sheet.target,
-      { texts, looks: styles.looks, theme, from1904: contents.from1904 },
+      { ...texts, styles, theme, from1904: contents.from1904 },
       counter,
     );
     left.push(...[...missed].map((what) => `${name}: ${what}`));
@@ -83,8 +84,16 @@ function read(container: Container, counter: Counter): ReadBook {
         : contents.names.filter((one) => one.sheet === undefined),
     properties: readProperties(container),
     ...(styles.conditional !== undefined && { conditionalLooks: styles.conditional }),
+    ...(styles.looks[0] && !isUsual(styles.looks[0]) && { ground: styles.looks[0] }),
   };
   return withoutFileReferences(book, tables, left);
+}
+
+/** Whether cells of which nothing is said look as in most files. */
+function isUsual({ font, ...more }: Look): boolean {
+  const { family = FIRST_FONT.family, points = FIRST_FONT.points, colour: _colour, ...letters } = font ?? {};
+  const first = family === FIRST_FONT.family && points === FIRST_FONT.points;
+  return first && Object.keys(letters).length === 0 && Object.keys(more).length === 0;
 }
 
 function readContents(container: Container, main: string, counter: Counter): Contents {
@@ -137,11 +146,13 @@ function sheetName(given: string, taken: Set<string>): string {
 }
 
 /** Texts of cells; of one whose letters differ in look, its letters; without how it is read aloud. */
-function readTexts(container: Container, name: string, counter: Counter): readonly string[] {
+function readTexts(container: Container, name: string, counter: Counter): Pick<FileContent, 'texts' | 'mixed'> {
   const texts: string[] = [];
+  const mixed = new Set<number>();
   let text = '';
   readXml(container, name, {
     open(element) {
+      if (element === 'rPr') mixed.add(texts.length);
       if (element !== 'si') return;
       counter.add('cells', 'texts');
       text = '';
@@ -155,7 +166,7 @@ function readTexts(container: Container, name: string, counter: Counter): readon
       if (element === 'si') texts.push(fromCellText(text));
     },
   });
-  return texts;
+  return { texts, mixed };
 }
 
 function readProperties(container: Container): Record<string, string> {
@@ -225,5 +236,8 @@ function leftOfFile(container: Container, related: readonly Relationship[]): str
 
 function leftOfSheet(beside: readonly Relationship[]): string[] {
   const kinds = new Set(beside.map(({ kind }) => kind));
-  return kinds.has('threadedComment') ? ['answers to comments, which are kept as plain comments'] : [];
+  return [
+    ...(kinds.has('threadedComment') ? ['answers to comments, which are kept as plain comments'] : []),
+    ...(kinds.has('table') ? ['tables, which are kept as cells'] : []),
+  ];
 }

@@ -124,7 +124,8 @@ function rows({ cells, rows: sized }: BookSheet, shared: Shared): string {
     const content: string[] = [];
     for (; cells[at]?.row === row; at++) content.push(cell(cells[at] as BookCell, shared));
     const ht = size?.height === undefined ? undefined : size.height * POINTS;
-    const given = { r: row + 1, ht, hidden: size?.hidden || undefined, customHeight: ht !== undefined || undefined };
+    const customHeight = (ht !== undefined && !size?.fitted) || undefined;
+    const given = { r: row + 1, ht, hidden: size?.hidden || undefined, customHeight };
     parts.push(element('row', given, content.join('')));
   }
   return parts.join('');

@@ -31,7 +31,7 @@ const NO_LINES = border({});
 /** The looks of a workbook as the part of a file that holds them, each by a number; 0 is the look of none. */
 export class Styles {
   private readonly formats = new Map<string, number>();
-  private readonly fonts = new Numbered(font(FIRST_FONT));
+  private readonly fonts: Numbered;
   // The standard's readers expect these two grounds first.
   private readonly grounds = new Numbered(ground('none'), ground('gray125'));
   private readonly borders = new Numbered(NO_LINES);
@@ -39,6 +39,11 @@ export class Styles {
   private readonly styleNames = new Map<string, number>();
   private readonly looks = new Numbered(element('xf', { numFmtId: 0, fontId: 0, fillId: 0, borderId: 0, xfId: 0 }));
   private readonly known = new Map<Look, number>();
+
+  /** @param ground what cells look like of which nothing is said */
+  constructor(ground?: Look) {
+    this.fonts = new Numbered(font({ ...FIRST_FONT, ...ground?.font }));
+  }
 
   number(look: Look | undefined): number {
     if (!look) return 0;

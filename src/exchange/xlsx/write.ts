@@ -21,7 +21,7 @@ type Parts = Map<string, { readonly kind: string; readonly content: string }>;
  */
 export function writeBook(book: Book): Uint8Array {
   const parts: Parts = new Map();
-  const styles = new Styles();
+  const styles = new Styles(book.ground);
   const texts = new SharedTexts();
   const shared = { look: styles.number.bind(styles), text: texts.number.bind(texts) };
   const active = Math.max(

@@ -50,11 +50,13 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const customs = snapshot.sheetOrder.map((id) => snapshot.sheets[id]?.custom ?? {});
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
   const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
+  const ground = customs.map((custom) => custom['fileGround'] as Look | undefined).find((one) => one !== undefined);
   return {
     sheets,
     names: namesOf(snapshot),
     properties: { ...(properties as Record<string, string> | undefined), [schemaProperty]: String(schemaVersion) },
     ...(conditionalLooks !== undefined && { conditionalLooks: conditionalLooks as string }),
+    ...(ground && { ground }),
   };
 }
 
@@ -120,7 +122,8 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
     ...(sheet.hidden === BooleanNumber.TRUE && { hidden: true }),
     cells: cells.all(),
     comments: cells.comments,
-    columns: columnsOf(sheet, ground && looks.of({}, ground)),
+    // What a file says nothing of is said nothing of again.
+    columns: columnsOf(sheet, custom['fileGround'] || !ground ? undefined : looks.of({}, ground)),
     rows: rowsOf(sheet),
     ...(sheet.defaultRowHeight !== undefined && { defaultRowHeight: sheet.defaultRowHeight }),
     ...(sheet.defaultColumnWidth !== undefined && { defaultColumnWidth: sheet.defaultColumnWidth }),
@@ -303,10 +306,15 @@ function columnsOf(
 function rowsOf({ rowData = {} }: Partial<IWorksheetData>): ReadonlyMap<number, BookRow> {
   const found = new Map<number, BookRow>();
   for (const [row, data] of Object.entries(rowData)) {
-    const height = data?.ia === BooleanNumber.TRUE ? data.ah : data?.h;
+    const fitted = data?.ia === BooleanNumber.TRUE;
+    const height = fitted ? data.ah : data?.h;
     const hidden = data?.hd === BooleanNumber.TRUE;
     if (height === undefined && !hidden) continue;
-    found.set(Number(row), { ...(height !== undefined && { height }), ...(hidden && { hidden }) });
+    found.set(Number(row), {
+      ...(height !== undefined && { height }),
+      ...(height !== undefined && fitted && { fitted }),
+      ...(hidden && { hidden }),
+    });
   }
   return found;
 }

@@ -10,6 +10,7 @@ import {
 import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
 import { answersWithTable } from '../../exchange/xlsx/stored-formula';
+import { FIRST_FONT } from '../../exchange/xlsx/styles-part';
 import { INPUT_TABLES } from '../../tables/input-tables';
 import { plannedResult } from '../../workbook/planned-results';
 import { withTodaysFunctions } from '../../workbook/former-functions';
@@ -42,6 +43,8 @@ export function gridOfBook(
   const tables = new Set(names.filter((one) => one.id.startsWith(tableId)).map((one) => sheetNamed(one)));
   const sheets = book.sheets.map((sheet, at) => {
     const kind = kindOf(sheet, tables.has(sheet.name.toUpperCase()));
+    const own = sheet.columns.find(({ first, last, look }) => look && last - first >= WIDEST)?.look;
+    const fileGround = own ? undefined : (book.ground ?? { font: FIRST_FONT });
     const fileNames = book.names.filter((one) => isOfFiles(one) && one.sheet === at);
     const custom = {
       ...(kind && { kind }),
@@ -49,8 +52,10 @@ export function gridOfBook(
       ...(fileNames.length > 0 && { fileNames }),
       ...(book.conditionalLooks !== undefined && { conditionalLooks: book.conditionalLooks }),
       ...(at === 0 && { properties: book.properties }),
+      ...(fileGround && { fileGround }),
     };
-    return { ...sheetOf(sheet, sheetIds(at), styles, spilled), custom };
+    const defaultStyle = fileGround ? styleOfGround(fileGround) : own ? groundOf(own) : plain;
+    return { ...sheetOf(sheet, sheetIds(at), styles, spilled), defaultStyle, custom };
   });
   return {
     id,
@@ -131,7 +136,6 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     Math.max(least.rows, rows + spare.rows),
     Math.max(least.columns, columns + spare.columns),
   ];
-  const defaults = sheet.columns.find(({ first, last, look }) => look && last - first >= WIDEST);
   return {
     id,
     name: sheet.name,
@@ -139,15 +143,15 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     cellData,
     rowCount,
     columnCount,
-    defaultStyle: defaults?.look ? groundOf(defaults.look) : plain,
     defaultRowHeight: sheet.defaultRowHeight ?? 20,
     defaultColumnWidth: sheet.defaultColumnWidth ?? 64,
     columnData: columnData(sheet),
     rowData: Object.fromEntries(
-      [...sheet.rows].map(([row, { height, hidden }]) => [
+      [...sheet.rows].map(([row, { height, fitted, hidden }]) => [
         row,
         {
-          ...(height !== undefined && { h: height, ia: BooleanNumber.FALSE }),
+          ...(height !== undefined && !fitted && { h: height, ia: BooleanNumber.FALSE }),
+          ...(height !== undefined && fitted && { h: height, ah: height, ia: BooleanNumber.TRUE }),
           ...(hidden && { hd: BooleanNumber.TRUE }),
         },
       ]),
@@ -208,7 +212,12 @@ function valueOf({ value }: BookCell): string | number | boolean | undefined {
   return isFault(value) ? value.fault : value;
 }
 
-/** What cells look like of which nothing is said; the grid's own room beside letters. */
+/** What cells of a sheet look like of which a file says nothing, as the office suite shows them. */
+function styleOfGround(look: Look): IStyleData {
+  return styleOfLook({ vertical: 'bottom', ...look, font: { ...FIRST_FONT, ...look.font } });
+}
+
+/** What a sheet's cells look like that it has a look for as a whole; the grid's own room beside letters. */
 function groundOf(look: Look): IStyleData {
   return plannedGround(look) ? plain : styleOfLook(look);
 }
