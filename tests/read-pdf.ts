@@ -1,7 +1,7 @@
 import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';
 import { createCanvas } from '@napi-rs/canvas';
-import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { getDocument, OPS } from 'pdfjs-dist/legacy/build/pdf.mjs';
 
 /** A page of a document as an independent reader has it. */
 export interface ReadPage {
@@ -10,6 +10,8 @@ export interface ReadPage {
   readonly height: number;
   /** What is written on it, each piece of lettering with the start of its base line, mm from the upper left corner. */
   readonly texts: readonly { readonly words: string; readonly x: number; readonly y: number }[];
+  /** All letters in the order in which they are drawn, whatever they read as. */
+  drawn(): Promise<string>;
   /** Draws it: RGBA, four bytes a pixel. */
   render(dpi: number): Promise<Raster>;
 }
@@ -46,6 +48,11 @@ export async function readPdf(bytes: Uint8Array): Promise<readonly ReadPage[]> {
           const [, , , , x, y] = item.transform as [number, number, number, number, number, number];
           return [{ words: item.str, x: x * MM_PER_POINT, y: (top - y) * MM_PER_POINT }];
         }),
+        drawn: async () => {
+          const { fnArray, argsArray } = await page.getOperatorList();
+          const letters = fnArray.flatMap((fn, at) => (fn === OPS.showText ? (argsArray[at] as [unknown[]])[0] : []));
+          return letters.map((glyph) => (glyph as { readonly unicode?: string }).unicode ?? '').join('');
+        },
         render: async (dpi) => {
           const viewport = page.getViewport({ scale: dpi / 72 });
           const canvas = createCanvas(Math.round(viewport.width), Math.round(viewport.height));

@@ -13,6 +13,7 @@ import {
 } from '../drawing/mark';
 import { movedMarks } from '../drawing/move-marks';
 import type { Page } from '../drawing/paper/page';
+import { type DirectedRun, directedRuns } from './directed-runs';
 import { plainWords } from './plain-words';
 
 /** The two weights of an embedded font. */
@@ -192,14 +193,26 @@ class PdfPen {
     document.font(weight).fontSize(size);
     const shown = this.known(plainWords(words));
     if (shown === '') return;
-    const wide = document.widthOfString(shown);
-    const from = anchor === 'start' ? 0 : anchor === 'middle' ? -wide / 2 : -wide;
+    const runs = directedRuns(shown).map((run) => this.asLaid(run));
+    const widths = runs.map((run) => document.widthOfString(run));
+    const wide = widths.reduce((sum, one) => sum + one, 0);
+    let from = anchor === 'start' ? 0 : anchor === 'middle' ? -wide / 2 : -wide;
+    const placed = runs.map((run, i) => {
+      const at = from;
+      from += widths[i] ?? 0;
+      return { run, at };
+    });
     document.save().translate(x, y);
     if (turn !== 0) document.rotate(-turn);
-    this.halo(shown, from, size);
+    for (const { run, at } of placed) this.halo(run, at, size);
     document.fillColor(lettering === 'quiet' ? QUIET : INK);
-    document.text(shown, from, 0, { lineBreak: false, baseline: 'alphabetic' });
+    for (const { run, at } of placed) document.text(run, at, 0, { lineBreak: false, baseline: 'alphabetic' });
     document.restore();
+  }
+
+  /** The font turns letters of right-to-left scripts round by itself; signs between them alone it does not know for such. */
+  private asLaid({ words, rightToLeft }: DirectedRun): string {
+    return rightToLeft && !/\p{L}/u.test(words) ? [...words].reverse().join('') : words;
   }
 
   /** The letters' edges in the ground's colour, as paths: drawn as text they would be read twice. */

@@ -1,0 +1,44 @@
+import bidiFactory from 'bidi-js';
+
+const bidi = bidiFactory();
+
+/** Letters of a line that are written in one direction. */
+export interface DirectedRun {
+  /** In the order in which they are said; brackets already face the way they stand. */
+  readonly words: string;
+  readonly rightToLeft: boolean;
+}
+
+/**
+ * A line's letters from left to right as they stand on paper, by Unicode's bidirectional algorithm (UAX 9): the page runs
+ * from left to right, and names in it may run the other way.
+ */
+export function directedRuns(words: string): readonly DirectedRun[] {
+  const found = bidi.getEmbeddingLevels(words, 'ltr');
+  const mirrored = bidi.getMirroredCharactersMap(words, found.levels);
+  const runs: { words: string; level: number }[] = [];
+  for (let at = 0; at < words.length; at++) {
+    const level = found.levels[at] ?? 0;
+    const letter = mirrored.get(at) ?? (words[at] as string);
+    const last = runs.at(-1);
+    if (last && last.level === level) last.words += letter;
+    else runs.push({ words: letter, level });
+  }
+  return ordered(runs).map(({ words: own, level }) => ({ words: own, rightToLeft: level % 2 === 1 }));
+}
+
+/** From the highest level down, what is at least as high is turned round (rule L2). */
+function ordered<T extends { readonly level: number }>(runs: readonly T[]): readonly T[] {
+  const line = [...runs];
+  const highest = Math.max(0, ...line.map(({ level }) => level));
+  for (let level = highest; level > 0; level--) {
+    for (let from = 0; from < line.length; from++) {
+      if ((line[from] as T).level < level) continue;
+      let end = from;
+      while (end < line.length && (line[end] as T).level >= level) end++;
+      line.splice(from, end - from, ...line.slice(from, end).reverse());
+      from = end;
+    }
+  }
+  return line;
+}
