@@ -22,3 +22,16 @@ export function fileName(words: string): string {
     .replace(/^[ .-]+|[ .-]+$/g, '');
   return /^(con|prn|aux|nul|com\d|lpt\d)?$/i.test(plain) ? `sheet ${plain}`.trim() : plain;
 }
+
+/** Names for the files of one folder: no two are the same, on a system that minds capitals or not. */
+export class FileNames {
+  private readonly taken = new Set<string>();
+
+  of(words: string): string {
+    const stem = fileName(words);
+    let name = stem;
+    for (let at = 2; this.taken.has(name.toLowerCase()); at++) name = `${stem} ${at}`;
+    this.taken.add(name.toLowerCase());
+    return name;
+  }
+}

@@ -5,7 +5,7 @@ import type { Page } from '../drawing/paper/page';
 import { type FileDrawing, pieceFiles } from '../drawing/paper/piece-files';
 import { writeDxf } from '../exchange/dxf';
 import { type Pdf, type PdfFonts, writePdf } from '../exchange/pdf';
-import { fileName } from '../exchange/plain-words';
+import { FileNames } from '../exchange/plain-words';
 import { writeSvg } from '../exchange/svg';
 
 /** What writes files: loaded when one is made, and not before. */
@@ -49,9 +49,10 @@ export async function drawingsOf(job: PaperJob, between: (done: string) => Promi
       const { done, value } = parts.next();
       if (done) files = value;
     }
+    const names = new FileNames();
     for (const { name, box, draw } of files) {
       const marks = draw();
-      const file = `${folder}/${fileName(name)}`;
+      const file = `${folder}/${names.of(name)}`;
       content[`${file}.svg`] = strToU8(writeSvg(marks, name, box));
       content[`${file}.dxf`] = strToU8(writeDxf(marks));
       await between(name);

@@ -1,11 +1,11 @@
 import { whatWentWrong } from '../core/what-went-wrong';
-import type { InParts, PaperJob } from '../drawing/paper/chosen';
+import type { InParts, PaperJob, TicketsFor } from '../drawing/paper/chosen';
 import { type DocumentKind, DOCUMENTS } from '../drawing/paper/documents';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { worksheet } from '../workings/paper/worksheet-pages';
 import { gridFault, type LabelGrid, usualGrid } from '../drawing/paper/label-grid';
-import { dayInWords } from '../drawing/paper/orders';
+import { dateInWords } from '../drawing/paper/orders';
 import { type Page, type PaperFormat, paperOf, PAPERS } from '../drawing/paper/page';
 
 /** Where the making of a document stands. */
@@ -36,13 +36,29 @@ export class PaperMaking {
   sizes: ReadonlySet<number> | undefined;
   stocks: ReadonlySet<string> | undefined;
   paper = 'A4';
-  run = '';
-  date = today();
+  /** Name of the run as the maker gives it for paper; undefined is its own. */
+  given: string | undefined;
+  date = dateInWords(new Date());
   prices = true;
   labels: LabelGrid | undefined;
   /** The page that is looked at, from 0. */
   page = 0;
+  tickets: TicketsFor = 'size';
+  private own: string | undefined;
   private turn = 0;
+
+  get run(): string {
+    return this.given ?? this.own ?? 'Run';
+  }
+
+  /** Takes over the run's own name. */
+  named(own: string | undefined): void {
+    if (own === this.own) return;
+    this.own = own;
+    // Pages that are shown have the name before on them.
+    if (this.given === undefined && this.state.kind === 'made') this.put({ kind: 'none' });
+    else this.changed();
+  }
 
   /** All kinds; the worksheet is worked from the tables themselves. */
   get kinds(): readonly DocumentKind[] {
@@ -96,12 +112,13 @@ export class PaperMaking {
       plan,
       money,
       paper: this.format ?? PAPERS.A4,
-      run: this.run || 'Run',
+      run: this.run,
       date: this.date,
       styles: list(this.styles),
       sizes: list(this.sizes),
       stocks: list(this.stocks),
       prices: this.prices,
+      tickets: this.tickets,
       labels: this.labels,
     };
   }
@@ -212,12 +229,4 @@ function saved(bytes: Uint8Array, type: string, words: string): { readonly name:
   link.download = name;
   link.click();
   return { name, address: link.href };
-}
-
-/** Today's date where the pane is, in words. */
-function today(): string {
-  const now = new Date();
-  const day = Date.UTC(now.getFullYear(), now.getMonth(), now.getDate()) / 86_400_000;
-  // Spreadsheets count days from 30 December 1899, 25,569 before 1 January 1970.
-  return dayInWords(day + 25_569);
 }

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
-import type { PaperJob } from '../drawing/paper/chosen';
+import { type PaperJob, TICKETS_FOR, type TicketsFor } from '../drawing/paper/chosen';
 import type { LabelGrid } from '../drawing/paper/label-grid';
 import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { toSvg } from '../drawing/svg';
@@ -115,11 +115,31 @@ function how(making: PaperMaking): TemplateResult {
   const labels = making.documents.has('labels') || making.documents.has('pairs');
   return html`<div class="row">
       ${field('Paper', making.paper, (value) => (making.paper = value), making, 'A4, A3, Letter or width × height in mm')}
-      ${field('Name of the run', making.run, (value) => (making.run = value), making)}
+      ${field('Name of the run', making.run, (value) => (making.given = value.trim() || undefined), making)}
       ${field('Date', making.date, (value) => (making.date = value), making)}
     </div>
+    ${making.documents.has('tickets') ? ticketField(making) : nothing}
     ${making.documents.has('shopping') ? tick('Prices in the shopping list', making.prices, (on) => making.choose(() => (making.prices = on))) : nothing}
     ${labels ? labelFields(making) : nothing}`;
+}
+
+const TICKET_WORDS: Readonly<Record<TicketsFor, string>> = {
+  size: 'one for each size',
+  style: 'one for all sizes of a style',
+};
+
+function ticketField(making: PaperMaking): TemplateResult {
+  return html`<label class="field"
+    >Tickets
+    <select
+      @change=${(event: Event) =>
+        making.choose(() => (making.tickets = (event.target as HTMLSelectElement).value as TicketsFor))}
+    >
+      ${TICKETS_FOR.map(
+        (one) => html`<option value=${one} .selected=${one === making.tickets}>${TICKET_WORDS[one]}</option>`,
+      )}
+    </select>
+  </label>`;
 }
 
 function field(

@@ -6,6 +6,10 @@ import type { Stock } from '../../core/stock/stock';
 import type { JobFacts } from './page';
 import type { LabelGrid } from './label-grid';
 
+/** What a ticket is for. */
+export const TICKETS_FOR = ['size', 'style'] as const;
+export type TicketsFor = (typeof TICKETS_FOR)[number];
+
 /** What is to be put on paper: of a plan those styles, sizes and stocks that are named; without names all. */
 export interface PaperJob extends JobFacts {
   readonly plan: Pick<Plan, 'input' | 'runs' | 'buildable' | 'layouts' | 'ticket'>;
@@ -15,6 +19,8 @@ export interface PaperJob extends JobFacts {
   /** Sign of the money, and whether prices are shown; they are unless this is false. */
   readonly money?: string | undefined;
   readonly prices?: boolean | undefined;
+  /** A ticket for each size, as usual, or one a style for all its sizes. */
+  readonly tickets?: TicketsFor | undefined;
   /** How labels stand on their sheet. */
   readonly labels?: LabelGrid | undefined;
 }

@@ -12,7 +12,18 @@ import { sheetName, sheetNumber } from '../sheet-name';
 import { lineOf } from '../line-of-piece';
 import { sheetPicture } from '../sheet-picture';
 import { chosenRuns, type InParts, isChosenStock, type PaperJob } from './chosen';
-import { type Block, drawingBlock, flowPages, gap, heading, paragraph, tableBlocks, textWidth } from './flow';
+import {
+  type Block,
+  drawingBlock,
+  figuresIn,
+  flowPages,
+  gap,
+  heading,
+  paragraph,
+  tableBlocks,
+  textWidth,
+  wordsIn,
+} from './flow';
 import type { FileDrawing } from './piece-files';
 import type { Page } from './page';
 
@@ -70,15 +81,15 @@ function summaryPages(job: PaperJob, cuttings: readonly StockCutting[]): readonl
     heading('Sheets to cut'),
     ...tableBlocks(
       [
-        { head: 'Stock', share: 30 },
-        { head: 'Thick mm', share: 14, align: 'right' },
-        { head: 'Sheet mm', share: 26, align: 'right' },
-        { head: 'Pieces', share: 15, align: 'right' },
-        { head: 'Sheets', share: 15, align: 'right' },
-        { head: 'Offcuts used', share: 24 },
-        { head: 'Least possible', share: 18, align: 'right' },
-        { head: 'Area use', share: 18, align: 'right' },
-        { head: 'Direction', share: 24 },
+        wordsIn('Stock', 30),
+        figuresIn('Thick mm', 14),
+        figuresIn('Sheet mm', 26),
+        figuresIn('Pieces', 15),
+        figuresIn('Sheets', 15),
+        wordsIn('Offcuts used', 24),
+        figuresIn('Least possible', 18),
+        figuresIn('Area use', 18),
+        wordsIn('Direction', 24),
       ],
       [...rows, total],
       width,
@@ -164,15 +175,15 @@ function placementRows(cutting: StockCutting, { placements }: NamedSheet): reado
 function twoUp(rows: readonly (readonly string[])[], width: number): readonly Block[] {
   const half = Math.ceil(rows.length / 2);
   const columns = [
-    { head: 'No.', share: 8, align: 'right' },
-    { head: 'Piece', share: 48 },
-    { head: 'x', share: 12, align: 'right' },
-    { head: 'y', share: 12, align: 'right' },
-    { head: 'Turned', share: 13, align: 'right' },
-  ] as const;
+    figuresIn('No.', 8),
+    wordsIn('Piece', 48),
+    figuresIn('x', 12),
+    figuresIn('y', 12),
+    figuresIn('Turned', 13),
+  ];
   const blank = ['', '', '', '', ''];
   const paired = Array.from({ length: half }, (_, i) => [...itemAt(rows, i), '', ...(rows[half + i] ?? blank)]);
-  return tableBlocks([...columns, { head: '', share: 5 }, ...columns], paired, width, { size: 2.6 });
+  return tableBlocks([...columns, wordsIn('', 5), ...columns], paired, width, { size: 2.6 });
 }
 
 /** One drawing a sheet, at true size: its edge and the pieces as they lie, knife room and all. */

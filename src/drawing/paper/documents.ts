@@ -32,7 +32,7 @@ export const DOCUMENTS: readonly DocumentKind[] = [
   {
     id: 'tickets',
     name: 'Tickets',
-    meaning: 'Every step at the bench in its order, a ticket for each style and size.',
+    meaning: 'Every step at the bench in its order, for each size or for all sizes of a style.',
     pages: ticketPages,
   },
   {

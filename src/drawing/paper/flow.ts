@@ -122,6 +122,11 @@ export interface PaperColumn {
   readonly tick?: boolean | undefined;
 }
 
+/** A column of words, of figures and of boxes to tick. @param share of the width */
+export const wordsIn = (head: string, share: number): PaperColumn => ({ head, share });
+export const figuresIn = (head: string, share: number): PaperColumn => ({ head, share, align: 'right' });
+export const ticksIn = (head: string, share: number): PaperColumn => ({ head, share, align: 'middle', tick: true });
+
 const SIZE = 2.8;
 const PAD = 0.9;
 

@@ -34,6 +34,11 @@ export function dayInWords(day: number | undefined): string {
   return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
 }
 
+/** A day as it is called where the program runs, in words. */
+export function dateInWords(date: Date): string {
+  return `${date.getDate()} ${MONTHS[date.getMonth()]} ${date.getFullYear()}`;
+}
+
 /** Customers of a list of pairs with how many each has: "Market stall 3, Lock Lane shop 2". */
 export function customersInWords(pairs: readonly OrderedPair[]): string {
   const counts = new Map<string, number>();

@@ -1,6 +1,18 @@
 import { decimals } from '../../tables/figures';
 import type { InParts, PaperJob } from './chosen';
-import { type Block, flowPages, gap, heading, type PaperColumn, paragraph, tableBlocks, textWidth } from './flow';
+import {
+  type Block,
+  figuresIn,
+  flowPages,
+  gap,
+  heading,
+  type PaperColumn,
+  paragraph,
+  tableBlocks,
+  textWidth,
+  ticksIn,
+  wordsIn,
+} from './flow';
 import type { Page } from './page';
 import { formatWords, paid, shoppingList, type SupplierList } from './shopping-list';
 
@@ -29,19 +41,14 @@ export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
 
 function blocksOf(list: SupplierList, width: number, money: string, prices: boolean): readonly Block[] {
   const columns: readonly PaperColumn[] = [
-    { head: 'Stock', share: 34 },
-    { head: 'Material', share: 18 },
-    { head: 'Thick mm', share: 14, align: 'right' },
-    { head: 'Sheet', share: 30, align: 'right' },
-    { head: 'Number', share: 14, align: 'right' },
-    { head: 'Sold by', share: 14 },
-    ...(prices
-      ? ([
-          { head: `${money || 'Money'} a sheet`, share: 18, align: 'right' },
-          { head: `Total ${money}`, share: 20, align: 'right' },
-        ] as const)
-      : []),
-    { head: 'Got', share: 9, align: 'middle', tick: true },
+    wordsIn('Stock', 34),
+    wordsIn('Material', 18),
+    figuresIn('Thick mm', 14),
+    figuresIn('Sheet', 30),
+    figuresIn('Number', 14),
+    wordsIn('Sold by', 14),
+    ...(prices ? [figuresIn(`${money || 'Money'} a sheet`, 18), figuresIn(`Total ${money}`, 20)] : []),
+    ticksIn('Got', 9),
   ];
   const rows = list.lines.map((one) => [
     one.stock,

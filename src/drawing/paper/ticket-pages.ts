@@ -1,66 +1,61 @@
-import type { Layer } from '../../core/bottom/layer';
-import { fold } from '../../core/plan/codes';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
-import type { TicketStep } from '../../core/plan/ticket';
-import type { Care } from '../../core/steps/step';
-import { decimals, figuresOf } from '../../tables/figures';
-import { piecesInWords, stepInWords } from '../../tables/step-in-words';
-import { CARE_WORDS, CAUTIONS, LOOK_WORDS } from '../../tables/words';
-import { buildPicture } from '../build-picture';
+import { decimals } from '../../tables/figures';
+import { stepInWords } from '../../tables/step-in-words';
 import { line, type Marks, rectangle, text } from '../mark';
 import { movedMarks } from '../move-marks';
 import { chosenRuns, type InParts, type PaperJob, sizeWords } from './chosen';
-import { type Block, drawingBlock, flowPages, gap, type PaperColumn, paragraph, tableBlocks, textWidth } from './flow';
-import { customersInWords, firstDue, orderedPairs } from './orders';
+import { type Block, drawingBlock, flowPages, gap, tableBlocks, textWidth } from './flow';
+import { orderedPairs } from './orders';
 import type { Page } from './page';
+import { styleTicket } from './style-ticket';
+import { cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPicture } from './ticket-parts';
 
-const figures = figuresOf('metric');
 /** Width of the picture beside the heights to measure, mm. */
 const PICTURE = 128;
 
-/** A ticket for each chosen style and size: pictures, heights to measure, every step in the order of the bench. */
+/**
+ * A ticket for each chosen style and size, or one a style for all its sizes: pictures, heights to measure, every step in
+ * the order of the bench.
+ */
 export function* ticketPages(job: PaperJob): InParts<readonly Page[]> {
   const pages: Page[] = [];
   for (const { run, sizes } of chosenRuns(job)) {
+    if (job.tickets === 'style') {
+      pages.push(...styleTicket(job, run, sizes));
+      yield run.style.code;
+      continue;
+    }
     for (const sizeRun of sizes) {
-      pages.push(...pagesOf(job, run, sizeRun));
+      pages.push(...sizeTicket(job, run, sizeRun));
       yield `${run.style.code}, ${sizeWords(sizeRun)}`;
     }
   }
   return pages;
 }
 
-function pagesOf(job: PaperJob, run: StyleRun, sizeRun: SizeRun): readonly Page[] {
+function sizeTicket(job: PaperJob, run: StyleRun, sizeRun: SizeRun): readonly Page[] {
   const steps = job.plan.ticket(run.style.code, sizeRun.size).filter((one) => one.sizeRun === sizeRun);
-  const pairs = orderedPairs(job.plan.input, run, sizeRun);
+  const { pairs } = sizeRun;
   const width = textWidth(job.paper);
   const blocks: readonly Block[] = [
     pictureBlock(job, run, sizeRun, width),
     gap(3),
-    ...tableBlocks(COLUMNS, steps.map(rowOf), width),
+    ...tableBlocks(
+      stepColumns(true),
+      steps.map((one) => stepRow(one, stepInWords(one), pairs, true)),
+      width,
+    ),
     gap(3),
     ...cautionBlocks(steps, width),
   ];
-  const boxes = [
-    { head: 'Ticket', say: run.style.code, share: 4 },
-    { head: 'Size', say: sizeWords(sizeRun), share: 2 },
-    { head: 'Pairs', say: String(sizeRun.pairs), share: 1.3 },
-    { head: 'Last', say: run.last.code, share: 3 },
-    { head: 'Due', say: firstDue(pairs) || '–', share: 2.6 },
-    { head: 'For', say: customersInWords(pairs) || '–', share: 5 },
-  ];
+  const boxes = ticketBoxes(run, sizeWords(sizeRun), pairs, orderedPairs(job.plan.input, run, sizeRun));
   return flowPages(job, `${run.style.code}, ${sizeWords(sizeRun)}`, boxes, blocks);
 }
 
 /** Side view and view from above as in the pane, and beside them what is measured. */
 function pictureBlock(job: PaperJob, run: StyleRun, sizeRun: SizeRun, width: number): Block {
-  const directionOf = ({ stock }: Layer) =>
-    job.plan.input.stock.find(({ code }) => fold(code) === fold(stock))?.direction ?? 'any way';
   const wide = Math.min(PICTURE, width - 52);
-  const picture = buildPicture(
-    { style: run.style, size: sizeWords(sizeRun), foot: 'L', bottom: sizeRun.bottom, figures, directionOf },
-    wide,
-  );
+  const picture = ticketPicture(job, run, sizeRun, wide);
   const height = Math.max(picture.height + 2, 70);
   return drawingBlock(height, (x, y) => [
     ...movedMarks(picture.marks, 0, x, y),
@@ -106,64 +101,5 @@ function measured(run: StyleRun, { bottom, size, system }: SizeRun, x: number, y
     line('narrow', x, below - 3, x + width, below - 3),
     text(x, below + 2, `Pairs by size, ${run.pairs} in all`, 'bold', 'start', { size: 3 }),
     ...sizes,
-  ];
-}
-
-const COLUMNS: readonly PaperColumn[] = [
-  { head: 'No.', share: 8, align: 'right' },
-  { head: 'Piece', share: 28 },
-  { head: 'What to do', share: 66 },
-  { head: 'Cut', share: 9, align: 'right' },
-  { head: 'Coats', share: 12, align: 'right' },
-  { head: 'Open min', share: 11, align: 'right' },
-  { head: 'Press min', share: 12, align: 'right' },
-  { head: 'Wait min', share: 11, align: 'right' },
-  { head: 'Back mm', share: 12, align: 'right' },
-  { head: 'Tread mm', share: 12, align: 'right' },
-  { head: 'Look for', share: 32 },
-  { head: 'Done', share: 10, align: 'middle', tick: true },
-];
-
-const told = (value: number | undefined, digits = 0) => (value === undefined ? '' : decimals(value, digits));
-
-function rowOf(one: TicketStep): readonly string[] {
-  const { step, sizeRun } = one;
-  const alone = step.acts.includes('cut') ? step.pieces[0] : undefined;
-  return [
-    String(step.number),
-    [piecesInWords(step.pieces), alone?.stock].filter(Boolean).join(', '),
-    stepInWords(one),
-    alone ? String(2 * sizeRun.pairs) : '',
-    step.coats.length > 0 ? String(Math.max(...step.coats)) : '',
-    told(step.open?.value, 1),
-    told(step.pressed?.value, 1),
-    told(step.wait?.value),
-    told(step.height?.back, 1),
-    told(step.height?.tread, 1),
-    step.looks.map((look) => LOOK_WORDS[look]).join('; '),
-    '',
-  ];
-}
-
-/** Which general cautions a step's own ones belong to. */
-const ABOUT: Readonly<Record<Care, string>> = {
-  vapour: 'Adhesives and solvents',
-  dust: 'Dust',
-  blade: 'Blades',
-  heat: 'Adhesives and solvents',
-  machine: 'Machines',
-  'high build': 'High builds',
-};
-
-/** Only what concerns these steps, and what the numbers are. */
-function cautionBlocks(steps: readonly TicketStep[], width: number): readonly Block[] {
-  const cares = new Set(steps.flatMap(({ step }) => step.cares));
-  const about = new Set([...cares].map((care) => ABOUT[care]));
-  const short = [...cares].map((care) => CARE_WORDS[care]).join('; ');
-  return [
-    ...(short ? [paragraph(`Care: ${short}.`, width, 3)] : []),
-    ...CAUTIONS.filter((one) => about.has(one.about) || one.about === CAUTIONS.at(-1)?.about).map(
-      ({ about: what, say }) => paragraph(`${what}. ${say}`, width, 2.8),
-    ),
   ];
 }

@@ -3,7 +3,17 @@ import type { PieceLine } from '../../core/plan/pieces';
 import type { StyleRun } from '../../core/plan/runs';
 import { chosenRuns, type InParts, type PaperJob, sizeWords } from '../../drawing/paper/chosen';
 import type { DocumentKind } from '../../drawing/paper/documents';
-import { type Block, flowPages, gap, heading, paragraph, tableBlocks, textWidth } from '../../drawing/paper/flow';
+import {
+  type Block,
+  figuresIn,
+  flowPages,
+  gap,
+  heading,
+  paragraph,
+  tableBlocks,
+  textWidth,
+  wordsIn,
+} from '../../drawing/paper/flow';
 import type { Page } from '../../drawing/paper/page';
 import type { Cell } from '../../tables/cell';
 import { decimals } from '../../tables/figures';
@@ -69,16 +79,16 @@ function pieceBlocks(
     heading('Pieces'),
     ...tableBlocks(
       [
-        { head: 'No.', share: 8, align: 'right' },
-        { head: 'Piece', share: 24 },
-        { head: 'Stock', share: 24 },
-        { head: 'Thick mm', share: 16, align: 'right' },
-        { head: 'Length mm', share: 18, align: 'right' },
-        { head: 'Width mm', share: 18, align: 'right' },
-        { head: 'Area cm²', share: 18, align: 'right' },
-        { head: 'Skive mm', share: 18, align: 'right' },
-        { head: 'Cut', share: 12, align: 'right' },
-        { head: 'Yours', share: 34 },
+        figuresIn('No.', 8),
+        wordsIn('Piece', 24),
+        wordsIn('Stock', 24),
+        figuresIn('Thick mm', 16),
+        figuresIn('Length mm', 18),
+        figuresIn('Width mm', 18),
+        figuresIn('Area cm²', 18),
+        figuresIn('Skive mm', 18),
+        figuresIn('Cut', 12),
+        wordsIn('Yours', 34),
       ],
       own.map(({ layer, area, count }) => [
         String(layer.item),

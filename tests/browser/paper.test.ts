@@ -1,0 +1,45 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { readPdf } from '../read-pdf';
+import { demo } from '../../src/workbook/demo';
+import { servedSite } from './site';
+
+describe('the view Paper', () => {
+  const site = servedSite();
+
+  it('shows the pages, saves them as one PDF under the run’s own name, and opens it in a window', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByText('13 to look at').waitFor();
+    await pane.locator('#tab-Paper').click();
+    expect(await pane.getByLabel('Name of the run').inputValue()).toBe(demo.name);
+    await pane.getByLabel('Templates', { exact: true }).uncheck();
+    await pane.getByLabel('Tickets', { exact: true }).check();
+    await pane.getByRole('combobox', { name: 'Tickets' }).selectOption('one for all sizes of a style');
+    await pane.getByText(/^For all styles/).click();
+    await pane.getByRole('button', { name: 'No styles' }).click();
+    await pane.getByLabel('Betony').check();
+    await pane.getByRole('button', { name: 'Show the pages' }).click();
+    const heading = pane.getByRole('heading', { name: /^Page 1 of \d+: Betony/ });
+    await heading.waitFor();
+    const shown = Number(/of (\d+):/.exec((await heading.textContent()) ?? '')?.[1]);
+    const [file] = await Promise.all([
+      page.waitForEvent('download'),
+      pane.getByRole('button', { name: 'Save as PDF' }).click(),
+    ]);
+    expect(file.suggestedFilename()).toBe(`${demo.name}, tickets.pdf`);
+    const bytes = readFileSync(await file.path());
+    expect(bytes.subarray(0, 5).toString('latin1')).toBe('%PDF-');
+    const pages = await readPdf(bytes);
+    expect(pages).toHaveLength(shown);
+    const words = pages[0]!.texts.map((text) => text.words);
+    expect(words).toContain('Betony');
+    expect(words.some((one) => one.startsWith(demo.name))).toBe(true);
+    expect(words).toContain(`1 of ${shown}`);
+    // The same bytes are behind the link, for panes that may save no files.
+    const address = await pane.getByRole('link', { name: 'open it in a window of its own' }).getAttribute('href');
+    const length = await page.evaluate(async (at) => (await (await fetch(at)).arrayBuffer()).byteLength, address ?? '');
+    expect(length).toBe(bytes.length);
+    await context.close();
+  });
+});
