@@ -6,7 +6,7 @@ import { svgOf } from '../../src/drawing/svg';
 import { figuresOf } from '../../src/tables/figures';
 import { readPlan } from '../../src/tables/plan-input';
 import type { Findings } from './main';
-import { workshop } from './plan';
+import { workshop } from './plan-workshop';
 import { median, referenceLoop } from './reference-loop';
 
 const PIECES = 200;

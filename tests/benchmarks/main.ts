@@ -22,6 +22,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Fi
   drawing: async () => (await import('./drawing')).drawing,
   cutting: async () => (await import('./cutting')).cutting,
   edit: async () => (await import('./edit')).edit,
+  files: async () => (await import('./files')).files,
   fuzz: async () => (await import('./fuzz')).fuzz,
   memory: async () => (await import('./memory')).memory,
   paper: async () => (await import('./paper')).paper,

@@ -4,7 +4,7 @@ import { planMemory } from '../../src/core/plan/plan-memory';
 import { readPlan } from '../../src/tables/plan-input';
 import { forgetPlans } from '../core/forget';
 import type { Findings } from './main';
-import { workshop } from './plan';
+import { workshop } from './plan-workshop';
 import { median } from './reference-loop';
 
 /** Edits in all; memory is looked at after every tenth, and what the first hundred fill up is let be. */

@@ -5,7 +5,7 @@ import { type TemplatePage, templatePages } from '../../src/drawing/paper/templa
 import { writePdf } from '../../src/exchange/pdf';
 import { readPlan } from '../../src/tables/plan-input';
 import type { Findings } from './main';
-import { workshop } from './plan';
+import { workshop } from './plan-workshop';
 import { referenceLoop } from './reference-loop';
 
 /** More than this many times as long for a page of a large run as for one of a small run, and time does not grow with pages. */

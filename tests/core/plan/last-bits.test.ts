@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { readPlan } from '../../../src/tables/plan-input';
-import { workshop } from '../../benchmarks/plan';
+import { workshop } from '../../benchmarks/plan-workshop';
 
 type Cells = ReturnType<typeof workshop>;
 

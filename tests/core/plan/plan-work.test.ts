@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { finished } from '../../../src/core/stepwise';
 import { MOST_WORK, PlanWork } from '../../../src/core/plan/plan-work';
 import { readPlan } from '../../../src/tables/plan-input';
-import { workshop } from '../../benchmarks/plan';
+import { workshop } from '../../benchmarks/plan-workshop';
 
 type Cells = ReturnType<typeof workshop>;
 
