@@ -244,7 +244,7 @@ const command = {
   output: { path: path('dist'), filename: '[name].cjs', clean: false },
   node: { __dirname: false },
   externals: ({ request }, done) =>
-    /^(@univerjs\/|@wendellhu\/|rxjs)/.test(request) ? done(null, `commonjs ${request}`) : done(),
+    /^(@univerjs\/|@wendellhu\/|rxjs|pdfkit)/.test(request) ? done(null, `commonjs ${request}`) : done(),
   plugins: calculation,
 };
 

@@ -14,7 +14,7 @@ const layers = {
   embedded: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   office: ['taskpane', 'host', 'exchange', 'workbook', 'workers', 'tables', 'core'],
   help: ['cli', 'workings', 'functions', 'workbook', 'tables', 'core'],
-  cli: ['embedded', 'host', 'exchange', 'workings', 'drawing', 'workbook', 'functions', 'tables', 'core'],
+  cli: ['embedded', 'host', 'workers', 'exchange', 'workings', 'drawing', 'workbook', 'functions', 'tables', 'core'],
 };
 
 // Within core: what each room may look into besides itself; a room not named here may look into none.

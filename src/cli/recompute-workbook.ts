@@ -1,15 +1,17 @@
 import { type Book, type BookCell, type BookSheet, type BookValue, isFault } from '../exchange/xlsx/book';
 import { cellAt } from '../exchange/xlsx/references';
 import { openWorkbook } from '../exchange/open-workbook';
+import { runName } from '../host/grid/as-entered';
 import { bookOfGrid } from '../host/grid/book-of-grid';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { withWorkedOut } from '../host/grid/worked-out';
+import type { Cells } from '../tables/cell';
 import { VERDICT_WORDS } from '../tables/words';
 import { cellAddress } from '../tables/cell-address';
 import { sheetInFormula } from '../workbook/address';
 import { plannedResult } from '../workbook/planned-results';
 import type { FunctionsBundle } from './functions-bundle';
-import { workOut } from './headless-grid';
+import { type InGrid, workOut } from './headless-grid';
 
 /** A cell that is given another content before the workbook is worked out. */
 export interface Change {
@@ -38,6 +40,10 @@ export interface Wrong {
 
 export interface Recomputed {
   readonly book: Book;
+  /** What stands at the head of its first sheet. */
+  readonly name: string;
+  /** Its input tables by name, headings first. */
+  readonly inputs: ReadonlyMap<string, Cells>;
   readonly tables: readonly SpilledTable[];
   readonly wrong: readonly Wrong[];
   /** What of the file is not in the one that is written. */
@@ -48,20 +54,31 @@ export interface Recomputed {
 
 /**
  * Works a workbook file out anew.
+ * @param then what else is to be done with the workbook before it is written, such as a search
  * @throws Refusal where it cannot be read; Error where a change names no cell of it
  */
 export async function recompute(
   file: Uint8Array,
   changes: readonly Change[],
   functions: FunctionsBundle,
+  then?: InGrid,
 ): Promise<Recomputed> {
   const { book: read, left, changed: broughtUp } = openWorkbook(file);
   const book = changes.reduce(changed, read);
-  const { workbook, problemAt } = await workOut(gridOfBook(book, 'Workbook', 'workbook'), functions);
+  let rewritten = false;
+  let inputs: ReadonlyMap<string, Cells> = new Map();
+  const { workbook, problemAt } = await workOut(gridOfBook(book, 'Workbook', 'workbook'), functions, async (host) => {
+    rewritten = (await then?.(host)) ?? false;
+    inputs = await host.tables();
+    return rewritten;
+  });
   const worked = bookOfGrid(workbook);
-  const now = withWorkedOut(book, worked);
+  // Where rows were put in, all that refers to them has moved, as when the page saves it.
+  const now = rewritten ? worked : withWorkedOut(book, worked);
   return {
     book: { ...now, properties: worked.properties },
+    name: runName(workbook),
+    inputs,
     tables: now.sheets.flatMap(tablesOf),
     wrong: now.sheets.flatMap((sheet, at) => [
       ...faults(sheet, (cell, code) => problemAt(at, cell.row, cell.column, code)),

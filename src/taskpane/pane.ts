@@ -4,11 +4,10 @@ import { hatchings } from '../drawing/hatching';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { StockCutting } from '../core/plan/cutting';
 import type { Host } from '../host/host';
-import type { Cells } from '../tables/cell';
+import { runNameIn } from '../host/run-name';
+import { writeLayouts } from '../host/write-layouts';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
-import { withLayout } from '../tables/layout-rows';
-import { INPUT_TABLES } from '../tables/input-tables';
 import type { LostCode } from '../tables/named-codes';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
@@ -31,9 +30,10 @@ import { paperSection } from './paper-section';
 import { PictureFrame } from './picture-frame';
 import { carriedInWords, carryThrough } from './renaming';
 import { runSection } from './run-section';
+import type { StockFound } from '../workers/search-run';
 import type { StockProgress } from '../workers/search-stock';
 import { runSearchSection } from './run-search-section';
-import { RunSearching, type StockFound } from './run-searching';
+import { RunSearching } from './run-searching';
 import { searchSection } from './search-section';
 import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';
@@ -108,7 +108,10 @@ class Pane {
     private readonly begin: Surroundings['begin'],
   ) {
     this.watched = new Watched(host);
-    this.watched.onChange(this.draw);
+    this.watched.onChange(() => {
+      this.nameRun();
+      this.draw();
+    });
     const frame = (id: string, name: string) => new PictureFrame(id, name, this.draw, this.say);
     this.frames = {
       build: frame('build', 'Build'),
@@ -237,7 +240,16 @@ class Pane {
 
   private turnTo(next: View): void {
     [this.view, this.said] = [next, ''];
+    this.nameRun();
     this.draw();
+  }
+
+  /** Documents are called by the run's own name. */
+  private nameRun(): void {
+    if (this.view === 'Paper')
+      runNameIn(this.host)
+        .then((name) => this.paper.named(name))
+        .catch(this.refused);
   }
 
   private go(next: View): void {
@@ -287,17 +299,8 @@ class Pane {
 
   /** Writes layouts in one step, so that one undo takes them back. */
   private write(found: readonly StockProgress[], wrote: () => void, done: string): void {
-    const { host } = this;
     const work = async () => {
-      const { name } = INPUT_TABLES.layouts;
-      const table = (await host.tables()).get(name);
-      if (!table) throw new Error(`The workbook has no table ${name}; load the tables again to have it.`);
-      const [headings = []] = table;
-      const rows = found.reduce<Cells>(
-        (before, { stock, layouts }) => [headings, ...withLayout(before, stock, layouts)],
-        table,
-      );
-      await host.writeTable(name, rows.slice(1));
+      await writeLayouts(this.host, found);
       wrote();
     };
     this.attempt(work, done);

@@ -1,11 +1,12 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
+import { betterOf, type StockFound } from '../workers/search-run';
+import type { Effort } from '../workers/search-stock';
 import { button } from './button';
 import { progressBar } from './progress-bar';
-import { betterOf, type RunSearching, type RunSearchState, savingsOf, type StockFound } from './run-searching';
+import { type RunSearching, type RunSearchState, savingsOf } from './run-searching';
 import { inLayouts, sheetsInWords } from './search-section';
-import type { Effort } from './searching';
 
 export interface RunSearchInput {
   readonly stocks: readonly StockCutting[];
@@ -55,11 +56,11 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
 
 function running(
   { searching, money, stocks }: RunSearchInput,
-  { at, count, done, found: sofar }: RunSearchState & { readonly kind: 'running' },
+  { at, number, count, done, found: sofar }: RunSearchState & { readonly kind: 'running' },
 ): TemplateResult {
   const better = betterOf(sofar, stocks);
   return html`<p role="status">
-      <b>${at.stock.code}, ${Math.min(count, Math.floor(done * count) + 1)} of ${count}.</b>
+      <b>${at.stock.code}, ${number} of ${count}.</b>
       ${better.length > 0 ? `Saved so far: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
     </p>
     ${progressBar('Search of the run', Math.round(100 * done), 100)}

@@ -2,8 +2,8 @@ import { html, nothing, type TemplateResult } from 'lit';
 import type { StockCutting } from '../core/plan/cutting';
 import { button } from './button';
 import { progressBar } from './progress-bar';
-import type { StockProgress } from '../workers/search-stock';
-import { type Effort, EFFORTS, type SearchState, type Searching } from './searching';
+import { type Effort, EFFORTS, type StockProgress } from '../workers/search-stock';
+import type { SearchState, Searching } from './searching';
 
 const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
   short: 'short',

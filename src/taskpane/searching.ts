@@ -1,7 +1,7 @@
 import type { StockCutting } from '../core/plan/cutting';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { Token } from '../workers/run';
-import type { StockProgress } from '../workers/search-stock';
+import { type Effort, EFFORTS, type StockProgress } from '../workers/search-stock';
 import { OneSearch } from './one-search';
 
 /** Searches for the fewest sheets of a stock, beside the page. Effort is in millions of places tried. */
@@ -12,10 +12,6 @@ export type CuttingSearch = (
   listener: (progress: StockProgress) => void,
   token: Token,
 ) => Promise<StockProgress>;
-
-/** How much work a search may take, in millions of places tried. */
-export const EFFORTS = { short: 2, usual: 20, long: 100, longest: 500 } as const;
-export type Effort = keyof typeof EFFORTS;
 
 /** Where a search stands. */
 export type SearchState =

@@ -12,6 +12,7 @@ import { shownPiece } from '../drawing/build-picture';
 import type { Host, PlacedTable, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
+import { planCells } from '../tables/plan-cells';
 import { type PlanReading, readPlan } from '../tables/plan-input';
 import { cellIn, codeColumn } from '../tables/block-cell';
 import { cellAddress } from '../tables/cell-address';
@@ -368,19 +369,9 @@ function notRead(places: ReadonlyMap<string, PlacedTable>): readonly Check[] {
 }
 
 function stand(tables: ReadonlyMap<string, Cells>): Standing {
-  const cells = (name: string): Cells => tables.get(name) ?? [];
-  const { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts } = INPUT_TABLES;
-  if (cells(pairage.name).length === 0) return { kind: 'empty' };
-  const reading: PlanReading = readPlan({
-    pairage: cells(pairage.name),
-    styles: cells(styles.name),
-    lasts: cells(lasts.name),
-    stock: cells(stock.name),
-    rates: cells(rates.name),
-    outlines: cells(outlines.name),
-    layouts: cells(layouts.name),
-    offcuts: cells(offcuts.name),
-  });
+  const cells = planCells(tables);
+  if (cells.pairage.length === 0) return { kind: 'empty' };
+  const reading: PlanReading = readPlan(cells);
   return reading.problems.length > 0
     ? { kind: 'slips', problems: reading.problems, plan: reading.plan }
     : { kind: 'plan', plan: reading.plan, money: reading.money };

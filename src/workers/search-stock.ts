@@ -25,6 +25,10 @@ export interface StockProgress {
 /** Least, usual and greatest effort of a search, in millions of places tried. */
 export const EFFORT = { least: 1, usual: 20, most: 1000 } as const;
 
+/** How much work a search may take, by name, in millions of places tried. */
+export const EFFORTS = { short: 2, usual: EFFORT.usual, long: 100, longest: 500 } as const;
+export type Effort = keyof typeof EFFORTS;
+
 /**
  * Searches for the fewest sheets of one stock of a plan, from the layout that the plan uses.
  * @param cutting of the plan, with the pieces and the format of the sheets

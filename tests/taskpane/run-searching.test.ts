@@ -1,10 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import type { StockCutting } from '../../src/core/plan/cutting';
 import { Plan } from '../../src/core/plan/plan';
-import { betterOf, RunSearching, savingsOf } from '../../src/taskpane/run-searching';
-import { type CuttingSearch, EFFORTS } from '../../src/taskpane/searching';
+import { RunSearching, savingsOf } from '../../src/taskpane/run-searching';
+import type { CuttingSearch } from '../../src/taskpane/searching';
 import type { Token } from '../../src/workers/run';
-import type { StockProgress } from '../../src/workers/search-stock';
+import { betterOf } from '../../src/workers/search-run';
+import { EFFORTS, type StockProgress } from '../../src/workers/search-stock';
 import { inputOf } from '../core/samples';
 
 const [first, second] = new Plan(inputOf()).cutting.stocks as readonly [StockCutting, StockCutting];

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Token } from '../../src/workers/run';
-import type { StockProgress } from '../../src/workers/search-stock';
-import { type CuttingSearch, EFFORTS, Searching } from '../../src/taskpane/searching';
+import { EFFORTS, type StockProgress } from '../../src/workers/search-stock';
+import { type CuttingSearch, Searching } from '../../src/taskpane/searching';
 import { readPlan } from '../../src/tables/plan-input';
 import { forgetPlans } from '../core/forget';
 import { type Named, type NamedTables, planCells, STOCKS, USUAL_TABLES } from '../core/samples';

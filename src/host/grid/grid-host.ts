@@ -364,6 +364,8 @@ export class GridHost implements Host {
       unitId: sheet.getUnitId(),
       subUnitId: sheet.getSheetId(),
       value,
+      // The cells say where they go; without any range, nothing is written where nothing is selected.
+      range: cellRange(row, column),
     });
     if (!done) throw new Error('The cells could not be written.');
   }
