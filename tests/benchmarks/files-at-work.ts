@@ -5,7 +5,8 @@ import type { Book, BookCell, BookSheet, BookValue } from '../../src/exchange/xl
 import { writeBook } from '../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../src/host/grid/book-of-grid';
 import { snapshotOf } from '../../src/host/grid/snapshot';
-import { cellAddress, sheetInFormula } from '../../src/workbook/address';
+import { cellAddress } from '../../src/tables/cell-address';
+import { sheetInFormula } from '../../src/workbook/address';
 import { blank } from '../../src/workbook/blank';
 import { demo } from '../../src/workbook/demo';
 import { planArguments } from '../../src/workbook/table-cells';

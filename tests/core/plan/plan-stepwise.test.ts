@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { finished } from '../../../src/core/stepwise';
 import { readPlan } from '../../../src/tables/plan-input';
-import { workshop } from '../../benchmarks/plan';
+import { workshop } from '../../benchmarks/plan-workshop';
 import { forgetPlans } from '../forget';
 
 /** All that a plan comes to. */
