@@ -1,6 +1,7 @@
-import { areaWithRoom, offcutsHold } from '../../core/cutting/sheet/least-sheets';
+import { areaWithRoom, leastByArea, offcutsHold } from '../../core/cutting/sheet/least-sheets';
 import { sheetArea } from '../../core/stock/stock';
 import type { StockCutting } from '../../core/plan/cutting';
+import { offersTable } from '../../tables/offers';
 import { below } from '../heights';
 import { type Given, step, type Step } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf } from './context';
@@ -41,7 +42,11 @@ const ground = (one: StockCutting) =>
 
 function format(context: Context, { stock }: StockCutting): readonly Given[] {
   const names = ['width', 'length', 'knifeRoom', 'edgeTrim', 'direction', 'usableShare'] as const;
-  return names.map((name) => cell(context, 'stock', stock.row, name));
+  return names.map((name) =>
+    stock.offer !== undefined && name in offersTable.columns
+      ? cell(context, 'offers', stock.offer, name)
+      : cell(context, 'stock', stock.row, name),
+  );
 }
 
 /** Pieces of each style that are cut from a stock, one symbol a style. */
@@ -85,6 +90,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   'Least possible': (one, context) => {
     const { pieces, format: room, stock } = one;
     const onOffcuts = offcutsHold(room);
+    const byArea = stock.natural ? one.least : leastByArea(pieces, room);
     return {
       given: format(context, one),
       steps: [
@@ -100,11 +106,14 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
               ),
             ]),
         ...(onOffcuts > 0 ? [step('Q', 'Room on the offcuts', undefined, onOffcuts, 'mm²')] : []),
+        ...(byArea < one.least ? [step('q', 'Sheets that the area alone asks for', undefined, byArea)] : []),
       ],
       what:
-        onOffcuts > 0
-          ? 'No fewer sheets can hold them: that area, less what the offcuts hold, over the room on a sheet, rounded up'
-          : 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',
+        byArea < one.least
+          ? 'No fewer sheets can hold them: a sheet takes fewer of the larger pieces than its area has room for'
+          : onOffcuts > 0
+            ? 'No fewer sheets can hold them: that area, less what the offcuts hold, over the room on a sheet, rounded up'
+            : 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',
       source: 'derived: pieces cannot lie closer than without any gap',
     };
   },

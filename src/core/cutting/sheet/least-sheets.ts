@@ -4,16 +4,32 @@ import { OutlineIndex } from '../../geometry/outline-index';
 import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
 import type { Piece } from './piece';
 import { roomOn, type SheetFormat } from './sheet';
+import { type Room, type Weighing, weighings, weighingsByArea } from './weighings';
 
 /**
- * No fewer sheets can hold the pieces: the area of the pieces let out by half the knife room over the area in which such
- * pieces may lie (derived). Shapes that do not interlock need more. Offcuts hold at most what room they have.
+ * No fewer sheets can hold the pieces: by every weighing of them, what they weigh, less what the offcuts hold, over what a
+ * sheet holds (derived). The plain area is one of the weighings.
  */
 export function leastSheets(pieces: readonly Piece[], format: SheetFormat): number {
-  const onOffcuts = offcutsHold(format);
-  if (format.natural) return leastNatural(pieces, format, format.natural, onOffcuts);
+  const wanted = pieces.filter(({ count }) => count > 0);
+  const shelf = shelfRooms(format);
+  if (format.natural) return leastNatural(wanted, format, format.natural, shelf);
+  const room = roomOn(format);
+  return leastBy(weighings(wanted, room, format), wanted, room, shelf);
+}
+
+/** The same by the plain area alone. */
+export function leastByArea(pieces: readonly Piece[], format: SheetFormat): number {
   const { length, width } = roomOn(format);
-  return sheetsFor(areaWithRoom(pieces, format), length * width, onOffcuts);
+  return sheetsFor(areaWithRoom(pieces, format), length * width, offcutsHold(format));
+}
+
+function leastBy(all: readonly Weighing[], pieces: readonly Piece[], room: Room, shelf: readonly Room[]): number {
+  return all.reduce((least, { weights, hold }) => {
+    const weight = pieces.reduce((sum, { count }, i) => sum + count * weights[i]!, 0);
+    const held = shelf.reduce((sum, one) => sum + hold(one), 0);
+    return Math.max(least, sheetsFor(weight, hold(room), held));
+  }, 0);
 }
 
 /** Area of all pieces, each let out by half the knife room, mm². */
@@ -27,33 +43,39 @@ export function areaWithRoom(pieces: readonly Piece[], { knifeRoom }: Pick<Sheet
   }, 0);
 }
 
-/** Whole sheets for an area: one at least where the offcuts do not hold it all. */
-function sheetsFor(area: number, room: number, onOffcuts: number): number {
-  const rest = area - onOffcuts;
-  return rest <= 0 ? 0 : Math.max(1, Math.ceil(rest / room - 1e-9));
+/** Whole sheets for a weight: one at least where the offcuts do not hold it all. */
+function sheetsFor(weight: number, held: number, onOffcuts: number): number {
+  const rest = weight - onOffcuts;
+  return rest <= 0 ? 0 : Math.max(1, Math.ceil(rest / held - 1e-9));
 }
 
-/** Room on all offcuts together, mm²; pieces that are to match lie on none. */
-export function offcutsHold({ offcuts = [], pairs, knifeRoom, edgeTrim }: SheetFormat): number {
-  if (pairs !== undefined) return 0;
+/** Room on all offcuts together, mm². */
+export function offcutsHold(format: SheetFormat): number {
+  return shelfRooms(format).reduce((sum, { length, width }) => sum + length * width, 0);
+}
+
+/** Room on each offcut; pieces that are to match lie on none. */
+function shelfRooms({ offcuts = [], pairs, knifeRoom, edgeTrim }: SheetFormat): readonly Room[] {
+  if (pairs !== undefined) return [];
   return offcuts
     .map((offcut) => roomOn({ ...offcut, knifeRoom, edgeTrim }))
-    .reduce((sum, { length, width }) => sum + Math.max(0, length) * Math.max(0, width), 0);
+    .map(({ length, width }) => ({ length: Math.max(0, length), width: Math.max(0, width) }));
 }
 
-/** The same for each quality: the pieces that need it or better, over the area in which they may lie. */
+/** For each quality: the pieces that need it or better, by weighings of the area in which they may lie. */
 function leastNatural(
-  pieces: readonly Piece[],
+  wanted: readonly Piece[],
   { edgeTrim }: SheetFormat,
   sheet: NaturalSheet,
-  onOffcuts: number,
+  shelf: readonly Room[],
 ): number {
-  const wanted = pieces.filter(({ count }) => count > 0);
   const qualities = new Set(wanted.map(({ quality = BEST }) => quality));
   const least = [...qualities].map((quality) => {
     const needing = wanted.filter(({ quality: own = BEST }) => own <= quality);
-    const net = needing.reduce((sum, { ring, count }) => sum + area(ring) * count, 0);
-    return sheetsFor(net, usableArea(sheet, quality, edgeTrim), onOffcuts);
+    const usable = usableArea(sheet, quality, edgeTrim);
+    const areas = needing.map(({ ring }) => area(ring));
+    // The area as a room: only its size tells.
+    return leastBy(weighingsByArea(areas, usable), needing, { length: usable, width: 1 }, shelf);
   });
   return Math.max(0, ...least.filter(Number.isFinite));
 }

@@ -1,5 +1,6 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { leastSheets, offcutsHold } from '../../../../src/core/cutting/sheet/least-sheets';
+import { leastByArea, leastSheets, offcutsHold } from '../../../../src/core/cutting/sheet/least-sheets';
 import { rectangle } from '../outlines';
 
 const CORK = { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 };
@@ -33,8 +34,110 @@ describe('leastSheets', () => {
     });
 
     it('needs a sheet less where they hold what does not go on it (derived: 26,996.6 mm² a piece)', () => {
-      // Three go on the offcuts' 103,712 mm², four do not; 25 are 674,915 mm², 26 are 701,912, sheet and offcuts 686,528.
-      expect([3, 4, 25, 26].map((count) => leastSheets(pieces(count), { ...CORK, offcuts }))).toEqual([0, 1, 1, 2]);
+      // One goes on each offcut, since two are 53,993 mm², more than 52,256; and 21 on a sheet, 22 are 593,925.
+      expect([2, 3, 23, 24].map((count) => leastSheets(pieces(count), { ...CORK, offcuts }))).toEqual([0, 1, 1, 2]);
+    });
+  });
+
+  describe('beyond the area', () => {
+    const bare = { knifeRoom: 0, edgeTrim: 0 };
+    const straight = { kind: 'endForEnd' } as const;
+    const laid = (list: readonly (readonly [length: number, width: number, count: number])[]) =>
+      list.map(([length, width, count], i) => ({
+        key: String(i),
+        ring: rectangle(length, width),
+        count,
+        way: straight,
+      }));
+
+    it('knows that two larger than half a sheet share none, whichever way they lie (derived)', () => {
+      const sheet = { length: 100, width: 100, ...bare };
+      const large = [{ key: 'a', ring: rectangle(80, 65), count: 3, way: { kind: 'any' } as const }];
+      // 3 × 5,200 mm² are 1.56 sheets; each is more than half of one.
+      expect([leastByArea(large, sheet), leastSheets(large, sheet)]).toEqual([2, 3]);
+    });
+
+    it('knows how many strips longer than half the sheet lie beside each other (derived)', () => {
+      const sheet = { length: 1000, width: 300, ...bare };
+      // 520 long: one in a line, 6 of 50 in the width. 12 of them are 1.04 sheets by area, and 2 by lines; 13 are 3.
+      expect([12, 13].map((count) => leastByArea(laid([[520, 50, count]]), sheet))).toEqual([2, 2]);
+      expect([12, 13].map((count) => leastSheets(laid([[520, 50, count]]), sheet))).toEqual([2, 3]);
+    });
+
+    it('counts 320 long beside 700 long as more than a sheet’s length (derived)', () => {
+      const sheet = { length: 1000, width: 100, ...bare };
+      // Nothing of 320 lies beside 700: a line each for two of 700, and one for one of 320; by area 1.72.
+      const list = laid([
+        [700, 100, 2],
+        [320, 100, 1],
+      ]);
+      expect([leastByArea(list, sheet), leastSheets(list, sheet)]).toEqual([2, 3]);
+    });
+
+    it('is never more than the fewest that there are, by trying every place on a grid', () => {
+      const [length, width] = [6, 5];
+      const sides = fc.tuple(
+        fc.integer({ min: 1, max: 6 }),
+        fc.integer({ min: 1, max: 5 }),
+        fc.integer({ min: 1, max: 2 }),
+      );
+      let [more, closed, all] = [0, 0, 0];
+      fc.assert(
+        fc.property(fc.array(sides, { minLength: 1, maxLength: 4 }), (list) => {
+          const sheet = { length: 10 * length, width: 10 * width, ...bare };
+          const pieces = laid(list.map(([long, wide, count]) => [10 * long, 10 * wide, count]));
+          const least = leastSheets(pieces, sheet);
+          const fewest = fewestOnGrid(
+            list.flatMap(([long, wide, count]) => Array.from({ length: count }, () => [long, wide] as const)),
+            length,
+            width,
+          );
+          expect(least).toBeLessThanOrEqual(fewest);
+          expect(least).toBeGreaterThanOrEqual(leastByArea(pieces, sheet));
+          all++;
+          if (least > leastByArea(pieces, sheet)) more++;
+          if (least === fewest) closed++;
+        }),
+        { numRuns: 300, seed: 7 },
+      );
+      // It would be of no use if it seldom told more than the area.
+      expect(more).toBeGreaterThan(all / 10);
+      expect(closed).toBeGreaterThan(0.8 * all);
     });
   });
 });
+
+/** The fewest sheets for upright rectangles, by trying every place on every sheet. */
+function fewestOnGrid(pieces: readonly (readonly [number, number])[], length: number, width: number): number {
+  const sorted = [...pieces].sort((a, b) => b[0] * b[1] - a[0] * a[1]);
+  for (let sheets = 1; ; sheets++)
+    if (fits(sorted, 0, new Uint8Array(sheets * length * width), length, width)) return sheets;
+}
+
+function fits(
+  pieces: readonly (readonly [number, number])[],
+  at: number,
+  taken: Uint8Array,
+  length: number,
+  width: number,
+): boolean {
+  if (at === pieces.length) return true;
+  const [long, wide] = pieces[at]!;
+  for (let sheet = 0; sheet < taken.length; sheet += length * width) {
+    const blank = taken.subarray(sheet, sheet + length * width).every((cell) => cell === 0);
+    for (let x = 0; x + long <= length; x++) {
+      for (let y = 0; y + wide <= width; y++) {
+        const cells: number[] = [];
+        for (let i = x; i < x + long; i++) for (let k = y; k < y + wide; k++) cells.push(sheet + i * width + k);
+        if (cells.some((cell) => taken[cell])) continue;
+        for (const cell of cells) taken[cell] = 1;
+        const done = fits(pieces, at + 1, taken, length, width);
+        for (const cell of cells) taken[cell] = 0;
+        if (done) return true;
+      }
+    }
+    // Blank sheets are alike.
+    if (blank) return false;
+  }
+  return false;
+}
