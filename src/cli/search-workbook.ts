@@ -43,6 +43,7 @@ export async function searchWorkbook(
     await writeLayouts(
       host,
       better.map(({ progress }) => progress),
+      stocks,
     );
   return found.map(({ cutting: { stock, sheets: before, least }, progress }) => ({
     stock: stock.code,

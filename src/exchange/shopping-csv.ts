@@ -4,6 +4,7 @@ import { writeCsv } from './csv';
 /** The shopping list as CSV, one row a stock. */
 export function shoppingCsv(lists: readonly SupplierList[], money: string, prices: boolean): string {
   const head = ['Supplier', 'Stock', 'Material', 'Thick mm', 'Length mm', 'Width mm', 'Number', 'Sold by'];
+  const timed = lists.some(({ lines }) => lines.some(({ days }) => days !== undefined));
   const rows = lists.flatMap(({ supplier, lines }) =>
     lines.map((one) => [
       supplier,
@@ -15,9 +16,17 @@ export function shoppingCsv(lists: readonly SupplierList[], money: string, price
       one.number,
       one.soldBy,
       ...(prices ? [cents(one.price), cents(one.total)] : []),
+      ...(timed ? [one.days] : []),
     ]),
   );
-  return writeCsv([[...head, ...(prices ? [`Price a sheet ${money}`.trim(), `Total ${money}`.trim()] : [])], ...rows]);
+  return writeCsv([
+    [
+      ...head,
+      ...(prices ? [`Price a sheet ${money}`.trim(), `Total ${money}`.trim()] : []),
+      ...(timed ? ['Delivered in days'] : []),
+    ],
+    ...rows,
+  ]);
 }
 
 function cents(value: number | undefined): number | undefined {

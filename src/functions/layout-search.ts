@@ -22,6 +22,7 @@ const NO_RATES = [['']];
  * @param {any} [effort] How long to search each stock, in millions of places tried, 1 to 1000; without it 20.
  * @param {any} [seed] A whole number; another one makes another attempt. Without it 1.
  * @param {any[][]} [offcuts]
+ * @param {any[][]} [offers]
  * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
  * @returns {Promise<any[][]>} A table: stock, sheet, piece, place in mm, turn in degrees.
  */
@@ -34,13 +35,15 @@ export function layoutSearch(
   effort: any,
   seed: any,
   offcuts: any[][],
+  offers: any[][],
   invocation: CustomFunctions.CancelableInvocation,
 ): Promise<any[][]> {
   // Slips are told at once; only the search itself takes its time.
   const { stocks, tried, from } = answer(() => ({
     tried: isBlank(effort) ? EFFORT.usual : readNumber(effort, EFFORT, { argument: 'effort' }),
     from: isBlank(seed) ? 1 : readNumber(seed, { least: 0, most: 2 ** 31 - 1, whole: true }, { argument: 'seed' }),
-    stocks: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined, offcuts]).plan.cutting.stocks,
+    stocks: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined, offcuts, offers]).plan.cutting
+      .stocks,
   }));
   const token = { stopped: false };
   invocation.onCanceled = () => (token.stopped = true);

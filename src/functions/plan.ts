@@ -56,9 +56,9 @@ export function cutting(...tables: any[][][]): any[][] {
 }
 
 /**
- * Sheets needed, on hand and to buy, with what they cost.
+ * Sheets needed, on hand and to buy, of which offer, with what they cost.
  * @customfunction ORDER
- * @returns {any[][]} A table: a row a stock, and the sum.
+ * @returns {any[][]} A table: a row a stock and offer, and the sum.
  */
 export function order(...tables: any[][][]): any[][] {
   return answerAt(tables, (where) => {
@@ -125,9 +125,10 @@ export function ticket(
   layouts: any[][],
   size: any,
   offcuts: any[][],
+  offers: any[][],
   invocation: CustomFunctions.Invocation,
 ): any[][] {
-  const tables = [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts];
+  const tables = [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers];
   const told = addressesIn(invocation);
   return answer(
     () => {
@@ -138,6 +139,6 @@ export function ticket(
       const { plan } = soundPlan(tables);
       return writeTable(ticketTable(sizeWriter(plan.runs.styles), plan.workApart(code)), plan.ticket(code, one));
     },
-    argumentCells(tables, told && [...told.slice(1, 8), told[9]]),
+    argumentCells(tables, told && [...told.slice(1, 8), ...told.slice(9)]),
   );
 }

@@ -55,7 +55,7 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'AREAUSE', args: [square, 1000, 1200, 3, 10, 'any way', 'both feet'] },
   { name: 'FIRSTWASTE', args: [square, 3, 'one way'] },
   { name: 'PLACEMENTS', args: [square, 600, 400, 3, 10, 5, 'one foot'] },
-  { name: 'LAYOUTSEARCH', args: [...plan.slice(0, 4), plan[5], 1, 7, plan[7]] },
+  { name: 'LAYOUTSEARCH', args: [...plan.slice(0, 4), plan[5], 1, 7, plan[7], plan[8]] },
   { name: 'SUMMARY', args: plan },
   { name: 'PIECES', args: plan },
   { name: 'CUTTING', args: plan },
@@ -63,5 +63,5 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'COST', args: plan },
   { name: 'CHECKS', args: plan },
   { name: 'BATCHES', args: plan },
-  { name: 'TICKET', args: ['Betony', ...plan.slice(0, 7), 38, plan[7]] },
+  { name: 'TICKET', args: ['Betony', ...plan.slice(0, 7), 38, plan[7], plan[8]] },
 ];

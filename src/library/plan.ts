@@ -20,6 +20,7 @@ export interface PlanTables {
   readonly outlines?: TableRows;
   readonly layouts?: TableRows;
   readonly offcuts?: TableRows;
+  readonly offers?: TableRows;
 }
 
 /** What a run comes to, each as a table with headings. */
@@ -46,6 +47,7 @@ export function plan(tables: PlanTables): PlannedTables {
     outlines: tables.outlines,
     layouts: tables.layouts,
     offcuts: tables.offcuts,
+    offers: tables.offers,
   });
   const written = <T>(table: ResultTable<T>, lines: readonly T[]) => writeTable(table, lines, money) as TableRows;
   return {

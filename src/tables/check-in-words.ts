@@ -302,6 +302,11 @@ export function checkInWords(check: Check, { mm = inMm, where = placeInWords }: 
         check: 'Offcut',
         say: `no piece lies on it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
       };
+    case 'strayOffer':
+      return {
+        check: 'Offer',
+        say: `nothing is bought of it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
+      };
     case 'offcutsUsed':
       return {
         check: 'Offcuts',

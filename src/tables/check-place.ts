@@ -14,7 +14,7 @@ export interface InputPlace {
   readonly below?: boolean | undefined;
 }
 
-const { styles, lasts, pairage, stock, rates, layouts, offcuts } = INPUT_TABLES;
+const { styles, lasts, pairage, stock, rates, layouts, offcuts, offers } = INPUT_TABLES;
 
 /**
  * The input by which a check is put right or looked at.
@@ -99,6 +99,8 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: layouts.name, code: subject, heading: 'Stock' };
     case 'strayOffcut':
       return { table: offcuts.name, row: check.row, heading: 'Stock' };
+    case 'strayOffer':
+      return { table: offers.name, row: check.row, heading: 'Stock' };
     case 'offcutsUsed':
       return { table: offcuts.name, code: check.codes[0] as string, heading: 'Length' };
     case 'notSummed':

@@ -1,6 +1,7 @@
 import { lastsTable } from './lasts';
 import { layoutsTable } from './layouts';
 import { offcutsTable } from './offcuts';
+import { offersTable } from './offers';
 import { outlinesTable } from './outlines';
 import { pairageTable } from './pairage';
 import { ratesTable } from './rates';
@@ -18,6 +19,7 @@ export const INPUT_TABLES = {
   outlines: outlinesTable,
   layouts: layoutsTable,
   offcuts: offcutsTable,
+  offers: offersTable,
 } as const;
 
 /** How a table is laid out, where its headings alone do not say. */

@@ -1,5 +1,6 @@
 import { fold } from '../core/plan/codes';
 import type { FoundRow } from '../core/plan/inputs';
+import { Problem } from '../core/problem';
 import { type Cell, type Cells, isBlank } from './cell';
 import { layoutsTable } from './layouts';
 import { columnsIn } from './headings';
@@ -11,6 +12,13 @@ import { columnsIn } from './headings';
 export function withLayout(given: Cells, stock: string, layout: readonly FoundRow[]): Cell[][] {
   const headings = given[0] ?? [];
   const at = columnsIn(layoutsTable, headings);
+  if (!at.has('format') && layout.some(({ format }) => format !== undefined)) {
+    throw new Problem(
+      'invalid',
+      { argument: 'layouts', table: layoutsTable.name },
+      'it has no column Format to say on which sheets pieces lie; head a blank column so, then write again',
+    );
+  }
   const stockAt = at.get('stock') ?? -1;
   const kept = given
     .slice(1)
@@ -18,7 +26,7 @@ export function withLayout(given: Cells, stock: string, layout: readonly FoundRo
     .map((line) => [...line]);
   const own = layout.map((found) => {
     const row: Cell[] = headings.map(() => '');
-    for (const [name, column] of at) row[column] = found[name as keyof FoundRow];
+    for (const [name, column] of at) row[column] = found[name as keyof FoundRow] ?? '';
     return row;
   });
   return [...kept, ...own];

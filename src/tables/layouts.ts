@@ -7,6 +7,9 @@ export const layoutsTable = table({
   columns: {
     stock: text({ heading: 'Stock', meaning: 'Code of the sheet' }),
     sheet: number({ heading: 'Sheet', meaning: 'Number of the sheet', least: 1, most: 100_000, whole: true }),
+    format: optional(
+      text({ heading: 'Format', meaning: 'Of the sheet, such as 1000 × 500; blank is as in Bottom stock', width: 100 }),
+    ),
     offcut: optional(text({ heading: 'Offcut', meaning: 'Code of the offcut that it lies on, where it is no sheet' })),
     piece: text({ heading: 'Piece', meaning: 'Style, item, size and foot', width: 180 }),
     x: number({ heading: 'x', unit: 'mm', meaning: 'Where its back stands', least: -1e6, most: 1e6, format: '0.000' }),

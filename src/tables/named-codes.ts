@@ -33,7 +33,7 @@ const OF_STYLES = ['insole', 'welt', 'midsole', 'sole', 'lifts', 'platform', 'ou
 
 /** Columns in which a table's codes are named, by table. */
 const NAMED_IN: Readonly<Partial<Record<Argument, Partial<Record<Argument, readonly string[]>>>>> = {
-  stock: { styles: OF_STYLES, layouts: ['stock'], offcuts: ['stock'] },
+  stock: { styles: OF_STYLES, layouts: ['stock'], offcuts: ['stock'], offers: ['stock'] },
   styles: { pairage: ['style'] },
   lasts: { styles: ['last'] },
 };

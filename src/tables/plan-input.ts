@@ -18,6 +18,7 @@ import { keptReading } from './kept-reading';
 import { lastsTable, toLast } from './lasts';
 import { layoutsTable } from './layouts';
 import { offcutsTable } from './offcuts';
+import { offersTable } from './offers';
 import { collectOutlines, outlinesTable } from './outlines';
 import { pairageTable, toPairage } from './pairage';
 import { ratesTable, toRate } from './rates';
@@ -39,6 +40,7 @@ export interface PlanCells {
   readonly outlines?: Cells | undefined;
   readonly layouts?: Cells | undefined;
   readonly offcuts?: Cells | undefined;
+  readonly offers?: Cells | undefined;
 }
 
 /** A plan, or everything in the tables that keeps it from being made. */
@@ -113,6 +115,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     outlines: rowsOf(outlinesTable, cells.outlines, false),
     layouts: rowsOf(layoutsTable, cells.layouts, false),
     offcuts: rowsOf(offcutsTable, cells.offcuts, false),
+    offers: rowsOf(offersTable, cells.offers, false),
   };
   problems.push(...read.styles.rows.flatMap(namedLikeSums));
   const pointRows = sift(outlinesTable, read.outlines.rows, { slips: slips(outlinesTable), make: (row) => row });
@@ -150,11 +153,12 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
   });
   const layouts = sift(layoutsTable, read.layouts.rows, { slips: slips(layoutsTable), make: (row) => row });
   const offcuts = sift(offcutsTable, read.offcuts.rows, { slips: slips(offcutsTable), make: (row) => row });
+  const offers = sift(offersTable, read.offers.rows, { slips: slips(offersTable), make: (row) => row });
   problems.push(...[stock, lasts, styles, pairage, rates].flatMap((sifted) => sifted.problems));
   const leftOut = distinctLeftOut([
     ...pairage.leftOut,
     ...[styles, lasts, stock].flatMap(twice),
-    ...[rates, layouts, offcuts].flatMap((sifted) => sifted.leftOut),
+    ...[rates, layouts, offcuts, offers].flatMap((sifted) => sifted.leftOut),
   ]);
   const input: PlanInput = {
     pairage: sameList(read.pairage.rows, pairage.sound),
@@ -165,6 +169,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     outlines: traced,
     layouts: layouts.sound,
     offcuts: offcuts.sound,
+    offers: offers.sound,
     ...(leftOut.length > 0 && { leftOut }),
     asked: read.pairage.rows.map(({ bySize, due }) => askedOf({ pairs: bySize, due })),
   };

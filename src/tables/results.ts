@@ -12,6 +12,8 @@ import type { RunSummary } from '../core/plan/summary';
 import type { TicketStep } from '../core/plan/ticket';
 import type { PlaceWords } from '../core/problem';
 import type { FurtherWork } from '../core/steps/times';
+import { formatName } from '../core/stock/offer';
+import type { Stock } from '../core/stock/stock';
 import { checkInWords } from './check-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from './result';
 import { piecesInWords, stepInWords } from './step-in-words';
@@ -63,7 +65,7 @@ export const cuttingTable: ResultTable<StockCutting> = {
     figure('Area use', ({ areaUse }) => 100 * areaUse, { unit: '%' }),
     figure('Lost between', ({ lostBetween }) => 100 * lostBetween, { unit: '%' }),
     figure('Lost outside', ({ lostOutside }) => 100 * lostOutside, { unit: '%' }),
-    words('Laid by', ({ source }) => (source === 'rows' ? 'quick rows' : 'search'), { width: 96 }),
+    words('Laid by', laidBy, { width: 96 }),
   ],
 };
 
@@ -110,15 +112,30 @@ function allInWords(_lines: readonly unknown[], whole: boolean): string {
   return whole ? 'All' : 'All, not whole';
 }
 
-function usesInWords({ uses }: OrderLine): string {
+/** What laid the pieces, and on which sheets where they are others than those of the stock's own row. */
+function laidBy({ source, otherFormat }: StockCutting): string {
+  const by = source === 'rows' ? 'quick rows' : 'search';
+  return otherFormat === undefined ? by : `${by}, ${otherFormat}`;
+}
+
+function usesInWords({ uses, cutting }: OrderLine): string {
   const parts = new Map<string, string[]>();
   for (const { style, part } of uses) parts.set(part, [...(parts.get(part) ?? []), style]);
-  return [...parts]
+  const words = [...parts]
     .map(([part, styles]) => {
       const word = PART_WORDS[part as keyof typeof PART_WORDS].toLowerCase();
       return `${styles.join(', ')} ${part === 'lift' ? 'lifts' : word}`;
     })
     .join('; ');
+  return [...offerInWords(cutting.stock), words].join(': ');
+}
+
+/** The offer that sheets are of, where it is not the stock's own row: "Quay Cork, 1000 × 500 mm, in 5 days". */
+function offerInWords(stock: Stock): readonly string[] {
+  const { offer, supplier, days } = stock;
+  if (offer === undefined) return [];
+  const when = days === undefined ? [] : [`in ${counted(days, 'day')}`];
+  return [[...(supplier === undefined ? [] : [supplier]), `${formatName(stock)} mm`, ...when].join(', ')];
 }
 
 /** Adhesive of a style's whole run, litres, and its bench time, hours: what to have at hand before beginning. */

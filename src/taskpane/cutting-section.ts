@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 import { laidSheets, type NamedSheet } from '../core/cutting/sheet/layout';
 import { itemAt } from '../core/item-at';
-import type { StockCutting } from '../core/plan/cutting';
+import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import type { PieceLine } from '../core/plan/pieces';
 import { sheetNumber } from '../drawing/sheet-name';
 import { lineOf } from '../drawing/line-of-piece';
@@ -25,8 +25,9 @@ export class SheetChoice {
   constructor(private readonly changed: () => void) {}
 
   /** Counted from 0 among those that are cut; another stock begins with its first. */
-  sheet({ stock }: StockCutting, count: number): number {
-    if (stock.code !== this.stock) [this.stock, this.at, this.piece] = [stock.code, 0, undefined];
+  sheet(cutting: StockCutting, count: number): number {
+    const name = cuttingName(cutting);
+    if (name !== this.stock) [this.stock, this.at, this.piece] = [name, 0, undefined];
     return Math.max(0, Math.min(this.at, count - 1));
   }
 
@@ -87,8 +88,8 @@ export function cuttingSection(
           >Stock
           <select @change=${(event: Event) => watched.show({ stock: (event.target as HTMLSelectElement).value })}>
             ${results.cuttings.map(
-              ({ stock: { code } }) =>
-                html`<option value=${code} .selected=${code === cutting.stock.code}>${code}</option>`,
+              (one) =>
+                html`<option value=${cuttingName(one)} .selected=${one === cutting}>${cuttingName(one)}</option>`,
             )}
           </select>
         </label>
@@ -147,9 +148,9 @@ function allStock(watched: Watched, shown: StockCutting, cuttings: readonly Stoc
             (one) =>
               html`<tr ?data-shown=${one === shown}>
                 <th scope="row">
-                  ${button(one.stock.code, () => watched.show({ stock: one.stock.code }), {
+                  ${button(cuttingName(one), () => watched.show({ stock: cuttingName(one) }), {
                     kind: 'link',
-                    label: `Show the sheets of ${one.stock.code}`,
+                    label: `Show the sheets of ${cuttingName(one)}`,
                   })}
                 </th>
                 <td class="num">${one.count}</td>

@@ -300,7 +300,7 @@ class Pane {
   /** Writes layouts in one step, so that one undo takes them back. */
   private write(found: readonly StockProgress[], wrote: () => void, done: string): void {
     const work = async () => {
-      await writeLayouts(this.host, found);
+      await writeLayouts(this.host, found, this.watched.results?.cuttings);
       wrote();
     };
     this.attempt(work, done);

@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { StockCutting } from '../core/plan/cutting';
+import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
 import { betterOf, type StockFound } from '../workers/search-run';
 import type { Effort } from '../workers/search-stock';
@@ -33,7 +33,7 @@ export function runSearchSection(input: RunSearchInput): TemplateResult {
 function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
   const chances = searchChances(stocks);
   const codes = (why: 'least' | 'pairs' | undefined) =>
-    chances.filter(({ hopeless }) => hopeless === why).map(({ cutting }) => cutting.stock.code);
+    chances.filter(({ hopeless }) => hopeless === why).map(({ cutting }) => cuttingName(cutting));
   const [worth, least, paired] = [codes(undefined), codes('least'), codes('pairs')];
   const most = savedTogether(chances.map((chance) => chance.most));
   return html`${
@@ -60,7 +60,7 @@ function running(
 ): TemplateResult {
   const better = betterOf(sofar, stocks);
   return html`<p role="status">
-      <b>${at.stock.code}, ${number} of ${count}.</b>
+      <b>${cuttingName(at)}, ${number} of ${count}.</b>
       ${better.length > 0 ? `Saved so far: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
     </p>
     ${progressBar('Search of the run', Math.round(100 * done), 100)}
@@ -93,7 +93,7 @@ function found(
     <ul class="checks">
       ${better.map(
         ({ cutting, progress }) =>
-          html`<li>${cutting.stock.code}: ${sheetsInWords(progress.sheets)} instead of ${cutting.sheets}</li>`,
+          html`<li>${cuttingName(cutting)}: ${sheetsInWords(progress.sheets)} instead of ${cutting.sheets}</li>`,
       )}
     </ul>
     <p class="acts">${button('Write all to Layouts', () => write(better), { kind: 'go' })} ${discard}</p>`;

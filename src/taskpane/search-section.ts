@@ -1,5 +1,5 @@
 import { html, nothing, type TemplateResult } from 'lit';
-import type { StockCutting } from '../core/plan/cutting';
+import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import { button } from './button';
 import { progressBar } from './progress-bar';
 import { type Effort, EFFORTS, type StockProgress } from '../workers/search-stock';
@@ -38,20 +38,20 @@ export function searchSection(
 }
 
 function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
-  const { least, stock, format } = cutting;
+  const { least, format } = cutting;
   if (format.pairs !== undefined) {
     return html`<p class="caption">
-      The search does not lay pairs in matching places; on ${stock.code} they lie as they are.
+      The search does not lay pairs in matching places; on ${cuttingName(cutting)} they lie as they are.
     </p>`;
   }
   if (cutting.sheets <= least) {
     return html`<p class="caption">
-      ${stock.code} takes ${sheetsInWords(cutting.sheets)}, the least possible: no search could save one.
+      ${cuttingName(cutting)} takes ${sheetsInWords(cutting.sheets)}, the least possible: no search could save one.
     </p>`;
   }
   return html`<p class="caption">
-      ${stock.code} takes ${sheetsInWords(cutting.sheets)}; no fewer than ${least} would be enough. The sheet stays free
-      meanwhile.
+      ${cuttingName(cutting)} takes ${sheetsInWords(cutting.sheets)}; no fewer than ${least} would be enough. The sheet
+      stays free meanwhile.
     </p>
     <div class="row">
       <label class="field grow"
@@ -76,7 +76,7 @@ function running(
 ): TemplateResult {
   return html`<p role="status">
       <b>Best so far ${sheetsInWords(progress?.sheets ?? of.sheets)}.</b>
-      ${own ? nothing : html`Searching for ${of.stock.code}.`}
+      ${own ? nothing : html`Searching for ${cuttingName(of)}.`}
     </p>
     ${progress ? scale(progress) : nothing} ${progressBar('Search', Math.round(100 * (progress?.done ?? 0)), 100)}
     <p class="acts">${button('Stop and keep best', stop, { kind: 'go' })}</p>`;

@@ -2,7 +2,7 @@ import type { Bottom } from '../core/bottom/bottom';
 import { fold } from '../core/plan/codes';
 import type { Check, Verdict } from '../core/plan/checks/check';
 import type { CostLine } from '../core/plan/cost/cost';
-import type { StockCutting } from '../core/plan/cutting';
+import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import type { OrderLine } from '../core/plan/order';
 import type { Plan, PlanStep } from '../core/plan/plan';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
@@ -191,7 +191,9 @@ export class Watched {
   get cutting(): StockCutting | undefined {
     const cuttings = (this.results ?? this.before)?.cuttings ?? [];
     const code = this.shown?.stock ?? (this.bottom && shownPiece(this.bottom, this.shown?.item).stock);
-    return cuttings.find(({ stock }) => code !== undefined && fold(stock.code) === fold(code)) ?? cuttings[0];
+    const named = (name: (one: StockCutting) => string) =>
+      cuttings.find((one) => code !== undefined && fold(name(one)) === fold(code));
+    return named(cuttingName) ?? named(({ stock }) => stock.code) ?? cuttings[0];
   }
 
   show(change: Partial<Shown>): void {

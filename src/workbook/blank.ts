@@ -90,6 +90,7 @@ export const blank: WorkbookPlan = planningWorkbook({
     { item: 'Cutting', value: 1.2, unit: 'minutes a piece' },
   ],
   outlines: [],
+  offers: [],
   offcuts: [{ code: 'Example', stock: 'Foam 10', length: 500, width: 400 }],
   ticket: {},
   examples: true,

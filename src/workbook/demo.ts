@@ -592,6 +592,14 @@ const offcuts: Rows = [
   { code: 'Rack 4', stock: 'Kid 1', length: 340, width: 210 },
 ];
 
+/** What others sell: invented suppliers. */
+const offers: Rows = [
+  { stock: 'Cork 6', supplier: 'Quay Cork', price: 12.4, pack: 5, days: 4 },
+  { stock: 'Foam 6', supplier: 'Tern & Hale', width: 600, length: 1000, price: 9.5, days: 3 },
+  { stock: 'Rubber 4', supplier: 'Slipway Rubber', width: 1000, length: 1200, price: 39, days: 6 },
+  { stock: 'Lift 3', supplier: 'Wharf Leather', price: 13.2, pack: 10, days: 9 },
+];
+
 /** The run of a workshop that we made up: its styles, lasts, customers, stock and prices are invented. */
 export const demo: WorkbookPlan = planningWorkbook({
   name: 'Midsummer run',
@@ -606,5 +614,6 @@ export const demo: WorkbookPlan = planningWorkbook({
   rates,
   outlines,
   offcuts,
+  offers,
   ticket: { style: 'Betony', size: 38 },
 });

@@ -11,6 +11,7 @@ import {
 import { lastsTable } from '../tables/lasts';
 import { layoutsTable } from '../tables/layouts';
 import { offcutsTable } from '../tables/offcuts';
+import { offersTable } from '../tables/offers';
 import { outlinesTable } from '../tables/outlines';
 import { pairageTable } from '../tables/pairage';
 import { ratesTable } from '../tables/rates';
@@ -47,6 +48,7 @@ export interface Contents {
   readonly rates: Rows;
   readonly outlines: Rows;
   readonly offcuts: Rows;
+  readonly offers: Rows;
   /** The style whose ticket is shown. */
   readonly ticket: { readonly style?: string; readonly size?: number };
   /** Rows are greyed examples. */
@@ -86,12 +88,13 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(ratesTable, contents.rates),
       one(outlinesTable, contents.outlines, { spare: 20 }),
       one(offcutsTable, contents.offcuts, { lists: { stock } }),
+      one(offersTable, contents.offers, { lists: { stock } }),
       one(layoutsTable, [], { spare: 20 }),
-      resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts})`, 500),
-      resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts})`, 300),
-      resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts})`, 3000),
-      resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts})`, 200),
-      resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts})`, 500),
+      resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts},{Offers})`, 500),
+      resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts},{Offers})`, 300),
+      resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts},{Offers})`, 3000),
+      resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts},{Offers})`, 200),
+      resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts},{Offers})`, 500),
       ticketSheet(contents, styles),
     ],
   };
@@ -106,7 +109,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
   const heights: Record<number, number> = { 0: 36 };
   // The summary is always as large as it is now: the only table that others stand below.
-  const line = resultBlock(summaryTable(), `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts})`, 2, 2);
+  const line = resultBlock(summaryTable(), `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts},{Offers})`, 2, 2);
   heights[2] = headingHeight(headingsOf(summaryTable()), RUN_WIDTHS);
   heights[4] = 18;
   const pairageAt = 6;
@@ -129,7 +132,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const orderAt = gap + 2;
   heights[orderAt] = headingHeight(headingsOf(orderTable), RUN_WIDTHS);
   // Last, since nobody knows how many sheets there will be.
-  const order = resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts})`, orderAt, 300);
+  const order = resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts},{Offers})`, orderAt, 300);
   return {
     name: 'Run',
     kind: 'run',
@@ -202,7 +205,7 @@ function ticketSheet({ ticket, sizes }: Contents, styles: Codes): SheetPlan {
     name: table.name,
     kind: 'results',
     ...merged(
-      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},B4,{Offcuts})`, 5, 500)],
+      [inputs, resultBlock(table, `=SOLEBENCH.TICKET(A4,${PLAN},B4,{Offcuts},{Offers})`, 5, 500)],
       head(table.name, `${table.meaning}. Choose the style; leave the size blank for all sizes.`),
     ),
     ...headed(table, 5),

@@ -19,10 +19,18 @@ export function tableCells(plan: WorkbookPlan = demo): Readonly<Record<string, u
   return tables;
 }
 
-/** The demo's tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts. */
+/** The demo's tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers. */
 export function planArguments(plan: WorkbookPlan = demo): unknown[][][] {
   const tables = tableCells(plan);
-  return ['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times', 'Outlines', 'Layouts', 'Offcuts'].map(
-    (name) => tables[name] ?? [['']],
-  );
+  return [
+    'Pairage',
+    'Styles',
+    'Lasts',
+    'Bottom stock',
+    'Costs and times',
+    'Outlines',
+    'Layouts',
+    'Offcuts',
+    'Offers',
+  ].map((name) => tables[name] ?? [['']]);
 }

@@ -1,6 +1,6 @@
-import { laidSheets } from '../core/cutting/sheet/layout';
 import type { Token } from '../core/cutting/search/effort';
 import type { StockCutting } from '../core/plan/cutting';
+import { foundRows } from '../core/plan/found-rows';
 import type { FoundRow } from '../core/plan/inputs';
 import type { Answer, Task } from '../core/cutting/search/perform';
 import type { Crew } from './crew';
@@ -9,6 +9,8 @@ import { type Progress, run } from './run';
 /** The best layout of a stock's pieces so far. */
 export interface StockProgress {
   readonly stock: string;
+  /** Of its sheets, where it is another than that of the stock's own row. */
+  readonly format?: string | undefined;
   readonly sheets: number;
   /** Sheets that the quick rows take. */
   readonly rows: number;
@@ -45,22 +47,13 @@ export async function searchStock(
   const { pieces, format, stock, layout, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
     stock: stock.code,
+    format: cutting.otherFormat,
     sheets: progress.layout.sheets.length,
     rows,
     saved: rows - progress.layout.sheets.length,
     least,
     done: progress.done,
-    layouts: laidSheets(progress.layout, format).flatMap(({ name, placements }, i) =>
-      placements.map(({ piece, x, y, turn }) => ({
-        stock: stock.code,
-        // The table numbers offcuts too, though they go by their code.
-        ...('offcut' in name ? { sheet: i + 1, offcut: name.offcut } : name),
-        piece: pieces[piece]!.key,
-        x,
-        y,
-        turn,
-      })),
-    ),
+    layouts: foundRows(cutting, progress.layout),
   });
   const job = { pieces, format, effort, seed, start: layout };
   return told(await run(job, (progress) => listener(told(progress)), token, crew));

@@ -61,7 +61,7 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
     return cellWorking(batchesTable, context.plan.batches, batchColumns, context, at);
   },
   TICKET: ([style, ...rest], at) => {
-    const context = contextOf([...rest.slice(0, 7), rest[8]]);
+    const context = contextOf([...rest.slice(0, 7), ...rest.slice(8)]);
     const size = rest[7];
     const one =
       isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });

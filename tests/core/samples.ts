@@ -92,6 +92,8 @@ export interface NamedTables {
   readonly rates?: readonly Named[];
   readonly outlines?: readonly Named[];
   readonly layouts?: readonly Named[];
+  readonly offcuts?: readonly Named[];
+  readonly offers?: readonly Named[];
 }
 
 /** A wedge on platform and outsole, and the usual stocks. */
@@ -117,11 +119,13 @@ export const USUAL_TABLES: Required<NamedTables> = {
   ],
   outlines: [],
   layouts: [],
+  offcuts: [],
+  offers: [],
 };
 
 /** Tables as a host hands them over, the usual ones where nothing else is given. */
 export function planCells(tables: NamedTables = {}) {
-  const { pairage, styles, lasts, stock, rates, outlines, layouts } = { ...USUAL_TABLES, ...tables };
+  const { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers } = { ...USUAL_TABLES, ...tables };
   return {
     pairage: cellsOf(pairage),
     styles: cellsOf(styles),
@@ -130,6 +134,8 @@ export function planCells(tables: NamedTables = {}) {
     rates: cellsOf(rates),
     outlines: cellsOf(outlines),
     layouts: cellsOf(layouts),
+    offcuts: cellsOf(offcuts),
+    offers: cellsOf(offers),
   };
 }
 

@@ -39,10 +39,10 @@ describe('README’s example of the library', () => {
 });
 
 describe('plan', () => {
-  const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts] = planArguments() as never[];
+  const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers] = planArguments() as never[];
 
   it('gives the demo’s tables', () => {
-    const planned = plan({ pairage, styles, lasts, stock, rates, outlines, layouts, offcuts } as never);
+    const planned = plan({ pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers } as never);
     expect(planned.problems).toEqual([]);
     for (const table of [
       planned.pieces,

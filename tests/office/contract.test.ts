@@ -60,6 +60,7 @@ describe('functions.js and functions.json', { timeout: 60_000 }, () => {
     outlines: 'Outlines',
     layouts: 'Layouts',
     offcuts: 'Offcuts',
+    offers: 'Offers',
   };
   it.each(positions)('%s has its argument %d where it is described', (name, position, args) => {
     const parameter = metadata.find((one) => one.name === name)?.parameters[position - 1]?.name ?? '';

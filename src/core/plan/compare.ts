@@ -75,6 +75,7 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
     pairage: input.pairage.filter((row) => fold(row.style) === fold(code)),
     layouts: [],
     offcuts: [],
+    offers: [],
   };
   return variants.map((variant): Comparison => {
     const plan = new Plan({ ...own, styles: [{ ...style, ...variant.changes }] });

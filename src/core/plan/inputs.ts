@@ -1,6 +1,7 @@
 import type { Quality } from '../cutting/sheet/natural-sheet';
 import type { ShelfOffcut } from '../cutting/sheet/sheet';
 import type { Ring } from '../geometry/ring';
+import type { Offer } from '../stock/offer';
 import type { Stock } from '../stock/stock';
 import type { Style } from '../bottom/style';
 import type { Last } from '../last/last';
@@ -18,6 +19,7 @@ export interface PlanInput {
   readonly outlines: readonly Outline[];
   readonly layouts: readonly LayoutRow[];
   readonly offcuts: readonly OffcutRow[];
+  readonly offers: readonly Offer[];
   /** Rows that could not be read, and what hangs on them. */
   readonly leftOut?: readonly LeftOut[];
   /** What every row of the pairage asks for, those left out too; without it, what its rows here ask for. */
@@ -123,6 +125,8 @@ export interface LayoutRow {
   readonly row: number;
   readonly stock: string;
   readonly sheet: number;
+  /** Format of the sheet, such as 1000 × 500; without it that of the stock's own row. */
+  readonly format?: string | undefined;
   /** Code of the offcut that it lies on instead of a whole sheet. */
   readonly offcut?: string | undefined;
   readonly piece: string;

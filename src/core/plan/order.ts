@@ -1,11 +1,11 @@
 import type { Part } from '../bottom/layer';
-import { Problem } from '../problem';
-import { priceOfSheet } from '../stock/price';
-import type { Stock } from '../stock/stock';
+import type { Problem } from '../problem';
+import { purchase } from '../stock/purchase';
 import type { StockCutting } from './cutting';
 
-/** What to buy of one stock. */
+/** What to buy of one offer of a stock. */
 export interface OrderLine {
+  /** With the stock as this offer has it. */
   readonly cutting: StockCutting;
   /** What it is for: parts by style. */
   readonly uses: readonly { readonly style: string; readonly part: Part }[];
@@ -21,35 +21,27 @@ export interface OrderLine {
   readonly toPay: number | undefined;
 }
 
-/** Fourth stage: sheets to buy in packs and least quantities, and what they cost. */
+/** Fourth stage: sheets to buy in packs and least quantities, and what they cost; a line for each offer that is taken. */
 export function order(cuttings: readonly StockCutting[]): readonly OrderLine[] {
-  return cuttings.map((cutting): OrderLine => {
-    const { stock, sheets: need, lines } = cutting;
-    const lack = Math.max(0, need - stock.onHand);
-    const buy = lack === 0 ? 0 : Math.ceil(Math.max(lack, stock.minimum) / stock.pack) * stock.pack;
-    const price = priceOrProblem(stock);
-    const [sheetPrice, priceProblem] = price instanceof Problem ? [undefined, price] : [price];
+  return cuttings.flatMap((cutting) => {
+    const { sheets, offers, lines, pieces } = cutting;
+    const cut = lines.filter((_, i) => [2 * i, 2 * i + 1].some((piece) => (pieces[piece]?.count ?? 0) > 0));
     const uses = new Map(
-      lines.map(({ run, layer }) => [`${run.style.code} ${layer.part}`, { style: run.style.code, part: layer.part }]),
+      cut.map(({ run, layer }) => [`${run.style.code} ${layer.part}`, { style: run.style.code, part: layer.part }]),
     );
-    return {
-      cutting,
-      uses: [...uses.values()],
-      need,
-      onHand: stock.onHand,
-      buy,
-      sheetPrice,
-      ...(priceProblem && { priceProblem }),
-      toPay: sheetPrice === undefined ? undefined : sheetPrice * buy,
-    };
+    const all = purchase(offers, sheets);
+    const taken = all.filter(({ need, buy }) => need > 0 || buy > 0);
+    return (taken.length > 0 ? taken : all.slice(0, 1)).map(
+      ({ offer, need, buy, sheetPrice, priceProblem }): OrderLine => ({
+        cutting: offer === cutting.stock ? cutting : { ...cutting, stock: offer },
+        uses: [...uses.values()],
+        need,
+        onHand: offer.onHand,
+        buy,
+        sheetPrice,
+        ...(priceProblem && { priceProblem }),
+        toPay: sheetPrice === undefined ? undefined : sheetPrice * buy,
+      }),
+    );
   });
-}
-
-function priceOrProblem(stock: Stock): number | Problem | undefined {
-  try {
-    return priceOfSheet(stock);
-  } catch (error) {
-    if (error instanceof Problem) return error;
-    throw error;
-  }
 }

@@ -1,5 +1,6 @@
 import type { Bottom } from '../bottom/bottom';
 import { ringContent } from '../geometry/ring-content';
+import type { Offer } from '../stock/offer';
 import type { Stock } from '../stock/stock';
 import { fold } from './codes';
 import type { OffcutRow } from './inputs';
@@ -20,7 +21,7 @@ export const MOST_WORK = 10_000;
 interface Laying {
   readonly stock: string;
   readonly natural: boolean;
-  /** How often all of it is laid, to choose: with and without offcuts. */
+  /** How often all of it is laid, to choose: with and without offcuts, on sheets of every offer. */
   readonly times: number;
   readonly outlines: Set<string>;
   pieces: number;
@@ -31,15 +32,17 @@ export class PlanWork {
   private readonly bottoms = new Set<Bottom>();
   private readonly layings = new Map<string, Laying>();
 
-  constructor(stocks: readonly Stock[], offcuts: readonly OffcutRow[]) {
+  constructor(stocks: readonly Stock[], offcuts: readonly OffcutRow[], offers: readonly Offer[] = []) {
     for (const { code, natural, pairs } of stocks) {
-      const own = offcuts.filter(({ stock }) => fold(stock) === fold(code)).length;
+      const [own, others] = [offcuts, offers].map(
+        (list) => list.filter(({ stock }) => fold(stock) === fold(code)).length,
+      ) as [number, number];
       const laying = {
         stock: code,
         natural: natural !== undefined || pairs !== 'anywhere',
         outlines: new Set<string>(),
       };
-      this.layings.set(fold(code), { ...laying, times: own > 0 ? 2 + own : 1, pieces: 0 });
+      this.layings.set(fold(code), { ...laying, times: (own > 0 ? 2 + own : 1) * (1 + 2 * others), pieces: 0 });
     }
   }
 

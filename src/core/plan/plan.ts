@@ -56,9 +56,9 @@ export interface PlanStep {
  */
 export class Plan {
   private readonly builder: RunBuilder;
-  private readonly laid = new Map<Stock, StockCutting | Problem | undefined>();
+  private readonly laid = new Map<Stock, readonly StockCutting[] | Problem>();
   /** Stocks that are being laid: whoever goes on, goes on with the same. */
-  private readonly laying = new Map<Stock, Stepwise<StockCutting | Problem | undefined>>();
+  private readonly laying = new Map<Stock, Stepwise<readonly StockCutting[] | Problem>>();
   private stages: {
     runs?: Runs;
     pieces?: readonly PieceLine[];
@@ -124,10 +124,10 @@ export class Plan {
   }
 
   /**
-   * How the pieces of one stock lie; undefined where none are cut from it.
+   * How the pieces of one stock lie, by the formats of its sheets; none where no pieces are cut from it.
    * @throws Problem where a piece fits on no sheet.
    */
-  layoutOf(stock: Stock): StockCutting | undefined {
+  layoutsOf(stock: Stock): readonly StockCutting[] {
     const laid = this.layOf(stock);
     if (laid instanceof Problem) throw laid;
     return laid;
@@ -200,14 +200,14 @@ export class Plan {
   private layAll(): Cutting {
     const all = this.input.stock.map((stock) => this.layOf(stock));
     return {
-      stocks: all.filter((one): one is StockCutting => one !== undefined && !(one instanceof Problem)),
+      stocks: all.flatMap((one) => (one instanceof Problem ? [] : one)),
       problems: all.filter((one) => one instanceof Problem),
     };
   }
 
-  private layOf(stock: Stock): StockCutting | Problem | undefined {
+  private layOf(stock: Stock): readonly StockCutting[] | Problem {
     finished(this.lay(stock));
-    return this.laid.get(stock);
+    return this.laid.get(stock) ?? [];
   }
 
   private *lay(stock: Stock): Stepwise<void> {

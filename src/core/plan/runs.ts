@@ -39,7 +39,7 @@ export interface Runs {
 }
 
 type RunsInput = Pick<PlanInput, 'pairage' | 'styles' | 'lasts' | 'stock' | 'outlines'> &
-  Partial<Pick<PlanInput, 'offcuts' | 'asked'>>;
+  Partial<Pick<PlanInput, 'offcuts' | 'offers' | 'asked'>>;
 
 /** What one style came to: its run, if any, and what kept it or some of its sizes from being built. */
 interface StyleBuilt {
@@ -65,7 +65,7 @@ export class RunBuilder {
 
   constructor(private readonly input: RunsInput) {
     this.finder = new Finder(input);
-    this.work = new PlanWork(input.stock, input.offcuts ?? []);
+    this.work = new PlanWork(input.stock, input.offcuts ?? [], input.offers ?? []);
     for (const row of input.pairage) {
       const style = fold(row.style);
       const own = this.rows.get(style);

@@ -1,6 +1,6 @@
 import { pricePerArea } from '../stock/price';
+import { paid, purchase } from '../stock/purchase';
 import type { StockCutting } from './cutting';
-import { order } from './order';
 
 /** Sheets, and money for the run; undefined where a sheet has no price. */
 export interface Saving {
@@ -37,9 +37,9 @@ function rank({ hopeless, most }: Chance): number {
 /** What a stock's sheets fewer than the plan's come to: sheets on hand, packs and least quantities counted. */
 export function savingOf(cutting: StockCutting, sheets: number): Saving {
   const saved = cutting.sheets - sheets;
-  if (pricePerArea(cutting.stock) === undefined) return { sheets: saved, money: undefined };
-  const pay = (need: number) => order([{ ...cutting, sheets: need }])[0]?.toPay ?? 0;
-  return { sheets: saved, money: pay(cutting.sheets) - pay(sheets) };
+  if (cutting.offers.every((offer) => pricePerArea(offer) === undefined)) return { sheets: saved, money: undefined };
+  const [now, then] = [cutting.sheets, sheets].map((need) => paid(purchase(cutting.offers, need)));
+  return { sheets: saved, money: now === undefined || then === undefined ? undefined : now - then };
 }
 
 /** Savings together; money where any of them has a price. */

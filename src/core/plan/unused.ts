@@ -1,5 +1,6 @@
 import type { Part } from '../bottom/layer';
 import type { Style } from '../bottom/style';
+import type { Offer } from '../stock/offer';
 import { fold } from './codes';
 import type { OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
 
@@ -15,6 +16,12 @@ export function unusedParts({ raise, lifts, topPiece }: Style): readonly Part[] 
 export function strayOffcuts({ offcuts, stock }: Pick<PlanInput, 'offcuts' | 'stock'>): readonly OffcutRow[] {
   const known = new Set(stock.map(({ code }) => fold(code)));
   return offcuts.filter((offcut) => !known.has(fold(offcut.stock)));
+}
+
+/** Offers of a stock that is not in Bottom stock. */
+export function strayOffers({ offers, stock }: Pick<PlanInput, 'offers' | 'stock'>): readonly Offer[] {
+  const known = new Set(stock.map(({ code }) => fold(code)));
+  return offers.filter((offer) => !known.has(fold(offer.stock)));
 }
 
 /** Units of which several rows add up; of all others one row holds at a time. */

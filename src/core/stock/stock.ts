@@ -53,6 +53,9 @@ export interface Stock {
   readonly mostRasping?: number | undefined;
   /** Who sells it. */
   readonly supplier?: string | undefined;
+  /** Row in Offers, where it is another offer than the stock's own row, and the days until it is delivered. */
+  readonly offer?: number | undefined;
+  readonly days?: number | undefined;
 }
 
 /** Area of a sheet, mm²: what it is sold by, holes and flaws and all. */

@@ -3,7 +3,7 @@ import { laidSheets, type NamedSheet } from '../../core/cutting/sheet/layout';
 import { boxMoved } from '../../core/geometry/box';
 import { rectangle } from '../../core/geometry/rectangle';
 import { itemAt } from '../../core/item-at';
-import type { StockCutting } from '../../core/plan/cutting';
+import { cuttingName, type StockCutting } from '../../core/plan/cutting';
 import { decimals, figuresOf } from '../../tables/figures';
 import { PART_WORDS } from '../../tables/words';
 import type { Marks } from '../mark';
@@ -148,7 +148,7 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
     { head: 'Direction', say: stock.direction, share: 2.4 },
     { head: 'Laid by', say: cutting.source === 'rows' ? 'quick rows' : 'search', share: 2.4 },
   ];
-  return flowPages(job, `${stock.code}, ${sheetName(cutting, sheet.name)}`, boxes, blocks);
+  return flowPages(job, `${cuttingName(cutting)}, ${sheetName(cutting, sheet.name)}`, boxes, blocks);
 }
 
 /** What lies where, row by row of the sheet: from below, then from the left. */
@@ -193,7 +193,7 @@ export function* layoutFiles(job: PaperJob): InParts<readonly FileDrawing[]> {
     for (const sheet of laidSheets(cutting.layout, cutting.format)) {
       const { length, width } = sheet.format;
       files.push({
-        name: `${cutting.stock.code}, ${sheetName(cutting, sheet.name)}`,
+        name: `${cuttingName(cutting)}, ${sheetName(cutting, sheet.name)}`,
         box: { left: -1, right: length + 1, bottom: -width - 1, top: 1 },
         draw: () => layoutMarks(cutting, sheet),
       });

@@ -18,6 +18,8 @@ export interface ShoppingLine {
   /** Of a sheet; undefined where none is given or none can be worked out. */
   readonly price: number | undefined;
   readonly total: number | undefined;
+  /** Days until it is delivered, where the offer says so. */
+  readonly days?: number | undefined;
 }
 
 /** What to buy from one supplier; "" where none is named. */
@@ -35,7 +37,7 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
   const groups = new Map<string, { supplier: string; lines: ShoppingLine[] }>();
   for (const { cutting, buy, sheetPrice, toPay } of order(chosenCuttings(job))) {
     if (buy === 0) continue;
-    const { code, material, thickness, width, length, soldBy, supplier = '' } = cutting.stock;
+    const { code, material, thickness, width, length, soldBy, supplier = '', days } = cutting.stock;
     const group = groups.get(fold(supplier)) ?? { supplier: supplier.trim(), lines: [] };
     groups.set(fold(supplier), group);
     group.lines.push({
@@ -48,6 +50,7 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
       soldBy,
       price: sheetPrice,
       total: toPay,
+      ...(days !== undefined && { days }),
     });
   }
   return [...groups.values()]
@@ -71,7 +74,8 @@ export function shoppingText(lists: readonly SupplierList[], money: string, pric
     .map(({ supplier, lines, total, unpriced }) => {
       const rows = lines.map((one) => {
         const price = !prices ? '' : one.total === undefined ? ', price not given' : `, ${paid(one.total, money)}`;
-        return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}`;
+        const when = one.days === undefined ? '' : `, in ${one.days} ${one.days === 1 ? 'day' : 'days'}`;
+        return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}${when}`;
       });
       const sum = prices
         ? [`Together ${paid(total, money)}${unpriced > 0 ? ` and ${unpriced} without a price` : ''}`]

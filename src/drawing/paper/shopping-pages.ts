@@ -40,6 +40,7 @@ export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
 }
 
 function blocksOf(list: SupplierList, width: number, money: string, prices: boolean): readonly Block[] {
+  const timed = list.lines.some(({ days }) => days !== undefined);
   const columns: readonly PaperColumn[] = [
     wordsIn('Stock', 34),
     wordsIn('Material', 18),
@@ -48,6 +49,7 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     figuresIn('Number', 14),
     wordsIn('Sold by', 14),
     ...(prices ? [figuresIn(`${money || 'Money'} a sheet`, 18), figuresIn(`Total ${money}`, 20)] : []),
+    ...(timed ? [figuresIn('In days', 13)] : []),
     ticksIn('Got', 9),
   ];
   const rows = list.lines.map((one) => [
@@ -58,15 +60,21 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     String(one.number),
     one.soldBy,
     ...(prices ? [one.price?.toFixed(2) ?? 'not given', one.total?.toFixed(2) ?? 'not given'] : []),
+    ...(timed ? [one.days === undefined ? '' : String(one.days)] : []),
     '',
   ]);
   const sum = ['All', '', '', '', String(list.lines.reduce((all, one) => all + one.number, 0)), ''];
   return [
     heading(list.supplier || 'No supplier named'),
-    ...tableBlocks(columns, [...rows, [...sum, ...(prices ? ['', list.total.toFixed(2)] : []), '']], width, {
-      sum: true,
-      size: 3.2,
-    }),
+    ...tableBlocks(
+      columns,
+      [...rows, [...sum, ...(prices ? ['', list.total.toFixed(2)] : []), ...(timed ? [''] : []), '']],
+      width,
+      {
+        sum: true,
+        size: 3.2,
+      },
+    ),
     ...(prices && list.unpriced > 0
       ? [paragraph(`${list.unpriced} without a price; the sum is not whole.`, width, 3)]
       : []),

@@ -1,4 +1,6 @@
 import { fold } from '../../core/plan/codes';
+import { cuttingName } from '../../core/plan/cutting';
+import { order } from '../../core/plan/order';
 import type { PieceLine } from '../../core/plan/pieces';
 import type { StyleRun } from '../../core/plan/runs';
 import { chosenRuns, type InParts, type PaperJob, sizeWords } from '../../drawing/paper/chosen';
@@ -35,7 +37,7 @@ export function worksheet(tables: readonly Cell[]): DocumentKind {
 }
 
 /**
- * @param tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts
+ * @param tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers
  */
 export function* worksheetPages(job: PaperJob, tables: readonly Cell[]): InParts<readonly Page[]> {
   const pages: Page[] = [];
@@ -120,22 +122,26 @@ function pieceBlocks(
 /** Sheets and money of every stock that the style takes. */
 function stockBlocks(job: PaperJob, run: StyleRun, tables: readonly Cell[], width: number): readonly Block[] {
   const used = new Set(run.sizes.flatMap(({ bottom }) => bottom.layers.map(({ stock }) => fold(stock))));
-  return job.plan.layouts.stocks.flatMap(({ stock }, i) =>
-    used.has(fold(stock.code))
-      ? [
-          ...columnsOf('CUTTING', cuttingTable, i + 1, tables, width, `Sheets of ${stock.code}`, [
-            'Sheets',
-            'Least possible',
-            'Area use',
-          ]),
-          ...columnsOf('ORDER', orderTable, i + 1, tables, width, `To buy of ${stock.code}`, [
-            'Buy',
-            'Price',
-            'To pay',
-          ]),
-        ]
-      : [],
-  );
+  const orders = order(job.plan.layouts.stocks);
+  return job.plan.layouts.stocks.flatMap((cutting, i) => {
+    const { stock, content } = cutting;
+    if (!used.has(fold(stock.code))) return [];
+    const bought = orders.flatMap((line, at) => (line.cutting.content === content ? [at + 1] : []));
+    return [
+      ...columnsOf('CUTTING', cuttingTable, i + 1, tables, width, `Sheets of ${cuttingName(cutting)}`, [
+        'Sheets',
+        'Least possible',
+        'Area use',
+      ]),
+      ...bought.flatMap((row) =>
+        columnsOf('ORDER', orderTable, row, tables, width, `To buy of ${cuttingName(cutting)}`, [
+          'Buy',
+          'Price',
+          'To pay',
+        ]),
+      ),
+    ];
+  });
 }
 
 function rowOfStyle(job: PaperJob, run: StyleRun): number {

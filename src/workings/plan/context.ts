@@ -42,7 +42,7 @@ export function contextOf(
   args: readonly Cell[],
   planOf: (args: PlanArguments) => Pick<PlanReading, 'plan' | 'money'> = soundPlan,
 ): Context {
-  const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts] = args;
+  const [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers] = args;
   const { plan, money } = planOf([
     cells(pairage),
     cells(styles),
@@ -52,8 +52,9 @@ export function contextOf(
     optional(outlines),
     optional(layouts),
     optional(offcuts),
+    optional(offers),
   ]);
-  const tables = { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts };
+  const tables = { pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers };
   return {
     plan,
     money,

@@ -1,6 +1,7 @@
 import { sheetArea } from '../../core/stock/stock';
 import type { OrderLine } from '../../core/plan/order';
 import { convertUnit } from '../../core/units';
+import { offersTable } from '../../tables/offers';
 import { step } from '../working';
 import { cell, type ColumnWorkings, type Context } from './context';
 import { cuttingColumns } from './cutting';
@@ -10,8 +11,17 @@ const ofCutting =
   ({ cutting }, context) =>
     cuttingColumns[key]!(cutting, context);
 
-const stock = (context: Context, { cutting }: OrderLine, name: string, symbol?: string, value?: number) =>
-  cell(context, 'stock', cutting.stock.row, name, symbol, value);
+/** A cell of the stock's own row, or of its row in Offers where that has the column. */
+const stock = (
+  context: Context,
+  { cutting: { stock: of } }: OrderLine,
+  name: string,
+  symbol?: string,
+  value?: number,
+) =>
+  of.offer !== undefined && name in offersTable.columns
+    ? cell(context, 'offers', of.offer, name, symbol, value)
+    : cell(context, 'stock', of.row, name, symbol, value);
 
 export const orderColumns: ColumnWorkings<OrderLine> = {
   Stock: ofCutting('Stock'),
@@ -29,10 +39,21 @@ export const orderColumns: ColumnWorkings<OrderLine> = {
   Need: ofCutting('Sheets'),
   'On hand': (line, context) => ({
     given: [stock(context, line, 'onHand')],
-    what: 'Sheets on the shelf, as in Bottom stock',
+    what: 'Sheets on the shelf, as in Bottom stock or Offers',
   }),
   Buy: (line, context) => {
-    const { onHand, minimum, pack } = line.cutting.stock;
+    const { stock: of, offers } = line.cutting;
+    const { onHand, minimum, pack } = of;
+    if (offers.length > 1) {
+      return {
+        given: offers.flatMap((offer) => {
+          const one = { ...line, cutting: { ...line.cutting, stock: offer } };
+          return ['price', 'onHand', 'minimum', 'pack'].map((name) => stock(context, one, name));
+        }),
+        steps: [step('n', 'Sheets of this format', undefined, line.cutting.sheets)],
+        what: 'What is bought of this offer where all its sheets cost least, tried out over all offers of the format',
+      };
+    }
     const lack = Math.max(0, line.need - onHand);
     return {
       given: [
@@ -48,7 +69,7 @@ export const orderColumns: ColumnWorkings<OrderLine> = {
   },
   'Sold by': (line, context) => ({
     given: [stock(context, line, 'soldBy')],
-    what: 'What the price is for, as in Bottom stock',
+    what: 'What the price is for, as in Bottom stock or Offers',
   }),
   'Price ¤ a sheet': (line, context) => {
     const { soldBy, thickness, density = 0, price = 0 } = line.cutting.stock;
@@ -57,7 +78,8 @@ export const orderColumns: ColumnWorkings<OrderLine> = {
     const size = [stock(context, line, 'width'), stock(context, line, 'length')];
     const whole = step('A', 'Area of a sheet', undefined, area, 'mm²');
     const symbol = 's';
-    if (soldBy === 'sheet') return { given: from, symbol, what: 'Price of a sheet, as in Bottom stock', formula: 'c' };
+    if (soldBy === 'sheet')
+      return { given: from, symbol, what: 'Price of a sheet, as in Bottom stock or Offers', formula: 'c' };
     if (soldBy === 'kg') {
       return {
         given: [...from, ...size, stock(context, line, 'density', 'ρ', density)],

@@ -4,7 +4,7 @@ import { Plan } from '../../../src/core/plan/plan';
 import { INPUT_TABLES } from '../../../src/tables/input-tables';
 import type { Column, Columns, Table } from '../../../src/tables/schema';
 import { type Bundle, forgetAllIn, keptIn, loadBundle, loadInto } from '../../bundle';
-import { cellsOf, inputOf, type Named, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
+import { inputOf, type Named, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
 
 type Argument = keyof typeof INPUT_TABLES;
 type Cells = readonly (readonly unknown[])[];
@@ -89,14 +89,22 @@ const LAYOUTS = found.layout.sheets.flatMap((placements, i) =>
   }),
 );
 const OFFCUTS: readonly Named[] = [{ Offcut: 'Rack 3', Stock: 'Foam 10', Length: 420, Width: 300 }];
+const OFFERS: readonly Named[] = [
+  { Stock: 'Foam 10', Supplier: 'Quay Cork', Width: 520, Length: 900, Price: 3, 'On hand': 1, Pack: 2 },
+  { Stock: 'Cork 4', Price: 2, Minimum: 3 },
+];
 
 /** The run in cells, with a column for every heading. */
 const BASE = Object.fromEntries(
-  Object.entries({ ...planCells({ ...RUN, layouts: LAYOUTS }), offcuts: cellsOf(OFFCUTS) }).map(([name, cells]) => {
-    const [headings = [], ...rows] = cells;
-    const missing = columnsOf(name as Argument).flatMap(({ heading }) => (headings.includes(heading) ? [] : [heading]));
-    return [name, [[...headings, ...missing], ...rows.map((row) => [...row, ...missing.map(() => '')])]];
-  }),
+  Object.entries({ ...planCells({ ...RUN, layouts: LAYOUTS, offcuts: OFFCUTS, offers: OFFERS }) }).map(
+    ([name, cells]) => {
+      const [headings = [], ...rows] = cells;
+      const missing = columnsOf(name as Argument).flatMap(({ heading }) =>
+        headings.includes(heading) ? [] : [heading],
+      );
+      return [name, [[...headings, ...missing], ...rows.map((row) => [...row, ...missing.map(() => '')])]];
+    },
+  ),
 ) as unknown as Tables;
 
 function columnsOf(name: Argument): readonly Column[] {
@@ -158,7 +166,7 @@ function answers({ call }: Bundle, tables: Tables): readonly unknown[] {
   const args = Object.keys(INPUT_TABLES).map((name) => tables[name as Argument]);
   return [
     ...FUNCTIONS.map((name) => [name, ...args]),
-    ...['Betony', 'Teasel'].map((style) => ['TICKET', style, ...args.slice(0, 7), null, args[7]]),
+    ...['Betony', 'Teasel'].map((style) => ['TICKET', style, ...args.slice(0, 7), null, args[7], args[8]]),
   ].map(([name, ...passed]) => {
     try {
       return call(name as string, ...passed);

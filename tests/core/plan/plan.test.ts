@@ -191,12 +191,12 @@ describe('Plan', () => {
     expect(madeBy(step('cutting', 'Cork 6'))).toBe(0);
     expect(madeBy(step('cutting', 'Calf 1'))).toBe(0);
     const of = (code: string) => plan.input.stock.find((one) => one.code === code)!;
-    expect(plan.layoutOf(of('Calf 1'))).toBeUndefined();
-    expect(plan.layoutOf(of('Cork 6'))?.layout).toBe(plan.layouts.stocks[0]?.layout);
+    expect(plan.layoutsOf(of('Calf 1'))).toEqual([]);
+    expect(plan.layoutsOf(of('Cork 6'))[0]?.layout).toBe(plan.layouts.stocks[0]?.layout);
     // The foam's pieces fit on no sheet: its step says nothing, the stage that needs it does.
     expect(() => finished(step('cutting', 'Foam 10')!.work())).not.toThrow();
     expect(() => finished(step('order')!.work())).not.toThrow();
-    expect(() => plan.layoutOf(of('Foam 10'))).toThrow(/^row 3 of Bottom stock, Stock: Foam 10, Betony/);
+    expect(() => plan.layoutsOf(of('Foam 10'))).toThrow(/^row 3 of Bottom stock, Stock: Foam 10, Betony/);
     expect(() => plan.orders).toThrow(/^row 3 of Bottom stock/);
     expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
   });

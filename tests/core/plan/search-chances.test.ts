@@ -9,7 +9,8 @@ const { stocks } = new Plan(inputOf()).cutting;
 /** A stock of the sample run as if it took so many sheets, with what its row says. */
 function cutting(i: number, sheets: number, least: number, named: Partial<StockCutting['stock']> = {}): StockCutting {
   const one = stocks[i]!;
-  return { ...one, sheets, least, stock: { ...one.stock, ...named } };
+  const stock = { ...one.stock, ...named };
+  return { ...one, sheets, least, stock, offers: [stock] };
 }
 
 describe('what there is to be saved', () => {

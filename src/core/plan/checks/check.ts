@@ -116,6 +116,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
   | ({ readonly kind: 'layoutUsed' } & Measured)
   | { readonly kind: 'strayOffcut'; readonly row: number; readonly stock: string }
+  | { readonly kind: 'strayOffer'; readonly row: number; readonly stock: string }
   | { readonly kind: 'offcutsUsed'; readonly codes: readonly string[] }
   | { readonly kind: 'unreadHeading'; readonly heading: string }
   | ({ readonly kind: 'notSummed' } & NotSummed)

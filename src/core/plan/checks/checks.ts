@@ -10,7 +10,7 @@ import { type Limits, limitsOf, unknownLimits } from '../limits';
 import type { OrderLine } from '../order';
 import type { Batch } from '../batches';
 import type { Runs, StyleRun } from '../runs';
-import { strayOffcuts, unreadRates } from '../unused';
+import { strayOffcuts, strayOffers, unreadRates } from '../unused';
 import { bendChecks } from './bends';
 import { type Check, type NotSummed, problemCheck, type Verdict } from './check';
 import { daysOnLast } from './days-on-last';
@@ -63,6 +63,13 @@ export function checks(checked: Checked): readonly Check[] {
     ...strayOffcuts(input).map(({ code, row, stock }): Check => ({
       kind: 'strayOffcut',
       subject: code,
+      verdict: 'lookAt',
+      row,
+      stock,
+    })),
+    ...strayOffers(input).map(({ row, stock }): Check => ({
+      kind: 'strayOffer',
+      subject: stock,
       verdict: 'lookAt',
       row,
       stock,

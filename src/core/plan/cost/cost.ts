@@ -124,10 +124,10 @@ export interface StockShare {
 
 /** Of all sheets needed that have a price and that the style's pieces are cut from. */
 export function stockShares(run: StyleRun, orders: readonly OrderLine[]): readonly StockShare[] {
-  return orders.flatMap(({ cutting: { stock, net }, sheetPrice, need }): readonly StockShare[] => {
+  return orders.flatMap(({ cutting: { stock, netOfStock }, sheetPrice, need }): readonly StockShare[] => {
     const own = piecesFrom(run, stock.code)?.area;
     if (own === undefined || sheetPrice === undefined) return [];
-    return [{ stock, share: own / net, money: (sheetPrice * need * own) / net }];
+    return [{ stock, share: own / netOfStock, money: (sheetPrice * need * own) / netOfStock }];
   });
 }
 
