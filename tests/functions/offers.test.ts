@@ -38,7 +38,7 @@ describe('the table Offers', { timeout: 120_000 }, () => {
       ['Stock', 'Price'],
       ['Cork 6', 'dear'],
     ];
-    expect(() => call('CUTTING', ...before, wrong)).toThrow(/Offers, row 1, Price/);
+    expect(() => call('CUTTING', ...before, wrong)).toThrow(/row 1 of Offers, Price/);
     expect(order([...before, wrong])[1]).toEqual(expect.arrayContaining(['Cork 6']));
   });
 });

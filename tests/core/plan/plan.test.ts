@@ -248,7 +248,7 @@ describe('Plan', () => {
     expect(() => plan.pieces).toThrow('"Cork 9" is not in Bottom stock; enter it there or name another');
     expect(plan.checks[0]).toMatchObject({ kind: 'problem', verdict: 'putRight' });
     const large = new Plan(inputOf({ stock: STOCKS.map((one) => ({ ...one, Width: 60 })) }));
-    expect(() => large.orders).toThrow('Bottom stock, row');
+    expect(() => large.orders).toThrow('of Bottom stock, Stock');
   });
 
   it('holds the layers of a style within a group of sizes', () => {
