@@ -1,4 +1,4 @@
-import { sheetArea, type SoldBy, type Stock } from './stock';
+import type { SoldBy, Stock } from './stock';
 
 /** A format in which somebody sells a stock, besides the stock's own row in Bottom stock. */
 export interface Offer {
@@ -22,7 +22,7 @@ export interface Offer {
 
 /** A stock as an offer has it. */
 export function offeredAs(stock: Stock, offer: Offer): Stock {
-  const { natural, ...sheet } = stock;
+  const { natural: _none, ...sheet } = stock;
   const { row, supplier, width, length, price, soldBy, pack, minimum, onHand, days } = offer;
   const own = width === undefined && length === undefined;
   return {
@@ -59,9 +59,4 @@ export function byFormat(offers: readonly Stock[]): readonly (readonly Stock[])[
     else groups.push([offer]);
   }
   return groups;
-}
-
-/** Area of all sheets on hand, mm². */
-export function areaOnHand(offers: readonly Stock[]): number {
-  return offers.reduce((sum, offer) => sum + offer.onHand * sheetArea(offer), 0);
 }
