@@ -111,6 +111,7 @@ export function batches(...tables: any[][][]): any[][] {
  * @param {any[][]} [layouts]
  * @param {any} [size] One size of the run; without it, all.
  * @param {any[][]} [offcuts]
+ * @param {any[][]} [offers]
  * @param {CustomFunctions.Invocation} invocation Tells where the tables stand.
  * @returns {any[][]} A table: a row for each step, with its pieces, measures in mm, skive, heights after it, coats, minutes, what to do, look for and mind.
  */
