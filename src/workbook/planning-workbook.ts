@@ -48,7 +48,7 @@ export interface Contents {
   readonly rates: Rows;
   readonly outlines: Rows;
   readonly offcuts: Rows;
-  readonly offers: Rows;
+  readonly offers?: Rows;
   /** The style whose ticket is shown. */
   readonly ticket: { readonly style?: string; readonly size?: number };
   /** Rows are greyed examples. */
@@ -88,7 +88,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
       one(ratesTable, contents.rates),
       one(outlinesTable, contents.outlines, { spare: 20 }),
       one(offcutsTable, contents.offcuts, { lists: { stock } }),
-      one(offersTable, contents.offers, { lists: { stock } }),
+      one(offersTable, contents.offers ?? [], { lists: { stock } }),
       one(layoutsTable, [], { spare: 20 }),
       resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts},{Offers})`, 500),
       resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts},{Offers})`, 300),
