@@ -26,6 +26,13 @@ const functionFiles = [
   'skives',
 ].map((name) => `./src/functions/${name}.ts`);
 
+/** Ids of a file's functions that take the invocation, as their docstrings say. */
+function invoked(file) {
+  const docstrings = readFileSync(path(file), 'utf8').match(/\/\*\*(?:(?!\*\/)[^])*\*\//g) ?? [];
+  const taking = docstrings.filter((text) => /@param \{CustomFunctions\.\w*Invocation\}/.test(text));
+  return taking.flatMap((text) => /@customfunction (\w+)/.exec(text)?.[1] ?? []);
+}
+
 /** The address that the manifest has before the build: of `npm run serve:office`. */
 const localAddress = 'https://localhost:3443/';
 /** Where the built files are served from; SOLEBENCH_ADDRESS names it for any other place than this machine. */
@@ -40,6 +47,14 @@ function servedFrom(given) {
   }
   return url.href.endsWith('/') ? url.href : `${url.href}/`;
 }
+
+/** Four numbers, as the manifest has them. */
+const version = /<Version>([\d.]+)<\/Version>/.exec(readFileSync(path('manifest.xml'), 'utf8'))[1];
+/**
+ * The list of functions under a name of its version: the suite keeps one that it has for a day and more, whatever the server
+ * says (office-js 2777, 3316).
+ */
+const listOfFunctions = `functions-${version}.json`;
 
 const typescript = (more = {}) => ({
   test: /\.tsx?$/,
@@ -82,6 +97,9 @@ const functions = {
   },
   plugins: [
     ...calculation,
+    // Takes care of the host's calls before they reach the functions.
+    new webpack.ProvidePlugin({ 'CustomFunctions.associate': [path('src/functions/associate.ts'), 'associate'] }),
+    new webpack.DefinePlugin({ SOLEBENCH_INVOKED: JSON.stringify(functionFiles.flatMap(invoked)) }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
     {
       apply: (compiler) =>
@@ -119,6 +137,7 @@ async function describeFunctions(compilation) {
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.
   const metadata = JSON.stringify({ ...rest, allowErrorForDataTypeAny: true, functions: described }, null, 2);
   compilation.updateAsset('functions.json', new webpack.sources.RawSource(metadata));
+  compilation.emitAsset(listOfFunctions, new webpack.sources.RawSource(metadata));
   const { helpSite } = await tsImport('./src/help/site.ts', import.meta.url);
   for (const [name, html] of helpSite({ ...rest, functions: filled }, { office, runs })) {
     compilation.emitAsset(`help/${name}`, new webpack.sources.RawSource(html));
@@ -275,6 +294,7 @@ const office = {
             content
               .toString()
               .replace(/<!--.*?-->\s*/s, '')
+              .replace('functions.json', listOfFunctions)
               .replaceAll(localAddress, address),
         },
       ],

@@ -19,6 +19,9 @@ const officePolicy = [
   "form-action 'none'",
 ].join('; ');
 
+/** The list of functions, with a version in its name or without. */
+export const LIST_OF_FUNCTIONS = /^functions(-[\d.]+)?\.json$/;
+
 /**
  * The headers that any server of the built files is to send. X-Frame-Options is never among them: the office suite on
  * the web shows the pane in a frame.
@@ -30,7 +33,7 @@ export function responseHeaders(name: string): Readonly<Record<string, string>> 
     'X-Content-Type-Options': 'nosniff',
     'Referrer-Policy': 'no-referrer',
     // The suite's own pages read the list of functions.
-    ...(name === 'functions.json' && { 'Access-Control-Allow-Origin': '*' }),
+    ...(LIST_OF_FUNCTIONS.test(name) && { 'Access-Control-Allow-Origin': '*' }),
     // The suite keeps icons itself, and shows none that forbid it.
     ...(!name.endsWith('.png') && { 'Cache-Control': 'no-cache' }),
   };

@@ -1,11 +1,11 @@
-import { createReadStream } from 'node:fs';
+import { createReadStream, type Stats } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type RequestListener, type ServerResponse } from 'node:http';
 import { createServer as createSecureServer } from 'node:https';
 import type { Server } from 'node:net';
-import { basename, extname, join, normalize, sep } from 'node:path';
+import { basename, dirname, extname, join, normalize, sep } from 'node:path';
 import { whatWentWrong } from '../core/what-went-wrong';
-import { responseHeaders } from './response-headers';
+import { LIST_OF_FUNCTIONS, responseHeaders } from './response-headers';
 
 const types: Readonly<Record<string, string>> = {
   '.css': 'text/css; charset=utf-8',
@@ -44,9 +44,10 @@ function answering(folder: string): RequestListener {
 
 async function answer(folder: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
   if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(response, 405, 'Only reading is possible.');
-  const file = fileFor(folder, request.url ?? '/');
-  const found = file === undefined ? undefined : await stat(file).catch(() => undefined);
-  if (file === undefined || !found?.isFile()) return refuse(response, 404, 'There is no such file.');
+  const asked = fileFor(folder, request.url ?? '/');
+  const file = asked === undefined || (await fileAt(asked)) ? asked : todays(asked);
+  const found = file === undefined ? undefined : await fileAt(file);
+  if (file === undefined || !found) return refuse(response, 404, 'There is no such file.');
   const tag = `"${found.size.toString(36)}-${found.mtimeMs.toString(36)}"`;
   for (const [header, value] of Object.entries(responseHeaders(basename(file)))) response.setHeader(header, value);
   response.setHeader('ETag', tag);
@@ -63,6 +64,16 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     createReadStream(file)
       .on('error', () => response.destroy())
       .pipe(response);
+}
+
+async function fileAt(path: string): Promise<Stats | undefined> {
+  const found = await stat(path).catch(() => undefined);
+  return found?.isFile() ? found : undefined;
+}
+
+/** What stands for a file that is no longer there: manifests of before name the list of functions by their version. */
+function todays(file: string): string {
+  return LIST_OF_FUNCTIONS.test(basename(file)) ? join(dirname(file), 'functions.json') : file;
 }
 
 /** The file that an address names, or undefined where the address is malformed or leads out of the folder. */

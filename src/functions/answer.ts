@@ -24,9 +24,12 @@ export function answer<T>(work: () => T, where: PlaceWords = placeInWords): T {
  */
 export function measured(work: () => number, format: string | (() => string)): unknown {
   const basicValue = answer(work);
-  if (!showsFormats()) return basicValue;
+  if (!suiteHas('CustomFunctionsRuntime', '1.4')) return basicValue;
   const numberFormat = typeof format === 'string' ? format : format();
-  return { type: 'FormattedNumber', basicValue, numberFormat };
+  // From ExcelApi 1.19 on a plain double has a format too, and the former kind of value is to be given up (office docs).
+  return suiteHas('ExcelApi', '1.19')
+    ? { type: 'Double', basicType: 'Double', basicValue, numberFormat }
+    : { type: 'FormattedNumber', basicValue, numberFormat };
 }
 
 /** Number formats of measures. */
@@ -37,10 +40,10 @@ export const IN_G = '0 "g"';
 export const IN_ML = '0.0 "ml"';
 export const IN_PERCENT = '0.0%';
 
-/** Whether the host takes numbers with a format: the office suite in its newer versions. */
-function showsFormats(): boolean {
+/** Whether the host is the office suite in a version that has a set of abilities; 1.4 of these takes numbers with a format. */
+function suiteHas(ability: 'CustomFunctionsRuntime' | 'ExcelApi', version: string): boolean {
   const suite = typeof Office === 'undefined' ? undefined : Office.context?.requirements;
-  return suite?.isSetSupported('CustomFunctionsRuntime', '1.4') ?? false;
+  return suite?.isSetSupported(ability, version) ?? false;
 }
 
 function hostError(code: Problem['code'], message: string): CustomFunctions.Error {

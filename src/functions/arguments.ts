@@ -3,14 +3,27 @@ import type { Point, Ring } from '../core/geometry/ring';
 import { outline } from '../core/geometry/outline';
 import { Problem } from '../core/problem';
 import { SIZE_SYSTEMS, type SizeSystem } from '../core/sizes/systems';
-import { type Cell, type Cells, isBlank, type NumberRule, readChoice, readNumber } from '../tables/cell';
+import {
+  type Cell,
+  type Cells,
+  isBlank,
+  isLeftOut,
+  isNought,
+  type NumberRule,
+  readChoice,
+  readNumber,
+} from '../tables/cell';
 
 /** No bench measure in mm is beyond this. */
 const MOST = 1000;
 
 /** A length in mm that may be 0. */
 export function readLength(cell: Cell, argument: string, rule: NumberRule = {}): number {
-  return readNumber(cell, { unit: 'mm', least: 0, most: MOST, ...rule }, { argument });
+  return readNumber(cell, lengthRule(rule), { argument });
+}
+
+function lengthRule(rule: NumberRule): NumberRule {
+  return { unit: 'mm', least: 0, most: MOST, ...rule };
 }
 
 /** A thickness in mm: what no sheet is thinner than, 0.1, and more. */
@@ -18,9 +31,9 @@ export function readThickness(cell: Cell, argument = 'thickness'): number {
   return readNumber(cell, { unit: 'mm', least: 0.1, most: 500 }, { argument });
 }
 
-/** A length in mm, or the fallback where the cell is blank. */
+/** A length in mm, or the fallback where it is left out. */
 export function readLengthOr<T>(cell: Cell, argument: string, fallback: T, rule: NumberRule = {}): number | T {
-  return isBlank(cell) ? fallback : readLength(cell, argument, rule);
+  return isLeftOut(cell, lengthRule(rule)) ? fallback : readLength(cell, argument, rule);
 }
 
 /** An angle above 0 and below 90°. */
@@ -30,7 +43,7 @@ export function readAngle(cell: Cell, argument: string): number {
 
 /** On which side of a curve a layer lies; blank is over. */
 export function readSide(cell: Cell, argument = 'side'): BendSide {
-  return isBlank(cell) ? 'over' : readChoice(cell, ['over', 'hollow'] as const, { argument }, { outside: 'over' });
+  return isLeftOut(cell) ? 'over' : readChoice(cell, ['over', 'hollow'] as const, { argument }, { outside: 'over' });
 }
 
 /** A size of any system. */
@@ -45,7 +58,7 @@ export function readSystem(cell: Cell, argument: string): SizeSystem {
 /** Numbers of a range in reading order, blanks passed over. */
 export function readNumbers(cells: Cells, argument: string, rule: NumberRule): readonly number[] {
   const list = cells.flatMap((row) =>
-    row.filter((cell) => !isBlank(cell)).map((cell) => readNumber(cell, rule, { argument })),
+    row.filter((cell) => !isLeftOut(cell, rule)).map((cell) => readNumber(cell, rule, { argument })),
   );
   if (list.length === 0) throw new Problem('invalid', { argument }, 'the range is blank; give at least one number');
   return list;
@@ -70,6 +83,11 @@ export function readOutline(cells: Cells, argument = 'outline'): Ring {
   const headed = first?.every((cell) => typeof cell === 'string' && !/^[-+\d]/.test(cell.trim()));
   const points = headed ? rows.slice(1) : rows;
   if (points.length > MOST_POINTS) throw bad(`it has ${points.length} points; ${MOST_POINTS} is the most`);
+  const noughts = points.length - 1 - points.findLastIndex((row) => !row.every((cell) => isLeftOut(cell)));
+  // Blank rows, as some versions of the office suite hand them over, are no corner; a ring that begins there has it.
+  if (noughts > 1 && !points[0]?.every(isNought)) {
+    throw bad(`it ends in ${noughts} rows of 0, 0; give the range without the blank rows below the points`);
+  }
   return outline(
     points.map((row, i): Point => {
       if (row.length !== 2) throw bad(`it has ${row.length} columns; give two, x and y in mm`);

@@ -1,6 +1,6 @@
 import { DEFAULT_RASPING, type Offer } from '../core/bottom/layer-mix';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank } from '../tables/cell';
+import { type Cell, type Cells, isBlank, isLeftOut, type NumberRule } from '../tables/cell';
 import { readLength, readLengthOr, readNumbers, readThickness } from './arguments';
 
 // Each reads a function's arguments to what core takes, in its order.
@@ -8,6 +8,8 @@ import { readLength, readLengthOr, readNumbers, readThickness } from './argument
 const readHeight = (cell: Cell) => readLength(cell, 'height', { above: 0, most: 500 });
 const readStand = (cell: Cell, argument: string) => readLength(cell, argument, { most: 500 });
 const readOutsole = (cell: Cell) => readLengthOr(cell, 'outsole', 0, { most: 500 });
+
+const THICKNESS: NumberRule = { unit: 'mm', least: 0.1, most: 500 };
 
 /** The most thicknesses on offer of which a mix is made. */
 const MOST_THICKNESSES = 20;
@@ -17,6 +19,15 @@ export function readLayers(height: Cell, thickness: Cell, rasping: Cell): [numbe
   return [readHeight(height), readThickness(thickness), readLengthOr(rasping, 'most_rasping', undefined)];
 }
 
+/** Counts of the thicknesses that are given: none where the range is blank, nor where no thickness stands beside it. */
+function countsBeside(onHand: Cells, thicknesses: Cells): Cells | undefined {
+  const counts = onHand.flat();
+  const places = thicknesses.flat();
+  if (counts.every(isBlank) || (counts.length === 1 && places.length > 1 && isLeftOut(counts[0]))) return undefined;
+  if (counts.length !== places.length) return onHand;
+  return [counts.filter((_, at) => !isLeftOut(places[at], THICKNESS))];
+}
+
 /** Of LAYERMIX. @throws Problem for too many thicknesses and for counts that are not one for each. */
 export function readLayerMix(
   height: Cell,
@@ -24,12 +35,12 @@ export function readLayerMix(
   rasping: Cell,
   onHand: Cells | null | undefined,
 ): [number, readonly Offer[], number] {
-  const given = readNumbers(thicknesses, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 });
+  const given = readNumbers(thicknesses, 'thicknesses', THICKNESS);
   if (given.length > MOST_THICKNESSES) {
     const sentence = `${given.length} are too many; ${MOST_THICKNESSES} is the most`;
     throw new Problem('invalid', { argument: 'thicknesses' }, sentence);
   }
-  const counted = onHand?.flat().every(isBlank) ? undefined : onHand;
+  const counted = countsBeside(onHand ?? [], thicknesses);
   const counts = counted && readNumbers(counted, 'on_hand', { least: 0, most: 10_000, whole: true });
   if (counts && counts.length !== given.length) {
     throw new Problem(

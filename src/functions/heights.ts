@@ -9,7 +9,7 @@ import { readHeelHeight, readLayerMix, readLayers, readPlatform } from './height
  * @customfunction LAYERS
  * @param {any} height Height to reach, mm.
  * @param {any} thickness Thickness of a layer as measured, mm.
- * @param {any} [most_rasping] The most that may be rasped off, mm; without it any surplus will do.
+ * @param {any} [most_rasping] The most that may be rasped off, mm; 0 is none, without it any surplus will do.
  * @returns {number} Number of layers.
  */
 export function layers(height: any, thickness: any, most_rasping?: any): number {
@@ -21,8 +21,8 @@ export function layers(height: any, thickness: any, most_rasping?: any): number 
  * @customfunction LAYERMIX
  * @param {any} height Height to reach, mm.
  * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
- * @param {any} [most_rasping] The most that may be rasped off, mm; without it 1.
- * @param {any[][]} [on_hand] Layers on hand of each thickness, in the same order; without it any number.
+ * @param {any} [most_rasping] The most that may be rasped off, mm; 0 is none, without it 1.
+ * @param {any[][]} [on_hand] Layers on hand of each thickness, in the same order, 0 where there are none; without it any number.
  * @returns {any[][]} A table: thickness and count, then the height built and what is rasped off.
  */
 export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, on_hand?: any[][]): any[][] {

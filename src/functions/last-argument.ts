@@ -2,13 +2,19 @@ import { Finder } from '../core/plan/finder';
 import type { Last } from '../core/last/last';
 import type { LastInSize } from '../core/last/last-in-size';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, readNumber, readText } from '../tables/cell';
+import { isSize } from '../core/sizes/foot-length';
+import { type Cell, type Cells, isBlank, isNought, readNumber, readText } from '../tables/cell';
 import { lastsTable, toLast } from '../tables/lasts';
 import { collectOutlines, outlinesTable } from '../tables/outlines';
 import { readTable } from '../tables/read';
 
 /** From row to row of PROFILE, mm. */
 export const PROFILE_STEP = 10;
+
+/** Whether no size is asked for: 0 is one in English and American systems only. */
+function leavesSizeOut(size: Cell, { system }: Last): boolean {
+  return isBlank(size) || (isNought(size) && !isSize(0, system));
+}
 
 /**
  * A last by its code in a table of lasts, and in a size of its own system or in its base size.
@@ -37,6 +43,6 @@ export function readLast(
   const last = toLast(row);
   const finder = new Finder({ lasts: [last], stock: [], outlines: collectOutlines(points.rows) });
   const place = { argument: 'size' };
-  const own = isBlank(size) ? last.baseSize : readNumber(size, { least: -10, most: 450 }, place);
+  const own = leavesSizeOut(size, last) ? last.baseSize : readNumber(size, { least: -10, most: 450 }, place);
   return { last, size: own, inSize: finder.lastInSize(last, own, last.system, place) };
 }

@@ -1,11 +1,11 @@
 import type { Ring } from '../core/geometry/ring';
 import type { FootSide } from '../core/last/foot-outline';
-import { type Cell, type Cells, isBlank, readChoice } from '../tables/cell';
+import { type Cell, type Cells, isLeftOut, readChoice } from '../tables/cell';
 import { readLength, readLengthOr, readOutline } from './arguments';
 
 /** Which foot; blank is left. */
 export function readFoot(cell: Cell): FootSide {
-  return isBlank(cell) ? 'left' : readChoice(cell, ['left', 'right'] as const, { argument: 'foot' });
+  return isLeftOut(cell) ? 'left' : readChoice(cell, ['left', 'right'] as const, { argument: 'foot' });
 }
 
 /** How far a last's outline is let out all round, mm. */

@@ -52,7 +52,7 @@ enum Laying {
  * @customfunction PROFILE
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
- * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any[][]} A table: a row every 10 mm along the bottom.
  */
@@ -71,7 +71,7 @@ export function profile(last: any, lasts: any[][], size?: any, outlines?: any[][
  * @customfunction OUTLINE
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
- * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {Foot} [foot] left or right; without it left.
  * @param {any} [let_out] How far to let it out all round, mm; without it 0.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
@@ -97,7 +97,7 @@ export function outline(
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.
  * @param {CurveSide} [side] over (the ball) or hollow (of the waist); without it over.
- * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any} Radius, mm.
  */
@@ -123,9 +123,9 @@ export function tightestRadius(last: any, lasts: any[][], side?: CurveSide, size
  * @param {any[][]} thicknesses Thicknesses on offer as measured, mm.
  * @param {any} [platform] Thickness of what lies under the wedge, mm; without it 0.
  * @param {Laying} [laying] flat or bent (round the last); without it flat.
- * @param {any} [skive_to] Thickness that fronts are skived to, mm; without it 1.
- * @param {any} [most_rasping] The most that may be rasped off the height, mm; without it 1.
- * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [skive_to] Thickness that fronts are skived to, mm; 0 is to nothing, without it 1.
+ * @param {any} [most_rasping] The most that may be rasped off the height, mm; 0 is none, without it 1.
+ * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any[][]} A table: flat lifts from the ground up, bent layers from the last downward; lengths without let-out.
  */
@@ -201,7 +201,7 @@ export function wedge(
  * @param {any} turn_under Under the lower edge, mm; usual 12 to 15.
  * @param {any} [platform] Thickness of a platform under the wedge, mm; without it none.
  * @param {any} [let_out] Edge of the build beyond the last's, mm; without it 0.
- * @param {any} [size] Size in the last's system; without it the base size.
+ * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any[][]} A table: places along the strip with the edge's height and the width to cut, then length and area.
  */
@@ -232,7 +232,7 @@ export function coverStrip(
  * @param {any[][]} outline Outline along which the welt is sewn: two columns, x and y in mm.
  * @param {any} lap Length added for the ends, mm.
  * @param {any} [width] Width of the strip, mm; without it 12.
- * @param {any} [from] Where a welt that does not go all round begins and ends, mm from the back; without it all round.
+ * @param {any} [from] Where a welt that does not go all round begins and ends, mm from the back, 0 at the back itself; without it all round.
  * @returns {any[][]} A table: length to cut, inseam, length of the outer edge, mm.
  */
 export function weltStrip(outline: any[][], lap: any, width?: any, from?: any): any[][] {

@@ -5,7 +5,7 @@ import type { StockCutting } from '../core/plan/cutting';
 import type { FoundRow } from '../core/plan/inputs';
 import { EFFORT, searchStock } from '../workers/search-stock';
 import { crewHere } from '../workers/workers';
-import { isBlank, readNumber } from '../tables/cell';
+import { isBlank, isLeftOut, readNumber } from '../tables/cell';
 import { layoutsTable } from '../tables/layouts';
 import { headingOf } from '../tables/result';
 import { answer } from './answer';
@@ -20,7 +20,7 @@ const NO_RATES = [['']];
  * @cancelable
  * @param {any[][]} [outlines]
  * @param {any} [effort] How long to search each stock, in millions of places tried, 1 to 1000; without it 20.
- * @param {any} [seed] A whole number; another one makes another attempt. Without it 1.
+ * @param {any} [seed] A whole number from 0; another one makes another attempt. Without it 1.
  * @param {any[][]} [offcuts]
  * @param {any[][]} [offers]
  * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
@@ -40,7 +40,7 @@ export function layoutSearch(
 ): Promise<any[][]> {
   // Slips are told at once; only the search itself takes its time.
   const { stocks, tried, from } = answer(() => ({
-    tried: isBlank(effort) ? EFFORT.usual : readNumber(effort, EFFORT, { argument: 'effort' }),
+    tried: isLeftOut(effort, EFFORT) ? EFFORT.usual : readNumber(effort, EFFORT, { argument: 'effort' }),
     from: isBlank(seed) ? 1 : readNumber(seed, { least: 0, most: 2 ** 31 - 1, whole: true }, { argument: 'seed' }),
     stocks: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined, offcuts, offers]).plan.cutting
       .stocks,

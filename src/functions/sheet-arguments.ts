@@ -6,7 +6,7 @@ import { box } from '../core/geometry/box';
 import { edgeLength } from '../core/geometry/edge-length';
 import type { Ring } from '../core/geometry/ring';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, readChoice, readNumber, readsAsNumber } from '../tables/cell';
+import { type Cell, type Cells, isBlank, isLeftOut, readChoice, readNumber, readsAsNumber } from '../tables/cell';
 import { readLength, readLengthOr, readOutline } from './arguments';
 
 /** Knife room and edge trim where nothing else is said, mm: the same as in Bottom stock. */
@@ -69,7 +69,7 @@ export function readFirstWaste(outline: Cells, knifeRoom: Cell, direction: Cell)
 }
 
 function readFeet(cell: Cell): Feet {
-  if (isBlank(cell)) return 'one';
+  if (isLeftOut(cell)) return 'one';
   return readChoice(cell, ['one foot', 'both feet'] as const, { argument: 'feet' }) === 'both feet' ? 'both' : 'one';
 }
 

@@ -8,9 +8,9 @@ import { readFirstWaste, sheetOfOne } from './sheet-arguments';
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} sheet_width Width of the sheet, mm.
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
- * @param {any} [knife_room] Room between pieces, mm; without it 4.
- * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [knife_room] Room between pieces, mm; 0 is none, without it 4.
+ * @param {any} [edge_trim] Lost along each edge, mm; 0 is none, without it 10.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length, 0 as end for end; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {number} Pieces.
  */
@@ -32,9 +32,9 @@ export function piecesPerSheet(
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} sheet_width Width of the sheet, mm.
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
- * @param {any} [knife_room] Room between pieces, mm; without it 4.
- * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [knife_room] Room between pieces, mm; 0 is none, without it 4.
+ * @param {any} [edge_trim] Lost along each edge, mm; 0 is none, without it 10.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length, 0 as end for end; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {any} Share of the whole sheet, 0 to 1.
  */
@@ -58,7 +58,7 @@ export function areaUse(
  * @customfunction FIRSTWASTE
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} [knife_room] Room between pieces, mm; without it 0.
- * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length, 0 as end for end; without it any way.
  * @returns {any} Share of the cutting area, 0 to 1.
  */
 export function firstWaste(outline: any[][], knife_room?: any, direction?: any): any {
@@ -71,9 +71,9 @@ export function firstWaste(outline: any[][], knife_room?: any, direction?: any):
  * @param {any[][]} outline Outline of the piece, its length along x: two columns, x and y in mm.
  * @param {any} sheet_width Width of the sheet, mm.
  * @param {any} sheet_length Length of the sheet, of leather along the backbone, mm.
- * @param {any} [knife_room] Room between pieces, mm; without it 4.
- * @param {any} [edge_trim] Lost along each edge, mm; without it 10.
- * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length; without it any way.
+ * @param {any} [knife_room] Room between pieces, mm; 0 is none, without it 4.
+ * @param {any} [edge_trim] Lost along each edge, mm; 0 is none, without it 10.
+ * @param {any} [direction] any way, end for end, one way, or degrees to either side of the length, 0 as end for end; without it any way.
  * @param {any} [feet] one foot, or both feet for left and right pieces on the sheet; without it one foot.
  * @returns {any[][]} A table: number, place of the outline's origin along and across the sheet in mm, turn in degrees, foot; then pieces, most possible, area use.
  */

@@ -1,5 +1,5 @@
 import type { SizeSystem } from '../core/sizes/systems';
-import { type Cell, type Cells, isBlank, readNumber } from '../tables/cell';
+import { type Cell, type Cells, isBlank, isLeftOut, type NumberRule, readNumber } from '../tables/cell';
 import { readSize, readSystem } from './arguments';
 
 // Each reads a function's arguments to what core takes, in its order.
@@ -39,11 +39,14 @@ export function readGrading(value: Cell, from: Cell, to: Cell, perSize: Cell): [
   ];
 }
 
+/** From size to size. */
+const STEP: NumberRule = { above: 0, most: 100 };
+
 export function readSizeRun(smallest: Cell, largest: Cell, every: Cell): [number, number, number] {
   return [
     readSize(smallest, 'smallest'),
     readSize(largest, 'largest'),
-    isBlank(every) ? 1 : readNumber(every, { above: 0, most: 100 }, { argument: 'step' }),
+    isLeftOut(every, STEP) ? 1 : readNumber(every, STEP, { argument: 'step' }),
   ];
 }
 

@@ -75,7 +75,7 @@ export function footLength(size: any, system: SizeSystem): any {
  * @customfunction LASTLENGTH
  * @param {any} size Size.
  * @param {SizeSystem} system Its system.
- * @param {any} [toe_allowance] Last longer than foot by, mm, usual 10 to 20; without it what the system's formulas imply: 13.33, English 16.93.
+ * @param {any} [toe_allowance] Last longer than foot by, mm, usual 10 to 20, 0 not at all; without it what the system's formulas imply: 13.33, English 16.93.
  * @returns {any} Length of the last, mm.
  */
 export function lastLength(size: any, system: SizeSystem, toe_allowance?: any): any {

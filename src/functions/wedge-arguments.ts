@@ -2,7 +2,7 @@ import { DEFAULT_RASPING } from '../core/bottom/layer-mix';
 import { wedge, type Wedge, type WedgeRule } from '../core/bottom/wedge';
 import type { Last } from '../core/last/last';
 import type { LastInSize } from '../core/last/last-in-size';
-import { type Cell, type Cells, isBlank, readChoice } from '../tables/cell';
+import { type Cell, type Cells, isLeftOut, readChoice } from '../tables/cell';
 import { readLengthOr, readNumbers } from './arguments';
 import { readLast } from './last-argument';
 
@@ -30,7 +30,7 @@ export function readWedge(
   const rule: WedgeRule = {
     thicknesses: readNumbers(given, 'thicknesses', { unit: 'mm', least: 0.1, most: 500 }),
     platform: readLengthOr(platform, 'platform', 0, { most: 200 }),
-    laying: isBlank(laying) ? 'flat' : readChoice(laying, ['flat', 'bent'] as const, { argument: 'laying' }),
+    laying: isLeftOut(laying) ? 'flat' : readChoice(laying, ['flat', 'bent'] as const, { argument: 'laying' }),
     skiveTo: readLengthOr(skiveTo, 'skive_to', 1, { most: 20 }),
     rasping: readLengthOr(mostRasping, 'most_rasping', DEFAULT_RASPING, { most: 30 }),
   };

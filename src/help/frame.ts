@@ -48,7 +48,7 @@ ${links}
 <h1>${plain(title)}</h1>
 ${body}
 </main>
-<footer>Nothing leaves this machine. Makers, styles and prices in examples are invented. The numbers are planning aids, not a certificate of strength or safety.</footer>
+<footer><a href="privacy.html">Nothing leaves this machine.</a> Makers, styles and prices in examples are invented. The numbers are planning aids, not a certificate of strength or safety.</footer>
 </body>
 </html>
 `;

@@ -3,6 +3,7 @@ import { functionPage } from './function-page';
 import { guide, pageOfMarkdown } from './guide';
 import { list } from './list';
 import type { Description } from './metadata';
+import { privacy } from './privacy';
 import { workedByHand } from './worked-by-hand';
 
 /**
@@ -19,6 +20,7 @@ export function helpSite(
     guide(written.office),
     pageOfMarkdown('runs.html', written.runs),
     workedByHand(),
+    privacy(),
     ...description.functions.map((one) => functionPage(one, description)),
   ];
   return new Map(pages.map((page) => [page.file, framed(page)]));

@@ -1,4 +1,6 @@
 import { Problem } from '../core/problem';
+import { INPUT_TABLES } from '../tables/input-tables';
+import { type Columns, partsBlankFromNought, type Table } from '../tables/schema';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { fixedReference } from '../workbook/address';
 
@@ -21,4 +23,19 @@ export function withReferences(formula: string, references: ReadonlyMap<string, 
     if (/^[\s\d.,;+\-"]|^(TRUE|FALSE)\b/i.test(name)) return whole;
     throw new Problem('invalid', { argument: 'formula' }, `${formula} names the table "${name}", which the plan lacks`);
   });
+}
+
+/** Tables in which a blank cell says something else than 0. */
+const apart: ReadonlySet<string> = new Set(
+  Object.values<Table<Columns>>(INPUT_TABLES)
+    .filter(partsBlankFromNought)
+    .map(({ name }) => name),
+);
+
+/**
+ * A table's reference as formulas of the office suite have it: some of its versions hand the blank cells of a range over as 0
+ * (office-js 5262, 1951), so where 0 is an answer of its own they are made text of no length.
+ */
+export function blanksApart(table: string, reference: string): string {
+  return apart.has(table) ? `IF(${reference}="","",${reference})` : reference;
 }

@@ -4,6 +4,7 @@ import { canRun, shortfalls } from '../host/excel/requirements';
 import { useTodaysFunctions } from '../host/excel/todays-functions';
 import { ask } from '../taskpane/ask';
 import { mountPane } from '../taskpane/pane';
+import { cautionAgainstSettings } from './cautions';
 import { offerStart } from './offer-start';
 import { followSuite } from './theme';
 
@@ -30,6 +31,7 @@ export async function start(): Promise<void> {
   await useTodaysFunctions().catch((error: unknown) =>
     say(`Formulas with former names of functions stay as they are. ${whatWentWrong(error)}`),
   );
+  cautionAgainstSettings(element('cautions'));
   const offer = element('offer');
   offer.title = shortfalls().join(' ');
   await offerStart(offer);

@@ -36,6 +36,24 @@ export function isBlank(rich: Cell): boolean {
   return cell === null || cell === undefined || (typeof cell === 'string' && cell.trim() === '');
 }
 
+/** Whether a cell holds the number 0, which some versions of the office suite hand over for a blank cell too. */
+export function isNought(cell: Cell): boolean {
+  return bare(cell) === 0;
+}
+
+/**
+ * Whether an argument is left out: blank, or 0 where that cannot be an answer.
+ * @param rule of the number that it may be; without it, it is no number
+ */
+export function isLeftOut(cell: Cell, rule?: NumberRule): boolean {
+  return isBlank(cell) || (isNought(cell) && !(rule && allowsNought(rule)));
+}
+
+/** Whether 0 is within a rule. */
+export function allowsNought({ least = -Infinity, above = -Infinity, most = Infinity }: NumberRule): boolean {
+  return least <= 0 && above < 0 && most >= 0;
+}
+
 /** Whether a cell holds one of the spreadsheet's error values. */
 export function isError(cell: Cell): cell is string {
   return typeof cell === 'string' && /^#[A-Z0-9/_]+[!?]?$/.test(cell.trim());

@@ -319,6 +319,8 @@ export function checkInWords(check: Check, { mm = inMm, where = placeInWords }: 
         check: 'Rows',
         say: `${where({ argument: check.subject, table: check.subject, row: check.row })}: what stands from here down is below the table, and counts nothing: insert rows within the table and move it there`,
       };
+    case 'doubtfulNoughts':
+      return { check: 'Blank cells', say: doubtfulInWords(check.headings) };
     case 'unreadHeading':
       return {
         check: 'Heading',
@@ -351,4 +353,14 @@ function notSummedInWords(
   return row === undefined
     ? `${where(place)}: the size is planned, but is to the right of the sums, which go without it: move the column to their left`
     : `${where(place)}: the row is planned, but is below the sums, which go without it: move it above them`;
+}
+
+/** More headings than this are counted. */
+const MOST_NAMED = 4;
+
+function doubtfulInWords(headings: readonly string[]): string {
+  const named = headings.slice(0, MOST_NAMED);
+  const others = headings.length - named.length;
+  const where = named.join(', ') + (others === 0 ? '' : ` and ${others} more`);
+  return `Excel hands blank cells over as 0, so 0 counts as blank under ${where}: for 0 to count there, write IF(range="","",range) for this table’s range in the formula`;
 }

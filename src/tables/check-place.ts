@@ -109,5 +109,7 @@ export function placeOfCheck(check: Check, lastOf: (style: string) => string | u
       return { table: subject, row: check.row, below: true };
     case 'unreadHeading':
       return { table: subject, heading: check.heading };
+    case 'doubtfulNoughts':
+      return { table: subject, heading: check.headings[0] as string };
   }
 }

@@ -1,5 +1,5 @@
 import { Problem } from '../core/problem';
-import { bare, type Cell, errorIn, isBlank, isError } from './cell';
+import { bare, type Cell, type Cells, errorIn, isBlank, isError, isLeftOut, isNought } from './cell';
 import type { Column, Columns, Table } from './schema';
 
 /** What the first line of a table heads. */
@@ -19,10 +19,16 @@ export function columnsIn(table: Table<Columns>, headings: readonly Cell[]): Rea
   return readHeadings(table, headings).at;
 }
 
-/** Reads a table's first line: which column each cell heads, in any order; every problem is collected. */
-export function readHeadings<C extends Columns>(table: Table<C>, line: readonly Cell[]): Headings {
+/**
+ * Reads a table's first line: which column each cell heads, in any order; every problem is collected.
+ * @param below what stands below it: over nothing, a heading of 0 is a blank one
+ */
+export function readHeadings<C extends Columns>(table: Table<C>, line: readonly Cell[], below: Cells = []): Headings {
   const reader = new HeadingsReader(table);
-  line.forEach((cell, column) => reader.read(cell, column));
+  line.forEach((cell, column) => {
+    const blank = isNought(cell) && (!table.bySize || below.every((row) => isLeftOut(row[column])));
+    if (!blank) reader.read(cell, column);
+  });
   return reader.headings();
 }
 

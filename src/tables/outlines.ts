@@ -10,7 +10,14 @@ export const outlinesTable = table({
   meaning: 'One row for each point of a traced outline or each measured gap',
   columns: {
     code: text({ heading: 'Code', meaning: 'Code by which other tables name it' }),
-    ring: defaulted(text({ heading: 'Ring', meaning: 'Number of the ring, where a code has several', width: 70 }), '1'),
+    ring: defaulted(
+      {
+        ...text({ heading: 'Ring', meaning: 'Number of the ring, where a code has several', width: 70 }),
+        // Rings may be counted from 0.
+        noughtIsBlank: false,
+      },
+      '1',
+    ),
     role: defaulted(
       choice(
         {

@@ -20,6 +20,7 @@ export const pairageTable = table({
   bySize: {
     meaning: 'A column headed by a size holds the pairs of that size',
     rule: { least: 0, most: 10_000, whole: true },
+    noughtIsBlank: true,
   },
 });
 

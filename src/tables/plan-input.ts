@@ -8,11 +8,11 @@ import { stocksOf } from '../core/plan/finder';
 import { distinctLeftOut } from '../core/plan/left-out';
 import type { NotSummed } from '../core/plan/checks/check';
 import { askedOf, type Outline, type PairageRow, type PlanInput, type Rate } from '../core/plan/inputs';
-import { Plan, type UnreadHeading } from '../core/plan/plan';
+import { type DoubtfulNoughts, Plan, type UnreadHeading } from '../core/plan/plan';
 import { planMemory } from '../core/plan/plan-memory';
 import { Problem } from '../core/problem';
 import type { Stock } from '../core/stock/stock';
-import { type Cells, isBlank } from './cell';
+import { type Cells, isLeftOut } from './cell';
 import { cellsContent } from './cells-content';
 import { keptReading } from './kept-reading';
 import { lastsTable, toLast } from './lasts';
@@ -94,15 +94,17 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
   const problems: Problem[] = [];
   const unread: UnreadHeading[] = [];
   const notSummed: (NotSummed & { readonly table: string })[] = [];
+  const doubtful: DoubtfulNoughts[] = [];
   const rowsOf = <C extends Columns>(table: Table<C>, given: Cells | undefined, needed = true): Reading<C> => {
     const reading = keptReading(table, given ?? [], contents[table.argument as keyof PlanCells]);
     // An optional table that is left out or blank is no table.
-    const written = (given ?? []).slice(1).some((line) => line.some((cell) => !isBlank(cell)));
+    const written = (given ?? []).slice(1).some((line) => line.some((cell) => !isLeftOut(cell)));
     const blank = !needed && !written;
     if (!blank) problems.push(...reading.problems);
     if (needed && reading.rows.length === 0 && reading.problems.length === 0) problems.push(empty(table));
     unread.push(...reading.unknown.map((heading) => ({ table: table.name, heading })));
     notSummed.push(...reading.notSummed.map((where) => ({ table: table.name, ...where })));
+    if (reading.doubtful.length > 0) doubtful.push({ table: table.name, headings: reading.doubtful });
     return reading;
   };
   const slips = (table: Table<Columns>) => problems.filter(({ place }) => place.argument === table.argument);
@@ -173,7 +175,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     ...(leftOut.length > 0 && { leftOut }),
     asked: read.pairage.rows.map(({ bySize, due }) => askedOf({ pairs: bySize, due })),
   };
-  return { plan: new Plan(input, unread, notSummed), problems, money: read.stock.units.price ?? '' };
+  return { plan: new Plan(input, unread, notSummed, doubtful), problems, money: read.stock.units.price ?? '' };
 }
 
 type StyleRow = Reading<(typeof stylesTable)['columns']>['rows'][number];

@@ -1,9 +1,10 @@
 import type { NotSummed } from '../core/plan/checks/check';
 import { Problem, THERE } from '../core/problem';
-import { bare, type Cell, type Cells, isBlank, readNumber } from './cell';
+import { bare, type Cell, type Cells, isBlank, isLeftOut, isNought, type NumberRule, readNumber } from './cell';
 import { isSumRow, notSummed } from './sums';
 import { yearOfMost } from './day';
 import { type Headings, readHeadings } from './headings';
+import { doubtful, doubtfulHeadings, noughtsForBlanks } from './noughts-for-blanks';
 import type { Column, Columns, Row, Table } from './schema';
 
 /** More rows than this are no bench's table. */
@@ -19,6 +20,8 @@ export interface Reading<C extends Columns> {
   /** The second line of headings, by column: units that the maker has written there. */
   readonly units: Readonly<Record<string, string>>;
   readonly notSummed: readonly NotSummed[];
+  /** Headings under which 0 was taken for a blank cell although it may have been entered. */
+  readonly doubtful: readonly string[];
 }
 
 /** Reads a table: columns by heading, in any order; blank rows are passed over; every problem is collected. */
@@ -43,8 +46,9 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   if (cells.length - 1 > MOST_ROWS) {
     throw new Problem('invalid', place(), `it has ${cells.length - 1} rows; ${MOST_ROWS} is the most`);
   }
-  const found = readHeadings(table, cells[0] ?? []);
+  const found = readHeadings(table, cells[0] ?? [], cells.slice(1));
   problems.push(...found.problems);
+  const asNoughts = noughtsForBlanks(table, found, cells.slice(1));
   const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
     kind === 'date' ? (found.at.get(name) ?? []) : [],
   );
@@ -58,7 +62,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   ];
   for (let r = 1; r < cells.length; r++) {
     const line = cells[r] as readonly Cell[];
-    if (read.every((at) => isBlank(line[at]))) continue;
+    if (read.every((at) => isLeftOut(line[at]))) continue;
     if (isSumRow(table, found, line)) {
       sums ??= r;
       continue;
@@ -67,14 +71,21 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     for (const [name, column] of Object.entries(table.columns)) {
       const at = found.at.get(name);
       const cell = at === undefined ? null : line[at];
-      if (isBlank(cell)) {
+      if (saysNothing(cell, column, asNoughts)) {
         record[name] = column.fallback;
         if (column.required && at !== undefined) {
-          problems.push(new Problem('invalid', place(column.heading, r), missing(column)));
+          problems.push(new Problem('invalid', place(column.heading, r), missing(column, cell)));
         }
       } else record[name] = collect(() => column.read(cell, place(column.heading, r), around));
     }
-    record.bySize = sizeCells(table, found.sizes, line, (size) => place(String(size), r), collect);
+    const noughtIsBlank = asNoughts || table.bySize?.noughtIsBlank === true;
+    record.bySize = sizeCells(
+      { ...table.bySize, noughtIsBlank },
+      found.sizes,
+      line,
+      (size) => place(String(size), r),
+      collect,
+    );
     const key = table.key === undefined ? undefined : record[table.key];
     if (table.key !== undefined && typeof key === 'string') {
       const same = key.toLowerCase();
@@ -94,16 +105,36 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     rows.push(record as Reading<C>['rows'][number]);
   }
   const outside = problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums);
-  return { rows, problems, unknown: found.unknown, units: found.units, notSummed: outside };
+  const said = rows.map(({ row }) => cells[row] as readonly Cell[]);
+  return {
+    rows,
+    problems,
+    unknown: found.unknown,
+    units: found.units,
+    notSummed: outside,
+    doubtful: asNoughts ? doubtfulHeadings(table, found, said) : [],
+  };
 }
 
-function missing({ kind, unit, choices }: Column): string {
-  if (choices) return `it is blank; choose ${choices.join(', ')}`;
-  return kind === 'number' ? `it is blank; enter a number${unit ? ` in ${unit}` : ''}` : 'it is blank; enter it';
+/**
+ * Whether a cell stands for nothing. A number that is wanted and may not be 0 is told of by its bounds.
+ * @param asNoughts whether the host hands blank cells over as 0
+ */
+function saysNothing(cell: Cell, column: Column, asNoughts: boolean): boolean {
+  if (isBlank(cell)) return true;
+  if (!isNought(cell)) return false;
+  const { noughtIsBlank, required, kind } = column;
+  return (noughtIsBlank && !(required && kind === 'number')) || (asNoughts && doubtful(column));
+}
+
+function missing({ kind, unit, choices }: Column, cell: Cell): string {
+  const blank = isNought(cell) ? 'it is blank or 0' : 'it is blank';
+  if (choices) return `${blank}; choose ${choices.join(', ')}`;
+  return kind === 'number' ? `${blank}; enter a number${unit ? ` in ${unit}` : ''}` : `${blank}; enter it`;
 }
 
 function sizeCells(
-  table: Pick<Table, 'bySize'>,
+  bySize: { readonly rule?: NumberRule; readonly noughtIsBlank: boolean },
   sizes: Headings['sizes'],
   line: readonly Cell[],
   place: (size: number) => Problem['place'],
@@ -111,8 +142,8 @@ function sizeCells(
 ): ReadonlyMap<number, number> {
   const map = new Map<number, number>();
   for (const { column, size } of sizes) {
-    if (isBlank(line[column])) continue;
-    const value = collect(() => readNumber(line[column], table.bySize?.rule ?? {}, place(size)));
+    if (isBlank(line[column]) || (bySize.noughtIsBlank && isNought(line[column]))) continue;
+    const value = collect(() => readNumber(line[column], bySize.rule ?? {}, place(size)));
     if (value !== undefined) map.set(size, value);
   }
   return map;

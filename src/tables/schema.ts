@@ -1,6 +1,7 @@
 import { type Place, Problem } from '../core/problem';
 import { dayIn } from './day';
 import {
+  allowsNought,
   alternatives,
   bare,
   type Cell,
@@ -23,6 +24,8 @@ export interface Column<T = unknown> {
   readonly kind: 'number' | 'text' | 'choice' | 'codes' | 'date';
   /** Whether a blank cell is a problem. */
   readonly required: boolean;
+  /** Whether 0 counts as a blank cell, as some versions of the office suite hand it over: where it cannot be an answer. */
+  readonly noughtIsBlank: boolean;
   /** Whether the maker's own sums stand here: known, but not read. */
   readonly unread?: boolean;
   /** What a blank cell means, where it means something. */
@@ -75,6 +78,7 @@ export function column<T>(
     width,
     ...(format !== undefined && { format }),
     required: true,
+    noughtIsBlank: kind !== 'number',
     read,
   };
 }
@@ -84,6 +88,7 @@ export function number(about: NumberAbout): Required<number> {
   const { shown = about.unit, format = about.whole ? 'General' : '0.0' } = about;
   return {
     ...column('number', { ...about, format }, (cell, place) => readNumber(cell, about, place)),
+    noughtIsBlank: !allowsNought(about),
     ...(shown !== undefined && { unit: shown }),
   };
 }
@@ -93,6 +98,7 @@ export function share(about: About & { readonly least?: number; readonly most?: 
   const { least = 0, most = 1 } = about;
   return {
     ...column('number', { ...about, format: '0%' }, (cell, place) => readShare(cell, { least, most }, place)),
+    noughtIsBlank: least > 0,
     unit: '%',
   };
 }
@@ -210,11 +216,26 @@ export interface Table<C extends Columns = Columns> {
   /** Name of the column that must differ in every row. */
   readonly key?: string;
   /** Further columns whose heading is a number: sizes. Their cells are read by this rule; blank is nothing. */
-  readonly bySize?: { readonly meaning: string; readonly rule: NumberRule };
+  readonly bySize?: {
+    readonly meaning: string;
+    readonly rule: NumberRule;
+    /** Whether 0 says the same as a blank cell. */
+    readonly noughtIsBlank?: boolean;
+  };
 }
 
 export function table<C extends Columns>(about: Table<C>): Table<C> {
   return about;
+}
+
+/** Whether somewhere in a table a blank cell says something else than 0, and both may stand there. */
+export function partsBlankFromNought({ columns, bySize }: Pick<Table, 'columns' | 'bySize'>): boolean {
+  return Object.values(columns).some(blankIsNoNought) || (bySize !== undefined && !bySize.noughtIsBlank);
+}
+
+/** Whether in a column blank says something else than 0, and both may stand there. */
+export function blankIsNoNought({ noughtIsBlank, unread, fallback }: Column): boolean {
+  return !noughtIsBlank && !unread && fallback !== 0;
 }
 
 /** "a, b or c" of a table's headings, for messages. */

@@ -1,5 +1,5 @@
 import type { NotSummed } from '../core/plan/checks/check';
-import { bare, type Cell, type Cells, isBlank } from './cell';
+import { bare, type Cell, type Cells, isLeftOut } from './cell';
 import type { Headings } from './headings';
 import type { Columns, Table } from './schema';
 
@@ -25,7 +25,7 @@ export function isSumRow(table: Table<Columns>, found: Headings, line: readonly 
     .map(([name]) => found.at.get(name));
   if (!Object.values(table.columns).some(({ unread }) => unread) || first === undefined) return false;
   const word = bare(line[first]);
-  return typeof word === 'string' && headsSums(word) && others.every((at) => at === undefined || isBlank(line[at]));
+  return typeof word === 'string' && headsSums(word) && others.every((at) => at === undefined || isLeftOut(line[at]));
 }
 
 interface Counted {
@@ -58,7 +58,10 @@ export function notSummed(
   if (sumRow !== undefined) sums.push({ row: sumRow, wanted: total(rows) });
   return sums.flatMap(({ row, wanted }) => {
     const stands = bare(cells[row]?.[at]);
-    return typeof stands === 'number' && stands !== wanted ? [{ row, heading, found: stands, wanted }] : [];
+    // 0 may be a blank cell.
+    return typeof stands === 'number' && stands !== 0 && stands !== wanted
+      ? [{ row, heading, found: stands, wanted }]
+      : [];
   });
 }
 

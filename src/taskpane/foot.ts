@@ -30,6 +30,6 @@ export function foot({ cautious, units, onCautions, onUnits }: Foot): TemplateRe
         )}
       </select>
     </label>
-    <span>Nothing leaves this machine.</span>
+    <a href="help/privacy.html" target="_blank" rel="noopener">Nothing leaves this machine.</a>
   </footer>`;
 }

@@ -18,6 +18,7 @@ import { cellIn, codeColumn } from '../tables/block-cell';
 import { cellAddress } from '../tables/cell-address';
 import { cellWords } from '../tables/cell-words';
 import type { InputPlace } from '../tables/check-place';
+import type { Table } from '../tables/schema';
 
 /** What the pane shows: one style in one size and foot, and one stock. */
 export interface Shown {
@@ -371,12 +372,22 @@ function notRead(places: ReadonlyMap<string, PlacedTable>): readonly Check[] {
 }
 
 function stand(tables: ReadonlyMap<string, Cells>): Standing {
-  const cells = planCells(tables);
-  if (cells.pairage.length === 0) return { kind: 'empty' };
-  const reading: PlanReading = readPlan(cells);
-  return reading.problems.length > 0
-    ? { kind: 'slips', problems: reading.problems, plan: reading.plan }
+  const { pairage, styles, lasts, stock } = INPUT_TABLES;
+  const needed: readonly Pick<Table, 'name' | 'argument'>[] = [pairage, styles, lasts, stock];
+  const gone = needed.filter(({ name }) => (tables.get(name) ?? []).length === 0);
+  if (gone.length === needed.length) return { kind: 'empty' };
+  const reading: PlanReading = readPlan(planCells(tables));
+  const slips = reading.problems.filter(({ place }) => gone.every(({ argument }) => argument !== place.argument));
+  const problems = [...gone.map(lacking), ...slips];
+  return problems.length > 0
+    ? { kind: 'slips', problems, plan: reading.plan }
     : { kind: 'plan', plan: reading.plan, money: reading.money };
+}
+
+/** A table that was there and is not any more: its sheet was deleted. */
+function lacking({ name, argument }: Pick<Table, 'name' | 'argument'>): Problem {
+  const sentence = 'the workbook has no such table any more; bring its sheet back, or load the tables again';
+  return new Problem('invalid', { argument, table: name }, sentence);
 }
 
 function attempt<T>(work: () => T): T | undefined {

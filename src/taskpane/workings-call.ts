@@ -46,7 +46,8 @@ export async function callIn(
   return { name: call.callee.name.replace(NAMESPACE, '').toUpperCase(), args, whole: call === root };
 }
 
-type CallNode = Extract<AstExpression, { type: 'CallExpression' }> & { callee: { name: string } };
+type CallExpression = Extract<AstExpression, { type: 'CallExpression' }>;
+type CallNode = CallExpression & { callee: { name: string } };
 
 function parsed(formula: string): AstExpression | undefined {
   try {
@@ -102,6 +103,8 @@ async function argument(
       return { value: arithmetic(node.operator, values) };
     }
     case 'CallExpression': {
+      const range = withBlanksApart(node);
+      if (range) return argument(range, sheet, read);
       const call = firstCall(node);
       if (call !== node) break;
       const args: Cell[] = [];
@@ -113,6 +116,20 @@ async function argument(
     }
   }
   throw new Unreadable('An argument is worked out by the spreadsheet’s own functions; put it into a cell of its own.');
+}
+
+/** The range of IF(range="","",range), which only says that its blank cells are blank. */
+function withBlanksApart(node: CallExpression): AstExpression | undefined {
+  const [asked, blank, range] = node.arguments as readonly (AstExpression | null)[];
+  if (!('name' in node.callee) || node.callee.name.toUpperCase() !== 'IF') return undefined;
+  if (asked?.type !== 'BinaryExpression' || asked.operator !== '=' || !range) return undefined;
+  const [compared, nothing] = asked.arguments as readonly AstExpression[];
+  const same = range.type === 'ReferenceIdentifier' && compared?.type === range.type && compared.value === range.value;
+  return same && isNothing(nothing) && isNothing(blank) ? range : undefined;
+}
+
+function isNothing(node: AstExpression | null | undefined): boolean {
+  return node?.type === 'Literal' && node.value === '';
 }
 
 function arithmetic(operator: string, values: readonly Cell[]): Cell {

@@ -1,4 +1,4 @@
-import { type Cell, type Cells, isBlank } from '../tables/cell';
+import { type Cell, type Cells, isBlank, isNought } from '../tables/cell';
 import { type At, given, type Given, type Working } from './working';
 
 /**
@@ -27,7 +27,9 @@ export function givenOr(
   argument: string,
   cell: Cell,
 ): Given {
-  return isBlank(cell)
+  // Where 0 is no answer it stands for a blank cell, and the usual value was taken.
+  const leftOut = isBlank(cell) || (isNought(cell) && typeof value === 'number' && value !== 0);
+  return leftOut
     ? given(symbol, `${meaning}, left out: usual`, value, unit)
     : given(symbol, meaning, value, unit, argument);
 }

@@ -74,7 +74,9 @@ describe('serving to the office suite', () => {
   });
 
   it('lets the suite read the list of functions from its own pages', async () => {
-    expect((await headersOf('functions.json'))['access-control-allow-origin']).toBe('*');
+    for (const name of ['functions.json', 'functions-0.0.1.0.json']) {
+      expect((await headersOf(name))['access-control-allow-origin']).toBe('*');
+    }
     expect((await headersOf('index.html'))['access-control-allow-origin']).toBeUndefined();
   });
 

@@ -14,6 +14,7 @@ describe('the server of the built files', () => {
   beforeAll(async () => {
     writeFileSync(join(folder, 'index.html'), '<!doctype html>');
     writeFileSync(join(folder, 'page.js'), '1');
+    writeFileSync(join(folder, 'functions.json'), '{}');
     port = await listen(() => {
       const server = site(folder);
       servers.push(server);
@@ -39,6 +40,13 @@ describe('the server of the built files', () => {
   it('answers with 304 to a browser that has the file already', async () => {
     const tag = (await at('/page.js')).headers.get('etag') ?? '';
     expect((await at('/page.js', { headers: { 'If-None-Match': tag } })).status).toBe(304);
+  });
+
+  it('has today’s list of functions for manifests of before, which name another version of it', async () => {
+    const response = await at('/functions-0.0.1.0.json');
+    expect([response.status, await response.text()]).toEqual([200, '{}']);
+    expect(response.headers.get('access-control-allow-origin')).toBe('*');
+    expect((await at('/functions-old.json')).status).toBe(404);
   });
 
   it('hands out nothing from outside the folder', async () => {

@@ -50,4 +50,19 @@ describe('the guide to the office suite', () => {
     expect(text).toContain('Nobody has yet tried Solebench inside Excel itself.');
     expect(html).toContain('id="what-was-tried-where"');
   });
+
+  it('names what was reported, with its number, beside what is done about it', () => {
+    for (const report of ['4702, 5262, 1951', '2777, 3316, 4722', '6281'])
+      expect(text).toContain(`office-js ${report}`);
+    expect(text).toContain('None of these versions was tried');
+  });
+
+  it('says how to part a blank cell from 0, in a formula that the pane reads', () => {
+    expect(text).toContain('IF(StylesTable[#All]="","",StylesTable[#All])');
+  });
+
+  it('leads to what becomes of the maker’s data', () => {
+    expect(html).toContain('href="privacy.html"');
+    expect(readFileSync('dist/help/privacy.html', 'utf8')).toContain('are sent nowhere');
+  });
 });

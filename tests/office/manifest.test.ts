@@ -74,7 +74,11 @@ describe('the manifest', () => {
   });
 
   it('asks for a shared runtime and custom functions', () => {
-    expect(all(/<Set Name="([^"]+)"/g)).toEqual(['SharedRuntime', 'CustomFunctionsRuntime']);
+    // Errors with a sentence, CustomFunctions.Error, are of the set 1.2.
+    expect(all(/<Set Name="([^"]+" MinVersion="[^"]+)"/g)).toEqual([
+      'SharedRuntime" MinVersion="1.1',
+      'CustomFunctionsRuntime" MinVersion="1.2',
+    ]);
   });
 
   it('names the functions as the embedded page does', () => {
@@ -94,6 +98,16 @@ describe('the manifest', () => {
     for (const { pathname, hash } of anchors) {
       expect(readFileSync(`dist${pathname}`, 'utf8')).toContain(`id="${hash.slice(1)}"`);
     }
+  });
+
+  // The suite keeps the list of functions for a day and longer, whatever the server says: office-js 2777, 3316, 4722.
+  it('names the list of functions by its own version', () => {
+    const [version] = all(/<Version>(.*?)<\/Version>/g);
+    const { version: released } = JSON.parse(readFileSync('package.json', 'utf8')) as { version: string };
+    expect(version).toBe(`${released}.0`);
+    const [url] = all(/id="Functions.Metadata.Url" DefaultValue="([^"]+)"/g);
+    expect(new URL(url!).pathname).toBe(`/functions-${version}.json`);
+    expect(readFileSync(`dist/functions-${version}.json`, 'utf8')).toBe(readFileSync('dist/functions.json', 'utf8'));
   });
 
   it('has each icon in the size that it says', () => {

@@ -42,6 +42,16 @@ describe('a call in a formula', () => {
     expect(call?.args[1]?.value).toEqual([['Price'], [9.5]]);
   });
 
+  it('has the range whose blank cells its formula parts from 0, with its place', async () => {
+    for (const ours of ['IF(Prices[#All]="","",Prices[#All])', 'if(Prices[#All] = "", "", Prices[#All])']) {
+      const call = await callIn(`=SOLEBENCH.PAIRS(A3,${ours})`, 'Here', read);
+      expect([call?.args[1]?.value, call?.args[1]?.place?.sheet]).toEqual([[['Price'], [9.5]], 'Lists']);
+    }
+    for (const other of ['IF(A1="","",B1)', 'IF(A1="","x",A1)', 'IF(A1="x","",A1)', 'IF(A1,"",A1)']) {
+      await expect(args(`=SOLEBENCH.LAYERS(${other},7)`), other).rejects.toThrow(Unreadable);
+    }
+  });
+
   it('has arithmetic and calls of ours worked out', async () => {
     expect(await args('=SOLEBENCH.LAYERS(A1+2*B1,50%)')).toEqual([35, 0.5]);
     expect(await args('=SOLEBENCH.LAYERS(SOLEBENCH.HEELHEIGHT(45,8),7)')).toEqual([53, 7]);

@@ -20,6 +20,12 @@ import { ticket, type TicketStep } from './ticket';
 
 export type UnreadHeading = { readonly table: string; readonly heading: string };
 
+/** Headings under which 0 was taken for a blank cell although it may have been entered. */
+export interface DoubtfulNoughts {
+  readonly table: string;
+  readonly headings: readonly string[];
+}
+
 /** What a plan comes to although something is left out of it. */
 export interface Possible {
   readonly orders: readonly OrderLine[];
@@ -73,6 +79,7 @@ export class Plan {
     readonly input: PlanInput,
     private readonly unread: readonly UnreadHeading[] = [],
     private readonly notSummed: readonly (NotSummed & { readonly table: string })[] = [],
+    private readonly doubtful: readonly DoubtfulNoughts[] = [],
   ) {
     this.builder = new RunBuilder(input);
   }
@@ -292,6 +299,7 @@ export class Plan {
       batches: batches(this.runs, this.input),
       unread: this.unread,
       notSummed: this.notSummed,
+      doubtful: this.doubtful,
       problems,
     });
   }

@@ -70,12 +70,12 @@ function isRange(type: string, value: string): boolean {
 }
 
 /** Whether a token is where an argument begins or ends. */
-function isEdge(token: Token | undefined): boolean {
+export function isEdge(token: Token | undefined): boolean {
   return token?.type === 'operator' && '(),;'.includes(token.value);
 }
 
 /** Name of the function among whose arguments a token is. */
-function enclosing(tokens: readonly Token[], at: number): string | undefined {
+export function enclosing(tokens: readonly Token[], at: number): string | undefined {
   let depth = 0;
   for (let before = at - 1; before >= 0; before--) {
     const { type, value } = tokens[before] as Token;

@@ -5,7 +5,9 @@ import { cellAddress } from '../../tables/cell-address';
 import { asTyped } from './as-typed';
 import { contentOf, keepMade, type Made, readMade } from './own-sheets';
 import { supports } from './requirements';
+import { askedUnprotected, assertWritable } from './protected-sheets';
 import { codeOf, run } from './run';
+import { askedState, COUNTS_FROM_1904 } from './workbook-state';
 import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
 import type {
   Block,
@@ -20,7 +22,7 @@ import type {
   WrittenCell,
 } from '../host';
 import { listen } from './listen';
-import { withReferences } from '../formulas';
+import { blanksApart, withReferences } from '../formulas';
 import { problemOf } from '../problems';
 import { tableNames } from '../table-names';
 
@@ -47,6 +49,10 @@ export class ExcelHost implements Host {
   async load(plan: WorkbookPlan): Promise<boolean> {
     const before = await run(async (context) => {
       const { made, sheets, tables } = await this.found(context);
+      const [state, assertUnprotected] = [askedState(context), askedUnprotected(sheets)];
+      await context.sync();
+      if (state().from1904) throw new Error(COUNTS_FROM_1904);
+      assertUnprotected();
       const own = Object.keys(made.tables).flatMap((name) => tables.get(name) ?? []);
       const changed = sheets.length > 0 && (await contentOf(context, sheets, own)) !== made.content;
       return { changed, names: sheets.map(({ name }) => name) };
@@ -169,8 +175,10 @@ export class ExcelHost implements Host {
     }
     await run(async (context) => {
       const { tables } = await this.found(context);
-      const references = new Map([...tables].map(([name, table]) => [name, wholeTable(table.name)]));
-      context.workbook.getActiveCell().formulas = [[withReferences(formula, references)]];
+      const references = new Map([...tables].map(([name, table]) => [name, inFormulas(name, table.name)]));
+      const cell = context.workbook.getActiveCell();
+      await assertWritable(context, [cell]);
+      cell.formulas = [[withReferences(formula, references)]];
       await context.sync();
     });
   }
@@ -184,6 +192,8 @@ export class ExcelHost implements Host {
         throw new Error(`The table "${name}" has ${place.columns} columns; a row of ${widest} does not fit.`);
       }
       const sheet = context.workbook.worksheets.getItem(place.sheet);
+      const below = sheet.getRangeByIndexes(place.row + 1, place.column, Math.max(1, place.rows - 1), place.columns);
+      await assertWritable(context, [below]);
       context.workbook.application.suspendApiCalculationUntilNextSync();
       const missing = cells.length - (place.rows - 1);
       if (missing > 0) {
@@ -201,10 +211,11 @@ export class ExcelHost implements Host {
 
   async writeCells(cells: readonly WrittenCell[]): Promise<void> {
     await run(async (context) => {
-      for (const { sheet, row, column, value } of cells) {
-        const range = context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1);
-        range.formulas = [[given(value)]];
-      }
+      const ranges = cells.map(({ sheet, row, column }) =>
+        context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1),
+      );
+      await assertWritable(context, ranges);
+      cells.forEach(({ value }, at) => ((ranges[at] as Excel.Range).formulas = [[given(value)]]));
       await context.sync();
     });
   }
@@ -281,7 +292,7 @@ export class ExcelHost implements Host {
     const codes = codePlaces(pairs.map((pair) => pair.plan));
     for (const { sheet, plan: one } of pairs) writeSheet(sheet, one, codes);
     const tables = pairs.flatMap(({ sheet, plan: one }) => writeTables(sheet, one, called));
-    const references = new Map([...called].map(([name, table]) => [name, wholeTable(table)]));
+    const references = new Map([...called].map(([name, table]) => [name, inFormulas(name, table)]));
     for (const { sheet, plan: one } of pairs) writeFormulas(sheet, one, references);
     const [first] = pairs;
     first?.sheet.activate();
@@ -306,9 +317,9 @@ export class ExcelHost implements Host {
   }
 }
 
-/** A table with its headings, as formulas name it. */
-function wholeTable(name: string): string {
-  return `${name}[#All]`;
+/** A table with its headings, as formulas name it. @param called its name in the workbook */
+function inFormulas(name: string, called: string): string {
+  return blanksApart(name, `${called}[#All]`);
 }
 
 function question(plan: string, sheets: readonly string[]): string {

@@ -26,7 +26,8 @@ export function tellsOf(event: SheetEvent): boolean {
 
 /** Whether this version of the suite can run the functions and the pane at all. */
 export function canRun(): boolean {
-  return supports('SharedRuntime', '1.1') && supports('CustomFunctionsRuntime', '1.1') && supports('ExcelApi', '1.9');
+  // Errors with a sentence are of the set 1.2.
+  return supports('SharedRuntime', '1.1') && supports('CustomFunctionsRuntime', '1.2') && supports('ExcelApi', '1.9');
 }
 
 /** What this version of the suite cannot do, for the maker; nothing where it can do all. */

@@ -24,6 +24,7 @@ import { formulaAt, relativeFormula, type RelativeFormula } from '../../exchange
 import { sheetInFormula } from '../../workbook/address';
 import { schemaProperty, schemaVersion } from '../../workbook/schema-version';
 import { problemOf } from '../problems';
+import { withBlanksApart } from './blanks-in-files';
 import { lookOf } from './book-look';
 import { areaOf, bookRule } from './book-rules';
 import { lookTypedOver } from './example-look';
@@ -51,13 +52,13 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
   const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
   const ground = customs.map((custom) => custom['fileGround'] as Look | undefined).find((one) => one !== undefined);
-  return {
+  return withBlanksApart({
     sheets,
     names: namesOf(snapshot),
     properties: { ...(properties as Record<string, string> | undefined), [schemaProperty]: String(schemaVersion) },
     ...(conditionalLooks !== undefined && { conditionalLooks: conditionalLooks as string }),
     ...(ground && { ground }),
-  };
+  });
 }
 
 function namesOf(snapshot: IWorkbookData): BookName[] {

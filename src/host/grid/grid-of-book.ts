@@ -11,10 +11,9 @@ import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
 import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
 import { answersWithTable } from '../../exchange/xlsx/stored-formula';
 import { FIRST_FONT } from '../../exchange/xlsx/styles-part';
-import { INPUT_TABLES } from '../../tables/input-tables';
 import { plannedResult } from '../../workbook/planned-results';
 import { withTodaysFunctions } from '../../workbook/former-functions';
-import { tableNames } from '../table-names';
+import { tableNamed, withoutBlanksApart } from './blanks-in-files';
 import { plannedStyle, styleOfLook } from './book-look';
 import { gridRule, rangeOf } from './book-rules';
 import { inRole, plain, roleOf } from './look';
@@ -32,11 +31,12 @@ const WIDEST = 1_000;
  * @param sheetIds differ from those of sheets that stand in the workbook already
  */
 export function gridOfBook(
-  book: Book,
+  fileBook: Book,
   name: string,
   id: string,
   sheetIds: (at: number) => string = (at) => `sheet-${at + 1}`,
 ): IWorkbookData {
+  const book = withoutBlanksApart(fileBook);
   const styles = new GridStyles();
   const spilled: SpilledSheets = { ranges: {}, cells: {} };
   const names = namesOf(book, sheetIds);
@@ -239,14 +239,12 @@ function columnData({ columns, defaultColumnWidth }: BookSheet): NonNullable<IWo
 
 /** Named ranges; those of input tables by their comments, else by the names that tables have. */
 function namesOf({ names, sheets }: Book, sheetIds: (at: number) => string): IDefinedNamesServiceParam[] {
-  const known: readonly string[] = Object.values(INPUT_TABLES).map(({ name }) => name);
-  const usual = tableNames(known).map((name) => name.toUpperCase());
   const taken = new Set(sheets.map(({ name }) => name.toUpperCase()));
   let tables = 0;
   return names
     .filter((one) => !taken.has(one.name.toUpperCase()) && !isOfFiles(one))
     .map(({ name, meaning, comment, sheet, hidden }, at) => {
-      const table = known.find((one) => one === comment) ?? known[usual.indexOf(name.toUpperCase())];
+      const table = tableNamed({ name, ...(comment !== undefined && { comment }) });
       const said = table ?? comment;
       return {
         id: table ? `${tableId}${++tables}` : `name-${at + 1}`,

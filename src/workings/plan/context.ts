@@ -3,7 +3,7 @@ import type { Plan } from '../../core/plan/plan';
 import type { LeftOut } from '../../core/plan/left-out';
 import { placeInWords } from '../../core/problem';
 import { type PlanArguments, soundPlan } from '../../functions/plan-arguments';
-import { type Cell, type Cells, isBlank } from '../../tables/cell';
+import { type Cell, type Cells, isBlank, isNought } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/input-tables';
 import type { PlanReading } from '../../tables/plan-input';
 import { columnsIn } from '../../tables/headings';
@@ -117,10 +117,11 @@ export function cell(
   const at = columnsIn(INPUT_TABLES[table], block[0] ?? []).get(name);
   const raw = at === undefined ? undefined : block[row]?.[at];
   const fallback = column.fallback;
-  const stands = value ?? (isBlank(raw) ? fallback : raw);
+  const blank = isBlank(raw) || (column.noughtIsBlank && isNought(raw));
+  const stands = value ?? (blank ? fallback : raw);
   const shown = typeof stands === 'number' || typeof stands === 'string' ? stands : 'blank';
   const words =
-    isBlank(raw) && value === undefined && fallback !== undefined ? `${column.heading}, blank: usual` : column.heading;
+    blank && value === undefined && fallback !== undefined ? `${column.heading}, blank: usual` : column.heading;
   // A share is written as in formulas, 0.8; a heading of such columns says per cent of 80 %.
   const unit = typeof shown === 'number' && column.unit !== '%' ? column.unit : undefined;
   return given(symbol, words, shown, unit, { argument: table, row, column: column.heading });

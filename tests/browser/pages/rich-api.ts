@@ -210,7 +210,9 @@ export class RichApi {
     return {
       told: () => ({}),
       properties: {
-        Application: look,
+        Application: () => ({ ...look(), told: () => ({ CalculationMode: 'Automatic' }) }),
+        // 1 January 2000, which is asked for to know from which year days are counted.
+        Functions: () => ({ told: () => ({}), methods: { Date: () => ({ told: () => ({ Value: 36_526 }) }) } }),
         Names: () => ({ told: () => ({}), items: () => [] }),
         Settings: () => ({
           told: () => ({}),
@@ -283,6 +285,7 @@ export class RichApi {
       properties: {
         FreezePanes: look,
         PageLayout: look,
+        Protection: () => ({ told: () => ({ Protected: false }) }),
         Tables: () => ({
           told: () => ({}),
           methods: {

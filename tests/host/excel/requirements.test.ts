@@ -15,7 +15,7 @@ describe('what a version of the suite can do', () => {
     expect(supports('ExcelApi', '1.12')).toBe(true);
   });
 
-  it.each(['SharedRuntime 1.1', 'CustomFunctionsRuntime 1.1', 'ExcelApi 1.9'])('is too little without %s', (set) => {
+  it.each(['SharedRuntime 1.1', 'CustomFunctionsRuntime 1.2', 'ExcelApi 1.9'])('is too little without %s', (set) => {
     if (set.startsWith('ExcelApi')) suite.excelApi = 8;
     else suite.lacking.add(set);
     expect(shortfalls()).toEqual([expect.stringMatching(/^This version of Excel cannot run the functions\./)]);

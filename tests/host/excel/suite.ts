@@ -11,6 +11,8 @@ export interface CellModel {
   value?: unknown;
   formula?: string;
   numberFormat?: string;
+  /** false where the maker has unlocked it. */
+  locked?: boolean;
   /** Where a formula's table spills over the cell. */
   spilledFrom?: { row: number; column: number };
 }
@@ -25,6 +27,7 @@ export interface SheetModel {
   id: string;
   name: string;
   visibility: string;
+  protected?: boolean;
   settings: Record<string, unknown>;
   cells: Map<string, CellModel>;
   /** What was set of formats, validation and the like, with where: for tests to look at. */
@@ -56,6 +59,13 @@ export class Suite {
   /** The newest set of ExcelApi that this version of the suite has, by its second number: 14 is 1.14. */
   excelApi = 20;
   startup = 'None';
+  /** As what this version hands blank cells over to functions: '', null or 0. */
+  blankCell: unknown = '';
+  calculationMode = 'Automatic';
+  /** Whether the workbook counts its days from 1904. */
+  from1904 = false;
+  /** Whether what is typed and shown has a comma for its decimals. */
+  decimalComma = false;
   private readonly handlers = new Map<string, Set<() => Promise<void>>>();
   private next = 1;
 
@@ -141,6 +151,12 @@ export class Suite {
     return [...this.handlers.values()].reduce((sum, { size }) => sum + size, 0);
   }
 
+  /** A value as its cell shows it, without a number format. */
+  private shown(value: unknown): string {
+    const text = String(value ?? '');
+    return this.decimalComma && typeof value === 'number' ? text.replace('.', ',') : text;
+  }
+
   private context() {
     const queue: (() => void)[] = [];
     const entries: Entry[] = [];
@@ -209,8 +225,10 @@ export class Suite {
           Array.from({ length: columns }, (_, c) => sheet().cells.get(`${row + r},${column + c}`) ?? {}),
         );
       };
-      const note = (path: string) => (property: string, value: unknown) =>
+      const note = (path: string) => (property: string, value: unknown) => {
+        refuseProtected(sheet());
         sheet().looks.push({ area: area(), path: `${path}${property}`, value });
+      };
       const noting = (path: string, children: Record<string, unknown> = {}): never =>
         front({ write: note(`${path}.`), children });
       const borders = (path: string): never =>
@@ -222,7 +240,7 @@ export class Suite {
           if (path === 'values')
             return cellsOf().map((row) => row.map((cell) => cell.value ?? (cell.formula ? 0 : '')));
           if (path === 'formulas') return cellsOf().map((row) => row.map((cell) => cell.formula ?? cell.value ?? ''));
-          if (path === 'text') return cellsOf().map((row) => row.map((cell) => String(cell.value ?? '')));
+          if (path === 'text') return cellsOf().map((row) => row.map((cell) => this.shown(cell.value)));
           if (path === 'valueTypes') {
             return cellsOf().map((row) => row.map(({ value }) => (/^#/.test(String(value)) ? 'Error' : typeof value)));
           }
@@ -232,6 +250,12 @@ export class Suite {
           return known[path];
         },
         write: (path, value) => {
+          if (
+            cellsOf()
+              .flat()
+              .some(({ locked }) => locked !== false)
+          )
+            refuseProtected(sheet());
           const { row, column, rows, columns } = area();
           const block = value as unknown[][];
           const single = block.length === 1 && block[0]?.length === 1;
@@ -246,18 +270,31 @@ export class Suite {
               const key = `${row + r},${column + c}`;
               const cell = sheet().cells.get(key) ?? {};
               if (path === 'numberFormat') cell.numberFormat = String(given);
-              else if (path === 'values' || path === 'formulas') write(cell, given);
+              else if (path === 'values' || path === 'formulas') write(cell, given, suite.decimalComma);
               else throw new Error(`${path} of a range cannot be set in the model.`);
               sheet().cells.set(key, cell);
             }
           }
         },
         children: {
-          worksheet: front({ read: (path) => (path === 'name' ? sheet().name : sheet().id) }),
+          worksheet: front({
+            read: (path) => (path === 'name' ? sheet().name : sheet().id),
+            children: { protection: front({ read: () => sheet().protected ?? false }) },
+          }),
           format: noting('format', {
             font: noting('format.font'),
             fill: noting('format.fill'),
             borders: borders('format.borders'),
+            protection: front({
+              read: () => {
+                const locks = new Set(
+                  cellsOf()
+                    .flat()
+                    .map(({ locked = true }) => locked),
+                );
+                return locks.size > 1 ? null : [...locks][0];
+              },
+            }),
           }),
           dataValidation: noting('dataValidation'),
           conditionalFormats: front({
@@ -288,6 +325,7 @@ export class Suite {
             if (shift !== 'Down' && shift !== 'Right')
               throw new Error('The model inserts downwards and to the right only.');
             queue.push(() => {
+              refuseProtected(sheet());
               const { row, column, rows, columns } = area();
               if (shift === 'Down') insertRows(sheet(), row, rows, suite.tables);
               else insertColumns(sheet(), column, columns, suite.tables);
@@ -357,6 +395,7 @@ export class Suite {
           else one.settings[path] = value;
         },
         children: {
+          protection: front({ read: () => sheet().protected ?? false }),
           tables: front({
             methods: {
               add: (range: never, hasHeaders: boolean) => {
@@ -477,6 +516,7 @@ export class Suite {
     const workbook = front({
       children: {
         application: front({
+          read: () => suite.calculationMode,
           methods: { suspendApiCalculationUntilNextSync: () => queue.push(() => suite.suspended++) },
         }),
         worksheets: collection(
@@ -526,6 +566,12 @@ export class Suite {
             (find) => front({ read: (path) => (find() as Values)[path] }),
           ),
         ),
+        functions: front({
+          methods: {
+            date: (year: number, month: number, day: number) =>
+              front({ read: () => dayNumber(year, month, day) - (suite.from1904 ? DAYS_TO_1904 : 0) }),
+          },
+        }),
         settings: front({
           methods: {
             getItemOrNullObject: (key: string) =>
@@ -614,16 +660,35 @@ function refusal(code: string, message: string): Error {
   return Object.assign(new Error(message), { code, name: 'RichApi.Error' });
 }
 
+/** Between the two ways in which workbooks count days: "XL: The 1900 date system vs. the 1904 date system", its maker. */
+const DAYS_TO_1904 = 1462;
+
+function dayNumber(year: number, month: number, day: number): number {
+  return (Date.UTC(year, month - 1, day) - Date.UTC(1899, 11, 30)) / 86_400_000;
+}
+
+function refuseProtected({ name, protected: held = false }: SheetModel): void {
+  if (held) throw refusal('AccessDenied', `The sheet ${name} is protected.`);
+}
+
 /** As if typed: what an apostrophe stands before is text. */
-function write(cell: CellModel, given: unknown): void {
+function write(cell: CellModel, given: unknown, decimalComma: boolean): void {
   delete cell.formula;
   delete cell.value;
   if (given === '') return;
   if (typeof given === 'string' && given.startsWith('=')) cell.formula = given;
   else if (typeof given === 'string' && given.startsWith("'")) cell.value = given.slice(1);
-  else if (typeof given === 'string' && given.trim() !== '' && Number.isFinite(Number(given)))
-    cell.value = Number(given);
-  else cell.value = given;
+  else {
+    const typed = typeof given === 'string' && given.trim() !== '' ? numberTyped(given, decimalComma) : undefined;
+    cell.value = typed ?? given;
+  }
+}
+
+/** The number that a text is taken for where it is typed; with a decimal comma, points set off thousands or parts of a day. */
+function numberTyped(text: string, decimalComma: boolean): number | undefined {
+  if (decimalComma && text.includes('.')) return undefined;
+  const number = Number(decimalComma ? text.replace(',', '.') : text);
+  return Number.isFinite(number) ? number : undefined;
 }
 
 function specialCells(sheet: SheetModel, kind: string): number {

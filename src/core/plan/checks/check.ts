@@ -122,6 +122,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'notSummed' } & NotSummed)
   /** What stands below a table from a row on, counted as the table's rows are: nothing reads it. */
   | { readonly kind: 'notRead'; readonly row: number }
+  /** Headings under which 0 was taken for a blank cell although it may have been entered. */
+  | { readonly kind: 'doubtfulNoughts'; readonly headings: readonly string[] }
 );
 
 /** A problem as a check: it is always to be put right. */

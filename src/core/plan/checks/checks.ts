@@ -38,6 +38,8 @@ export interface Checked {
   readonly unread: readonly { readonly table: string; readonly heading: string }[];
   /** What the tables' own sums go without. */
   readonly notSummed: readonly (NotSummed & { readonly table: string })[];
+  /** Where 0 was taken for a blank cell although it may have been entered. */
+  readonly doubtful: readonly { readonly table: string; readonly headings: readonly string[] }[];
   /** What kept later stages from being made. */
   readonly problems: readonly Problem[];
 }
@@ -84,6 +86,12 @@ export function checks(checked: Checked): readonly Check[] {
       subject: table,
       verdict: 'lookAt',
       heading,
+    })),
+    ...checked.doubtful.map(({ table, headings }): Check => ({
+      kind: 'doubtfulNoughts',
+      subject: table,
+      verdict: 'lookAt',
+      headings,
     })),
     ...checked.notSummed.map(({ table, ...where }): Check => ({
       kind: 'notSummed',
