@@ -33,7 +33,7 @@ export function tableInWords(argument: string): string | undefined {
 }
 
 /** Arguments that a plan goes without. */
-const LEFT_OUT: readonly string[] = ['outlines', 'layouts', 'offcuts'];
+const LEFT_OUT: readonly string[] = ['outlines', 'layouts', 'offcuts', 'offers'];
 
 /** How functions.json describes the tables that the functions that plan take. */
 export function planParameters(): readonly object[] {

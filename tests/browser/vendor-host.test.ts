@@ -109,7 +109,7 @@ describe('the pane’s page', () => {
     expect(order).toBe(
       `=SOLEBENCH.ORDER(PairageTable[#All],${['Styles', 'Lasts', 'BottomStock', 'CostsAndTimes', 'Outlines', 'Layouts']
         .map((name) => `IF(${name}Table[#All]="","",${name}Table[#All])`)
-        .join(',')},OffcutsTable[#All])`,
+        .join(',')},OffcutsTable[#All],IF(OffersTable[#All]="","",OffersTable[#All]))`,
     );
     // "Excel on the web has a payload size limit for requests and responses of 5MB": the suite's maker.
     expect(largest).toBeLessThan(1_000_000);

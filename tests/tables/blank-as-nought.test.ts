@@ -115,6 +115,7 @@ describe('the input tables', () => {
       'Costs and times',
       'Outlines',
       'Layouts',
+      'Offers',
     ]);
   });
 });
