@@ -327,7 +327,7 @@ class SheetReader {
       kind: kind as BookRule['kind'],
       allowBlank: isTrue(allowBlank),
     };
-    if (operator) rule.operator = operator;
+    if (operator !== undefined && OPERATORS.has(operator)) rule.operator = operator;
     if (isTrue(showErrorMessage)) {
       rule.others = errorStyle === 'warning' || errorStyle === 'information' ? errorStyle : 'stop';
       const problem = words(given['errorTitle'], given['error']);
@@ -356,6 +356,17 @@ class SheetReader {
   }
 }
 
+/** ST_DataValidationOperator; without one, a rule is between two bounds. */
+const OPERATORS: ReadonlySet<string> = new Set([
+  'between',
+  'notBetween',
+  'equal',
+  'notEqual',
+  'lessThan',
+  'lessThanOrEqual',
+  'greaterThan',
+  'greaterThanOrEqual',
+]);
 const KINDS = ['list', 'whole', 'decimal', 'date', 'time', 'textLength', 'custom'] as const;
 
 function ruleFormula(stored: string): string {

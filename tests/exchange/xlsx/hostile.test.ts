@@ -113,6 +113,13 @@ describe('what is harmless is read', () => {
     expect(writeBook(book).length).toBeLessThan(10_000);
   });
 
+  it('a rule whose comparison is none of the standard’s', () => {
+    const rule = '<dataValidation type="whole" operator="undefined" sqref="A1"><formula1>1</formula1></dataValidation>';
+    const { book } = readBook(packageOf(`${cell}<dataValidations>${rule}</dataValidations>`));
+    expect(book.sheets[0]?.rules[0]).toMatchObject({ kind: 'whole', first: '1' });
+    expect(book.sheets[0]?.rules[0]?.operator).toBeUndefined();
+  });
+
   it('macros, links to other workbooks and names of parts that lead out of the file', () => {
     const { book, left } = readBook(
       packageOf(cell, {
