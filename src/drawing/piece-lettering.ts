@@ -64,19 +64,24 @@ export interface PieceLabel {
   readonly spot: Point;
 }
 
-/** Style and item, size and foot, as far as they have room within the piece and beside its toe point. */
+/**
+ * Style and item, size and foot, as far as they have room within the piece and beside its toe point.
+ * @param number of the piece in a list beside the picture, which goes before all else
+ */
 export function labelIn(
   ring: Ring,
   spots: readonly Spot[],
   line: LineOfPiece,
   toe: Point | undefined,
   scale: number,
+  number?: number,
 ): PieceLabel | undefined {
   if (!line) return undefined;
   const { run, layer, sizeRun } = line.line;
   const size = String(sizeRun.size);
   const both = `${size} ${line.foot}`;
-  const ways = [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]];
+  const plain = [[`${run.style.code} ${layer.item}`, both], [both], [size, line.foot]];
+  const ways = number === undefined ? plain : [[String(number), both], [String(number)]];
   return lettering(ways, ring, spots, toe, scale);
 }
 

@@ -42,6 +42,8 @@ export interface SheetPictureInput {
   readonly shown?: { readonly style: string; readonly size: number } | undefined;
   /** The id of one piece that is picked out instead. */
   readonly picked?: string | undefined;
+  /** Numbers of the pieces in a list beside the picture, by their place in the sheet's layout. */
+  readonly numbers?: ReadonlyMap<number, number> | undefined;
   readonly figures: Figures;
 }
 
@@ -56,7 +58,7 @@ export function sheetPicture(input: SheetPictureInput, width: number): Picture {
   const { cutting, sheet } = input;
   const { format, placements } = sheet;
   const frame = frameOf(format, width);
-  const drawn = lettered(drawnPieces(cutting, placements, frame), frame.scale);
+  const drawn = lettered(drawnPieces(cutting, placements, frame), frame.scale, input.numbers);
   const rest = restOf(cutting, sheet, frame);
   const used = drawn.reduce((sum, { line }) => sum + (line?.line.area ?? 0), 0) / areaOf(format);
   return {
@@ -141,13 +143,19 @@ interface LetteredPiece extends DrawnPiece {
   readonly key: number | undefined;
 }
 
-function lettered(drawn: readonly DrawnPiece[], scale: number): readonly LetteredPiece[] {
+function lettered(
+  drawn: readonly DrawnPiece[],
+  scale: number,
+  numbers: SheetPictureInput['numbers'],
+): readonly LetteredPiece[] {
   const keys = new Map<string, number>();
   return drawn.map((piece): LetteredPiece => {
-    const { line, ring, spots, toe } = piece;
+    const { i, line, ring, spots, toe } = piece;
     const point = needsToePoint(ring, scale) ? toe : undefined;
-    const label = labelIn(ring, spots, line, point, scale) ?? labelIn(ring, spots, line, undefined, scale);
-    if (label || !line) return { ...piece, label, key: undefined };
+    const number = numbers?.get(i);
+    const label =
+      labelIn(ring, spots, line, point, scale, number) ?? labelIn(ring, spots, line, undefined, scale, number);
+    if (label || !line || numbers) return { ...piece, label, key: undefined };
     const name = nameOf(line);
     const key = keys.get(name) ?? keys.size + 1;
     const figure = keyIn(ring, spots, key, scale);

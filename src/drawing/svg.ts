@@ -1,4 +1,5 @@
 import type { Point, Ring } from '../core/geometry/ring';
+import { isolated } from './isolated';
 import {
   type AreaMark,
   type CircleMark,
@@ -136,7 +137,7 @@ function lettered({ at: [x, y], words, lettering, anchor, size, turn }: TextMark
     // The size of the lettering is its class's; another one is drawn to scale, and its halo with it.
     const scale = (size ?? LETTER_SIZES[lettering]) / LETTER_SIZES[lettering];
     const moves = `translate(${f(x)} ${f(y)})${turn ? ` rotate(${f(-turn)})` : ''} scale(${Math.round(scale * 1000) / 1000})`;
-    return `<text class="t${LETTER_CLASSES[lettering]}" transform="${moves}" text-anchor="${anchor}">${escape(words)}</text>`;
+    return `<text class="t${LETTER_CLASSES[lettering]}" transform="${moves}" text-anchor="${anchor}">${escape(isolated(words))}</text>`;
   }
-  return `<text class="t${LETTER_CLASSES[lettering]}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(words)}</text>`;
+  return `<text class="t${LETTER_CLASSES[lettering]}" x="${f(x)}" y="${f(y)}" text-anchor="${anchor}">${escape(isolated(words))}</text>`;
 }

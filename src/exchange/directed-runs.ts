@@ -1,4 +1,5 @@
 import bidiFactory from 'bidi-js';
+import { END, isolated, RIGHT_TO_LEFT } from '../drawing/isolated';
 
 const bidi = bidiFactory();
 
@@ -14,12 +15,14 @@ export interface DirectedRun {
  * from left to right, and names in it may run the other way.
  */
 export function directedRuns(words: string): readonly DirectedRun[] {
-  const found = bidi.getEmbeddingLevels(words, 'ltr');
-  const mirrored = bidi.getMirroredCharactersMap(words, found.levels);
+  const apart = isolated(words);
+  const found = bidi.getEmbeddingLevels(apart, 'ltr');
+  const mirrored = bidi.getMirroredCharactersMap(apart, found.levels);
   const runs: { words: string; level: number }[] = [];
-  for (let at = 0; at < words.length; at++) {
+  for (let at = 0; at < apart.length; at++) {
     const level = found.levels[at] ?? 0;
-    const letter = mirrored.get(at) ?? (words[at] as string);
+    const letter = mirrored.get(at) ?? (apart[at] as string);
+    if (letter === RIGHT_TO_LEFT || letter === END) continue;
     const last = runs.at(-1);
     if (last && last.level === level) last.words += letter;
     else runs.push({ words: letter, level });

@@ -18,7 +18,7 @@ describe('the view Paper', () => {
     await pane.getByRole('combobox', { name: 'Tickets' }).selectOption('one for all sizes of a style');
     await pane.getByText(/^For all styles/).click();
     await pane.getByRole('button', { name: 'No styles' }).click();
-    await pane.getByLabel('Betony').check();
+    await pane.getByRole('checkbox', { name: 'Betony' }).check();
     await pane.getByRole('button', { name: 'Show the pages' }).click();
     const heading = pane.getByRole('heading', { name: /^Page 1 of \d+: Betony/ });
     await heading.waitFor();

@@ -57,6 +57,13 @@ describe('documents on paper', { timeout: 120_000 }, () => {
       texts.filter(({ words }) => /^[A-Z]\w+ [\w ]+ \d+, [\d.]+ [LR]$/.test(words)),
     );
     expect(names).toHaveLength(sheets.reduce((sum, { placements }) => sum + placements.length, 0));
+    // In the drawing each piece has its number in the list below.
+    sheets.forEach(({ placements }, at) => {
+      const { texts } = pages[at + 1]!;
+      const list = Math.min(...texts.filter(({ words }) => words === 'Turned').map(({ y }) => y));
+      const drawn = texts.filter(({ words, y }) => y < list && /^\d+$/.test(words)).map(({ words }) => Number(words));
+      for (let number = 1; number <= placements.length; number++) expect(drawn).toContain(number);
+    });
     const words = solid(pages);
     for (const { stock, count } of cuttings) {
       expect(words).toContain(bare(stock.code));

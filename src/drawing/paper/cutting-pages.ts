@@ -120,13 +120,15 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
   // No higher than the page leaves room for the list under it.
   const across = Math.min(format.length, format.width) / Math.max(format.length, format.width);
   const wide = Math.min(width, (0.5 * paper.height) / Math.max(0.05, across));
-  const picture = sheetPicture({ cutting, sheet, figures }, wide);
+  const rows = inRows(cutting, sheet);
+  const numbers = new Map(rows.map(({ at }, i) => [at, i + 1]));
+  const picture = sheetPicture({ cutting, sheet, figures, numbers }, wide);
   const scale = picture.scale ?? 0;
   const left = leftover(cutting.pieces, format, placements);
   const blocks: readonly Block[] = [
     drawingBlock(picture.height + 2, (x, y) => movedMarks(picture.marks, 0, x + (width - wide) / 2, y)),
     paragraph(
-      `Scale 1 : ${decimals(1 / Math.max(scale, 1e-9), 1)}. x and y: from the lower left corner of the sheet to that of the rectangle about a piece, mm. Knife room ${decimals(format.knifeRoom, 1)}, edge trim ${decimals(format.edgeTrim, 1)} mm.`,
+      `Scale 1 : ${decimals(1 / Math.max(scale, 1e-9), 1)}. A piece has its number in the list, size and foot. x and y: from the lower left corner of the sheet to that of the rectangle about a piece, mm. Knife room ${decimals(format.knifeRoom, 1)}, edge trim ${decimals(format.edgeTrim, 1)} mm.`,
       width,
       2.8,
     ),
@@ -138,7 +140,7 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
       ),
     ),
     gap(1.5),
-    ...twoUp(placementRows(cutting, sheet), width),
+    ...twoUp(placementRows(cutting, rows), width),
   ];
   const boxes = [
     { head: 'Stock', say: stock.code, share: 4 },
@@ -151,24 +153,27 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
   return flowPages(job, `${cuttingName(cutting)}, ${sheetName(cutting, sheet.name)}`, boxes, blocks);
 }
 
-/** What lies where, row by row of the sheet: from below, then from the left. */
-function placementRows(cutting: StockCutting, { placements }: NamedSheet): readonly (readonly string[])[] {
+/** What lies where, row by row of the sheet: from below, then from the left; `at` is its place in the layout. */
+function inRows({ pieces }: StockCutting, { placements }: NamedSheet) {
   return placements
-    .map(({ piece, turn, x, y }) => ({ piece, turn, box: boxMoved(itemAt(cutting.pieces, piece).ring, turn, x, y) }))
-    .sort((a, b) => Math.round(a.box.bottom - b.box.bottom) || a.box.left - b.box.left)
-    .map(({ piece, turn, box }, i) => {
-      const line = lineOf(cutting, piece);
-      const name = line
-        ? `${line.line.run.style.code} ${PART_WORDS[line.line.layer.part].toLowerCase()} ${line.line.layer.item}, ${line.line.sizeRun.size} ${line.foot}`
-        : '';
-      return [
-        String(i + 1),
-        name,
-        decimals(box.left, 0),
-        decimals(box.bottom, 0),
-        `${decimals(((turn % 360) + 360) % 360, 0)}°`,
-      ];
-    });
+    .map(({ piece, turn, x, y }, at) => ({ at, piece, turn, box: boxMoved(itemAt(pieces, piece).ring, turn, x, y) }))
+    .sort((a, b) => Math.round(a.box.bottom - b.box.bottom) || a.box.left - b.box.left);
+}
+
+function placementRows(cutting: StockCutting, rows: ReturnType<typeof inRows>): readonly (readonly string[])[] {
+  return rows.map(({ piece, turn, box }, i) => {
+    const line = lineOf(cutting, piece);
+    const name = line
+      ? `${line.line.run.style.code} ${PART_WORDS[line.line.layer.part].toLowerCase()} ${line.line.layer.item}, ${line.line.sizeRun.size} ${line.foot}`
+      : '';
+    return [
+      String(i + 1),
+      name,
+      decimals(box.left, 0),
+      decimals(box.bottom, 0),
+      `${decimals(((turn % 360) + 360) % 360, 0)}°`,
+    ];
+  });
 }
 
 /** Rows in two columns side by side, read down the left one first, page by page. */

@@ -59,7 +59,7 @@ function picture(job: PaperJob, run: StyleRun, sizes: readonly SizeRun[], width:
 
 /** What each size must come to, with room for what was measured left and right. */
 function measureBlocks(sizes: readonly SizeRun[], width: number): readonly Block[] {
-  const blank = [wordsIn('left', 14), wordsIn('right', 14)];
+  const blank = [wordsIn('Left', 14), wordsIn('Right', 14)];
   return tableBlocks(
     [
       wordsIn('Size', 20),
