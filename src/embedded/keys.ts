@@ -52,6 +52,16 @@ export function undoBeside(sheet: HTMLElement, commands: ICommandService): void 
   });
 }
 
+/** Enter in a number of the grid's menu, such as how many rows to insert, chooses the item that it is in. */
+export function enterChooses(): void {
+  document.addEventListener('keydown', ({ key, target, isComposing }) => {
+    if (key !== 'Enter' || isComposing || !(target instanceof HTMLInputElement)) return;
+    const item = target.closest<HTMLElement>('.univer-popup button');
+    // After the grid has taken the number over.
+    if (item) setTimeout(() => item.click());
+  });
+}
+
 function takesText(target: Element): boolean {
   return target.closest('textarea, [contenteditable="true"], input:not([type="checkbox"], [type="radio"])') !== null;
 }

@@ -12,7 +12,7 @@ import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
 import { mendSemantics } from './grid-semantics';
 import { keepAndTell, type RunNews } from './keep-and-tell';
-import { enterFirst, goRound, undoBeside } from './keys';
+import { enterChooses, enterFirst, goRound, undoBeside } from './keys';
 import { showNotice, tellFault } from './notices';
 import { offerFiles } from './offer-files';
 import { element } from './part-of-page';
@@ -68,6 +68,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
   undoBeside(element('sheet'), injector.get(ICommandService));
+  enterChooses();
   const runs = new RunsHere(host, injector, {
     ask: (question) => ask(element('asking', HTMLDialogElement), question),
     say: showNotice,

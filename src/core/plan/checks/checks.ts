@@ -53,8 +53,9 @@ export function checks(checked: Checked): readonly Check[] {
     ...[...runs.problems, ...cutting.problems, ...unknownLimits(input.rates), ...checked.problems].map(problemCheck),
     ...runs.styles.flatMap((run) => runChecks(run, limits, finder, stocks)),
     ...daysOnLast(runs.styles, input),
-    ...batchChecks(batches),
+    // Before what is late by it.
     ...dueDayChecks(input.pairage),
+    ...batchChecks(batches),
     ...unreadRates(input).map(({ rate, why }): Check => ({
       kind: 'unreadRate',
       subject: 'Costs and times',

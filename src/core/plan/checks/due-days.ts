@@ -22,7 +22,9 @@ export function dueDayChecks(pairage: readonly PairageRow[]): readonly Check[] {
     if (due >= first && due <= last) return [];
     const meant = nearest(due, (first + last) / 2);
     const { style: subject, row: at, customer } = row;
-    return [{ kind: 'dueFar', subject, verdict: 'lookAt', row: at, customer, day: due, meant }];
+    return [
+      { kind: 'dueFar', subject, verdict: due < first ? 'putRight' : 'lookAt', row: at, customer, day: due, meant },
+    ];
   });
 }
 
