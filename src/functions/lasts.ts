@@ -200,7 +200,7 @@ export function wedge(
  * @param {any} turn_over Over the upper edge, mm.
  * @param {any} turn_under Under the lower edge, mm; usual 12 to 15.
  * @param {any} [platform] Thickness of a platform under the wedge, mm; without it none.
- * @param {any} [let_out] Edge of the build beyond the last's, mm; without it 0.
+ * @param {any} [let_out] Edge of the build beyond the last's once it is rasped, less the cover, mm; without it 0.
  * @param {any} [size] Size in the last's system; without it the base size. 0 is a size of English and American systems only.
  * @param {any[][]} [outlines] Outlines with its headings, where the last is measured.
  * @returns {any[][]} A table: places along the strip with the edge's height and the width to cut, then length and area.

@@ -97,8 +97,8 @@ export const stylesTable = table({
       }),
     ),
     outsole: stock('Outsole', 'the sole on the ground; before a heel, of the forepart'),
-    topPiece: stock('Top piece', 'the ground layer of a heel'),
-    cover: stock('Cover', 'what covers the edges of wedge and platform'),
+    topPiece: stock('Top piece', 'the ground layer of a heel, trimmed flush with the heel or its cover'),
+    cover: stock('Cover', 'what covers the edges of wedge and platform, or the wall of a heel, once they are rasped'),
     shank: defaulted(
       choice({ heading: 'Shank', meaning: 'Whether a shank stiffens the waist', width: 60 }, YES_NO),
       'no' as const,

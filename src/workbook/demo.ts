@@ -158,7 +158,7 @@ const styles: Rows = [
     shank: 'yes',
     lastedSubstance: 2,
     projection: 0,
-    roundingAllowance: 2,
+    roundingAllowance: 3,
     rasping: 1,
     heelTaper: 9,
     heelCore: 'wood',

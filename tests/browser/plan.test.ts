@@ -65,6 +65,36 @@ describe('the plan in the page', () => {
     await context.close();
   });
 
+  it('gives a step as many lines as its words need, and takes them back where a shorter ticket ends', async () => {
+    const opened = await bundled('pages/edited-demo.ts');
+    const same = { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 45 };
+    const { page, context } = await site.open({
+      instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(same)};\n${opened}` },
+    });
+    await show(page, 'Ticket');
+    const rows = () =>
+      page.evaluate(() => {
+        const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getActiveSheet();
+        return Array.from({ length: 60 }, (_, i) => ({
+          height: sheet?.getRowHeight(6 + i) ?? 0,
+          step: Number(sheet?.getRange(6 + i, 1).getValue() ?? 0),
+          letters: String(sheet?.getRange(6 + i, 2).getValue() ?? '').length,
+        }));
+      });
+    // No more than 90 letters of 10 points go into 420 px, and no line is lower than 13.
+    const cutOff = async () =>
+      (await rows()).filter(({ step, height, letters }) => step > 0 && height < 13 * Math.ceil(letters / 90));
+    expect(Math.max(...(await rows()).map(({ letters }) => letters))).toBeGreaterThan(90);
+    await expect.poll(cutOff, { timeout: 20_000 }).toEqual([]);
+    await new Sheet(page).enter('A4', 'Clover');
+    await expect
+      .poll(async () => (await rows()).filter(({ height, letters }) => letters === 0 && height > 23).length, {
+        timeout: 30_000,
+      })
+      .toBe(0);
+    await context.close();
+  });
+
   it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
     const { page, context } = await site.open();
     const sheet = new Sheet(page);

@@ -3,7 +3,7 @@ import { convertSize } from '../sizes/convert';
 import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
 import type { Last } from '../last/last';
-import { daysOf } from '../steps/making';
+import { daysOf, type Making } from '../steps/making';
 import { workOf } from './cost/cost';
 import { ratesOf } from './cost/rates';
 import type { Runs, SizeRun, StyleRun } from './runs';
@@ -31,7 +31,8 @@ export interface Batch {
   /** Work on all orders that are due no later, minutes, and working days until the bench is through with it. */
   readonly minutesThrough: number | undefined;
   readonly benchDays: number | undefined;
-  /** Working days that one of its pairs is in the making. */
+  /** Nights and waits of one of its pairs, and the working days that it is in the making with its minutes. */
+  readonly making: Making | undefined;
   readonly makingDays: number | undefined;
   /** Working days from the start until the last of its pairs is off its last and worked on. */
   readonly days: number | undefined;
@@ -139,9 +140,12 @@ class BenchTime {
     return this.minutesThrough(order) / this.minutesADay;
   }
 
-  daysInMaking({ run, sizeRun }: Ordered): number {
-    const taken = workOf(run, this.input).get(sizeRun);
-    return taken ? daysOf(taken.making, taken.minutes, this.minutesADay) : 0;
+  making({ run, sizeRun }: Ordered): Making {
+    return workOf(run, this.input).get(sizeRun)?.making ?? { nights: 0, waits: 0 };
+  }
+
+  daysInMaking(order: Ordered): number {
+    return daysOf(this.making(order), this.minutesAPair(order), this.minutesADay);
   }
 }
 
@@ -178,6 +182,7 @@ function batchesOf(
         minutes: bench?.minutes(order),
         minutesThrough: bench?.minutesThrough(order),
         benchDays,
+        making: bench?.making(order),
         makingDays,
         days,
         done: days === undefined ? undefined : dayAfter(Math.ceil(days - 1e-9)),

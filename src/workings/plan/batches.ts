@@ -90,10 +90,19 @@ export const batchColumns: ColumnWorkings<Batch> = {
     what: 'Working days until the bench is through with them',
     formula: 'W / (60 · h)',
   }),
-  'Making days': (_, context) => ({
-    given: rate(perDay(context)),
-    what: 'Working days that one pair is in the making: its nights of drying and curing, its other waits and its minutes, one after the other',
-    source: 'derived from the steps of its ticket; pieces that are bent to the last dry in one night',
+  'Making days': ({ making, minutesAPair = 0 }, context) => ({
+    given: rate(perDay(context), 'h'),
+    ...(making && {
+      steps: [
+        step('n', 'Nights of drying and curing that wait for one another', undefined, making.nights),
+        step('w', 'Waits by day in the same chain of steps', undefined, making.waits, 'min'),
+        step('T', 'Minutes of a pair', undefined, minutesAPair, 'min'),
+      ],
+      symbol: 'M',
+      formula: 'n + (w + T) / (60 · h)',
+    }),
+    what: 'Working days that one pair is in the making: the longest chain of waits, and its minutes',
+    source: 'derived from the steps of its ticket: what does not hang on that chain lies beside it',
   }),
   'Done days': (batch, context) => {
     const last = lastRow(context, batch.last);

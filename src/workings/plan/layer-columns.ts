@@ -105,17 +105,25 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
       : line.layer.follows
         ? 'Length of the box about its outline, let out from the last, along the bottom'
         : 'Length of the box about its outline, let out from the last, along the ground',
-    source: 'derived: last outline + lasted substance + projection − cover + rounding allowance',
+    source: outlineSource(line.layer),
   }),
   'Width mm': (line, context) => ({
     given: shapeGiven(context, line),
     what: 'Width of the box about its outline',
-    source: 'derived: last outline + lasted substance + projection − cover + rounding allowance',
+    source: outlineSource(line.layer),
   }),
   'Skive mm': (line, context) => skived(line, context, 'width'),
   'Angle °': (line, context) => skived(line, context, 'angle'),
   'Skive to mm': (line, context) => skived(line, context, 'edge'),
 };
+
+/** Where the outline of a piece comes from. */
+function outlineSource({ part }: Layer): string {
+  if (part === 'cover')
+    return 'derived: the edge once it is rasped, less the cover, unrolled, with what is turned round it';
+  if (part === 'topPiece') return 'derived: ground face of the heel, out to its cover’s outside, + rounding allowance';
+  return 'derived: last outline + lasted substance + projection − cover + rounding allowance';
+}
 
 /**
  * A skive as it is when it is made.
