@@ -1,4 +1,5 @@
 import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
 import process from 'node:process';
 import { fileURLToPath } from 'node:url';
 import CopyPlugin from 'copy-webpack-plugin';
@@ -208,12 +209,31 @@ const renderer = {
   ],
 };
 
-/** What works beside the page: the long cutting search, beside functions.js too, and reading workbook files. */
-const workers = {
-  ...common('workers'),
+/** The long cutting search in a worker, beside functions.js. */
+const search = {
+  ...common('search'),
   target: ['webworker', 'es2022'],
-  entry: { search: './src/workers/worker.ts', 'read-file': './src/embedded/read-file.ts' },
+  entry: { search: './src/workers/worker.ts' },
   plugins: calculation,
+};
+
+/** What the grid's core calls kinds of things, without the core itself, which a worker that reads files has no use for. */
+function kindsOfTheGrid() {
+  const isKinds = (value) => typeof value === 'object' && value !== null && Object.values(value).every(isPlain);
+  const isPlain = (value) => typeof value === 'number' || typeof value === 'string';
+  const core = createRequire(import.meta.url)('@univerjs/core');
+  const kinds = Object.entries(core).filter(([, value]) => isKinds(value));
+  const lines = kinds.map(([name, value]) => `export const ${name} = ${JSON.stringify(value)};`);
+  return `data:text/javascript,${encodeURIComponent(lines.join('\n'))}`;
+}
+
+/** Reading workbook files in a worker beside the page. */
+const readFile = {
+  ...common('read-file'),
+  target: ['webworker', 'es2022'],
+  entry: { 'read-file': './src/embedded/read-file.ts' },
+  module: { ...common('read-file').module, parser: { javascript: { exportsPresence: 'error' } } },
+  plugins: [new webpack.NormalModuleReplacementPlugin(/^@univerjs\/core$/, kindsOfTheGrid())],
 };
 
 /** What documents are lettered in; loaded when one is made. */
@@ -302,4 +322,4 @@ const office = {
   ],
 };
 
-export default [functions, workers, libraries, renderer, page, office, command, library];
+export default [functions, search, readFile, libraries, renderer, page, office, command, library];

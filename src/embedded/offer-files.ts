@@ -3,9 +3,10 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import type { GridHost } from '../host/grid/grid-host';
 import { wholeWorkbook } from '../host/grid/whole-workbook';
 import { showNotice } from './notices';
+import { readBesidePage } from './read-beside-page';
+import type { ReadFile } from './read-file';
 import type { RunsHere } from './runs/runs-here';
 import { saveAsFile } from './save-as-file';
-import type { ReadFile } from './workbook-file';
 
 /** What a workbook file is to browsers. */
 const KIND = 'application/vnd.openxmlformats-officedocument.spreadsheetml.sheet';
@@ -44,17 +45,20 @@ export function offerFiles(injector: Injector, host: GridHost, runs: RunsHere, c
     if (file.size > LARGEST) throw new Error(`${file.name} is too large to be a workbook.`);
     if (/\.(csv|tsv|txt)$/i.test(file.name)) return openRows(host, file, failed);
     const putAway = showNotice(`Reading ${file.name}.`);
-    const [{ readFile }, content] = await Promise.all([load(), file.arrayBuffer()]);
     let read: ReadFile;
     try {
-      read = await readFile(new Uint8Array(content), file.name.replace(/\.xls[xm]$/i, ''));
+      const bytes = new Uint8Array(await file.arrayBuffer());
+      const name = file.name.replace(/\.xls[xm]$/i, '');
+      read = await readBesidePage({ bytes, name, visit: runs.kept?.store.visit });
     } catch (error) {
       showNotice(`${file.name} cannot be read: ${whatWentWrong(error)}.`);
       return;
     } finally {
       putAway();
     }
-    await runs.add(read.workbook, [`${file.name} is open, as a run of its own.`, ...read.remarks].join(' '));
+    const said = [`${file.name} is open, as a run of its own.`, ...read.remarks].join(' ');
+    if ('workbook' in read.kept) await runs.inPlace(read.kept.workbook, read.kept.why, read.remarks.join(' '));
+    else await runs.goToNew(read.kept, said);
   };
   const saveWhole = () => void save(false).catch(failed);
   const choose = () => controls.choose.click();

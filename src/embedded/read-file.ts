@@ -1,18 +1,44 @@
+import type { IWorkbookData } from '@univerjs/core';
 import { whatWentWrong } from '../core/what-went-wrong';
-import { type OpenedBook, openWorkbook } from '../exchange/open-workbook';
+import { openWorkbook } from '../exchange/open-workbook';
+import { gridOfBook } from '../host/grid/grid-of-book';
+import type { Run } from './runs/run';
+import { RunStore } from './runs/run-store';
 
-/** What comes back for a file's bytes. */
-export type ReadAnswer = { readonly opened: OpenedBook } | { readonly refused: string };
+/** A file that is to be read. */
+export interface FileToRead {
+  readonly bytes: Uint8Array;
+  readonly name: string;
+  /** The visit that keeps it as a run; undefined where the browser keeps nothing. */
+  readonly visit: string | undefined;
+}
 
-/** Entry of read-file.js, a worker: reads a workbook file, so that the page goes on meanwhile. */
-addEventListener('message', ({ data }: MessageEvent<Uint8Array>) => {
-  postMessage(answer(data));
+/** A file that was read: kept as a run of its own, else as the grid opens it. */
+export interface ReadFile {
+  /** What of it is not in the page, or was brought up to date. */
+  readonly remarks: readonly string[];
+  readonly kept: Run | { readonly workbook: IWorkbookData; readonly why: string };
+}
+
+export type ReadAnswer = ReadFile | { readonly refused: string };
+
+/** Entry of read-file.js, a worker: reads a workbook file and keeps it as a run, so that the page goes on meanwhile. */
+addEventListener('message', ({ data }: MessageEvent<FileToRead>) => {
+  read(data)
+    .catch((error: unknown): ReadAnswer => ({ refused: whatWentWrong(error) }))
+    .then((answer) => postMessage(answer))
+    .catch(reportError);
 });
 
-function answer(bytes: Uint8Array): ReadAnswer {
+async function read({ bytes, name, visit }: FileToRead): Promise<ReadAnswer> {
+  const { book, left, changed } = openWorkbook(bytes);
+  const remarks = [...changed, ...left.map((what) => `Not in the page: ${what}.`)];
+  const workbook = gridOfBook(book, name, 'workbook');
+  if (visit === undefined) return { remarks, kept: { workbook, why: 'This browser keeps no runs.' } };
   try {
-    return { opened: openWorkbook(bytes) };
+    const store = await RunStore.open(undefined, visit);
+    return { remarks, kept: await store.make(workbook) };
   } catch (error) {
-    return { refused: whatWentWrong(error) };
+    return { remarks, kept: { workbook, why: `This browser could not keep another run (${whatWentWrong(error)}).` } };
   }
 }

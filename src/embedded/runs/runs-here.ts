@@ -11,9 +11,10 @@ import type { Holding } from './holding';
 import { named, numbered, tidied } from './names';
 import type { OpenRun } from './open-run';
 import { unpacked } from './packed';
-import type { EarlierState, Run } from './run';
+import { BIN_KEEPS, type EarlierState, type Run } from './run';
 import type { RunStore } from './run-store';
 import { sayInNext } from './said-before';
+import { dayInWords } from './times';
 import { workbookIn } from './workbook-in';
 
 /** What the browser keeps, where it keeps anything. */
@@ -70,14 +71,18 @@ export class RunsHere {
    */
   async add(workbook: IWorkbookData, said?: string): Promise<boolean> {
     if (!this.kept) return this.inPlace(workbook, 'This browser keeps no runs.', said);
-    const { store, holding } = this.kept;
     let run: Run;
     try {
-      run = await store.make(workbook);
+      run = await this.kept.store.make(workbook);
     } catch (error) {
       return this.inPlace(workbook, `This browser could not keep another run (${whatWentWrong(error)}).`, said);
     }
-    holding.listChanged();
+    return this.goToNew(run, said);
+  }
+
+  /** Goes to a run that was just kept. @param said what the page says once it is open */
+  goToNew(run: Run, said?: string): Promise<boolean> {
+    this.kept?.holding.listChanged();
     if (said !== undefined) sayInNext(run.id, said);
     return this.go(run.id);
   }
@@ -123,8 +128,11 @@ export class RunsHere {
     await store.remove(id);
     holding.listChanged();
     if (!here) return;
+    const next = (await store.latest())?.id;
+    const until = dayInWords(Date.now() + BIN_KEEPS);
+    if (next !== undefined) sayInNext(next, `“${this.host.workbookName}” is in the bin until ${until}, under Runs.`);
     this.leaving = true;
-    location.assign(addressOf((await store.latest())?.id));
+    location.assign(addressOf(next));
   }
 
   async giveBack(id: string): Promise<void> {
@@ -181,13 +189,16 @@ export class RunsHere {
     return kept;
   }
 
-  /** Puts a workbook in the place of the one at hand, if the maker wants that. */
-  private async inPlace(workbook: IWorkbookData, why: string, said?: string): Promise<boolean> {
+  /**
+   * Puts a workbook in the place of the one at hand, if the maker wants that.
+   * @param why it cannot be a run of its own
+   */
+  async inPlace(workbook: IWorkbookData, why: string, said = ''): Promise<boolean> {
     const [own, next] = [this.host.workbookName, runName(workbook)];
     const question = `${why} “${next}” can take the place of “${own}”; undo brings that back until the page is closed. Go on?`;
     if (!(await this.page.ask(question))) return false;
     this.host.replaceBy(workbook);
-    if (said !== undefined) this.page.say(said);
+    if (said !== '') this.page.say(said);
     return true;
   }
 }
