@@ -91,20 +91,25 @@ describe('a workbook between visits', () => {
     await again.page.getByRole('button', { name: 'Try again' }).click();
     await again.page.locator('#loading').waitFor({ state: 'detached' });
     await again.sheet.shows('A5', 'A5. 63.0');
-    await again.page.evaluate(
-      () =>
+    await again.page.close();
+    const damaging = await context.newPage();
+    await damaging.goto(new URL('help/index.html', address).href);
+    await damaging.evaluate(
+      (run) =>
         new Promise<void>((resolve, reject) => {
+          // What the page left on its way out would mend it.
+          localStorage.clear();
           const opening = indexedDB.open('solebench runs');
           opening.onsuccess = () => {
             const store = opening.result.transaction('contents', 'readwrite').objectStore('contents');
-            const run = new URLSearchParams(location.search).get('run') ?? '';
             const put = store.put({ version: 1, workbook: { id: 'workbook', sheets: 7 } }, run);
             put.onsuccess = () => resolve();
             put.onerror = () => reject(put.error);
           };
         }),
+      new URL(address).searchParams.get('run') ?? '',
     );
-    await again.page.close({ runBeforeUnload: false });
+    await damaging.close();
     // It stands in nobody's way: the address of the last visit opens another run the time after.
     const third = await open({ in: context, ready: false });
     await third.page.getByText('could not be opened').waitFor();
