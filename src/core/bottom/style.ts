@@ -94,6 +94,6 @@ export interface Style {
   readonly breastAllowance: number;
   readonly tabLength: number;
   readonly tabWidth: number;
-  /** Without it, times are those of polychloroprene and a face has one coat. */
+  /** Without it, times and coats are those of polychloroprene. */
   readonly adhesive?: Adhesive | undefined;
 }
