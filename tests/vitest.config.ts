@@ -1,21 +1,34 @@
 import { defineConfig } from 'vitest/config';
 
-// The root is the project's folder, which is where npm runs: a path here would resolve against it, not against this file.
+/** Tests of what only reckons: no host, no page, nothing put in the place of anything. */
+const RECKONING = ['core/{bottom,cutting,geometry,last,numerics,sizes,steps,stock}', 'tables'].map(
+  (room) => `tests/${room}/**/*.test.ts`,
+);
+
+const unit = {
+  // The project's folder, which is where npm runs: a path here would resolve against it, not against this file.
+  root: '.',
+  testTimeout: 30_000,
+  setupFiles: ['tests/holds-something.ts'],
+  // Vitest would leave one processor for watching, which is half of a machine with two.
+  maxWorkers: '100%',
+  sequence: { groupOrder: 0 },
+} as const;
+
 export default defineConfig({
   test: {
     root: '.',
     projects: [
       {
+        // Files share what they import: to load it anew for each takes longer than most of their tests.
+        test: { ...unit, name: 'unit-together', include: RECKONING, pool: 'threads', isolate: false },
+      },
+      {
         test: {
+          ...unit,
           name: 'unit',
-          root: '.',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**'],
-          testTimeout: 30_000,
-          // Vitest would leave one processor for watching, which is half of a machine with two.
-          maxWorkers: '100%',
-          sequence: { groupOrder: 0 },
-          setupFiles: ['tests/holds-something.ts'],
+          exclude: ['tests/browser/**', ...RECKONING],
         },
       },
       {

@@ -1,47 +1,86 @@
 import { describe, expect, it } from 'vitest';
-import { servedWorkbench } from './site';
+import { openedOnce, servedWorkbench } from './site';
 
 /** Functions that only these tests have, associated with the stand-in runtime and described in functions.json. */
 describe('a custom function in the grid', () => {
   const { open } = servedWorkbench();
 
-  it('is typed by keyboard with help on its arguments, and gives its result', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('F5');
-    await page.keyboard.type('=solebench.layers(');
-    await page.getByText('Height to reach, mm.').waitFor();
-    await page.keyboard.type('45,');
-    await page.getByText('Thickness of a layer as measured, mm.').waitFor();
-    await page.keyboard.type('7)');
-    await page.keyboard.press('Enter');
-    await sheet.shows('F5', 'F5. 7. formula =SOLEBENCH.LAYERS(45,7)');
-  });
+  describe('in cells of its own', () => {
+    const opened = openedOnce(open);
 
-  it('is offered while its name is typed', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('F5');
-    await page.keyboard.type('=SOLEBENCH.LAY');
-    await page.getByText('Number of layers of one thickness that reach a height.').first().waitFor();
-  });
+    it('is typed by keyboard with help on its arguments, and gives its result', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('F20');
+      await page.keyboard.type('=solebench.layers(');
+      await page.getByText('Height to reach, mm.').waitFor();
+      await page.keyboard.type('45,');
+      await page.getByText('Thickness of a layer as measured, mm.').waitFor();
+      await page.keyboard.type('7)');
+      await page.keyboard.press('Enter');
+      await sheet.shows('F20', 'F20. 7. formula =SOLEBENCH.LAYERS(45,7)');
+    });
 
-  it('gets omitted arguments as null, what is left over as a list, and the invocation last', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '=SOLEBENCH.TESTARGUMENTS(A5)');
-    await sheet.shows('F5', '[40,null,[],"object"]');
-    await sheet.enter('F6', '=SOLEBENCH.TESTARGUMENTS("a",,TRUE,H1)');
-    await sheet.shows('F6', '["a",null,[true,null],"object"]');
-  });
+    it('gets omitted arguments as null, what is left over as a list, and the invocation last', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F24', '=SOLEBENCH.TESTARGUMENTS(A5)');
+      await sheet.shows('F24', '[40,null,[],"object"]');
+      await sheet.enter('F25', '=SOLEBENCH.TESTARGUMENTS("a",,TRUE,H1)');
+      await sheet.shows('F25', '["a",null,[true,null],"object"]');
+    });
 
-  it('takes a decimal comma in cells and text, and says what separates arguments where semicolons do not', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '45,5');
-    await sheet.enter('F6', '=SOLEBENCH.LAYERS(F5,"7,0")');
-    await sheet.shows('F6', 'F6. 7. ');
-    await sheet.enter('F7', '=SOLEBENCH.LAYERS(45.5;7)');
-    await sheet.shows(
-      'F7',
-      'F7. #VALUE!. LAYERS takes 2 to 3 arguments, not 1; here a comma separates arguments and a point is the decimal mark',
-    );
+    it('takes a decimal comma in cells and text, and says what separates arguments where semicolons do not', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F27', '45,5');
+      await sheet.enter('F28', '=SOLEBENCH.LAYERS(F27,"7,0")');
+      await sheet.shows('F28', 'F28. 7. ');
+      await sheet.enter('F29', '=SOLEBENCH.LAYERS(45.5;7)');
+      await sheet.shows(
+        'F29',
+        'F29. #VALUE!. LAYERS takes 2 to 3 arguments, not 1; here a comma separates arguments and a point is the decimal mark',
+      );
+    });
+
+    it('passes an error on from a cell that it reads and names that cell’s place', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F31', '=1/0');
+      await sheet.enter('F32', '=SOLEBENCH.LAYERS(F31,7)');
+      await sheet.shows('F32', 'F32. #DIV/0!. height: the cell shows #DIV/0!; put that one right first');
+      await sheet.enter('G32', '=IFERROR(F32,1)');
+      await sheet.shows('G32', 'G32. 1.');
+    });
+
+    it('is called for each cell of a range given for one value', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F34', '20');
+      await sheet.enter('F35', 'none');
+      await sheet.enter('G34', '=SOLEBENCH.LAYERS(F34:F35,7)');
+      await sheet.shows('G34', 'G34. 3.');
+      await sheet.shows('G35', 'G35. #VALUE!. height: "none" is not a number');
+    });
+
+    it('shows that data is on the way until its promise is kept', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F37', '=SOLEBENCH.TESTLATER(21,1500)');
+      await sheet.shows('F37', 'F37. #GETTING_DATA. The answer is being worked out.');
+      await sheet.saying('F37. 42.');
+      await sheet.enter('F38', '=SOLEBENCH.TESTLATER(SOLEBENCH.TESTLATER(1))+F37');
+      await sheet.shows('F38', 'F38. 46.');
+    });
+
+    it('shows why its promise was broken', async () => {
+      const { sheet } = opened();
+      await sheet.enter('F40', '=SOLEBENCH.TESTLATER(-1)');
+      await sheet.shows('F40', 'F40. #N/A. value: -1 is below 0; give more');
+    });
+
+    it('is offered while its name is typed', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('F22');
+      await page.keyboard.type('=SOLEBENCH.LAY');
+      await page.getByText('Number of layers of one thickness that reach a height.').first().waitFor();
+      await page.keyboard.press('Escape');
+      await page.keyboard.press('Escape');
+    });
   });
 
   it('spills a table, and #SPILL! says what stands in its way', async () => {
@@ -79,39 +118,6 @@ describe('a custom function in the grid', () => {
     await sheet.hover('C5');
     await page.waitForTimeout(500);
     expect(await page.locator('.cell-problem').count()).toBe(0);
-  });
-
-  it('passes an error on from a cell that it reads and names that cell’s place', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '=1/0');
-    await sheet.enter('F6', '=SOLEBENCH.LAYERS(F5,7)');
-    await sheet.shows('F6', 'F6. #DIV/0!. height: the cell shows #DIV/0!; put that one right first');
-    await sheet.enter('G6', '=IFERROR(F6,1)');
-    await sheet.shows('G6', 'G6. 1.');
-  });
-
-  it('is called for each cell of a range given for one value', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '20');
-    await sheet.enter('F6', 'none');
-    await sheet.enter('G5', '=SOLEBENCH.LAYERS(F5:F6,7)');
-    await sheet.shows('G5', 'G5. 3.');
-    await sheet.shows('G6', 'G6. #VALUE!. height: "none" is not a number');
-  });
-
-  it('shows that data is on the way until its promise is kept', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '=SOLEBENCH.TESTLATER(21,1500)');
-    await sheet.shows('F5', 'F5. #GETTING_DATA. The answer is being worked out.');
-    await sheet.saying('F5. 42.');
-    await sheet.enter('F6', '=SOLEBENCH.TESTLATER(SOLEBENCH.TESTLATER(1))+F5');
-    await sheet.shows('F6', 'F6. 46.');
-  });
-
-  it('shows why its promise was broken', async () => {
-    const { sheet } = await open();
-    await sheet.enter('F5', '=SOLEBENCH.TESTLATER(-1)');
-    await sheet.shows('F5', 'F5. #N/A. value: -1 is below 0; give more');
   });
 
   it('is asked once by cells that wait for the same, and told when none waits any longer', async () => {

@@ -1,7 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
-import { servedWorkbench } from './site';
+import { openedOnce, servedWorkbench } from './site';
 
 const other: WorkbookPlan = {
   name: 'Autumn run',
@@ -33,17 +33,68 @@ describe('the grid as a host', () => {
     await page.waitForTimeout(600);
   };
 
-  it('reads the input tables with their headings, blanks as null', async () => {
-    const { page } = await open();
-    expect(await tables(page)).toEqual({
-      'Lots of stock': [
-        ['On hand', 'Least\nsheets'],
-        [10, null],
-        [20, null],
-        [null, null],
-        [null, null],
-        [null, null],
-      ],
+  describe('as it is opened', () => {
+    const opened = openedOnce(open);
+
+    it('reads the input tables with their headings, blanks as null', async () => {
+      const { page } = opened();
+      expect(await tables(page)).toEqual({
+        'Lots of stock': [
+          ['On hand', 'Least\nsheets'],
+          [10, null],
+          [20, null],
+          [null, null],
+          [null, null],
+          [null, null],
+        ],
+      });
+    });
+
+    it('refuses a block that is too wide and a table that is not there', async () => {
+      const { page } = opened();
+      const refusal = (name: string, cells: unknown[][]) =>
+        page.evaluate(
+          ([table, rows]) =>
+            window.workbench.host.writeTable(table, rows).then(String, (error: Error) => error.message),
+          [name, cells] as const,
+        );
+      expect(await refusal('Lots of stock', [[1, 2, 3]])).toBe(
+        'The table "Lots of stock" has 2 columns; a row of 3 does not fit.',
+      );
+      expect(await refusal('Shelf', [])).toBe('The workbook has no table "Shelf".');
+    });
+
+    it('puts a formula into the selected cell as one step for undo', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('F5');
+      await page.evaluate(() => window.workbench.host.insertFormula('=SOLEBENCH.LAYERS(50,7)'));
+      await sheet.saying('F5. 8. formula =SOLEBENCH.LAYERS(50,7)');
+      await undo(page);
+      await sheet.shows('F5', 'F5. blank');
+    });
+
+    it('selects a cell on another sheet and tells of it', async () => {
+      const { page } = opened();
+      const heard = await page.evaluate(async () => {
+        const heard: unknown[] = [];
+        const stop = window.workbench.host.onSelection((selection) => heard.push(selection));
+        await window.workbench.host.select({ sheet: 'Lots of stock', row: 4, column: 0 });
+        await new Promise((resolve) => setTimeout(resolve, 300));
+        stop();
+        await window.workbench.host.select({ sheet: 'Run', row: 0, column: 0 });
+        await new Promise((resolve) => setTimeout(resolve, 300));
+        return heard;
+      });
+      expect(heard).toEqual([
+        { sheet: 'Lots of stock', row: 4, column: 0, rows: 1, columns: 1, address: 'A5', value: 20, text: '20' },
+      ]);
+    });
+
+    it('keeps the look of a cell into which a formula is put', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('A5');
+      await page.evaluate(() => window.workbench.host.insertFormula('=20+2'));
+      await sheet.saying('A5. 22.0.');
     });
   });
 
@@ -89,52 +140,6 @@ describe('the grid as a host', () => {
     const { page } = await open();
     await page.evaluate(() => window.workbench.host.writeTable('Lots of stock', [[7, 1]]));
     expect((await tables(page))['Lots of stock']?.slice(1)).toEqual([[7, 1], ...Array(4).fill([null, null])]);
-  });
-
-  it('refuses a block that is too wide and a table that is not there', async () => {
-    const { page } = await open();
-    const refusal = (name: string, cells: unknown[][]) =>
-      page.evaluate(
-        ([table, rows]) => window.workbench.host.writeTable(table, rows).then(String, (error: Error) => error.message),
-        [name, cells] as const,
-      );
-    expect(await refusal('Lots of stock', [[1, 2, 3]])).toBe(
-      'The table "Lots of stock" has 2 columns; a row of 3 does not fit.',
-    );
-    expect(await refusal('Shelf', [])).toBe('The workbook has no table "Shelf".');
-  });
-
-  it('puts a formula into the selected cell as one step for undo', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('F5');
-    await page.evaluate(() => window.workbench.host.insertFormula('=SOLEBENCH.LAYERS(50,7)'));
-    await sheet.saying('F5. 8. formula =SOLEBENCH.LAYERS(50,7)');
-    await undo(page);
-    await sheet.shows('F5', 'F5. blank');
-  });
-
-  it('keeps the look of a cell into which a formula is put', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('A5');
-    await page.evaluate(() => window.workbench.host.insertFormula('=20+2'));
-    await sheet.saying('A5. 22.0.');
-  });
-
-  it('selects a cell on another sheet and tells of it', async () => {
-    const { page } = await open();
-    const heard = await page.evaluate(async () => {
-      const heard: unknown[] = [];
-      const stop = window.workbench.host.onSelection((selection) => heard.push(selection));
-      await window.workbench.host.select({ sheet: 'Lots of stock', row: 4, column: 0 });
-      await new Promise((resolve) => setTimeout(resolve, 300));
-      stop();
-      await window.workbench.host.select({ sheet: 'Run', row: 0, column: 0 });
-      await new Promise((resolve) => setTimeout(resolve, 300));
-      return heard;
-    });
-    expect(heard).toEqual([
-      { sheet: 'Lots of stock', row: 4, column: 0, rows: 1, columns: 1, address: 'A5', value: 20, text: '20' },
-    ]);
   });
 
   it('tells once of content that changed, after it has been worked out', async () => {

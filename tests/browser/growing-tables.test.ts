@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { bundled } from './bundled';
 import { ownLast, ownPairs, ownStocks, ownStyles, type Records } from './own-run';
 import { Sheet } from './sheet';
-import { servedSite } from './site';
+import { openedOnce, servedSite } from './site';
 
 type Block = {
   readonly place: { sheet: string; row: number; column: number; rows: number; columns: number };
@@ -79,8 +79,117 @@ describe('tables in the page', () => {
     await type(page, 'Pairage', [...ownPairs, {}, {}].slice(0, 12));
   };
 
+  describe('in cells of their own', () => {
+    const opened = openedOnce(open);
+
+    it('show every tab in the width of a usual screen', async () => {
+      const { page } = opened();
+      const strip = (await page.locator('[data-u-comp="slide-tab-bar"]').boundingBox())!;
+      const tabs = await page.locator('[data-u-comp="slide-tab-item"]').all();
+      expect(tabs.length).toBeGreaterThan(12);
+      for (const tab of tabs) {
+        const box = (await tab.boundingBox())!;
+        expect(box.x + box.width, await tab.innerText()).toBeLessThanOrEqual(strip.x + strip.width);
+        expect(box.y + box.height, await tab.innerText()).toBeLessThanOrEqual(900);
+      }
+    });
+
+    it('take a day as it is typed, without its year for one of the run’s', async () => {
+      const { page, sheet } = opened();
+      // The example is due on 14 June 2027.
+      await sheet.shows('C8', 'C8. 14 Jun 2027');
+      for (const [typed, shown] of [
+        ['28 Jun', '28 Jun 2027'],
+        ['29/06/2027', '29 Jun 2027'],
+        ['30.6.2027', '30 Jun 2027'],
+        ['2028-07-01', '1 Jul 2028'],
+        ['5.2.2027', '5 Feb 2027'],
+        ['05.02.2027', '5 Feb 2027'],
+        // Which of two numbers with strokes is the month is asked about.
+        ['06/07/2027', '06/07/2027'],
+        ['5/2/2027', '5/2/2027'],
+        ['5-2-2027', '5-2-2027'],
+      ] as const) {
+        await sheet.enter('C9', typed);
+        await sheet.shows('C9', `C9. ${shown}`);
+      }
+      // The same in a block pasted from elsewhere: 5 February 2027 and 14 June 2027 as a spreadsheet counts days.
+      await sheet.select('C9');
+      await page.evaluate(() => {
+        const clipboardData = new DataTransfer();
+        clipboardData.setData('text/plain', '5.2.2027\n05.02.2027\n5/2/2027\n5-2-2027\n14/6/2027');
+        const pasted = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+        document.activeElement!.dispatchEvent(pasted);
+      });
+      await expect
+        .poll(async () => {
+          const { cells } = await block(page, 'Pairage');
+          return cells.slice(2, 7).map((row) => row[2]);
+        })
+        .toEqual([46423, 46423, '5/2/2027', '5-2-2027', 46552]);
+      await sheet.shows('C10', 'C10. 5 Feb 2027');
+    });
+
+    it('go on below the cell that was left by Enter, wherever a row of Tabs began before', async () => {
+      const { page, sheet } = opened();
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!.activate(),
+      );
+      const tabbed = async (at: string) => {
+        await sheet.select(at);
+        await page.keyboard.type('1000');
+        await page.keyboard.press('Tab');
+        await page.keyboard.type('500');
+      };
+      await tabbed('N9');
+      await page.keyboard.press('Enter');
+      await sheet.saying(/^N10\./);
+      await tabbed('N9');
+      await page.keyboard.press('Tab');
+      await sheet.enter('O4', '230');
+      await sheet.saying(/^O5\./);
+      await sheet.type('240');
+      await sheet.saying(/^O6\./);
+    });
+
+    it('offer what stands in a list’s table wherever rows come and go, and still take blank cells', async () => {
+      const { page, sheet } = opened();
+      /** The lists that lead to Bottom stock: to which cells, and whether theirs may be blank. */
+      const lists = () =>
+        page.evaluate(() => {
+          const saved = window.workbench.spreadsheet.api.getActiveWorkbook()!.save();
+          const { data } = saved.resources!.find(({ name }) => name === 'SHEET_DATA_VALIDATION_PLUGIN')!;
+          const all = Object.values(JSON.parse(data) as Record<string, { formula1?: string; allowBlank?: boolean }[]>);
+          const those = all.flat().filter(({ formula1 }) => formula1?.includes('Bottom stock'));
+          return [...new Set(those.map(({ formula1, allowBlank }) => `${formula1} ${allowBlank}`))];
+        });
+      const change = (what: 'insertRows' | 'deleteRows', at: number) =>
+        page.evaluate(
+          ([how, row]) => {
+            const stock = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!;
+            stock.activate();
+            stock[how](row, 1);
+          },
+          [what, at] as const,
+        );
+      const [before] = await lists();
+      const [, first, last] = /^='Bottom stock'!\$A\$(\d+):\$A\$(\d+) true$/.exec(before!)!.map(Number);
+      const from = (top: number, end: number) => [`='Bottom stock'!$A$${top}:$A$${end} true`];
+      // In the midst of the table, then above it.
+      await change('insertRows', first! + 1);
+      expect(await lists()).toEqual(from(first!, last! + 1));
+      await change('insertRows', 0);
+      expect(await lists()).toEqual(from(first! + 1, last! + 2));
+      await change('deleteRows', first! + 3);
+      expect(await lists()).toEqual(from(first! + 1, last! + 1));
+      await sheet.select('A1');
+      for (let undone = 0; undone < 3; undone++) await page.keyboard.press('Control+z');
+      expect(await lists()).toEqual([before]);
+    });
+  });
+
   it('plan nine stocks and ten styles that are typed in from nothing, and nothing ends in #SPILL!', async () => {
-    const { page, context } = await open();
+    const { page } = await open();
     await begin(page);
     await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
     const order = await orderOf(page);
@@ -94,11 +203,10 @@ describe('tables in the page', () => {
     }
     const cost = (await spilled(page, 'Cost', 3, 11, 3)) as unknown[][];
     expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
-    await context.close();
   });
 
   it('count rows and sizes that are inserted anywhere between the headings and the sums', async () => {
-    const { page, sheet, context } = await open();
+    const { page, sheet } = await open();
     await begin(page);
     await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
     const insert = (what: 'rows' | 'columns', at: number) =>
@@ -176,11 +284,10 @@ describe('tables in the page', () => {
       await page.waitForTimeout(300);
     }
     await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(64);
-    await context.close();
   });
 
   it('tell what is typed where no sum counts it', async () => {
-    const { page, context } = await open();
+    const { page } = await open();
     await begin(page);
     const { place, cells } = await block(page, 'Pairage');
     const below = cells.findIndex(([word]) => word === 'All') + 1;
@@ -191,120 +298,10 @@ describe('tables in the page', () => {
       `Run, row ${place.row + below + 1}: the row is planned, but is below the sums, which go without it: move it above them`,
     );
     expect(place.row + below).toBeLessThan(60);
-    await context.close();
-  });
-
-  it('offer what stands in a list’s table wherever rows come and go, and still take blank cells', async () => {
-    const { page, sheet, context } = await open();
-    /** The lists that lead to Bottom stock: to which cells, and whether theirs may be blank. */
-    const lists = () =>
-      page.evaluate(() => {
-        const saved = window.workbench.spreadsheet.api.getActiveWorkbook()!.save();
-        const { data } = saved.resources!.find(({ name }) => name === 'SHEET_DATA_VALIDATION_PLUGIN')!;
-        const all = Object.values(JSON.parse(data) as Record<string, { formula1?: string; allowBlank?: boolean }[]>);
-        const those = all.flat().filter(({ formula1 }) => formula1?.includes('Bottom stock'));
-        return [...new Set(those.map(({ formula1, allowBlank }) => `${formula1} ${allowBlank}`))];
-      });
-    const change = (what: 'insertRows' | 'deleteRows', at: number) =>
-      page.evaluate(
-        ([how, row]) => {
-          const stock = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!;
-          stock.activate();
-          stock[how](row, 1);
-        },
-        [what, at] as const,
-      );
-    const [before] = await lists();
-    const [, first, last] = /^='Bottom stock'!\$A\$(\d+):\$A\$(\d+) true$/.exec(before!)!.map(Number);
-    const from = (top: number, end: number) => [`='Bottom stock'!$A$${top}:$A$${end} true`];
-    // In the midst of the table, then above it.
-    await change('insertRows', first! + 1);
-    expect(await lists()).toEqual(from(first!, last! + 1));
-    await change('insertRows', 0);
-    expect(await lists()).toEqual(from(first! + 1, last! + 2));
-    await change('deleteRows', first! + 3);
-    expect(await lists()).toEqual(from(first! + 1, last! + 1));
-    await sheet.select('A1');
-    for (let undone = 0; undone < 3; undone++) await page.keyboard.press('Control+z');
-    expect(await lists()).toEqual([before]);
-    await context.close();
-  });
-
-  it('go on below the cell that was left by Enter, wherever a row of Tabs began before', async () => {
-    const { page, sheet, context } = await open();
-    await page.evaluate(() =>
-      window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!.activate(),
-    );
-    const tabbed = async (at: string) => {
-      await sheet.select(at);
-      await page.keyboard.type('1000');
-      await page.keyboard.press('Tab');
-      await page.keyboard.type('500');
-    };
-    await tabbed('N9');
-    await page.keyboard.press('Enter');
-    await sheet.saying(/^N10\./);
-    await tabbed('N9');
-    await page.keyboard.press('Tab');
-    await sheet.enter('O4', '230');
-    await sheet.saying(/^O5\./);
-    await sheet.type('240');
-    await sheet.saying(/^O6\./);
-    await context.close();
-  });
-
-  it('take a day as it is typed, without its year for one of the run’s', async () => {
-    const { page, sheet, context } = await open();
-    // The example is due on 14 June 2027.
-    await sheet.shows('C8', 'C8. 14 Jun 2027');
-    for (const [typed, shown] of [
-      ['28 Jun', '28 Jun 2027'],
-      ['29/06/2027', '29 Jun 2027'],
-      ['30.6.2027', '30 Jun 2027'],
-      ['2028-07-01', '1 Jul 2028'],
-      ['5.2.2027', '5 Feb 2027'],
-      ['05.02.2027', '5 Feb 2027'],
-      // Which of two numbers with strokes is the month is asked about.
-      ['06/07/2027', '06/07/2027'],
-      ['5/2/2027', '5/2/2027'],
-      ['5-2-2027', '5-2-2027'],
-    ] as const) {
-      await sheet.enter('C9', typed);
-      await sheet.shows('C9', `C9. ${shown}`);
-    }
-    // The same in a block pasted from elsewhere: 5 February 2027 and 14 June 2027 as a spreadsheet counts days.
-    await sheet.select('C9');
-    await page.evaluate(() => {
-      const clipboardData = new DataTransfer();
-      clipboardData.setData('text/plain', '5.2.2027\n05.02.2027\n5/2/2027\n5-2-2027\n14/6/2027');
-      const pasted = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
-      document.activeElement!.dispatchEvent(pasted);
-    });
-    await expect
-      .poll(async () => {
-        const { cells } = await block(page, 'Pairage');
-        return cells.slice(2, 7).map((row) => row[2]);
-      })
-      .toEqual([46423, 46423, '5/2/2027', '5-2-2027', 46552]);
-    await sheet.shows('C10', 'C10. 5 Feb 2027');
-    await context.close();
-  });
-
-  it('show every tab in the width of a usual screen', async () => {
-    const { page, context } = await open();
-    const strip = (await page.locator('[data-u-comp="slide-tab-bar"]').boundingBox())!;
-    const tabs = await page.locator('[data-u-comp="slide-tab-item"]').all();
-    expect(tabs.length).toBeGreaterThan(12);
-    for (const tab of tabs) {
-      const box = (await tab.boundingBox())!;
-      expect(box.x + box.width, await tab.innerText()).toBeLessThanOrEqual(strip.x + strip.width);
-      expect(box.y + box.height, await tab.innerText()).toBeLessThanOrEqual(900);
-    }
-    await context.close();
   });
 
   it('take more stocks than they have boxed rows', async () => {
-    const { page, context } = await open();
+    const { page } = await open();
     const many = Array.from({ length: 40 }, (_, at) => ({ ...ownStocks[at % 9], Stock: `Own ${at + 1}` }));
     await begin(page);
     await type(page, 'Bottom stock', many);
@@ -312,6 +309,5 @@ describe('tables in the page', () => {
     await type(page, 'Styles', styles);
     await expect.poll(async () => (await orderOf(page)).length, { timeout: 60_000 }).toBe(12);
     expect((await summaryOf(page))[0]).toBe(30);
-    await context.close();
   });
 });

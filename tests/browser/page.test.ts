@@ -50,10 +50,11 @@ describe('the embedded page', () => {
     const sheet = new Sheet(page);
     const before = await read();
     await sheet.enter(firstNumber(), '9');
-    await page.waitForTimeout(3000);
-    const after = await read();
-    const changed = after.split('\n').filter((row, at) => row !== before.split('\n')[at]);
+    const changed = async () => {
+      const after = (await read()).split('\n');
+      return after.filter((row, at) => row !== before.split('\n')[at]).length;
+    };
     // The edited row, its sum, and what is to be ordered and paid.
-    expect(changed.length).toBeGreaterThan(3);
+    await expect.poll(changed, { timeout: 30_000 }).toBeGreaterThan(3);
   });
 });

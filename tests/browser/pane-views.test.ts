@@ -21,7 +21,7 @@ describe('the views of the pane', () => {
   const site = servedSite();
 
   it('are reached, worked and left by keyboard alone', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
     await pane.getByText('13 to look at').waitFor();
@@ -67,7 +67,6 @@ describe('the views of the pane', () => {
     await page.keyboard.press('Enter');
     const cell = inputCell(demo, 'Pairage', style, size);
     await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\.`));
-    await context.close();
   });
 
   it('copy a picture, save it, and say the same as text', async () => {
@@ -104,11 +103,10 @@ describe('the views of the pane', () => {
     await page.reload();
     await page.locator('#loading').waitFor({ state: 'detached' });
     await pane.getByRole('img', { name: /2\.33 in under the seat/ }).waitFor();
-    await context.close();
   });
 
   it('follow the stock selected, compare one way and another, and lead from each check to its cell', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
     await pane.getByText('13 to look at').waitFor();
@@ -142,11 +140,10 @@ describe('the views of the pane', () => {
     const comfrey = styles?.cells.find(({ value, column }) => value === 'Comfrey' && column === 0)?.row ?? -2;
     await sheet.saying(new RegExp(`^[A-Z]+${comfrey + 1}\\.`));
     expect(words).toBe(`Go to Styles, ${(await sheet.said()).split('.')[0]}`);
-    await context.close();
   });
 
   it('search for fewer sheets while the sheet stays free, keep the best, write it down; undo takes it out', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
     await pane.getByRole('tab', { name: 'Cutting' }).click();
@@ -173,11 +170,10 @@ describe('the views of the pane', () => {
     await sheet.select('A1');
     await page.keyboard.press('Control+z');
     await pane.getByRole('img', { name: /^Kid 1, sheet 2 of 3/ }).waitFor();
-    await context.close();
   });
 
   it('search the whole run with one progress and one stop, and say where nothing can be saved', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const pane = page.locator('#pane');
     await pane.getByRole('tab', { name: 'Cutting' }).click();
     const section = pane.getByRole('region', { name: 'Search the whole run' });
@@ -191,11 +187,10 @@ describe('the views of the pane', () => {
     await section.getByText(/^\s*Stopped\. /).waitFor();
     await section.getByRole('button', { name: 'Discard what the search of the run found' }).click();
     await section.getByRole('button', { name: 'Search the whole run' }).waitFor();
-    await context.close();
   });
 
   it('lead through blank tables step by step, with what is done told from the tables', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const sheet = new Sheet(page);
     const pane = page.locator('#pane');
     await pane.getByRole('button', { name: 'Blank tables' }).click();
@@ -215,13 +210,12 @@ describe('the views of the pane', () => {
       .getByText(/Styles, [A-Z]4, Last: "Last 45" is not in Lasts/)
       .first()
       .waitFor();
-    await context.close();
   });
 
   it.each(['light', 'dark'] as const)(
     'hold no barrier that can be found by rule, wide or narrow, in %s',
     async (colorScheme) => {
-      const { page, context } = await site.open({ context: { colorScheme } });
+      const { page } = await site.open({ context: { colorScheme } });
       const pane = page.locator('#pane');
       await pane.getByText('13 to look at').waitFor();
       await pane.getByRole('button', { name: 'Build as text' }).click();
@@ -236,7 +230,6 @@ describe('the views of the pane', () => {
           expect(wide, `${view}, ${width} px`).toBeLessThanOrEqual(own);
         }
       }
-      await context.close();
     },
   );
 });

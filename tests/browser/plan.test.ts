@@ -5,7 +5,7 @@ import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
 import { type Edit, inputCell } from './pages/edit';
 import { Sheet } from './sheet';
-import { servedSite } from './site';
+import { openedOnce, servedSite } from './site';
 
 /** Sheets that show what is worked out. */
 const results = demo.sheets.filter(({ results }) => results.length > 0).map(({ name }) => name);
@@ -46,23 +46,32 @@ const edits: readonly (readonly [what: string, edit: Edit])[] = [
 describe('the plan in the page', () => {
   const site = servedSite();
 
-  it.each(edits)('is the same after an edit of %s as when opened with it', async (_what, edit) => {
-    const opened = await bundled('pages/edited-demo.ts');
-    const fresh = await site.open({
-      instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${opened}` },
-    });
-    const wanted = await readResults(fresh.page);
-    await fresh.context.close();
+  describe('after an edit', () => {
+    const opened = openedOnce(site.open);
+    const until = (wanted: Readonly<Record<string, string>>) =>
+      expect
+        .poll(async () => differences(await readResults(opened().page), wanted), { timeout: 30_000, interval: 500 })
+        .toEqual([]);
 
-    const { page, context } = await site.open();
-    const before = await readResults(page);
-    expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
-    await show(page, edit.sheet);
-    await new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value));
-    await expect
-      .poll(async () => differences(await readResults(page), wanted), { timeout: 30_000, interval: 500 })
-      .toEqual([]);
-    await context.close();
+    it.each(edits)('of %s is the same as when opened with it, and after its undo as before', async (_what, edit) => {
+      const script = await bundled('pages/edited-demo.ts');
+      const fresh = await site.open({
+        instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${script}` },
+      });
+      const wanted = await readResults(fresh.page);
+      await fresh.context.close();
+
+      const { page } = opened();
+      const before = await readResults(page);
+      expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
+      await show(page, edit.sheet);
+      await new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value));
+      await until(wanted);
+      await show(page, edit.sheet);
+      await new Sheet(page).select('A1');
+      await page.keyboard.press('Control+z');
+      await until(before);
+    });
   });
 
   it('gives a step as many lines as its words need, and takes them back where a shorter ticket ends', async () => {
@@ -96,7 +105,7 @@ describe('the plan in the page', () => {
   });
 
   it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     const sheet = new Sheet(page);
     const cell = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
     await show(page, cell.sheet);
@@ -114,11 +123,10 @@ describe('the plan in the page', () => {
     await sheet.enter(cellAddress(cell.row, cell.column), '45');
     await show(page, 'Pieces');
     await sheet.shows('A3', /Style/);
-    await context.close();
   });
 
   it('answers a question that has no answer with #N/A and says what would do', async () => {
-    const { page, context } = await site.open();
+    const { page } = await site.open();
     await show(page, 'Batches');
     const sheet = new Sheet(page);
     await sheet.enter('P1', '=SOLEBENCH.LAYERMIX(11,{3,7},0)');
@@ -127,6 +135,5 @@ describe('the plan in the page', () => {
     await sheet.shows('P1', /#VALUE!/);
     await sheet.enter('P1', '=SOLEBENCH.SIZECONVERT(8,"UK","EU",0.5)');
     await sheet.shows('P1', /41\.5/);
-    await context.close();
   });
 });

@@ -1,5 +1,5 @@
 import type { BrowserContext, Page } from 'playwright-core';
-import { afterAll, beforeAll } from 'vitest';
+import { afterAll, afterEach, beforeAll, beforeEach } from 'vitest';
 import { type BuiltPage, builtPage, windowSize } from './built-page';
 import { bundled } from './bundled';
 import { withTestFunctions } from './pages/functions';
@@ -31,7 +31,8 @@ export interface OpenPage {
 }
 
 /**
- * Serves the built page as `npm start` does and opens it in Chromium, for the tests of one file. A page that complains
+ * Serves the built page as `npm start` does and opens it in Chromium, for the tests of one file. What a test opens is
+ * closed after it, since a page that is open goes on drawing; what is opened before all tests stays. A page that complains
  * fails the file.
  */
 export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; readonly address: string } {
@@ -41,9 +42,19 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     return built;
   };
   const complaints: string[] = [];
+  let ofTest: BrowserContext[] | undefined;
 
   beforeAll(async () => {
     built = await builtPage();
+  });
+
+  beforeEach(() => {
+    ofTest = [];
+  });
+
+  afterEach(async () => {
+    for (const context of ofTest ?? []) await context.close();
+    ofTest = undefined;
   });
 
   afterAll(async () => {
@@ -55,6 +66,7 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     const { instead = {}, more = {}, path = '', context: settings, in: known, ready = true, expected } = opening;
     const { browser, address } = running();
     const context = known ?? (await browser.newContext({ viewport: windowSize, ...settings }));
+    if (!known) ofTest?.push(context);
     const page = await context.newPage();
     const own: string[] = [];
     const complain = (complaint: string) => {
@@ -96,6 +108,19 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     get address() {
       return running().address;
     },
+  };
+}
+
+/** A page that is opened once for the tests of a describe: for those that only look, or have cells of their own. */
+export function openedOnce<T extends OpenPage>(open: () => Promise<T>): () => T {
+  let opened: T | undefined;
+  beforeAll(async () => {
+    opened = await open();
+  });
+  afterAll(() => opened?.context.close());
+  return () => {
+    if (!opened) throw new Error('The page is not open yet.');
+    return opened;
   };
 }
 

@@ -1,20 +1,34 @@
 import { describe, expect, it } from 'vitest';
 import { barriers } from './barriers';
-import { servedWorkbench } from './site';
+import { openedOnce, servedWorkbench } from './site';
 
 describe('the page around the sheet', () => {
   const { open, site } = servedWorkbench();
 
-  it('says what is selected as the keys move on', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('A5');
-    await sheet.saying('A5. 40.0');
-    await page.keyboard.press('ArrowRight');
-    await sheet.saying('B5. 7.0');
-    await page.keyboard.press('ArrowDown');
-    await sheet.saying('B6. blank');
-    await page.keyboard.press('Shift+ArrowDown');
-    await sheet.saying('B6, 2 rows by 1 columns selected. blank');
+  describe('as it is opened', () => {
+    const opened = openedOnce(open);
+
+    it('says what is selected as the keys move on', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('A5');
+      await sheet.saying('A5. 40.0');
+      await page.keyboard.press('ArrowRight');
+      await sheet.saying('B5. 7.0');
+      await page.keyboard.press('ArrowDown');
+      await sheet.saying('B6. blank');
+      await page.keyboard.press('Shift+ArrowDown');
+      await sheet.saying('B6, 2 rows by 1 columns selected. blank');
+    });
+
+    it('shows the sheet as a table', async () => {
+      const { page } = opened();
+      await page.getByRole('button', { name: 'As table' }).click();
+      const table = page.getByRole('dialog').getByRole('table');
+      expect(await table.getByRole('row').nth(5).innerText()).toMatch(/^5\s+40\.0\s+7\.0\s+6\s*$/);
+      await page.keyboard.press('Escape');
+      expect(await table.count()).toBe(0);
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');
+    });
   });
 
   it('goes from the sheet to the pane, to the head and back by F6', async () => {
@@ -28,16 +42,6 @@ describe('the page around the sheet', () => {
     await page.keyboard.type('55');
     await page.keyboard.press('Enter');
     await sheet.shows('A5', 'A5. 55.0');
-  });
-
-  it('shows the sheet as a table', async () => {
-    const { page } = await open();
-    await page.getByRole('button', { name: 'As table' }).click();
-    const table = page.getByRole('dialog').getByRole('table');
-    expect(await table.getByRole('row').nth(5).innerText()).toMatch(/^5\s+40\.0\s+7\.0\s+6\s*$/);
-    await page.keyboard.press('Escape');
-    expect(await table.count()).toBe(0);
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');
   });
 
   it('follows the system’s scheme until the maker chooses, and remembers the choice', async () => {
@@ -64,12 +68,15 @@ describe('the page around the sheet', () => {
     expect(await barriers(page)).toEqual([]);
   });
 
-  it.each([320, 375, 768, 1440])('fits a window %d px wide', async (width) => {
-    const { page } = await open({ context: { viewport: { width, height: 720 } } });
-    const wide = await page.evaluate(() => document.documentElement.scrollWidth);
-    expect(wide).toBeLessThanOrEqual(width);
-    const box = await page.locator('#grid').boundingBox();
-    expect(box?.height).toBeGreaterThan(300);
+  it('fits a window 320 px wide, and any wider one', async () => {
+    const { page } = await open({ context: { viewport: { width: 320, height: 720 } } });
+    for (const width of [320, 375, 768, 1440]) {
+      await page.setViewportSize({ width, height: 720 });
+      const wide = await page.evaluate(() => document.documentElement.scrollWidth);
+      expect(wide).toBeLessThanOrEqual(width);
+      const box = await page.locator('#grid').boundingBox();
+      expect(box?.height, `${width} px`).toBeGreaterThan(300);
+    }
   });
 
   it('shows how loading goes and says which part is missing', async () => {

@@ -37,26 +37,29 @@ export function shorten(
   effort: Effort,
   found: OnShorter,
 ): Snapshot {
+  const search: Shortening = { arrangement, random, effort, found };
   found(start);
   effort.until(effort.spent + EXPLORING * (effort.total - effort.spent));
-  const explored = explore(arrangement, start, random, effort, found);
+  const explored = explore(search, start);
   effort.until(effort.total);
-  const best = compress(arrangement, explored, random, effort, found);
+  const best = compress(search, explored);
   arrangement.restore(best);
   return best;
+}
+
+/** What both ways to shorten work with. */
+interface Shortening {
+  readonly arrangement: Arrangement;
+  readonly random: Random;
+  readonly effort: Effort;
+  readonly found: OnShorter;
 }
 
 /**
  * Shortens the last rectangle and separates the pieces again; where that fails, takes up one of the arrangements that
  * failed at this length, shakes it up and tries again.
  */
-function explore(
-  arrangement: Arrangement,
-  start: Snapshot,
-  random: Random,
-  effort: Effort,
-  found: OnShorter,
-): Snapshot {
+function explore({ arrangement, random, effort, found }: Shortening, start: Snapshot): Snapshot {
   let best = start;
   let step = STEP.first;
   let failed: Snapshot[] = [];
@@ -86,13 +89,7 @@ function explore(
 }
 
 /** Shortens the best arrangement by ever smaller steps, wherever a separation succeeds. */
-function compress(
-  arrangement: Arrangement,
-  start: Snapshot,
-  random: Random,
-  effort: Effort,
-  found: OnShorter,
-): Snapshot {
+function compress({ arrangement, random, effort, found }: Shortening, start: Snapshot): Snapshot {
   let best = start;
   const begun = effort.spent;
   while (effort.goesOn()) {
