@@ -227,7 +227,11 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     set('stock', 'Face loss', 8),
     '8 mm sanded off leave less than 0.1 mm of it; give less',
   ],
-  ['a stock twice', set('stock', 'Stock', 'cork 6', 2), '"cork 6" is in row 1 of Bottom stock already; give each its own'],
+  [
+    'a stock twice',
+    set('stock', 'Stock', 'cork 6', 2),
+    '"cork 6" is in row 1 of Bottom stock already; give each its own',
+  ],
   [
     'a material that is none',
     set('stock', 'Material', 'EVA'),
