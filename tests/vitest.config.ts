@@ -13,7 +13,7 @@ const unit = {
   // Vitest would leave one processor for watching, which is half of a machine with two.
   maxWorkers: '100%',
   sequence: { groupOrder: 0 },
-} as const;
+};
 
 export default defineConfig({
   test: {
@@ -21,7 +21,7 @@ export default defineConfig({
     projects: [
       {
         // Files share what they import: to load it anew for each takes longer than most of their tests.
-        test: { ...unit, name: 'unit-together', include: RECKONING, pool: 'threads', isolate: false },
+        test: { ...unit, name: 'unit-together', include: RECKONING, pool: 'threads' as const, isolate: false },
       },
       {
         test: {

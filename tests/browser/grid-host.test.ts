@@ -154,8 +154,10 @@ describe('the grid as a host', () => {
     });
     await sheet.saying('A4. 10');
     await sheet.type('11');
-    await page.waitForTimeout(1500);
-    expect(await page.evaluate(() => window.heard)).toEqual([11]);
+    const heard = () => page.evaluate(() => window.heard);
+    await expect.poll(heard, { timeout: 10_000 }).toEqual([11]);
+    await page.waitForTimeout(500);
+    expect(await heard()).toEqual([11]);
   });
 
   it('loads another workbook in the place of the first as one step for undo', async () => {

@@ -112,7 +112,7 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
 }
 
 /** A page that is opened once for the tests of a describe: for those that only look, or have cells of their own. */
-export function openedOnce<T extends OpenPage>(open: () => Promise<T>): () => T {
+export function openedOnce<T extends Pick<OpenPage, 'context'>>(open: () => Promise<T>): () => T {
   let opened: T | undefined;
   beforeAll(async () => {
     opened = await open();
