@@ -18,14 +18,22 @@ function sumsAt(table: Pick<Table<Columns>, 'columns'>, { at }: Headings): numbe
   return name === undefined ? undefined : at.get(name);
 }
 
-/** Whether a row holds sums: its first column says so, and nothing else is said of it. */
+/**
+ * Whether a row holds sums: its first column says so, and nothing else is said of it. Where that column has lost its
+ * heading, any unheaded cell may say so: sums that are taken for a row would count everything twice.
+ */
 export function isSumRow(table: Table<Columns>, found: Headings, line: readonly Cell[]): boolean {
   const [first, ...others] = Object.entries(table.columns)
     .filter(([, { unread }]) => !unread)
     .map(([name]) => found.at.get(name));
-  if (!Object.values(table.columns).some(({ unread }) => unread) || first === undefined) return false;
-  const word = bare(line[first]);
-  return typeof word === 'string' && headsSums(word) && others.every((at) => at === undefined || isLeftOut(line[at]));
+  if (!Object.values(table.columns).some(({ unread }) => unread)) return false;
+  if (others.some((at) => at !== undefined && !isLeftOut(line[at]))) return false;
+  const headed = new Set([...found.at.values(), ...found.sizes.map(({ column }) => column)]);
+  const words = first === undefined ? line.filter((_, at) => !headed.has(at)) : [line[first]];
+  return words.some((cell) => {
+    const word = bare(cell);
+    return typeof word === 'string' && headsSums(word);
+  });
 }
 
 interface Counted {

@@ -28,6 +28,14 @@ describe('a row of sums', () => {
   });
 });
 
+describe('a row of sums under a heading that is lost', () => {
+  it('is no row of its own, so that pairs do not count twice', () => {
+    const { rows, problems } = read(['', ...HEADINGS.slice(1)], ['A', '', '', 1, 2, 3], ['All', '', '', 1, 2, 3]);
+    expect(rows).toHaveLength(1);
+    expect(problems.map(({ message }) => message)).toEqual([expect.stringContaining('no column is headed Style')]);
+  });
+});
+
 describe('what the sums go without', () => {
   it('is told of rows below them, which are planned', () => {
     const { rows, notSummed } = read(
