@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { buildSync } from 'esbuild';
 import * as SheetJS from 'xlsx';
-import type { Findings } from './main';
+import type { Findings, Options } from './main';
 import { median } from './reference-loop';
 import { STANDARD } from './standard-formulas';
 
@@ -26,12 +26,13 @@ type Line = Findings['lines'][number];
 /**
  * Workbook files at the command line: time over the same plan called directly, memory over many files, and the values of
  * the spreadsheets' own functions beside LibreOffice's, where it is on this machine. Build first.
+ * @param options of them `seeds` is how often each time is taken; the median counts
  */
-export function files(): Findings {
+export function files({ seeds = 3 }: Options): Findings {
   const folder = mkdtempSync(join(tmpdir(), 'solebench-files-'));
   try {
     const program = bundled(folder);
-    const found = [...ratios(program), memory(program), ...values(program, folder)];
+    const found = [...ratios(program, seeds), memory(program), ...values(program, folder)];
     return { lines: found.map(({ line }) => line), holds: found.every(({ holds }) => holds) };
   } finally {
     rmSync(folder, { recursive: true, force: true });
@@ -62,12 +63,12 @@ function bundled(folder: string): string {
 
 const round = (value: number, digits = 2) => Math.round(value * 10 ** digits) / 10 ** digits;
 
-function ratios(program: string): readonly Found[] {
+function ratios(program: string, times: number): readonly Found[] {
   return (['demo', '40 styles × 12 sizes'] as const).map((run) => {
     const name = run === 'demo' ? 'demo' : 'workshop';
-    const times = (what: string) =>
-      median(Array.from({ length: 3 }, () => part<{ work: number }>(program, what, name).work));
-    const [plan, file] = [times('direct'), times('recompute')];
+    const taken = (what: string) =>
+      median(Array.from({ length: times }, () => part<{ work: number }>(program, what, name).work));
+    const [plan, file] = [taken('direct'), taken('recompute')];
     const ratio = file / plan;
     const line = {
       what: `${run}: file over plan (at most ${MOST[run]})`,
