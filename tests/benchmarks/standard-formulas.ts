@@ -8,7 +8,7 @@ export const SHELF: readonly (readonly (string | number | boolean)[])[] = [
   ['Rubber 4', 4, 7, 22],
 ];
 
-/** Formulas of the spreadsheets' own functions, as makers put them beside a plan. */
+/** Formulas of the spreadsheets' own functions, as makers put them beside a plan; LibreOffice 7.4 knows no XLOOKUP. */
 export const STANDARD: readonly string[] = [
   'SUM(C2:C6)',
   'SUM(C2:C6,B2,5)',
@@ -93,9 +93,8 @@ export const STANDARD: readonly string[] = [
   'HLOOKUP("Price",A1:D6,3,FALSE)',
   'INDEX(A2:D6,3,2)',
   'INDEX(D2:D6,MATCH("Kid 1",A2:A6,0))',
-  'MATCH(5,B2:B6,-1)',
+  'MATCH(5,{10;6;4;1},-1)',
   'LOOKUP(4,{1;3;5},{"low";"mid";"high"})',
-  'XLOOKUP("Foam 10",A2:A6,C2:C6)',
   'OFFSET(A1,2,3)',
   'INDIRECT("C"&4)',
   'ROW(B3)',
@@ -147,6 +146,6 @@ export const STANDARD: readonly string[] = [
   'SUM(B2:B6*C2:C6)',
   'MAX(IF(C2:C6>0,D2:D6))',
   'SUM(--(C2:C6>3))',
-  'MMULT({1,2;3,4},{5;6})',
+  'SUM(MMULT({1,2;3,4},{5;6}))',
   'TRANSPOSE(C2:C4)',
 ];
