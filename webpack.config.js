@@ -17,6 +17,7 @@ const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 const functionFiles = [
   'bench',
   'bends',
+  'buy',
   'heights',
   'lasts',
   'layout-search',
@@ -214,7 +215,16 @@ const search = {
   ...common('search'),
   target: ['webworker', 'es2022'],
   entry: { search: './src/workers/worker.ts' },
-  plugins: calculation,
+  plugins: [
+    ...calculation,
+    // Solves what to buy: the search's worker loads it when first asked for.
+    new CopyPlugin({
+      patterns: ['highs.js', 'highs.wasm'].map((name) => ({
+        from: path(`node_modules/highs/build/${name}`),
+        info: { minimized: true },
+      })),
+    }),
+  ],
 };
 
 /** What the grid's core calls kinds of things, without the core itself, which a worker that reads files has no use for. */

@@ -28,6 +28,7 @@ const rooms = {
   'cutting/pattern': ['cutting/rows', 'cutting/sheet', 'geometry', 'numerics'],
   'cutting/natural': ['cutting/rows', 'cutting/sheet', 'geometry'],
   'cutting/search': ['cutting/quick-layout.ts', 'cutting/natural', 'cutting/rows', 'cutting/sheet', 'geometry'],
+  'cutting/buy': ['stock', 'cutting/quick-layout.ts', 'cutting/rows', 'cutting/sheet', 'geometry'],
   stock: ['cutting/sheet', 'geometry'],
   bottom: ['stock', 'last', 'cutting/sheet', 'geometry', 'numerics'],
   steps: ['bottom', 'stock', 'last', 'geometry'],

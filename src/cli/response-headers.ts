@@ -22,6 +22,14 @@ const officePolicy = [
 /** The list of functions, with a version in its name or without. */
 export const LIST_OF_FUNCTIONS = /^functions(-[\d.]+)?\.json$/;
 
+/** What the worker may load: the solver beside it, whose WebAssembly is compiled from its own file. */
+const workerPolicy = ["default-src 'none'", "script-src 'self' 'wasm-unsafe-eval'", "connect-src 'self'"].join('; ');
+
+function policyOf(name: string): string {
+  if (name === 'search.js') return workerPolicy;
+  return name === 'taskpane.html' ? officePolicy : contentSecurityPolicy;
+}
+
 /**
  * The headers that any server of the built files is to send. X-Frame-Options is never among them: the office suite on
  * the web shows the pane in a frame.
@@ -29,7 +37,7 @@ export const LIST_OF_FUNCTIONS = /^functions(-[\d.]+)?\.json$/;
  */
 export function responseHeaders(name: string): Readonly<Record<string, string>> {
   return {
-    'Content-Security-Policy': name === 'taskpane.html' ? officePolicy : contentSecurityPolicy,
+    'Content-Security-Policy': policyOf(name),
     'X-Content-Type-Options': 'nosniff',
     'Referrer-Policy': 'no-referrer',
     // The suite's own pages read the list of functions.

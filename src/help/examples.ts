@@ -26,6 +26,7 @@ const planned: readonly SampleCall[] = [
   ...['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({ name, args: rampShoe })),
   { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
   { name: 'LAYOUTSEARCH', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
+  { name: 'STOCKTOBUY', args: [...rampShoe.slice(0, 4), rampShoe[5]] },
 ];
 
 /** The call of a function that its page shows. */
@@ -34,7 +35,7 @@ export function exampleOf(name: string): SampleCall | undefined {
 }
 
 /** Functions whose answer takes too long for a page to be made of. */
-export const SEARCHES: readonly string[] = ['LAYOUTSEARCH'];
+export const SEARCHES: readonly string[] = ['LAYOUTSEARCH', 'STOCKTOBUY'];
 
 /** What a function answers, as a table where it is one. */
 export function answerOf({ name, args }: SampleCall): { readonly table: Cells; readonly spills: boolean } {

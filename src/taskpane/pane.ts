@@ -13,6 +13,9 @@ import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { benchSection } from './bench-section';
+import { buyBesidePage, type Purchase } from './buy-beside-page';
+import { buySection } from './buy-section';
+import { type Bought, boughtLayouts, Buying } from './buying';
 import { buildSection } from './build-section';
 import { cautions } from './cautions';
 import { checksSection } from './checks-section';
@@ -56,6 +59,8 @@ export interface Surroundings {
   readonly functionsAddress?: string;
   /** Searches for layouts with fewer sheets. */
   readonly search?: CuttingSearch;
+  /** Works out what to buy. */
+  readonly purchase?: Purchase;
   /**
    * Begins another run from a plan, beside the one in the workbook; where it is missing, the plan goes into the workbook.
    * @returns whether it is there: false where the maker would rather not
@@ -68,7 +73,7 @@ export interface Surroundings {
  * @returns takes the pane away again
  */
 export function mountPane(element: HTMLElement, host: Host, surroundings: Surroundings = {}): () => void {
-  const pane = new Pane(element, host, surroundings.search ?? searchBesidePage, surroundings.begin);
+  const pane = new Pane(element, host, surroundings);
   const size = new ResizeObserver(() => pane.fit());
   size.observe(element);
   fetch(surroundings.functionsAddress ?? 'functions.json')
@@ -99,14 +104,16 @@ class Pane {
   private readonly comparing: Comparing;
   private readonly paper: PaperMaking;
   private readonly searching: Searching;
+  private readonly buying: Buying;
+  private readonly begin: Surroundings['begin'];
   private readonly runSearching: RunSearching;
 
   constructor(
     private readonly element: HTMLElement,
     private readonly host: Host,
-    search: CuttingSearch,
-    private readonly begin: Surroundings['begin'],
+    { search = searchBesidePage, purchase = buyBesidePage, begin }: Surroundings,
   ) {
+    this.begin = begin;
     this.watched = new Watched(host);
     this.watched.onChange(() => {
       this.nameRun();
@@ -123,6 +130,7 @@ class Pane {
     this.comparing = new Comparing(this.draw);
     this.paper = new PaperMaking(this.draw, this.say);
     this.searching = new Searching(search, this.draw);
+    this.buying = new Buying(purchase, this.draw);
     this.runSearching = new RunSearching(search, this.draw);
   }
 
@@ -196,6 +204,8 @@ class Pane {
         );
       case 'Run':
         return runSection(watched, lead, frames, width);
+      case 'Buy':
+        return buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes);
       case 'Compare':
         return compareSection(watched, lead, this.comparing, figures);
       case 'Checks':
@@ -304,6 +314,15 @@ class Pane {
       wrote();
     };
     this.attempt(work, done);
+  }
+
+  /** Layouts of stocks on sheets of all their formats. */
+  private writeBought(bought: readonly Bought[]): void {
+    const work = async () => {
+      await writeLayouts(this.host, boughtLayouts(bought));
+      this.buying.wrote();
+    };
+    this.attempt(work, 'The layouts are in Layouts, and the order follows them.');
   }
 
   private rename(lost: LostCode, to: string): void {

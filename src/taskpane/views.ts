@@ -1,7 +1,7 @@
 import { html, type TemplateResult } from 'lit';
 
 /** Views of the pane, in their order. */
-export const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Paper', 'Workings', 'Help'] as const;
+export const VIEWS = ['Build', 'Cutting', 'Run', 'Buy', 'Compare', 'Checks', 'Paper', 'Workings', 'Help'] as const;
 export type View = (typeof VIEWS)[number];
 
 /** The tabs of the views. */

@@ -7,10 +7,17 @@ const FILE = 'search.js';
 /** Where this bundle was loaded from: known only while it loads. */
 const own = typeof document === 'undefined' ? undefined : (document.currentScript as HTMLScriptElement | null)?.src;
 
+/** Hires a worker; undefined where the engine has none. */
+export function hireHere(): (() => WorkerLike) | undefined {
+  if (typeof Worker === 'undefined' || !own) return undefined;
+  const address = new URL(FILE, own).href;
+  return () => new Worker(address) as unknown as WorkerLike;
+}
+
 /** A crew of one worker a core; of none where the engine has no workers. */
 export function crewHere(): Crew<Task, Answer> {
-  if (typeof Worker === 'undefined' || !own) return new Crew(perform, undefined, 0);
-  const address = new URL(FILE, own).href;
+  const hire = hireHere();
+  if (!hire) return new Crew(perform, undefined, 0);
   const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
-  return new Crew(perform, () => new Worker(address) as unknown as WorkerLike, cores);
+  return new Crew(perform, hire, cores);
 }

@@ -8,7 +8,7 @@ import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { servedSite } from './site';
 
-const VIEWS = ['Build', 'Cutting', 'Run', 'Compare', 'Checks', 'Paper', 'Workings', 'Help'] as const;
+const VIEWS = ['Build', 'Cutting', 'Run', 'Buy', 'Compare', 'Checks', 'Paper', 'Workings', 'Help'] as const;
 
 /** What of the page has the focus: its id, else its words or its name. */
 const focused = (page: Page) =>

@@ -58,6 +58,29 @@ export function* packRowsStepwise(
   return plain;
 }
 
+/** Lays pieces on one sheet after another of its own choice: what they share is prepared once. */
+export class RowPacker {
+  private readonly kinds: readonly (Kind | undefined)[];
+
+  /** @throws Problem that names a piece which fits on no such sheet. */
+  constructor(
+    pieces: readonly Piece[],
+    private readonly format: SheetFormat,
+  ) {
+    this.kinds = finished(prepared(pieces, format));
+  }
+
+  /** The fullest sheet that the quick rows make of some of each piece; none where there are no pieces. */
+  sheet(counts: readonly number[]): Placements {
+    const { length, width, offset } = roomOn(this.format);
+    const supply = new Supply(counts);
+    if (supply.total === 0) return [];
+    const wanted = this.kinds.map((kind, i) => (counts[i]! > 0 ? kind : undefined));
+    const packing = new Packing(supply, directionsFor(wanted, supply), { x: 0, y: 0, length, width });
+    return finished(packing.next()).map((one) => ({ ...one, x: one.x + offset, y: one.y + offset }));
+  }
+}
+
 function* inRows(pieces: readonly Piece[], format: SheetFormat, most: number): Stepwise<readonly Placements[]> {
   const { length, width, offset } = roomOn(format);
   const supply = new Supply(pieces.map(({ count }) => count));

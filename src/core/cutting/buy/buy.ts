@@ -1,0 +1,169 @@
+import { type Alike, alike } from '../sheet/alike';
+import type { Placements } from '../sheet/layout';
+import type { Piece } from '../sheet/piece';
+import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
+import { type Column, columnsFor } from './columns';
+import { type Ground, groundsOf } from './ground';
+import type { BuyAnswer, BuyJob, BuyShare } from './job';
+import { leastCost } from './least-cost';
+import { costOfShares } from './plain';
+import { addPurchases, type Draft } from './purchases';
+import type { Solver } from './programme';
+
+/** Branches of the choice that are looked at. */
+const NODES = 300;
+
+/** A cost that a sheet has beside its price, as a share of it: of equal purchases the one that is cut from less. */
+const BESIDE = 1e-7;
+
+/** Money that differs by less is the same. */
+const SAME = 1e-6;
+
+/**
+ * What to buy of each format, and how the pieces lie on it, at least cost: layouts of single sheets, chosen together by a
+ * whole-number programme over sheets, packs and what is on hand. Never dearer than the plain answer; each piece checked.
+ */
+export function buy(job: BuyJob, solver: Solver): BuyAnswer {
+  const matched = job.formats.some(({ format }) => format.pairs !== undefined);
+  const all = alike(job.pieces, matched);
+  const { kinds } = all;
+  const grounds = groundsOf(kinds, job.formats);
+  const least = leastCost(kinds, grounds, solver);
+  const plain = costOfShares(job.plain, job.formats);
+  const before = { shares: job.plain, cost: plain, least: Math.min(least, plain), known: 0 };
+  // Pairs in matching places lie as they are.
+  if (matched || plain <= least + SAME) return before;
+  const wanted = kinds.map(({ count }) => count);
+  const columns = [
+    ...grounds.flatMap((ground, i) => columnsFor(ground, i, wanted, solver, job.columns)),
+    ...plainColumns(job, kinds, grounds),
+  ];
+  const known = { ...before, known: columns.length };
+  const chosen = choose(columns, grounds, wanted, solver);
+  if (!chosen) return known;
+  const shares = sharesOf(chosen, grounds, wanted, all);
+  const cost = costOfShares(shares, job.formats);
+  if (cost >= plain - SAME) return known;
+  mustBeSound(faultsOf(job, shares));
+  return { ...known, shares, cost };
+}
+
+/** How often each layout is cut. */
+function choose(
+  columns: readonly Column[],
+  grounds: readonly Ground[],
+  wanted: readonly number[],
+  solver: Solver,
+): readonly Column[] | undefined {
+  const prices = grounds.flatMap(({ terms }) => terms.flatMap(({ price }) => price ?? []));
+  const beside = BESIDE * Math.max(1e-3, ...prices);
+  const most = Math.max(...wanted);
+  const draft: Draft = { variables: columns.map(() => ({ cost: beside, whole: true, most })), rows: [] };
+  const packs = addPurchases(draft, grounds);
+  for (const [kind, count] of wanted.entries()) {
+    if (count === 0) continue;
+    const terms = columns.flatMap(({ counts }, j) => (counts[kind]! > 0 ? [[j, counts[kind]!] as const] : []));
+    draft.rows.push({ terms, least: count });
+  }
+  for (const [i, ground] of grounds.entries()) {
+    const own = columns.flatMap((column, j) => (column.ground === i ? [[j, 1] as const] : []));
+    const bought = packs[i]!.map(({ variable, sheets }) => [variable, -sheets] as const);
+    if (own.length > 0) draft.rows.push({ terms: [...own, ...bought], most: ground.onHand });
+  }
+  const solution = solver(draft, NODES);
+  return solution && columns.flatMap((column, j) => new Array<Column>(Math.round(solution.values[j]!)).fill(column));
+}
+
+/** The sheets of the plain answer as layouts to choose from. */
+function plainColumns(
+  { plain, pieces }: BuyJob,
+  kinds: readonly Piece[],
+  grounds: readonly Ground[],
+): readonly Column[] {
+  const kindOf = new Map(pieces.map((piece, i) => [i, kindLike(piece, kinds)]));
+  const column = (ground: number, sheet: Placements): Column => {
+    const placements = sheet.map((one) => ({ ...one, piece: kindOf.get(one.piece)! }));
+    const counts = kinds.map(() => 0);
+    for (const { piece } of placements) counts[piece]!++;
+    return { ground, counts, placements };
+  };
+  return plain.flatMap(({ format, layout }) => [
+    ...layout.sheets.map((sheet) => column(format, sheet)),
+    ...layout.offcuts.flatMap(({ code, placements }) => {
+      const at = grounds.findIndex((ground) => ground.of === format && ground.offcut === code);
+      return at < 0 ? [] : [column(at, placements)];
+    }),
+  ]);
+}
+
+function kindLike(piece: Piece, kinds: readonly Piece[]): number {
+  const at = kinds.findIndex(
+    (kind) =>
+      kind.ring === piece.ring ||
+      (kind.ring.length === piece.ring.length &&
+        kind.ring.every(([x, y], i) => x === piece.ring[i]![0] && y === piece.ring[i]![1])),
+  );
+  if (at < 0) throw new Error(`${piece.key} is of no kind.`);
+  return at;
+}
+
+/** The layouts of each format; what would be cut too often is left out, from the emptiest sheets first. */
+function sharesOf(
+  chosen: readonly Column[],
+  grounds: readonly Ground[],
+  wanted: readonly number[],
+  { handedOut }: Alike,
+): readonly BuyShare[] {
+  const over = wanted.map((count, kind) => chosen.reduce((sum, { counts }) => sum + counts[kind]!, -count));
+  const size = ({ placements }: Column) => placements.length;
+  const laid = [...chosen]
+    .sort((a, b) => size(a) - size(b))
+    .map(({ ground, placements }) => ({
+      ground: grounds[ground]!,
+      placements: placements.filter(({ piece }) => !(over[piece]! > 0 && over[piece]!-- > 0)),
+    }))
+    .filter(({ placements }) => placements.length > 0)
+    .reverse();
+  // Kinds are handed out to their pieces once over all sheets.
+  const { sheets } = handedOut({ offcuts: [], sheets: laid.map(({ placements }) => placements) });
+  const pieces = laid.map(({ ground }, i) => ({ ground, placements: sheets[i]! }));
+  return [...new Set(laid.map(({ ground }) => ground.of))]
+    .sort((a, b) => a - b)
+    .map((format): BuyShare => {
+      const own = pieces.filter(({ ground }) => ground.of === format);
+      const offcuts = own.flatMap(({ ground: { offcut }, placements }) =>
+        offcut === undefined ? [] : [{ code: offcut, placements }],
+      );
+      const whole = own.filter(({ ground }) => ground.offcut === undefined).map(({ placements }) => placements);
+      return { format, layout: { offcuts, sheets: whole } };
+    });
+}
+
+/** What is wrong with the layouts: each of its own pieces, and all of them together of the run's. */
+function faultsOf({ pieces, formats }: BuyJob, shares: readonly BuyShare[]) {
+  const left = pieces.map(({ count }) => count);
+  const faults = shares.flatMap(({ format, layout }) => {
+    const counts = pieces.map(() => 0);
+    for (const sheet of [...layout.sheets, ...layout.offcuts.map(({ placements }) => placements)])
+      for (const { piece } of sheet) counts[piece]!++;
+    for (const [i, count] of counts.entries()) left[i]! -= count;
+    return verifyLayout(
+      pieces.map((piece, i) => ({ ...piece, count: counts[i]! })),
+      formats[format]!.format,
+      layout,
+    );
+  });
+  const wrong = left.findIndex((count) => count !== 0);
+  const lacking =
+    wrong < 0
+      ? []
+      : [
+          {
+            kind: 'count' as const,
+            keys: [pieces[wrong]!.key] as const,
+            laid: pieces[wrong]!.count - left[wrong]!,
+            wanted: pieces[wrong]!.count,
+          },
+        ];
+  return [...faults, ...lacking];
+}

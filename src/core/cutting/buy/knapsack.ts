@@ -1,0 +1,47 @@
+/** Steps that the whole is divided into; sizes are rounded up to them. */
+const STEPS = 2000;
+
+/** One kind of thing to choose from. */
+export interface Choice {
+  /** A share of the whole. */
+  readonly size: number;
+  readonly value: number;
+  readonly most: number;
+}
+
+/**
+ * The most valuable choice that fits in the whole, of each kind no more than there are: a dynamic programme over sizes rounded
+ * up to a 2000th, numbers split into powers of two (Martello and Toth, "Knapsack Problems", 1990, section 3).
+ */
+export function knapsack(choices: readonly Choice[], whole: number): readonly number[] {
+  const room = Math.floor(STEPS * whole + 1e-9);
+  const value = new Float64Array(room + 1);
+  const bundles = choices.flatMap(({ size, value: worth, most }, kind) => {
+    const steps = Math.max(1, Math.ceil(STEPS * size - 1e-9));
+    const list: { readonly kind: number; readonly count: number; readonly steps: number; readonly worth: number }[] =
+      [];
+    let left = worth > 0 ? Math.min(most, Math.floor(room / steps)) : 0;
+    for (let count = 1; left > 0; count *= 2) {
+      const taken = Math.min(count, left);
+      left -= taken;
+      list.push({ kind, count: taken, steps: taken * steps, worth: taken * worth });
+    }
+    return list;
+  });
+  const chosen = bundles.map(({ steps, worth }) => {
+    const here = new Uint8Array(room + 1);
+    for (let at = room; at >= steps; at--) {
+      const more = value[at - steps]! + worth;
+      if (more > value[at]! + 1e-12) [value[at], here[at]] = [more, 1];
+    }
+    return here;
+  });
+  const counts = choices.map(() => 0);
+  for (let i = bundles.length - 1, at = room; i >= 0; i--) {
+    if (!chosen[i]![at]) continue;
+    const { kind, count, steps } = bundles[i]!;
+    counts[kind]! += count;
+    at -= steps;
+  }
+  return counts;
+}

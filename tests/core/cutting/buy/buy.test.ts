@@ -1,0 +1,147 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { buy } from '../../../../src/core/cutting/buy/buy';
+import type { BuyFormat } from '../../../../src/core/cutting/buy/job';
+import { costOfShares, plainAnswer } from '../../../../src/core/cutting/buy/plain';
+import { costOfSheets } from '../../../../src/core/stock/purchase';
+import { highsInNode } from '../../../highs';
+import { jobOf, stripFormat, strips } from './strips';
+
+const solver = await highsInNode();
+
+/** The least cost of strips, by trying every way to put them on sheets of every format. */
+function leastByTrial(lengths: readonly number[], formats: readonly BuyFormat[]): number {
+  const bins = formats.map(() => [] as number[]);
+  let least = Infinity;
+  const attempt = (at: number): void => {
+    if (at === lengths.length) {
+      const costs = formats.map(({ terms }, f) => costOfSheets(terms, bins[f]!.length) ?? Infinity);
+      least = Math.min(
+        least,
+        costs.reduce((sum, cost) => sum + cost, 0),
+      );
+      return;
+    }
+    const length = lengths[at]!;
+    for (const [f, list] of bins.entries()) {
+      for (let i = 0; i < list.length; i++) {
+        if (list[i]! < length) continue;
+        list[i]! -= length;
+        attempt(at + 1);
+        list[i]! += length;
+      }
+      const room = formats[f]!.format.length - length;
+      if (room < 0) continue;
+      list.push(room);
+      attempt(at + 1);
+      list.pop();
+    }
+  };
+  attempt(0);
+  return least;
+}
+
+const termsArbitrary = fc.record({
+  price: fc.integer({ min: 5, max: 20 }),
+  pack: fc.integer({ min: 1, max: 2 }),
+  minimum: fc.integer({ min: 0, max: 2 }),
+  onHand: fc.integer({ min: 0, max: 1 }),
+});
+const run = fc.record({
+  list: fc.uniqueArray(fc.tuple(fc.integer({ min: 15, max: 60 }), fc.integer({ min: 1, max: 2 })), {
+    minLength: 2,
+    maxLength: 3,
+    selector: ([length]) => length,
+  }),
+  first: termsArbitrary,
+  second: termsArbitrary,
+  other: fc.integer({ min: 60, max: 150 }).filter((length) => length !== 100),
+});
+
+describe('what to buy', () => {
+  it('is never dearer than the plain answer nor cheaper than the least, and mostly the cheapest that there is', () => {
+    let [cheapest, all] = [0, 0];
+    fc.assert(
+      fc.property(run, ({ list, first, second, other }) => {
+        const formats = [stripFormat(100, first), stripFormat(other, second)];
+        const job = jobOf(strips(list), formats);
+        const { cost, least, shares } = buy(job, solver);
+        const trial = leastByTrial(
+          list.flatMap(([length, count]) => Array.from({ length: count }, () => length)),
+          formats,
+        );
+        expect(cost).toBeLessThanOrEqual(costOfShares(job.plain, formats) + 1e-6);
+        expect(cost).toBeGreaterThanOrEqual(trial - 1e-6);
+        expect(least).toBeLessThanOrEqual(trial + 1e-6);
+        expect(costOfShares(shares, formats)).toBeCloseTo(cost, 9);
+        all++;
+        if (cost <= trial + 1e-6) cheapest++;
+      }),
+      { numRuns: 20, seed: 5 },
+    );
+    expect(cheapest).toBeGreaterThanOrEqual(0.95 * all);
+  }, 60_000);
+
+  it('never costs more for more on hand or another offer, nor less at a dearer price', () => {
+    fc.assert(
+      fc.property(run, ({ list, first, second, other }) => {
+        const cost = (...formats: readonly BuyFormat[]) => buy(jobOf(strips(list), formats), solver).cost;
+        const [one, two] = [stripFormat(100, first), stripFormat(other, second)];
+        const before = cost(one, two);
+        expect(cost(one)).toBeGreaterThanOrEqual(before - 1e-6);
+        expect(cost(stripFormat(100, { ...first, onHand: first.onHand + 1 }), two)).toBeLessThanOrEqual(before + 1e-6);
+        expect(cost(one, stripFormat(other, { ...second, onHand: second.onHand + 1 }))).toBeLessThanOrEqual(
+          before + 1e-6,
+        );
+        expect(cost(stripFormat(100, { ...first, price: first.price + 2 }), two)).toBeGreaterThanOrEqual(before - 1e-6);
+        expect(cost(one, stripFormat(other, second, { price: 3, pack: 3 }))).toBeLessThanOrEqual(before + 1e-6);
+      }),
+      { numRuns: 8, seed: 9 },
+    );
+  }, 60_000);
+
+  it('cuts offcuts of the shelf first, which cost nothing', () => {
+    const { format, terms } = stripFormat(100);
+    const formats = [{ format: { ...format, offcuts: [{ code: 'Rack 1', length: 70, width: 100 }] }, terms }];
+    // 60 and 40 on a sheet, 70 on the offcut.
+    const { cost, shares } = buy(
+      jobOf(
+        strips([
+          [70, 1],
+          [60, 1],
+          [40, 1],
+        ]),
+        formats,
+      ),
+      solver,
+    );
+    expect(cost).toBe(10);
+    expect(shares[0]!.layout.offcuts.map(({ code }) => code)).toEqual(['Rack 1']);
+  });
+
+  it('takes 453 raws for a printed example of four lengths (Chvátal, Linear Programming, 1983, chapter 13; from memory)', () => {
+    const orders = strips([
+      [45, 97],
+      [36, 610],
+      [31, 395],
+      [14, 211],
+    ]);
+    const job = jobOf(orders, [stripFormat(100, { price: 1 })]);
+    const { cost, least } = buy(job, solver);
+    expect(cost).toBe(453);
+    // 41,524 of 100 by area.
+    expect(least).toBeGreaterThan(415);
+  }, 60_000);
+
+  it('is the plain answer with a reason where nothing can be solved', () => {
+    const job = jobOf(
+      strips([
+        [60, 3],
+        [40, 3],
+      ]),
+      [stripFormat(100)],
+    );
+    const { cost, least, why } = plainAnswer(job, 'no solver');
+    expect([cost, least, why]).toEqual([costOfShares(job.plain, job.formats), 30, 'no solver']);
+  });
+});
