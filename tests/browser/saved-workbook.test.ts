@@ -116,5 +116,6 @@ describe('a workbook between visits', () => {
     const fourth = await open({ in: context });
     await fourth.sheet.shows('A5', 'A5. 40.0');
     expect(fourth.page.url()).not.toBe(address);
-  });
+    // Five pages are loaded here, one after the other.
+  }, 240_000);
 });
