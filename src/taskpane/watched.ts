@@ -57,7 +57,7 @@ export interface Results {
 export type Counts = Readonly<Record<Verdict, number>>;
 
 /** The step of a plan that is at work. */
-export interface Working {
+export interface WorkingOut {
   readonly stage: string;
   /** Counted from 1. */
   readonly at: number;
@@ -90,7 +90,7 @@ export class Watched {
   results: Results | undefined;
   /** Results of the plan before, shown until the new ones are there. */
   before: Results | undefined;
-  working: Working | undefined;
+  working: WorkingOut | undefined;
   /** Whether the maker stopped the work; it goes on by itself when a cell changes. */
   stopped = false;
   selection: Selection | undefined;

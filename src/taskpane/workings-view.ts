@@ -15,7 +15,7 @@ import { cellIn } from '../tables/block-cell';
 import { type Argument, blockOf, type Call, callIn, Unreadable } from './workings-call';
 
 /** What the view shows. */
-type Shown =
+type WorkingsShown =
   | { readonly kind: 'nothing'; readonly say: string }
   | { readonly kind: 'failed'; readonly selection: Selection; readonly formula: string; readonly say: string }
   | {
@@ -29,9 +29,9 @@ type Shown =
 const EMPTY = {
   kind: 'nothing',
   say: 'Select a cell with one of the functions, or any figure of a table that is worked out: here is how it was worked out.',
-} as const satisfies Shown;
+} as const satisfies WorkingsShown;
 
-const unread = (error: unknown): Shown => ({
+const unread = (error: unknown): WorkingsShown => ({
   kind: 'nothing',
   say: `The workbook could not be read: ${whatWentWrong(error)}`,
 });
@@ -47,7 +47,7 @@ export class WorkingsView extends LitElement {
   static override properties = { host: { attribute: false }, functions: { attribute: false }, shown: { state: true } };
   declare host: Host;
   declare functions: readonly DescribedFunction[];
-  declare shown: Shown;
+  declare shown: WorkingsShown;
   private stops: readonly Stop[] = [];
   /** Counts what was begun, so that a late answer does not go over a newer one. */
   private begun = 0;
@@ -92,7 +92,7 @@ export class WorkingsView extends LitElement {
     </section>`;
   }
 
-  private workings({ working: found, call, selection }: Extract<Shown, { kind: 'working' }>): TemplateResult {
+  private workings({ working: found, call, selection }: Extract<WorkingsShown, { kind: 'working' }>): TemplateResult {
     return html`${call.whole ? nothing : html`<p class="small">Of the formula, the part ${call.name}.</p>`}
       <ol class="workings">
         ${inFigures(found).map(
@@ -156,7 +156,7 @@ export class WorkingsView extends LitElement {
 
   private follow(): void {
     const mine = ++this.begun;
-    const show = (shown: Shown) => {
+    const show = (shown: WorkingsShown) => {
       if (mine === this.begun && this.isConnected) this.shown = shown;
     };
     this.selected().then(show, (error: unknown) => show(unread(error)));
@@ -166,19 +166,19 @@ export class WorkingsView extends LitElement {
     this.shown = unread(error);
   };
 
-  private async selected(): Promise<Shown> {
+  private async selected(): Promise<WorkingsShown> {
     const selection = await this.host.selection();
     return selection ? this.about(selection) : EMPTY;
   }
 
-  private async about(selection: Selection): Promise<Shown> {
+  private async about(selection: Selection): Promise<WorkingsShown> {
     const { spilledFrom } = selection;
     const formula = selection.formula ?? spilledFrom?.formula;
     if (formula === undefined) return EMPTY;
     const at: At = spilledFrom
       ? { row: selection.row - spilledFrom.row, column: selection.column - spilledFrom.column }
       : { row: 0, column: 0 };
-    const failed = (say: string): Shown => ({ kind: 'failed', selection, formula, say });
+    const failed = (say: string): WorkingsShown => ({ kind: 'failed', selection, formula, say });
     let call: Call | undefined;
     try {
       call = await callIn(formula, selection.sheet, (reference) => this.host.read(reference));

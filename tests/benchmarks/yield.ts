@@ -1,7 +1,7 @@
 import { densestRows } from '../../src/core/cutting/pattern/densest-rows';
 import { DoubleLattice } from '../../src/core/cutting/pattern/double-lattice';
 import { firstWaste } from '../../src/core/cutting/pattern/first-waste';
-import { groundOf } from '../../src/core/cutting/pattern/pattern';
+import { cuttingArea } from '../../src/core/cutting/pattern/pattern';
 import { piecesPerSheet } from '../../src/core/cutting/pattern/pieces-per-sheet';
 import type { Way } from '../../src/core/cutting/sheet/way';
 import { area } from '../../src/core/geometry/area';
@@ -131,7 +131,9 @@ export function yieldOfPieces(): Findings {
   };
   const anchors = [
     ...ANCHORS.map((known) => against(known, (ring) => 1 - firstWaste(ring, 0, ANY).share)),
-    ...LATTICES.map((known) => against(known, (ring) => area(ring) / groundOf(new DoubleLattice(ring, 0).densest()))),
+    ...LATTICES.map((known) =>
+      against(known, (ring) => area(ring) / cuttingArea(new DoubleLattice(ring, 0).densest())),
+    ),
   ];
   const counts = COUNTS.map(({ what, way, least }) => {
     const { ms, result } = timed(() => piecesPerSheet(sole, SHEET, way));
@@ -151,9 +153,9 @@ export function yieldOfPieces(): Findings {
   const rows = [ANY, HALF_TURNS].map((way) => {
     const { ms, result } = timed(() => densestRows(sole, 0, way));
     const what = way === ANY ? 'densest rows, 60 vertices, any way' : 'densest rows, 60 vertices, half turns';
-    return { what, found: Number((area(sole) / groundOf(result)).toFixed(6)), ...taken(ms) };
+    return { what, found: Number((area(sole) / cuttingArea(result)).toFixed(6)), ...taken(ms) };
   });
-  const lattice = timed(() => groundOf(new DoubleLattice(sole, 0).densest()));
+  const lattice = timed(() => cuttingArea(new DoubleLattice(sole, 0).densest()));
   const region = timed(() => noFitRegion(sole, moved(sole, 30)));
   const others = [
     {

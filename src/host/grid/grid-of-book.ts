@@ -54,7 +54,7 @@ export function gridOfBook(
       ...(at === 0 && { properties: book.properties }),
       ...(fileGround && { fileGround }),
     };
-    const defaultStyle = fileGround ? styleOfGround(fileGround) : own ? groundOf(own) : plain;
+    const defaultStyle = fileGround ? styleOfGround(fileGround) : own ? backgroundOf(own) : plain;
     return { ...sheetOf(sheet, sheetIds(at), styles, spilled), defaultStyle, custom };
   });
   return {
@@ -218,7 +218,7 @@ function styleOfGround(look: Look): IStyleData {
 }
 
 /** What a sheet's cells look like that it has a look for as a whole; the grid's own room beside letters. */
-function groundOf(look: Look): IStyleData {
+function backgroundOf(look: Look): IStyleData {
   return plannedGround(look) ? plain : styleOfLook(look);
 }
 

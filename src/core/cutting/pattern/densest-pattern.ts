@@ -2,7 +2,7 @@ import { convex } from '../../geometry/convex';
 import type { Ring } from '../../geometry/ring';
 import { densestRows } from './densest-rows';
 import { DoubleLattice } from './double-lattice';
-import { groundOf, type Pattern } from './pattern';
+import { cuttingArea, type Pattern } from './pattern';
 import { soundPattern } from './sound-pattern';
 import { endsMaySwap, type Way } from '../sheet/way';
 
@@ -14,5 +14,5 @@ export function densestPattern(ring: Ring, knifeRoom: number, way: Way): Pattern
   const rows = densestRows(ring, knifeRoom, way);
   if (!endsMaySwap(way) || convex(ring)) return rows;
   const lattice = new DoubleLattice(ring, knifeRoom).densest();
-  return groundOf(lattice) < groundOf(rows) && soundPattern(lattice, ring, knifeRoom) ? lattice : rows;
+  return cuttingArea(lattice) < cuttingArea(rows) && soundPattern(lattice, ring, knifeRoom) ? lattice : rows;
 }

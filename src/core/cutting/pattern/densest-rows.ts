@@ -1,7 +1,7 @@
 import type { Ring } from '../../geometry/ring';
 import { Lays } from '../rows/lay';
 import { type Fineness, minimise } from '../../numerics/minimise';
-import { COARSE, doubleRows, FINE, groundOf, type Pattern, singleRows } from './pattern';
+import { COARSE, doubleRows, FINE, cuttingArea, type Pattern, singleRows } from './pattern';
 import { endsMaySwap, type Way, wholeTurn } from '../sheet/way';
 
 /** Half a turn of directions, and then the neighbourhood of the best, degrees. */
@@ -23,13 +23,13 @@ export function densestRows(ring: Ring, knifeRoom: number, way: Way): Pattern {
     const single = singleRows(piece, fineness);
     if (!endsMaySwap(way)) return single;
     const double = doubleRows(piece, lays.at(wholeTurn(turn + 180)), fineness);
-    return groundOf(double) < groundOf(single) ? double : single;
+    return cuttingArea(double) < cuttingArea(single) ? double : single;
   };
-  const rough = minimise((turn) => groundOf(at(turn, COARSE)), 0, 180, DIRECTIONS).best;
-  const close = minimise((turn) => groundOf(at(turn, FINE)), rough - CLOSE, rough + CLOSE, CLOSE_BY).best;
+  const rough = minimise((turn) => cuttingArea(at(turn, COARSE)), 0, 180, DIRECTIONS).best;
+  const close = minimise((turn) => cuttingArea(at(turn, FINE)), rough - CLOSE, rough + CLOSE, CLOSE_BY).best;
   const turns = ring.length <= FEW_CORNERS ? [close, ...throughCorners(ring)] : [close];
   const patterns = turns.map((turn) => at(turn, FINE));
-  return patterns.reduce((best, one) => (groundOf(one) < groundOf(best) ? one : best));
+  return patterns.reduce((best, one) => (cuttingArea(one) < cuttingArea(best) ? one : best));
 }
 
 /** Turns that bring a line through two corners along the rows, degrees. */

@@ -8,7 +8,7 @@ import type { Point, Ring } from '../../geometry/ring';
 import { unionOutline } from '../../geometry/union-outline';
 import { Lays } from '../rows/lay';
 import type { Fineness } from '../../numerics/minimise';
-import { groundOf, pairRows, type Pattern, type SlantRange } from './pattern';
+import { cuttingArea, pairRows, type Pattern, type SlantRange } from './pattern';
 import { wholeTurn } from '../sheet/way';
 
 /** Places of the second piece round the first, and directions of rows over half a turn, that are looked at. */
@@ -87,13 +87,13 @@ export class DoubleLattice {
       this.contacts.between(a.contact, b.contact) > APART * contactSpacing ||
       Math.abs(a.turn - b.turn) > APART * spacing;
     const starts: Place[] = [];
-    for (const place of [...looked].sort((a, b) => groundOf(a.pattern) - groundOf(b.pattern))) {
+    for (const place of [...looked].sort((a, b) => cuttingArea(a.pattern) - cuttingArea(b.pattern))) {
       if (starts.length === FOLLOWED) break;
       if (starts.every((start) => apart(start, place))) starts.push(place);
     }
     const steps = { contact: contactSpacing, turn: spacing };
     const some = starts.map((start) => this.descend(start, steps, FIRST_STEP, HALF_WAY));
-    const best = some.reduce((a, b) => (groundOf(b.pattern) < groundOf(a.pattern) ? b : a));
+    const best = some.reduce((a, b) => (cuttingArea(b.pattern) < cuttingArea(a.pattern) ? b : a));
     return this.descend(best, steps, HALF_WAY, FINEST).pattern;
   }
 
@@ -108,7 +108,7 @@ export class DoubleLattice {
         const { pitch, slant } = best.pattern;
         const range = { about: slant / pitch, within: step / 2 };
         const next = this.at(best.contact + along * step * steps.contact, best.turn + round * step * steps.turn, range);
-        if (groundOf(next.pattern) >= groundOf(best.pattern)) continue;
+        if (cuttingArea(next.pattern) >= cuttingArea(best.pattern)) continue;
         best = next;
         moved = true;
       }

@@ -1,7 +1,7 @@
 import { area } from '../../geometry/area';
 import type { Ring } from '../../geometry/ring';
 import { densestPattern } from './densest-pattern';
-import { groundOf } from './pattern';
+import { cuttingArea } from './pattern';
 import type { Way } from '../sheet/way';
 
 export interface FirstWaste {
@@ -17,6 +17,6 @@ export interface FirstWaste {
  * of the term: A Manual of Shoemaking, 1912.
  */
 export function firstWaste(ring: Ring, knifeRoom: number, way: Way): FirstWaste {
-  const ground = groundOf(densestPattern(ring, knifeRoom, way));
+  const ground = cuttingArea(densestPattern(ring, knifeRoom, way));
   return { share: 1 - area(ring) / ground, ground };
 }

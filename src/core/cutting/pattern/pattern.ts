@@ -24,7 +24,7 @@ export interface Pattern {
 }
 
 /** Area of ground that a pattern takes for one piece, mm²: its cutting area. */
-export function groundOf({ members, pitch, rise }: Pattern): number {
+export function cuttingArea({ members, pitch, rise }: Pattern): number {
   return (pitch * rise) / members.length;
 }
 
@@ -113,7 +113,7 @@ export function pairRows(
 }
 
 function groundOrInfinity(pattern: Pattern | undefined): number {
-  return pattern ? groundOf(pattern) : Infinity;
+  return pattern ? cuttingArea(pattern) : Infinity;
 }
 
 /** Lays rows of members as close above each other as all rows above allow, not only the next. */
@@ -122,13 +122,13 @@ export function stacked(members: Members, pitch: number, slant: number): Pattern
   const bottom = Math.min(...members.map(({ lay, y }) => y + lay.box.bottom));
   let rise = 0;
   for (let above = 1; above * rise < top - bottom - 1e-9 && above <= 64; above++) {
-    rise = Math.max(rise, gapOf(members, pitch, above * slant) / above);
+    rise = Math.max(rise, riseOver(members, pitch, above * slant) / above);
   }
   return { members, pitch, slant, rise };
 }
 
 /** How far above a row of members the same row must lie where it is shifted along. */
-function gapOf(members: readonly Member[], pitch: number, shift: number): number {
+function riseOver(members: readonly Member[], pitch: number, shift: number): number {
   let most = -Infinity;
   for (const below of members) {
     for (const above of members) {

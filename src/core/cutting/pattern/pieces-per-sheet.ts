@@ -9,7 +9,7 @@ import { mustFit } from '../sheet/fitting-turn';
 import { Lays } from '../rows/lay';
 import type { Placement } from '../sheet/layout';
 import type { Fineness } from '../../numerics/minimise';
-import { alternateRows, COARSE, doubleRows, groundOf, type Pattern, singleRows } from './pattern';
+import { alternateRows, COARSE, doubleRows, cuttingArea, type Pattern, singleRows } from './pattern';
 import { rowSequence } from './row-sequence';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { soundPattern } from './sound-pattern';
@@ -148,7 +148,7 @@ function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): rea
   });
   if (endsMaySwap(way)) rows.push(...alternatesToTry(lays, seen, way, turns.length));
   const all = [...rows, ...latticesToTry(ring, halfRoom, way)];
-  return all.sort((a, b) => groundOf(a.pattern) - groundOf(b.pattern));
+  return all.sort((a, b) => cuttingArea(a.pattern) - cuttingArea(b.pattern));
 }
 
 /** Double lattices of a piece that is not convex, in which it may hook into itself as no rows let it. */
@@ -183,7 +183,7 @@ function alternatesToTry(lays: Lays, turns: readonly number[], way: Way, along: 
   if (turns.length > ALTERNATES) {
     const seen = close.map(({ turn, i }) => {
       const pattern = at(turn, GLANCE);
-      return { turn, i, ground: pattern ? groundOf(pattern) : Infinity };
+      return { turn, i, ground: pattern ? cuttingArea(pattern) : Infinity };
     });
     close = seen.sort((a, b) => a.ground - b.ground || a.i - b.i).slice(0, ALTERNATES);
   }
@@ -238,7 +238,7 @@ function fullest(choices: readonly Rows[], { length, width }: Rectangle): Fillin
   for (const rows of choices) {
     const { pattern, along } = rows;
     // What the rectangle could hold were there no edges, and two more for luck at the edges, is out of reach below the best.
-    if (best && (1.05 * length * width) / groundOf(pattern) + 2 <= best.count) continue;
+    if (best && (1.05 * length * width) / cuttingArea(pattern) + 2 <= best.count) continue;
     const fill = along ? fillBlock(pattern, length, width) : fillBlock(pattern, width, length);
     if (!best || fill.count > best.count) best = { rows, fill, count: fill.count };
   }

@@ -69,7 +69,7 @@ export function rowSequence(
   const n = states.length;
   if (n === 0 || n * n * most > MOST_STEPS) return undefined;
   const gaps = new Float64Array(n * n);
-  states.forEach((below, s) => states.forEach((above, t) => (gaps[s * n + t] = gapOf(below, above, pitch))));
+  states.forEach((below, s) => states.forEach((above, t) => (gaps[s * n + t] = riseAbove(below, above, pitch))));
   const limit = height * (1 + TOO_HIGH);
   const lowest = new Float64Array((most + 1) * n).fill(Infinity);
   const before = new Int32Array((most + 1) * n).fill(-1);
@@ -121,7 +121,7 @@ function statesOf(kind: RowKind, pitch: number, length: number): readonly State[
 }
 
 /** How far the origins of a row lie above those of the one below. */
-function gapOf(below: State, above: State, pitch: number): number {
+function riseAbove(below: State, above: State, pitch: number): number {
   const shift = above.start - above.kind.lay.box.left - below.start + below.kind.lay.box.left;
   return rowGap(below.kind.lay.sides.top, above.kind.lay.sides.bottom, pitch, shift);
 }
@@ -134,7 +134,7 @@ function drawnTogether(states: readonly State[], pitch: number, length: number):
     const heightAt = (start: number) =>
       laid
         .slice(-REACH)
-        .reduce((y, row) => Math.max(y, row.y + gapOf(row, { ...state, start }, pitch)), -kind.lay.box.bottom);
+        .reduce((y, row) => Math.max(y, row.y + riseAbove(row, { ...state, start }, pitch)), -kind.lay.box.bottom);
     const last = length - kind.lay.length - (count - 1) * pitch;
     const [from, to] = [Math.max(0, state.start - pitch / STARTS), Math.min(last, state.start + pitch / STARTS)];
     let start = Math.min(state.start, Math.max(0, last));

@@ -4,7 +4,7 @@ import { itemAt } from '../../../../src/core/item-at';
 import { densestPattern } from '../../../../src/core/cutting/pattern/densest-pattern';
 import { DoubleLattice } from '../../../../src/core/cutting/pattern/double-lattice';
 import { densestRows } from '../../../../src/core/cutting/pattern/densest-rows';
-import { groundOf, type Pattern } from '../../../../src/core/cutting/pattern/pattern';
+import { cuttingArea, type Pattern } from '../../../../src/core/cutting/pattern/pattern';
 import { area } from '../../../../src/core/geometry/area';
 import { crossesItself } from '../../../../src/core/geometry/crosses-itself';
 import { moved } from '../../../../src/core/geometry/moved';
@@ -12,7 +12,7 @@ import type { Point, Ring } from '../../../../src/core/geometry/ring';
 import { cornerGap, farApart, sharedArea } from '../oracle';
 import { anyOutline, hook, longTee, regular, soleLike, tee } from '../outlines';
 
-const density = (ring: Ring) => area(ring) / groundOf(new DoubleLattice(ring, 0).densest());
+const density = (ring: Ring) => area(ring) / cuttingArea(new DoubleLattice(ring, 0).densest());
 
 /** All pieces of a pattern about its middle cell, which comes first. */
 function patch({ members, pitch, slant, rise }: Pattern, ring: Ring): readonly Ring[] {
@@ -54,12 +54,12 @@ describe('DoubleLattice', () => {
   });
 
   it('hooks pieces into each other as no rows do', () => {
-    const rows = area(hook) / groundOf(densestRows(hook, 0, { kind: 'any' }));
+    const rows = area(hook) / cuttingArea(densestRows(hook, 0, { kind: 'any' }));
     expect(density(hook)).toBeGreaterThan(rows + 0.1);
   });
 
   it('comes within a thousandth of the rows of a sole-like piece, or beyond', () => {
-    const rows = area(soleLike()) / groundOf(densestRows(soleLike(), 0, { kind: 'any' }));
+    const rows = area(soleLike()) / cuttingArea(densestRows(soleLike(), 0, { kind: 'any' }));
     expect(density(soleLike())).toBeGreaterThan(rows - 1e-3);
   });
 });
@@ -84,8 +84,8 @@ describe('densestPattern', () => {
   it('is never less dense than rows', () => {
     fc.assert(
       fc.property(anyOutline, (ring) => {
-        const rows = groundOf(densestRows(ring, 0, { kind: 'endForEnd' }));
-        expect(groundOf(densestPattern(ring, 0, { kind: 'endForEnd' }))).toBeLessThanOrEqual(rows);
+        const rows = cuttingArea(densestRows(ring, 0, { kind: 'endForEnd' }));
+        expect(cuttingArea(densestPattern(ring, 0, { kind: 'endForEnd' }))).toBeLessThanOrEqual(rows);
       }),
       { numRuns: 5, seed: 6 },
     );
@@ -98,7 +98,7 @@ describe('densestPattern', () => {
   it('is the same for outlines whose points are moved together', () => {
     const shifted = hook.map(([x, y]): Point => [x + 137.3, y - 41.9]);
     expect(crossesItself(shifted)).toBe(false);
-    const ground = (ring: Ring) => groundOf(densestPattern(ring, 0, { kind: 'any' }));
+    const ground = (ring: Ring) => cuttingArea(densestPattern(ring, 0, { kind: 'any' }));
     expect(ground(shifted)).toBeCloseTo(ground(hook), 2);
   });
 });
