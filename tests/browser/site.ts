@@ -115,7 +115,8 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
 export function openedOnce<T extends Pick<OpenPage, 'context'>>(open: () => Promise<T>): () => T {
   let opened: T | undefined;
   beforeAll(async () => {
-    opened = await open();
+    // What a test opens is opened again where its test is run again; this is of no test.
+    opened = await open().catch(() => open());
   });
   afterAll(() => opened?.context.close());
   return () => {
