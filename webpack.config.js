@@ -130,10 +130,11 @@ async function describeFunctions(compilation) {
       each.name === 'tables' ? planParameters() : [{ description: tableInWords(each.name), ...each }],
     ),
   }));
-  // Where their tables stand is handed over to functions that plan, so that their sentences name cells.
+  // Where their tables stand is handed over to functions that plan, so that their sentences name cells; calls of them may be
+  // dropped while they are worked on.
   for (const one of filled) {
-    const plans = one.parameters[0]?.name === 'pairage' || one.id === 'TICKET';
-    if (plans && !one.options?.cancelable) one.options = { ...one.options, requiresParameterAddresses: true };
+    const plans = one.id !== 'LAYOUTSEARCH' && (one.parameters[0]?.name === 'pairage' || one.id === 'TICKET');
+    if (plans) one.options = { ...one.options, cancelable: true, requiresParameterAddresses: true };
   }
   const described = filled.map((one) => ({ ...one, helpUrl: `${address}help/${one.id.toLowerCase()}.html` }));
   // A cell that shows an error is told of by its place, and spoils no table that does not read it.
@@ -259,6 +260,7 @@ const page = {
   entry: {
     ...Object.fromEntries(['loading', 'runtime', 'page'].map((name) => [name, `./src/embedded/${name}.ts`])),
     'help/find': './src/help/find.ts',
+    'help/ticked': './src/help/ticked.ts',
   },
   // The pane is one file, loaded while the sheet is laid out.
   optimization: { ...common('page').optimization, splitChunks: false },

@@ -2,6 +2,7 @@ import { ICommandService } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
 import { GridHost } from '../host/grid/grid-host';
 import { ask } from '../taskpane/ask';
+import { followTheme } from '../taskpane/theme';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { pasteUnstyled } from './clipboard';
@@ -24,7 +25,6 @@ import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
 import { markTabs } from './tab-marks';
 import { offerTableView } from './table-view';
-import { followTheme } from './theme';
 
 /** Stands before the name of each custom function, as the manifest has it for the office suite. */
 const namespace = 'SOLEBENCH';
@@ -83,6 +83,12 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   showName(host);
   markTabs(injector, host);
 
+  const workOut = async () => {
+    // What cannot be planned ahead, the functions tell of in the cells.
+    await (await pane)?.planAhead(host).catch(() => undefined);
+    await functions.workOutAll();
+  };
+
   await spreadsheet.shown;
   mendSemantics(element('grid'));
   const uncover = () => {
@@ -93,13 +99,13 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   };
   if (entry.fresh) {
     stage('Working out the workbook');
-    await functions.workOutAll();
+    await workOut();
     uncover();
   } else {
     // Its last values can be seen while it is worked out anew.
     uncover();
     await painted();
-    await opening(functions.workOutAll(), entry.kept?.run.id);
+    await opening(workOut(), entry.kept?.run.id);
   }
   const loaded = await pane;
   if (loaded) loaded.mountPane(element('pane'), host, { begin: (next) => runs.begin(next) });

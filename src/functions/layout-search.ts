@@ -9,6 +9,7 @@ import { isBlank, isLeftOut, readNumber } from '../tables/cell';
 import { layoutsTable } from '../tables/layouts';
 import { headingOf } from '../tables/result';
 import { answer } from './answer';
+import { answerStepwise } from './answer-stepwise';
 import { soundPlan } from './plan-arguments';
 
 /** Rates that a search needs none of. */
@@ -39,15 +40,22 @@ export function layoutSearch(
   invocation: CustomFunctions.CancelableInvocation,
 ): Promise<any[][]> {
   // Slips are told at once; only the search itself takes its time.
-  const { stocks, tried, from } = answer(() => ({
+  const { plan, tried, from } = answer(() => ({
     tried: isLeftOut(effort, EFFORT) ? EFFORT.usual : readNumber(effort, EFFORT, { argument: 'effort' }),
     from: isBlank(seed) ? 1 : readNumber(seed, { least: 0, most: 2 ** 31 - 1, whole: true }, { argument: 'seed' }),
-    stocks: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined, offcuts, offers]).plan.cutting
-      .stocks,
+    plan: soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, undefined, offcuts, offers]).plan,
   }));
+  const stocks = answerStepwise([invocation], function* () {
+    yield* plan.upTo('cutting');
+    return plan.cutting.stocks;
+  });
   const token = { stopped: false };
-  invocation.onCanceled = () => (token.stopped = true);
-  return search(stocks, tried, from, token);
+  const dropped = invocation.onCanceled;
+  invocation.onCanceled = () => {
+    token.stopped = true;
+    dropped?.();
+  };
+  return Promise.resolve(stocks).then((cut) => search(cut, tried, from, token));
 }
 
 /** Searches that ran to their end, by what they depend on: a price changes none of it. */

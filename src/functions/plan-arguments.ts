@@ -1,4 +1,5 @@
 import { Problem } from '../core/problem';
+import { finished, type Stepwise } from '../core/stepwise';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { type PlanCells, type PlanReading, readPlan } from '../tables/plan-input';
@@ -28,7 +29,13 @@ export function soundPlan(args: PlanArguments): Pick<PlanReading, 'plan' | 'mone
  * @throws Problem where that is nothing: the first of all slips, with the number of the others.
  */
 export function possiblePlan(args: PlanArguments): Pick<PlanReading, 'plan' | 'money'> {
+  return finished(possiblePlanStepwise(args));
+}
+
+/** The same, step by step. */
+export function* possiblePlanStepwise(args: PlanArguments): Stepwise<Pick<PlanReading, 'plan' | 'money'>> {
   const { plan, problems, money } = reading(args);
+  yield* plan.upTo('cost');
   const { orders, notOrdered } = plan.possible;
   const all = problems.length > 0 ? problems : notOrdered.map(({ why }) => why);
   if (orders.length === 0 && all.length > 0) throw told(all);

@@ -11,10 +11,8 @@ import {
   ticketTable,
 } from '../tables/results';
 import { sizeWriter } from '../tables/sizes-in-words';
-import { answer } from './answer';
-import { answerAt } from './answer-at';
-import { addressesIn, argumentCells } from './argument-cells';
-import { possiblePlan, reading, soundPlan } from './plan-arguments';
+import { answerStepwise } from './answer-stepwise';
+import { possiblePlanStepwise, reading, soundPlan } from './plan-arguments';
 
 // `tables` are those of src/tables/input-tables.ts: the build puts them, each by its name, into functions.json in its place.
 
@@ -23,9 +21,10 @@ import { possiblePlan, reading, soundPlan } from './plan-arguments';
  * @customfunction SUMMARY
  * @returns {any[][]} A table of one row: pairs, money to buy and cost, hours, day, how much is to be put right, next step.
  */
-export function summary(...tables: any[][][]): any[][] {
-  return answerAt(tables, (where) => {
+export function summary(...tables: any[][][]) {
+  return answerStepwise(tables, function* (where) {
     const { plan, problems, money } = reading(tables);
+    yield* plan.upTo('checks');
     const run = plan.summary(problems);
     return writeTable(summaryTable(run), [run], money, [], where);
   });
@@ -36,9 +35,10 @@ export function summary(...tables: any[][][]): any[][] {
  * @customfunction PIECES
  * @returns {any[][]} A table: style, size, number, piece, stock, measures in mm, skive, pieces to cut.
  */
-export function pieces(...tables: any[][][]): any[][] {
-  return answerAt(tables, () => {
+export function pieces(...tables: any[][][]) {
+  return answerStepwise(tables, function* () {
     const { plan, money } = soundPlan(tables);
+    yield* plan.upTo('bottoms');
     return writeTable(piecesTable(sizeWriter(plan.runs.styles)), plan.pieces, money);
   });
 }
@@ -48,9 +48,10 @@ export function pieces(...tables: any[][][]): any[][] {
  * @customfunction CUTTING
  * @returns {any[][]} A table: sheets, least possible number, area use, what is lost between the pieces and outside of them.
  */
-export function cutting(...tables: any[][][]): any[][] {
-  return answerAt(tables, () => {
+export function cutting(...tables: any[][][]) {
+  return answerStepwise(tables, function* () {
     const { plan, money } = soundPlan(tables);
+    yield* plan.upTo('cutting');
     return writeTable(cuttingTable, plan.cutting.stocks, money);
   });
 }
@@ -60,9 +61,9 @@ export function cutting(...tables: any[][][]): any[][] {
  * @customfunction ORDER
  * @returns {any[][]} A table: a row a stock and offer, and the sum.
  */
-export function order(...tables: any[][][]): any[][] {
-  return answerAt(tables, (where) => {
-    const { plan, money } = possiblePlan(tables);
+export function order(...tables: any[][][]) {
+  return answerStepwise(tables, function* (where) {
+    const { plan, money } = yield* possiblePlanStepwise(tables);
     return writeTable(orderTable, plan.possible.orders, money, plan.possible.notOrdered, where);
   });
 }
@@ -72,9 +73,9 @@ export function order(...tables: any[][][]): any[][] {
  * @customfunction COST
  * @returns {any[][]} A table: a row a style, and the sum.
  */
-export function cost(...tables: any[][][]): any[][] {
-  return answerAt(tables, (where) => {
-    const { plan, money } = possiblePlan(tables);
+export function cost(...tables: any[][][]) {
+  return answerStepwise(tables, function* (where) {
+    const { plan, money } = yield* possiblePlanStepwise(tables);
     return writeTable(costTable, plan.possible.costs, money, plan.possible.notCosted, where);
   });
 }
@@ -84,9 +85,10 @@ export function cost(...tables: any[][][]): any[][] {
  * @customfunction CHECKS
  * @returns {any[][]} A table: a row a check, what is to be put right first.
  */
-export function checks(...tables: any[][][]): any[][] {
-  return answerAt(tables, (where) => {
+export function checks(...tables: any[][][]) {
+  return answerStepwise(tables, function* (where) {
     const { plan, problems } = reading(tables);
+    yield* plan.upTo('checks');
     return writeTable(checksTable, plan.checksBeside(problems), '', [], where);
   });
 }
@@ -96,9 +98,10 @@ export function checks(...tables: any[][][]): any[][] {
  * @customfunction BATCHES
  * @returns {any[][]} A table: a row a last and size.
  */
-export function batches(...tables: any[][][]): any[][] {
-  return answerAt(tables, () => {
+export function batches(...tables: any[][][]) {
+  return answerStepwise(tables, function* () {
     const { plan } = soundPlan(tables);
+    yield* plan.upTo('batches');
     return writeTable(batchesTable, plan.batches);
   });
 }
@@ -106,13 +109,14 @@ export function batches(...tables: any[][][]): any[][] {
 /**
  * The bench's ticket of a style: every step in the order of the bench, with heights, times, minutes and what to look for.
  * @customfunction TICKET
+ * @cancelable
  * @param {any} style Code of the style.
  * @param {any[][]} [outlines]
  * @param {any[][]} [layouts]
  * @param {any} [size] One size of the run; without it, all.
  * @param {any[][]} [offcuts]
  * @param {any[][]} [offers]
- * @param {CustomFunctions.Invocation} invocation Tells where the tables stand.
+ * @param {CustomFunctions.CancelableInvocation} invocation Tells where the tables stand, and when the answer is no longer wanted.
  * @returns {any[][]} A table: a row for each step, with its pieces, measures in mm, skive, heights after it, coats, minutes, what to do, look for and mind.
  */
 export function ticket(
@@ -127,19 +131,21 @@ export function ticket(
   size: any,
   offcuts: any[][],
   offers: any[][],
-  invocation: CustomFunctions.Invocation,
-): any[][] {
+  invocation: CustomFunctions.CancelableInvocation,
+) {
   const tables = [pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers];
-  const told = addressesIn(invocation);
-  return answer(
-    () => {
+  return answerStepwise(
+    [...tables, invocation],
+    function* () {
       const code = readText(style, { argument: 'style' });
       // Some hosts hand a blank cell over as 0, which is no size of a run.
       const one =
         isBlank(size) || size === 0 ? undefined : readNumber(size, { least: -5, most: 450 }, { argument: 'size' });
       const { plan } = soundPlan(tables);
+      yield* plan.upTo('bottoms');
       return writeTable(ticketTable(sizeWriter(plan.runs.styles), plan.workApart(code)), plan.ticket(code, one));
     },
-    argumentCells(tables, told && [...told.slice(1, 8), ...told.slice(9)]),
+    // Beside the tables stand the style, before them, and the size, after Layouts.
+    (told) => [...told.slice(1, 8), ...told.slice(9)],
   );
 }

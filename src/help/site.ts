@@ -4,6 +4,7 @@ import { guide, pageOfMarkdown } from './guide';
 import { list } from './list';
 import type { Description } from './metadata';
 import { privacy } from './privacy';
+import { volunteer } from './volunteer';
 import { workedByHand } from './worked-by-hand';
 
 /**
@@ -19,6 +20,7 @@ export function helpSite(
     list(description),
     guide(written.office),
     pageOfMarkdown('runs.html', written.runs),
+    volunteer(),
     workedByHand(),
     privacy(),
     ...description.functions.map((one) => functionPage(one, description)),

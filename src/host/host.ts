@@ -79,6 +79,12 @@ export interface Host {
   insertFormula(formula: string): Promise<void>;
 
   /**
+   * Puts a picture over the sheet, its upper left corner at the selected cell; only where sheets take pictures.
+   * @returns the sheet's name
+   */
+  insertPicture?(picture: SheetPicture): Promise<string>;
+
+  /**
    * Replaces a table's rows below its headings; what the block does not fill becomes blank. A table that is too short
    * grows by rows inserted at its end.
    * @param cells rows below the headings, none wider than the table
@@ -97,6 +103,17 @@ export interface Host {
 
   /** Tells once of changes that follow each other closely, after they have been worked out. */
   onContent(listener: () => void, failed: Failed): Stop;
+}
+
+/** A picture for a sheet. */
+export interface SheetPicture {
+  /** In base64. */
+  readonly png: string;
+  readonly name: string;
+  /** For whoever does not see it. */
+  readonly description: string;
+  /** Of the drawing, mm. */
+  readonly width: number;
 }
 
 /** A table's area with its headings. Rows and columns count from 0. */

@@ -5,6 +5,7 @@ import { useTodaysFunctions } from '../host/excel/todays-functions';
 import { ask } from '../taskpane/ask';
 import { mountPane } from '../taskpane/pane';
 import { cautionAgainstSettings } from './cautions';
+import { filesOut } from './files-out';
 import { offerStart } from './offer-start';
 import { followSuite } from './theme';
 
@@ -14,19 +15,20 @@ export async function start(): Promise<void> {
     say('Excel’s own script did not load. Check the network, then open the pane again.');
     return;
   }
-  const { host } = await Office.onReady();
+  const { host, platform } = await Office.onReady();
   if (host !== Office.HostType.Excel) {
     say('This is the pane for Excel. Open it there with the button Solebench on the Home tab.');
     return;
   }
-  followSuite();
+  followSuite(element('theme') as HTMLButtonElement);
   if (!canRun()) {
     say(shortfalls().join(' '));
     return;
   }
   element('alone').remove();
   const dialog = element('asking') as HTMLDialogElement;
-  mountPane(element('pane'), new ExcelHost((question) => ask(dialog, question)));
+  const workbook = new ExcelHost((question) => ask(dialog, question));
+  mountPane(element('pane'), workbook, { files: filesOut(platform) });
   // Before anything else is looked at, so that no cell stays an error for a name alone.
   await useTodaysFunctions().catch((error: unknown) =>
     say(`Formulas with former names of functions stay as they are. ${whatWentWrong(error)}`),

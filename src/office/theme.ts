@@ -1,8 +1,39 @@
-/** Shows the page light or dark as the suite is; where it does not tell, the page is as the system has it. */
-export function followSuite(): void {
-  const ground = Office.context.officeTheme?.bodyBackgroundColor;
-  const dark = ground === undefined ? undefined : isDark(ground);
-  if (dark !== undefined) document.documentElement.dataset['theme'] = dark ? 'dark' : 'light';
+import { followTheme, type Theme } from '../taskpane/theme';
+
+/**
+ * Shows the page light or dark: as the maker chose with the button, else as the suite is where it tells, else as the system
+ * has it. The page outlives the pane, and the suite tells nothing of a change: so it is asked again whenever the pane is
+ * shown, and what it said before counts no longer once the system has changed.
+ */
+export function followSuite(button: HTMLButtonElement): void {
+  const { suggest } = followTheme(button);
+  button.hidden = false;
+  let told: Theme | undefined;
+  const ask = () => {
+    const theme = suiteTheme();
+    if (theme !== undefined && theme !== told) suggest(theme);
+    told = theme;
+  };
+  ask();
+  document.addEventListener('visibilitychange', () => {
+    if (document.visibilityState === 'visible') ask();
+  });
+  // The pane of a page that stays may be hidden without the page being told.
+  Office.addin
+    ?.onVisibilityModeChanged?.(({ visibilityMode }) => {
+      if (visibilityMode === Office.VisibilityMode.taskpane) ask();
+    })
+    .catch(() => undefined);
+}
+
+/** What the suite says; undefined where it says nothing, as on the web at times. */
+function suiteTheme(): Theme | undefined {
+  const { officeTheme } = Office.context;
+  // The first is newer and surer; neither is everywhere.
+  const { isDarkTheme } = (officeTheme ?? {}) as { readonly isDarkTheme?: boolean };
+  if (typeof isDarkTheme === 'boolean') return isDarkTheme ? 'dark' : 'light';
+  const dark = isDark(officeTheme?.bodyBackgroundColor ?? '');
+  return dark === undefined ? undefined : dark ? 'dark' : 'light';
 }
 
 /** Whether a colour such as #262626 is nearer to black than to white; undefined for what is no such colour. */

@@ -23,6 +23,7 @@ import { compareSection } from './compare-section';
 import { Comparing } from './comparing';
 import './components';
 import { cuttingSection, SheetChoice } from './cutting-section';
+import { BROWSER, type FilesOut } from './files-out';
 import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
@@ -48,6 +49,8 @@ import { waiting } from './waiting';
 import { Watched } from './watched';
 import './workings-view';
 
+export { planAhead } from './plan-ahead';
+
 /** Narrowest and widest drawing, px. */
 const DRAWING = { least: 256, most: 720 };
 /** A pane up to this wide has narrower margins, px. */
@@ -66,6 +69,8 @@ export interface Surroundings {
    * @returns whether it is there: false where the maker would rather not
    */
   readonly begin?: (plan: WorkbookPlan) => Promise<boolean>;
+  /** How files get out. */
+  readonly files?: FilesOut;
 }
 
 /**
@@ -111,7 +116,7 @@ class Pane {
   constructor(
     private readonly element: HTMLElement,
     private readonly host: Host,
-    { search = searchBesidePage, purchase = buyBesidePage, begin }: Surroundings,
+    { search = searchBesidePage, purchase = buyBesidePage, files = BROWSER, begin }: Surroundings,
   ) {
     this.begin = begin;
     this.watched = new Watched(host);
@@ -119,7 +124,8 @@ class Pane {
       this.nameRun();
       this.draw();
     });
-    const frame = (id: string, name: string) => new PictureFrame(id, name, this.draw, this.say);
+    const out = { files, put: host.insertPicture };
+    const frame = (id: string, name: string) => new PictureFrame(id, name, this.draw, this.say, out);
     this.frames = {
       build: frame('build', 'Build'),
       sheet: frame('sheet-shown', 'Sheet'),
@@ -128,7 +134,7 @@ class Pane {
     };
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
-    this.paper = new PaperMaking(this.draw, this.say);
+    this.paper = new PaperMaking(this.draw, this.say, files);
     this.searching = new Searching(search, this.draw);
     this.buying = new Buying(purchase, this.draw);
     this.runSearching = new RunSearching(search, this.draw);

@@ -7,6 +7,7 @@ import { worksheet } from '../workings/paper/worksheet-pages';
 import { gridFault, type LabelGrid, usualGrid } from '../drawing/paper/label-grid';
 import { dateInWords } from '../drawing/paper/orders';
 import { type Page, type PaperFormat, paperOf, PAPERS } from '../drawing/paper/page';
+import { BROWSER, type FilesOut, handOver, handOverOnly, nameOfFile, whereItWent } from './files-out';
 
 /** Where the making of a document stands. */
 export type MakingState =
@@ -71,6 +72,7 @@ export class PaperMaking {
   constructor(
     private readonly changed: () => void,
     private readonly say: (sentence: string) => void,
+    readonly files: FilesOut = BROWSER,
   ) {}
 
   /** Takes over a choice; what was made of the one before is put away. */
@@ -145,9 +147,10 @@ export class PaperMaking {
       const { bytes, lacking } = await pdfOf(pages, title, new Date(), async (done) =>
         breathe({ kind: 'running', what: 'writing the PDF', done, of: pages.length }),
       );
-      const file = saved(bytes, 'application/pdf', `${title}.pdf`);
-      this.put({ kind: 'made', pages, file: { ...file, lacking } });
-      this.say(`${pages.length === 1 ? 'One page is' : `${pages.length} pages are`} written as ${file.name}.`);
+      const name = nameOfFile(`${title}.pdf`);
+      const address = handOver(bytes, 'application/pdf', name);
+      this.put({ kind: 'made', pages, file: { name, address, lacking } });
+      this.say(`${pages.length === 1 ? 'One page' : `${pages.length} pages`}. ${whereItWent(name, this.files)}`);
     });
   }
 
@@ -158,16 +161,18 @@ export class PaperMaking {
       const { drawingsOf } = await import(/* webpackChunkName: "paper" */ './paper-files');
       let done = 0;
       const bytes = await drawingsOf(job, (what) => breathe({ kind: 'running', what, done: ++done, of: undefined }));
-      const { name } = saved(bytes, 'application/zip', `${job.run}, drawings.zip`);
+      const name = nameOfFile(`${job.run}, drawings.zip`);
+      handOverOnly(bytes, 'application/zip', name);
       this.put(before.kind === 'made' ? before : { kind: 'none' });
-      this.say(`${done} drawings are in ${name}, each in SVG and DXF.`);
+      this.say(`${done} drawings, each in SVG and DXF. ${whereItWent(name, this.files)}`);
     });
   }
 
   /** Saves some text as a file. */
   saveText(text: string, type: string, name: string): void {
-    const file = saved(new TextEncoder().encode(text), type, name);
-    this.say(`${file.name} is saved.`);
+    const file = nameOfFile(name);
+    handOverOnly(text, type, file);
+    this.say(whereItWent(file, this.files));
   }
 
   private async pages(job: PaperJob, breathe: Breathe): Promise<readonly Page[]> {
@@ -220,13 +225,3 @@ export class PaperMaking {
 }
 
 type Breathe = (state: MakingState & { readonly kind: 'running' }) => Promise<void>;
-
-/** Offers bytes as a file; the address stays good, so that they can be opened too where files cannot be saved. */
-function saved(bytes: Uint8Array, type: string, words: string): { readonly name: string; readonly address: string } {
-  const name = words.replace(/[\\/:*?"<>|\p{Cc}\p{Cf}]/gu, ' ').slice(0, 120);
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([bytes as Uint8Array<ArrayBuffer>], { type }));
-  link.download = name;
-  link.click();
-  return { name, address: link.href };
-}

@@ -6,6 +6,7 @@ import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { toSvg } from '../drawing/svg';
 import { shoppingCsv } from '../exchange/shopping-csv';
 import { button } from './button';
+import { type FilesOut, whereItWent } from './files-out';
 import { progressBar } from './progress-bar';
 import type { MakingState, PaperMaking } from './paper-making';
 import { waiting } from './waiting';
@@ -17,23 +18,50 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
   if (standing.kind !== 'plan' || runs.length === 0) return waiting(watched, 'No run to put on paper yet.');
   making.tables = watched.tables;
   const job = making.job(standing.plan, money);
-  const { state, fault } = making;
+  const { state, fault, files } = making;
+  const saves = files.saves !== 'never';
   return html`<section class="section" aria-labelledby="paper">
       <header><h2 id="paper">Paper</h2></header>
       ${documents(making)} ${which(watched, making)} ${how(making)}
       ${fault === undefined ? nothing : html`<p role="alert"><i class="sign bad" aria-hidden="true"></i> ${fault}</p>`}
       <p class="acts">
-        ${button('Save as PDF', () => making.save(job), { kind: 'go', disabled: fault !== undefined || state.kind === 'running' })}
+        ${
+          saves
+            ? button('Save as PDF', () => making.save(job), {
+                kind: 'go',
+                disabled: fault !== undefined || state.kind === 'running',
+              })
+            : nothing
+        }
         ${button('Show the pages', () => making.show(job), { disabled: fault !== undefined || state.kind === 'running' })}
-        ${button('Save drawings', () => making.saveDrawings(job), {
-          kind: 'link',
-          label: 'Save drawings of pieces and layouts in SVG and DXF',
-          disabled: state.kind === 'running',
-        })}
+        ${
+          saves
+            ? button('Save drawings', () => making.saveDrawings(job), {
+                kind: 'link',
+                label: 'Save drawings of pieces and layouts in SVG and DXF',
+                disabled: state.kind === 'running',
+              })
+            : nothing
+        }
         ${making.documents.has('shopping') ? shoppingActs(making, job) : nothing}
       </p>
+      ${files.saves === 'as browsers do' ? nothing : inBrowser(files)}
     </section>
     ${shown(making, state)}`;
+}
+
+/** The way that is sure: the same documents on the page, of the same workbook. */
+function inBrowser({ saves, openPage }: FilesOut): TemplateResult {
+  return html`<p class="small">
+    ${
+      saves === 'never'
+        ? 'Excel on the Mac lets no pane save files.'
+        : 'Excel may let no file of a pane through; then this is sure.'
+    }
+    Save this workbook,
+    ${openPage ? button('open the page in a browser', openPage, { kind: 'link' }) : 'open the page in a browser'},
+    choose Open file there, then Paper.
+  </p>`;
 }
 
 function documents(making: PaperMaking): TemplateResult {
@@ -203,7 +231,11 @@ function shoppingActs(making: PaperMaking, job: PaperJob): TemplateResult {
   const save = () =>
     making.saveText(shoppingCsv(shoppingList(job), money, prices), 'text/csv', `${job.run}, shopping list.csv`);
   return html`${button('Copy the list', copy, { kind: 'link', label: 'Copy the shopping list as text' })}
-  ${button('Save the list', save, { kind: 'link', label: 'Save the shopping list as CSV' })}`;
+  ${
+    making.files.saves === 'never'
+      ? nothing
+      : button('Save the list', save, { kind: 'link', label: 'Save the shopping list as CSV' })
+  }`;
 }
 
 function shown(making: PaperMaking, state: MakingState): TemplateResult | typeof nothing {
@@ -242,9 +274,9 @@ function pages(making: PaperMaking, { pages: all, file }: MakingState & { readon
     ${
       file
         ? html`<p role="status">
-            Saved as ${file.name}. Where the pane may save no files,
-            <a href=${file.address} target="_blank" rel="noopener">open it in a window of its own</a> and save or print
-            it there, at 100 %.
+            ${whereItWent(file.name, making.files)}
+            <a href=${file.address} target="_blank" rel="noopener">Open it in a window of its own</a> to print it, at
+            100 %, or to save it there.
             ${file.lacking.length > 0 ? html`The lettering lacks ${file.lacking.join(' ')}; □ is in their place.` : nothing}
           </p>`
         : nothing

@@ -2,12 +2,22 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { type Picture, PX_PER_U, toSvg } from '../drawing/svg';
 import { button } from './button';
-import { copyPicture, savePicture } from './picture-out';
+import { whatWentWrong } from '../core/what-went-wrong';
+import type { Host } from '../host/host';
+import type { FilesOut } from './files-out';
+import { copyPicture, putPicture, savePicture } from './picture-out';
 
 /** How much larger than the pane a picture may be drawn. */
 const STEPS = [1, 1.5, 2, 3, 4, 6, 8] as const;
 /** How far the keys move a picture that is larger than its frame, px. */
 const PAN = 48;
+
+/** Where pictures can go. */
+export interface PictureOut {
+  readonly files: FilesOut;
+  /** Puts one into the sheet, where the host can. */
+  readonly put?: Host['insertPicture'];
+}
 
 export interface Framed {
   /** Draws the picture in a width, u. */
@@ -32,12 +42,14 @@ export class PictureFrame {
    * @param name of the picture, spoken and in the file's name
    * @param changed draws the pane anew, at once
    * @param say tells of something done
+   * @param out where it can go
    */
   constructor(
     readonly id: string,
     readonly name: string,
     private readonly changed: () => void,
     private readonly say: (sentence: string) => void,
+    private readonly out: PictureOut,
   ) {}
 
   /** @param width of the frame, px */
@@ -55,7 +67,19 @@ export class PictureFrame {
             disabled: this.step === STEPS.length - 1,
           })}
           ${button('Copy', () => this.copy(picture), { kind: 'link', label: `Copy the picture ${this.name}` })}
-          ${button('Save', () => this.save(picture), { kind: 'link', label: `Save the picture ${this.name}` })}
+          ${
+            this.out.files.saves === 'never'
+              ? nothing
+              : button('Save', () => this.save(picture), { kind: 'link', label: `Save the picture ${this.name}` })
+          }
+          ${
+            this.out.put
+              ? button('Into sheet', () => this.put(picture), {
+                  kind: 'link',
+                  label: `Put the picture ${this.name} into the sheet`,
+                })
+              : nothing
+          }
           ${button('As text', () => this.toggle(), {
             kind: 'link',
             label: `${this.name} as text`,
@@ -157,13 +181,23 @@ export class PictureFrame {
   }
 
   private copy(picture: Picture): void {
-    copyPicture(picture, this.name).then(this.say, () =>
-      this.say(`${this.name} could not be copied here; save it instead.`),
-    );
+    const { files, put } = this.out;
+    const otherwise = put ? () => putPicture(picture, this.name, put) : () => savePicture(picture, this.name, files);
+    copyPicture(picture, this.name, otherwise).then(this.say, (error: unknown) => this.unable('copied', error));
   }
 
   private save(picture: Picture): void {
-    savePicture(picture, this.name).then(this.say, () => this.say(`${this.name} could not be saved here.`));
+    savePicture(picture, this.name, this.out.files).then(this.say, (error: unknown) => this.unable('saved', error));
+  }
+
+  private put(picture: Picture): void {
+    const { put } = this.out;
+    if (!put) return;
+    putPicture(picture, this.name, put).then(this.say, (error: unknown) => this.unable('put into the sheet', error));
+  }
+
+  private unable(what: string, error: unknown): void {
+    this.say(`${this.name} could not be ${what} here. ${whatWentWrong(error)}`);
   }
 }
 

@@ -1,5 +1,7 @@
 import { standalone } from '../drawing/standalone';
 import type { Picture } from '../drawing/svg';
+import type { Host } from '../host/host';
+import { type FilesOut, handOverOnly, nameOfFile, whereItWent } from './files-out';
 
 /** Pixels of a copied picture for one drawing millimetre: 12 are 305 dots an inch. */
 const DENSITY = 12;
@@ -14,10 +16,10 @@ async function rules(): Promise<string> {
 }
 
 /**
- * Puts a picture on the clipboard, for a letter or a ticket; where that may not be, saves it as a file.
+ * Puts a picture on the clipboard, for a letter or a ticket; where that may not be, does with it what else can be done.
  * @returns what was done
  */
-export async function copyPicture(picture: Picture, name: string): Promise<string> {
+export async function copyPicture(picture: Picture, name: string, otherwise: () => Promise<string>): Promise<string> {
   try {
     // The clipboard takes the promise, since it must be asked while the maker's click still counts.
     await navigator.clipboard.write([
@@ -25,20 +27,33 @@ export async function copyPicture(picture: Picture, name: string): Promise<strin
     ]);
     return `${name} is on the clipboard as a picture.`;
   } catch {
-    await savePicture(picture, name);
-    return `${name} may not be put on the clipboard here, so it is saved as a file.`;
+    return `${name} may not be put on the clipboard here. ${await otherwise()}`;
   }
 }
 
-/** Saves a picture as an SVG file. @returns what was done */
-export async function savePicture(picture: Picture, name: string): Promise<string> {
-  const svg = standalone(picture, name, await rules());
-  const link = document.createElement('a');
-  link.href = URL.createObjectURL(new Blob([svg], { type: 'image/svg+xml' }));
-  link.download = `${name}.svg`.replace(/[\\/:*?"<>|]/g, ' ');
-  link.click();
-  setTimeout(() => URL.revokeObjectURL(link.href), 1000);
-  return `${name} is saved as a file in SVG.`;
+/** Hands a picture over as an SVG file. @returns what became of it */
+export async function savePicture(picture: Picture, name: string, out: FilesOut): Promise<string> {
+  const file = nameOfFile(`${name}.svg`);
+  handOverOnly(standalone(picture, name, await rules()), 'image/svg+xml', file);
+  return whereItWent(file, out);
+}
+
+/** Puts a picture into the sheet, where the host can. @returns what was done */
+export async function putPicture(picture: Picture, name: string, put: Host['insertPicture'] & {}): Promise<string> {
+  const blob = await png(picture, name, await rules());
+  const sheet = await put({ png: await base64(blob), name, description: picture.label, width: picture.width });
+  return `${name} is in the sheet ${sheet}, at the cell that is selected.`;
+}
+
+/** Bytes as text, without what says their kind. */
+async function base64(blob: Blob): Promise<string> {
+  const reader = new FileReader();
+  reader.readAsDataURL(blob);
+  await new Promise((resolve, reject) => {
+    reader.onload = resolve;
+    reader.onerror = () => reject(reader.error ?? new Error('The picture could not be read.'));
+  });
+  return String(reader.result).replace(/^[^,]*,/, '');
 }
 
 async function png(picture: Picture, name: string, css: string): Promise<Blob> {

@@ -14,10 +14,17 @@ export function hireHere(): (() => WorkerLike) | undefined {
   return () => new Worker(address) as unknown as WorkerLike;
 }
 
-/** A crew of one worker a core; of none where the engine has no workers. */
+/** A core is left to the page and its sheet. */
+const LEFT_FREE = 1;
+
+/** How many workers search side by side: one at least, and one fewer than there are cores. */
+export function workersHere(): number {
+  const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
+  return Math.max(1, cores - LEFT_FREE);
+}
+
+/** A crew of workers; of none where the engine has none. */
 export function crewHere(): Crew<Task, Answer> {
   const hire = hireHere();
-  if (!hire) return new Crew(perform, undefined, 0);
-  const cores = typeof navigator === 'undefined' ? 1 : navigator.hardwareConcurrency || 1;
-  return new Crew(perform, hire, cores);
+  return hire ? new Crew(perform, hire, workersHere()) : new Crew(perform, undefined, 0);
 }

@@ -19,6 +19,7 @@ export interface Findings {
 
 /** Benchmarks by name; each loads only when it is asked for. */
 const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
+  blocks: async () => (await import('./blocks')).blocks,
   buy: async () => (await import('./buy')).buying,
   drawing: async () => (await import('./drawing')).drawing,
   cutting: async () => (await import('./cutting')).cutting,

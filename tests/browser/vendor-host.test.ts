@@ -82,6 +82,7 @@ describe('the pane’s page', () => {
       expected: /CustomFunctions is not defined|appsforoffice/,
     });
     await page.getByText('Check the network, then open the pane again.').waitFor();
+    expect(await page.getByRole('button', { name: 'Load the demo run' }).count()).toBe(0);
   });
 
   it('runs functions in the same runtime as the pane', async () => {
@@ -149,6 +150,75 @@ describe('the pane’s page', () => {
     await page.getByText('Blank tables are in the workbook.').waitFor();
     expect(await page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')))).toBe(false);
     expect((await sheets(page))[0]).toBe('Sheet1');
+  });
+
+  it('loads again into the same sheets and tables, under the names that the maker has given them', async () => {
+    const page = await openInExcel();
+    await loadDemo(page);
+    await page.getByText('The demo is in the workbook.', { exact: false }).waitFor();
+    const there = () =>
+      page.evaluate(() => [...window.richApi.sheets, ...window.richApi.tables].map(({ id, name }) => [id, name]));
+    const before = await there();
+    await page.evaluate(() => {
+      window.richApi.sheets.find(({ name }) => name === 'Run')!.name = 'June';
+    });
+    await page.getByRole('button', { name: 'Blank tables' }).click();
+    await page.getByText('Blank tables are in the workbook.', { exact: false }).waitFor();
+    expect(await there()).toEqual(before.map(([id, name]) => [id, name === 'Run' ? 'June' : name]));
+  });
+
+  it('puts a picture into the sheet, and calls nothing saved that may not be', async () => {
+    const page = await openInExcel();
+    await loadDemo(page);
+    await page.getByText('Outsole, Bend 4').waitFor();
+    await page.getByRole('button', { name: 'Put the picture Build into the sheet' }).click();
+    await page.getByText('Build is in the sheet Run, at the cell that is selected.').waitFor();
+    const [picture] = await page.evaluate(() => window.richApi.pictures);
+    expect(picture?.image).toMatch(/^iVBORw0KGgo/);
+    await page.getByRole('button', { name: 'Save the picture Build' }).click();
+    await page.getByText('was handed to Excel to be saved; whether it was, Excel does not say').waitFor();
+    expect(await page.getByText('is saved', { exact: false }).count()).toBe(0);
+  });
+
+  it('offers no Save on the Mac, where none comes of it', async () => {
+    const { page } = await site.open(pane(bridge, inExcel.replace("'PC'", "'Mac'")));
+    await page.getByRole('button', { name: 'Load the demo run' }).click();
+    await page.getByText('Outsole, Bend 4').waitFor();
+    expect(await page.getByRole('button', { name: 'Save the picture Build' }).count()).toBe(0);
+    await page.getByRole('tab', { name: 'Paper' }).click();
+    await page.getByText('Excel on the Mac lets no pane save files.').waitFor();
+    expect(await page.getByRole('button', { name: /^Save/ }).count()).toBe(0);
+    await page.evaluate(() => {
+      Office.context.ui.openBrowserWindow = (address: string) => (window.heard = [address]);
+    });
+    await page.getByRole('button', { name: 'open the page in a browser' }).click();
+    expect(await page.evaluate(() => window.heard)).toEqual([`${site.address}index.html`]);
+  });
+
+  it('follows the suite, then the system, then what the maker chooses', async () => {
+    const { page } = await site.open(
+      pane(
+        `window.suiteTheme = { bodyBackgroundColor: '#262626' };${bridge}`,
+        `${inExcel}
+        Object.defineProperty(Office.context, 'officeTheme', { get: () => window.suiteTheme });`,
+      ),
+    );
+    const theme = (wanted: string) =>
+      page.waitForFunction((one) => document.documentElement.dataset['theme'] === one, wanted);
+    await theme('dark');
+    // The suite says nothing of a change; it is asked again when the pane is shown.
+    await page.evaluate(() => {
+      Object.assign(window, { suiteTheme: { bodyBackgroundColor: '#ffffff' } });
+      document.dispatchEvent(new Event('visibilitychange'));
+    });
+    await theme('light');
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await theme('dark');
+    await page.getByRole('button', { name: 'Light', exact: true }).click();
+    await theme('light');
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.emulateMedia({ colorScheme: 'dark' });
+    expect(await page.evaluate(() => document.documentElement.dataset['theme'])).toBe('light');
   });
 
   it('loads with the workbook only when that is chosen', async () => {

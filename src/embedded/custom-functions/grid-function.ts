@@ -15,7 +15,7 @@ interface Given {
 
 /** A custom function as one of the grid's own. */
 export class GridFunction extends BaseFunction {
-  /** Known once a call has returned a promise: from then on calls are looked up before they are made. */
+  /** Known once a call has returned a promise: from then on calls are looked up before they are made, as some take no time. */
   private takesTime = false;
 
   constructor(
@@ -49,7 +49,8 @@ export class GridFunction extends BaseFunction {
   private answer(given: Given, cell: GridCell, row = 0, column = 0): Answer | undefined {
     try {
       const args = argumentsFor(this.metadata, given.values, row, column, given.corners);
-      if (this.takesTime) return this.awaited(args, given, cell);
+      if (this.takesTime && this.calculation.waiting.knows(this.callOf(args, given)))
+        return this.awaited(args, given, cell);
       const invocation = this.invocation(given, cell);
       const returned = this.implementation(...args, invocation);
       if (!isPromise(returned)) return answerFrom(returned);
@@ -67,9 +68,7 @@ export class GridFunction extends BaseFunction {
     begun?: { invocation: CustomFunctions.CancelableInvocation; returned: PromiseLike<unknown> },
   ): Answer | undefined {
     const site: FormulaSite = { ...cell, key: cellKey(cell), formula: this.calculation.formulaAt(cell) };
-    // Where arguments stand, where the function asks for that: its sentences name the cells.
-    const call = `${this.metadata.id}${JSON.stringify([args, this.addresses(given)])}`;
-    const settled = this.calculation.waiting.ask(call, site, () => {
+    const settled = this.calculation.waiting.ask(this.callOf(args, given), site, () => {
       const invocation = begun?.invocation ?? this.invocation(given, cell);
       const returned = begun?.returned ?? this.implementation(...args, invocation);
       return {
@@ -80,6 +79,11 @@ export class GridFunction extends BaseFunction {
       };
     });
     return settled?.result;
+  }
+
+  /** Tells calls apart; by where arguments stand too, where the function asks for that: its sentences name the cells. */
+  private callOf(args: readonly unknown[], given: Given): string {
+    return `${this.metadata.id}${JSON.stringify([args, this.addresses(given)])}`;
   }
 
   private cornerOf(variant: BaseValueObject, unitId: string): Corner | undefined {

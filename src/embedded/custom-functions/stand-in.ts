@@ -28,6 +28,8 @@ export interface StandIn {
   associate(implementations: Readonly<Record<string, Implementation>>): void;
   readonly Error: typeof CustomFunctionError;
   readonly ErrorCode: typeof errorCodes;
+  /** For how long it would rather wait for an answer than be told that it comes later, ms. */
+  readonly patience: number;
   /** What has been associated, by id in capitals. */
   readonly associated: ReadonlyMap<string, Implementation>;
 }
@@ -36,7 +38,7 @@ export interface StandIn {
  * Stands in for the office suite's runtime, so that the very bundle that the suite loads runs here. It has what such a
  * bundle may ask for, `associate`, `Error` and `ErrorCode`, and a register to read back what was associated.
  */
-export function standIn(): StandIn {
+export function standIn(patience = Infinity): StandIn {
   const associated = new Map<string, Implementation>();
   const associate = (
     first: string | Readonly<Record<string, Implementation>>,
@@ -50,5 +52,5 @@ export function standIn(): StandIn {
       associated.set(first.toUpperCase(), implementation);
     }
   };
-  return { associate, Error: CustomFunctionError, ErrorCode: errorCodes, associated };
+  return { associate, Error: CustomFunctionError, ErrorCode: errorCodes, patience, associated };
 }

@@ -48,6 +48,11 @@ export class WaitingCalls<Site extends CallSite, Result> {
     return count;
   }
 
+  /** Whether a call is under way, or its result is there. */
+  knows(call: string): boolean {
+    return this.calls.has(call) || this.lasting.has(call);
+  }
+
   /** Formulas are worked out anew: what a cell asked for before it must ask for again to keep it. */
   begin(): void {
     this.calculation++;

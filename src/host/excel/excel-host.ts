@@ -1,14 +1,14 @@
 import type { Cells } from '../../tables/cell';
-import { INPUT_TABLES } from '../../tables/input-tables';
-import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
+import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import { asTyped } from './as-typed';
-import { contentOf, keepMade, type Made, readMade } from './own-sheets';
+import { contentOf, ownSheets, planTables, readMade } from './own-sheets';
 import { supports } from './requirements';
 import { askedUnprotected, assertWritable } from './protected-sheets';
 import { codeOf, run } from './run';
 import { askedState, COUNTS_FROM_1904 } from './workbook-state';
-import { type CodePlaces, filledPart, setUpPrint, writeFormulas, writeSheet, writeTables } from './write-sheet';
+import { breaksReferences, inFormulas, replaceSheets } from './replace-sheets';
+import { setUpPrint } from './write-sheet';
 import type {
   Block,
   CellPlace,
@@ -17,14 +17,14 @@ import type {
   PlacedTable,
   Reference,
   Selection,
+  SheetPicture,
   Stop,
   TablePlace,
   WrittenCell,
 } from '../host';
 import { listen } from './listen';
-import { blanksApart, withReferences } from '../formulas';
+import { withReferences } from '../formulas';
 import { problemOf } from '../problems';
-import { tableNames } from '../table-names';
 
 /** Puts a yes-or-no question to the maker. */
 export type Ask = (question: string) => Promise<boolean>;
@@ -36,8 +36,7 @@ const selectionRests = 100;
 /** How many rows below a table are looked at for what it does not take in. */
 const FAR_BELOW = 500;
 
-/** Input tables with the names that they are given where those are free. */
-const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, tableNames([name])[0] as string] as const);
+const POINTS_A_MM = 72 / 25.4;
 
 /** The office suite's workbook. Works on sheets that it has made; all others it leaves alone. */
 export class ExcelHost implements Host {
@@ -48,25 +47,34 @@ export class ExcelHost implements Host {
 
   async load(plan: WorkbookPlan): Promise<boolean> {
     const before = await run(async (context) => {
-      const { made, sheets, tables } = await this.found(context);
-      const [state, assertUnprotected] = [askedState(context), askedUnprotected(sheets)];
+      const made = await readMade(context);
+      const own = await ownSheets(context, made);
+      const [state, assertUnprotected] = [askedState(context), askedUnprotected([...own.values()])];
       await context.sync();
       if (state().from1904) throw new Error(COUNTS_FROM_1904);
       assertUnprotected();
-      const own = Object.keys(made.tables).flatMap((name) => tables.get(name) ?? []);
-      const changed = sheets.length > 0 && (await contentOf(context, sheets, own)) !== made.content;
-      return { changed, names: sheets.map(({ name }) => name) };
+      if (own.size === 0) return undefined;
+      const all = await planTables(context, made);
+      const tables = Object.keys(made.tables).flatMap((name) => all.get(name) ?? []);
+      const changed = (await contentOf(context, [...own.values()], tables)) !== made.content;
+      const breaks = await breaksReferences(context, plan, own, made);
+      return { changed, breaks, names: [...own.values()].map(({ name }) => name) };
     });
-    if (before.changed && !(await this.ask(question(plan.name, before.names)))) return false;
-    await run((context) => this.replace(context, plan));
+    const loses = before !== undefined && (before.changed || before.breaks);
+    if (loses && !(await this.ask(question(plan.name, before)))) return false;
+    const names = await run((context) => replaceSheets(context, plan));
     // Without a printer the suite refuses; sheets then print in its own way.
-    await run((context) => this.setUpPrint(context, plan)).catch(() => undefined);
+    await run(async (context) => {
+      const { worksheets } = context.workbook;
+      for (const one of plan.sheets) setUpPrint(worksheets.getItem(names.get(one.name) as string), one);
+      await context.sync();
+    }).catch(() => undefined);
     return true;
   }
 
   async tables(): Promise<ReadonlyMap<string, Cells>> {
     return run(async (context) => {
-      const { tables } = await this.found(context);
+      const tables = await tablesOf(context);
       const ranges = [...tables].map(([name, table]) => [name, table.getRange().load('values')] as const);
       await context.sync();
       return new Map(
@@ -79,12 +87,12 @@ export class ExcelHost implements Host {
   }
 
   async tablePlace(name: string): Promise<TablePlace | undefined> {
-    return run(async (context) => placeOf(context, (await this.found(context)).tables.get(name)));
+    return run(async (context) => placeOf(context, (await tablesOf(context)).get(name)));
   }
 
   async tablePlaces(): Promise<ReadonlyMap<string, PlacedTable>> {
     return run(async (context) => {
-      const { tables } = await this.found(context);
+      const tables = await tablesOf(context);
       const ranges = [...tables].map(([name, table]) => {
         const range = table.getRange().load('rowIndex, columnIndex, rowCount, columnCount, worksheet/name');
         // As far down as a maker may have typed on: the suite lets a table grow only where something is typed right below it.
@@ -174,7 +182,7 @@ export class ExcelHost implements Host {
       throw new Error('No cell is selected; select the one that is to have the formula.');
     }
     await run(async (context) => {
-      const { tables } = await this.found(context);
+      const tables = await tablesOf(context);
       const references = new Map([...tables].map(([name, table]) => [name, inFormulas(name, table.name)]));
       const cell = context.workbook.getActiveCell();
       await assertWritable(context, [cell]);
@@ -183,9 +191,24 @@ export class ExcelHost implements Host {
     });
   }
 
+  readonly insertPicture = async ({ png, name, description, width }: SheetPicture): Promise<string> =>
+    run(async (context) => {
+      const cell = context.workbook.getActiveCell().load('left, top, worksheet/name');
+      await context.sync();
+      const shape = context.workbook.worksheets.getItem(cell.worksheet.name).shapes.addImage(png);
+      shape.name = name;
+      shape.altTextTitle = name;
+      shape.altTextDescription = description;
+      shape.lockAspectRatio = true;
+      shape.width = width * POINTS_A_MM;
+      [shape.left, shape.top] = [cell.left, cell.top];
+      await context.sync();
+      return cell.worksheet.name;
+    });
+
   async writeTable(name: string, cells: Cells): Promise<void> {
     await run(async (context) => {
-      const place = await placeOf(context, (await this.found(context)).tables.get(name));
+      const place = await placeOf(context, (await tablesOf(context)).get(name));
       if (!place) throw new Error(`The workbook has no table "${name}".`);
       const widest = Math.max(0, ...cells.map((row) => row.length));
       if (widest > place.columns) {
@@ -236,121 +259,33 @@ export class ExcelHost implements Host {
     const act = async () => listener();
     return listen(['onChanged', 'onCalculated', 'onDeleted', 'onNameChanged'], contentRests, act, failed);
   }
-
-  /** What Solebench has made in the workbook and is still there. */
-  private async found(context: Excel.RequestContext): Promise<{
-    readonly made: Made;
-    readonly sheets: readonly Excel.Worksheet[];
-    readonly tables: ReadonlyMap<string, Excel.Table>;
-  }> {
-    const made = await readMade(context);
-    const sheets = made.sheets.map((id) => context.workbook.worksheets.getItemOrNullObject(id).load('id, name'));
-    const item = (key: string) => context.workbook.tables.getItemOrNullObject(key).load('id, name');
-    const tables = Object.entries(made.tables).map(([name, id]) => [name, item(id)] as const);
-    // A workbook that came as a file has no note of what was made: there they go by the names that tables are given.
-    const named = usualNames.map(([name, called]) => [name, item(called)] as const);
-    await context.sync();
-    return {
-      made,
-      sheets: sheets.filter((sheet) => !sheet.isNullObject),
-      tables: new Map([...named, ...tables].filter(([, table]) => !table.isNullObject)),
-    };
-  }
-
-  /** Takes away what was made before and makes the plan's sheets: the new ones first, since one must always be there. */
-  private async replace(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
-    const { workbook } = context;
-    const { made, sheets: old } = await this.found(context);
-    workbook.worksheets.load('items/id, items/name');
-    workbook.tables.load('items/id, items/name');
-    workbook.names.load('items/name');
-    await context.sync();
-    const oldIds = new Set(old.map(({ id }) => id));
-    const oldTableIds = new Set(Object.values(made.tables));
-    const others = workbook.worksheets.items.filter(({ id }) => !oldIds.has(id)).map(({ name }) => name);
-    const names = freeNames(
-      plan.sheets.map(({ name }) => name),
-      others,
-    );
-    const taken = [
-      ...workbook.tables.items.filter(({ id }) => !oldTableIds.has(id)).map(({ name }) => name),
-      ...workbook.names.items.map(({ name }) => name),
-    ];
-
-    workbook.application.suspendApiCalculationUntilNextSync();
-    const pairs = plan.sheets.map((sheet, at) => {
-      const provisional = freeNames(
-        [`Solebench ${at + 1}`],
-        workbook.worksheets.items.map(({ name }) => name),
-      )[0];
-      return { plan: { ...sheet, name: names[at] as string }, sheet: workbook.worksheets.add(provisional) };
-    });
-    for (const sheet of old) sheet.delete();
-    for (const { sheet, plan: one } of pairs) sheet.name = one.name;
-    const inPlan = plan.sheets.flatMap(({ tables }) => tables.map(({ name }) => name));
-    const called = new Map(tableNames(inPlan, taken).map((name, at) => [inPlan[at] as string, name]));
-    const codes = codePlaces(pairs.map((pair) => pair.plan));
-    for (const { sheet, plan: one } of pairs) writeSheet(sheet, one, codes);
-    const tables = pairs.flatMap(({ sheet, plan: one }) => writeTables(sheet, one, called));
-    const references = new Map([...called].map(([name, table]) => [name, inFormulas(name, table)]));
-    for (const { sheet, plan: one } of pairs) writeFormulas(sheet, one, references);
-    const [first] = pairs;
-    first?.sheet.activate();
-    first?.sheet.getRangeByIndexes(0, 0, 1, 1).select();
-    for (const { sheet } of pairs) sheet.load('id');
-    for (const table of tables) table.load('id');
-    await context.sync();
-
-    const sheets = pairs.map(({ sheet }) => sheet);
-    keepMade(context, {
-      sheets: sheets.map(({ id }) => id),
-      tables: Object.fromEntries(tables.map(({ id }, at) => [inPlan[at], id])),
-      content: await contentOf(context, sheets, tables),
-    });
-    await context.sync();
-  }
-
-  private async setUpPrint(context: Excel.RequestContext, plan: WorkbookPlan): Promise<void> {
-    const { sheets } = await this.found(context);
-    sheets.forEach((sheet, at) => setUpPrint(sheet, plan.sheets[at] as SheetPlan));
-    await context.sync();
-  }
 }
 
-/** A table with its headings, as formulas name it. @param called its name in the workbook */
-function inFormulas(name: string, called: string): string {
-  return blanksApart(name, `${called}[#All]`);
+/** What is lost, for the maker to say yes or no to. */
+function question(
+  plan: string,
+  {
+    changed,
+    breaks,
+    names,
+  }: { readonly changed: boolean; readonly breaks: boolean; readonly names: readonly string[] },
+): string {
+  const list = names.map((name) => `“${name}”`).join(', ');
+  const undone = supports('ExcelUndoApiAll', '1.0')
+    ? 'Excel’s Undo goes back step by step.'
+    : 'Excel cannot bring them back, nor undo what you did before.';
+  return [
+    changed ? `The sheets ${list} hold what you have entered. “${plan}” takes their place. ${undone}` : '',
+    breaks ? `This version of Excel makes tables on ${list} anew: formulas of your own that name them show #REF!.` : '',
+    'Your other sheets stay as they are. Replace them?',
+  ]
+    .filter(Boolean)
+    .join(' ');
 }
 
-function question(plan: string, sheets: readonly string[]): string {
-  const list = sheets.map((name) => `“${name}”`).join(', ');
-  return (
-    `The sheets ${list} hold what you have entered. “${plan}” takes their place; ` +
-    'Excel cannot bring them back. Your other sheets stay as they are. Replace them?'
-  );
-}
-
-/** Names unlike those that are taken, which sheets of the maker's own have: "Run" becomes "Run 2". */
-function freeNames(wanted: readonly string[], others: readonly string[]): string[] {
-  const taken = new Set(others.map((name) => name.toLowerCase()));
-  return wanted.map((name) => {
-    let free = name;
-    for (let at = 2; taken.has(free.toLowerCase()); at++) free = `${name} ${at}`;
-    taken.add(free.toLowerCase());
-    return free;
-  });
-}
-
-/** Where the first column of each table stands, without its heading. */
-function codePlaces(sheets: readonly SheetPlan[]): CodePlaces {
-  return new Map(
-    sheets.flatMap(({ name: sheet, tables, cells }) =>
-      tables.map(({ name, area }): [string, { sheet: string; area: Area }] => {
-        const { row, column, rows } = filledPart(area, cells);
-        return [name, { sheet, area: { row: row + 1, column, rows: rows - 1, columns: 1 } }];
-      }),
-    ),
-  );
+/** The plan's tables as they are now. */
+async function tablesOf(context: Excel.RequestContext): Promise<ReadonlyMap<string, Excel.Table>> {
+  return planTables(context, await readMade(context));
 }
 
 async function placeOf(context: Excel.RequestContext, table: Excel.Table | undefined): Promise<TablePlace | undefined> {

@@ -1,5 +1,5 @@
 /** Sets of abilities that the office suite names. */
-type Ability = 'ExcelApi' | 'CustomFunctionsRuntime' | 'SharedRuntime';
+type Ability = 'ExcelApi' | 'CustomFunctionsRuntime' | 'SharedRuntime' | 'ExcelUndoApiAll';
 
 /** Whether this version of the suite can do what a set names. */
 export function supports(ability: Ability, version: string): boolean {

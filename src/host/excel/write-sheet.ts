@@ -45,20 +45,14 @@ export function writeSheet(sheet: Excel.Worksheet, plan: SheetPlan, codes: CodeP
   if (plan.kind === 'results') sheet.tabColor = colours.edge;
 }
 
-/** A plan's tables on a sheet: headings and boxed rows; the suite lets a table grow when more is typed below it. */
-export function writeTables(
-  sheet: Excel.Worksheet,
-  plan: SheetPlan,
-  names: ReadonlyMap<string, string>,
-): Excel.Table[] {
-  return plan.tables.map(({ name, area }) => {
-    const table = sheet.tables.add(rangeOf(sheet, filledPart(area, plan.cells)), true);
-    table.name = names.get(name) as string;
-    table.style = 'TableStyleLight1';
-    table.showBandedRows = false;
-    table.showFilterButton = false;
-    return table;
-  });
+/** A table on a sheet: headings and boxed rows; the suite lets a table grow when more is typed below it. */
+export function writeTable(sheet: Excel.Worksheet, area: Area, name: string): Excel.Table {
+  const table = sheet.tables.add(rangeOf(sheet, area), true);
+  table.name = name;
+  table.style = 'TableStyleLight1';
+  table.showBandedRows = false;
+  table.showFilterButton = false;
+  return table;
 }
 
 /** An area as far as it has headings and down to the last row that has cells of the plan. */

@@ -56,6 +56,8 @@ interface Sheet {
   id: string;
   name: string;
   visibility: string;
+  /** What is kept with it under keys. */
+  readonly properties?: Map<string, string>;
   readonly cells: Map<string, { value: unknown; formula?: string }>;
 }
 interface Table {
@@ -77,6 +79,8 @@ export class RichApi {
   readonly sheets: Sheet[] = [{ id: '{0}', name: 'Sheet1', visibility: 'Visible', cells: new Map() }];
   tables: Table[] = [];
   readonly settings = new Map<string, unknown>();
+  /** Pictures put over sheets. */
+  readonly pictures: { readonly sheet: string; readonly image: string }[] = [];
   active: { sheet: Sheet; area: Area } = { sheet: this.sheets[0]!, area: { row: 0, column: 0, rows: 1, columns: 1 } };
   /** Characters of each request. */
   readonly requests: number[] = [];
@@ -231,7 +235,13 @@ export class RichApi {
           items: () => this.sheets.map((sheet) => this.sheet(() => sheet)),
           methods: {
             Add: (name: string) => {
-              const sheet: Sheet = { id: `{${this.next++}}`, name, visibility: 'Visible', cells: new Map() };
+              const sheet: Sheet = {
+                id: `{${this.next++}}`,
+                name,
+                visibility: 'Visible',
+                properties: new Map(),
+                cells: new Map(),
+              };
               this.sheets.push(sheet);
               return this.sheet(() => sheet);
             },
@@ -286,8 +296,30 @@ export class RichApi {
         FreezePanes: look,
         PageLayout: look,
         Protection: () => ({ told: () => ({ Protected: false }) }),
+        CustomProperties: () => ({
+          told: () => ({}),
+          methods: {
+            Add: (key: string, value: string) => {
+              one().properties?.set(key, value);
+              return { told: () => ({ Key: key, Value: value }) };
+            },
+            GetItemOrNullObject: (key: string) => ({
+              told: () => (find()?.properties?.has(key) ? { Key: key, Value: find()?.properties?.get(key) } : null),
+            }),
+          },
+        }),
+        Shapes: () => ({
+          told: () => ({}),
+          methods: {
+            AddImage: (image: string) => {
+              this.pictures.push({ sheet: one().name, image });
+              return look();
+            },
+          },
+        }),
         Tables: () => ({
           told: () => ({}),
+          items: () => this.tables.filter((table) => table.sheet === find()).map((table) => this.table(() => table)),
           methods: {
             Add: (range: Thing) => {
               const { RowIndex, ColumnIndex, RowCount, ColumnCount } = range.told!() as Record<string, number>;
@@ -332,7 +364,13 @@ export class RichApi {
         if (name === 'Name') find()!.name = String(value);
         else this.count(name);
       },
-      methods: { GetRange: () => this.range(find()!.sheet, find()!.area) },
+      methods: {
+        GetRange: () => this.range(find()!.sheet, find()!.area),
+        Resize: (range: Thing) => {
+          const { RowIndex, ColumnIndex, RowCount, ColumnCount } = range.told!() as Record<string, number>;
+          find()!.area = { row: RowIndex!, column: ColumnIndex!, rows: RowCount!, columns: ColumnCount! };
+        },
+      },
     };
   }
 
@@ -340,7 +378,7 @@ export class RichApi {
     const { row, column, rows, columns } = area;
     const block = <T>(of: (cell: { value: unknown; formula?: string } | undefined) => T) =>
       Array.from({ length: Math.min(rows, 3000) }, (_, r) =>
-        Array.from({ length: columns }, (_, c) => of(sheet.cells.get(`${row + r},${column + c}`))),
+        Array.from({ length: Math.min(columns, 60) }, (_, c) => of(sheet.cells.get(`${row + r},${column + c}`))),
       );
     return {
       told: () => ({
@@ -348,6 +386,8 @@ export class RichApi {
         ColumnIndex: column,
         RowCount: rows,
         ColumnCount: columns,
+        Left: 64 * column,
+        Top: 20 * row,
         get Values() {
           return block((cell) => cell?.value ?? '');
         },
@@ -391,6 +431,20 @@ export class RichApi {
           this.active = { sheet, area };
         },
         Insert: () => this.count('Insert'),
+        GetRowsBelow: (count: number) => this.range(sheet, { row: row + rows, column, rows: count, columns }),
+        GetUsedRangeOrNullObject: () => {
+          const own = [...sheet.cells.keys()].map((key) => key.split(',').map(Number) as [number, number]);
+          const inside = own.filter(([r, c]) => r >= row && r < row + rows && c >= column && c < column + columns);
+          const first = Math.min(...inside.map(([r]) => r));
+          return inside.length > 0 ? this.range(sheet, { row: first, column, rows: 1, columns }) : { told: () => null };
+        },
+        Clear: (what: string) => {
+          if (what !== 'All') return;
+          for (const key of sheet.cells.keys()) {
+            const [r, c] = key.split(',').map(Number) as [number, number];
+            if (r >= row && r < row + rows && c >= column && c < column + columns) sheet.cells.delete(key);
+          }
+        },
         GetSpillParentOrNullObject: () => ({ told: () => null }),
         GetSpecialCellsOrNullObject: (type: string) => {
           const cells = [...sheet.cells.values()].filter(

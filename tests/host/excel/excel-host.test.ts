@@ -3,7 +3,24 @@ import { ExcelHost } from '../../../src/host/excel/excel-host';
 import { demo } from '../../../src/workbook/demo';
 import type { WorkbookPlan } from '../../../src/workbook/workbook';
 import { tableCells } from '../../demo-cells';
+import { run } from '../../../src/host/excel/run';
+import type { SheetPlan } from '../../../src/workbook/workbook';
 import { Suite } from './suite';
+
+/** The sheet with a row and a size more in its table. */
+function grown(sheet: SheetPlan): SheetPlan {
+  const below = sheet.cells.map((cell) => (cell.row > 4 ? { ...cell, row: cell.row + 1 } : cell));
+  return {
+    ...sheet,
+    cells: [
+      ...below.map((cell) => (cell.formula === '=SUM(B4:B5)' ? { ...cell, formula: '=SUM(B4:B6)' } : cell)),
+      { row: 2, column: 2, role: 'heading', value: 37, align: 'right' },
+      { row: 5, column: 0, role: 'input', value: 'Yarrow' },
+      { row: 5, column: 2, role: 'input', value: 3 },
+    ],
+    tables: sheet.tables.map((table) => ({ ...table, area: { ...table.area, rows: 4, columns: 3 } })),
+  };
+}
 
 const small: WorkbookPlan = {
   name: 'Small run',
@@ -158,10 +175,16 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
       expect(suite.sheets.length).toBe(1 + demo.sheets.length);
     });
 
-    it('twice, replaces its own sheets, tables and names, and nothing else', async () => {
+    it('twice, replaces what its own sheets hold, and nothing else', async () => {
       suite.set('Sheet1', 0, 0, { value: 'mine' });
       await host.load(small);
+      const ids = [...suite.sheets, ...suite.tables].map(({ id }) => id);
+      const dressed = suite.sheet('Run').looks.length;
       await host.load(small);
+      expect([...suite.sheets, ...suite.tables].map(({ id }) => id)).toEqual(ids);
+      expect(suite.undoEnds).toEqual([]);
+      // Looks take the place of those before.
+      expect(suite.sheet('Run').looks.length).toBeLessThan(dressed + 20);
       expect(suite.sheets.map(({ name }) => name)).toEqual(['Sheet1', 'Run', 'Bottom stock', 'Pieces']);
       expect(suite.tables.map(({ name }) => name)).toEqual(['PairageTable', 'BottomStockTable']);
       expect(suite.cell('Sheet1', 0, 0).value).toBe('mine');
@@ -203,7 +226,9 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
       expect(suite.sheets.map(({ name }) => name)).toEqual(['Sheet1', 'Run', 'Bottom stock', 'Pieces']);
       ask.mockResolvedValue(true);
       expect(await host.load(demo)).toBe(true);
-      expect(suite.sheets.map(({ name }) => name)).toEqual(['Sheet1', ...demo.sheets.map(({ name }) => name)]);
+      expect(new Set(suite.sheets.map(({ name }) => name))).toEqual(
+        new Set(['Sheet1', ...demo.sheets.map(({ name }) => name)]),
+      );
     });
 
     it('does not ask because results came out otherwise', async () => {
@@ -221,13 +246,94 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
       expect(suite.sheets.map(({ name }) => name)).toContain('Run (2)');
     });
 
-    it('finds its sheets and tables again under other names', async () => {
+    it('finds its tables again under other names, and leaves them those', async () => {
       await host.load(small);
-      suite.sheet('Run').name = 'June';
-      suite.tables[0]!.name = 'Junes';
+      suite.rename(suite.tables[0]!, 'Junes');
+      await host.load(small);
+      expect(suite.tables.map(({ name }) => name)).toEqual(['Junes', 'BottomStockTable']);
+      expect(suite.cell('Run', 7, 0).formula).toBe('=SOLEBENCH.ORDER(Junes[#All],BottomStockTable[#All])');
+    });
+
+    it('finds its sheets again the next time, when their ids are others, and under other names where it can mark them', async () => {
+      await host.load(small);
+      suite.reopen();
       await host.load(small);
       expect(suite.sheets.map(({ name }) => name)).toEqual(['Sheet1', 'Run', 'Bottom stock', 'Pieces']);
-      expect(suite.tables.map(({ name }) => name)).toEqual(['PairageTable', 'BottomStockTable']);
+      suite.rename(suite.sheet('Run'), 'June');
+      suite.reopen();
+      await host.load(small);
+      const marked = excelApi >= 12;
+      expect(ask).toHaveBeenCalledTimes(marked ? 0 : 1);
+      expect(suite.sheets.map(({ name }) => name)).toEqual([
+        'Sheet1',
+        'June',
+        'Bottom stock',
+        'Pieces',
+        ...(marked ? [] : ['Run']),
+      ]);
+      expect(suite.sheet('June').cells.size).toBeGreaterThan(0);
+    });
+
+    it('keeps references of the maker’s own to its sheets and tables', async () => {
+      await host.load(small);
+      const own = ['=SUM(PairageTable[36])', "='Bottom stock'!A2", '=COUNTA(Run!A:A)'];
+      own.forEach((formula, row) => suite.set('Sheet1', row, 0, { formula }));
+      await host.load(small);
+      await host.load({ ...small, sheets: small.sheets.map((one) => (one.name === 'Run' ? grown(one) : one)) });
+      const lost = excelApi < 13;
+      expect(own.map((_, row) => suite.cell('Sheet1', row, 0).formula)).toEqual([
+        lost ? '=SUM(#REF![36])' : own[0],
+        own[1],
+        own[2],
+      ]);
+      expect(ask.mock.calls.map(([question]) => question)).toEqual(
+        lost ? [expect.stringMatching(/^This version of Excel makes tables on “Run”, .* anew: .* #REF!/)] : [],
+      );
+      expect(await host.tablePlace('Pairage')).toEqual({ sheet: 'Run', row: 2, column: 0, rows: 4, columns: 3 });
+      expect(suite.cell('Run', 6, 1).formula).toBe('=SUM(B4:B6)');
+    });
+
+    it('puts its tables back where the plan has them, when the maker has moved them', async () => {
+      await host.load(small);
+      const whole = { row: 0, column: 0, rows: 2, columns: 16_384 };
+      await run(async (context) => {
+        const sheet = context.workbook.worksheets.getItem('Run');
+        sheet.getRangeByIndexes(0, 0, whole.rows, whole.columns).insert('Down');
+        sheet.getRangeByIndexes(0, 0, 1_048_576, 1).insert('Right');
+        await context.sync();
+      });
+      expect(suite.tables[0]!.area).toEqual({ row: 4, column: 1, rows: 3, columns: 2 });
+      await host.load(small);
+      expect(suite.tables[0]!.area).toEqual({ row: 2, column: 0, rows: 3, columns: 2 });
+      expect(
+        [...suite.sheet('Run').cells]
+          .filter(([, { value, formula }]) => value ?? formula)
+          .map(([key]) => key)
+          .sort(),
+      ).toEqual(['0,0', '2,0', '2,1', '3,0', '3,1', '5,1', '7,0']);
+    });
+
+    it('says before that undo ends, where the suite undoes nothing of it', async () => {
+      await host.load(small);
+      suite.set('Run', 4, 1, { value: 7 });
+      await host.load(small);
+      suite.lacking.add('ExcelUndoApiAll 1.0');
+      suite.set('Run', 4, 1, { value: 7 });
+      await host.load(small);
+      expect(ask.mock.calls.map(([question]) => question)).toEqual([
+        expect.stringContaining('Excel’s Undo goes back step by step.'),
+        expect.stringContaining('Excel cannot bring them back, nor undo what you did before.'),
+      ]);
+    });
+
+    it('lets a sheet go that the plan no longer has', async () => {
+      await host.load(small);
+      suite.set('Pieces', 0, 0, { value: 'mine now' });
+      await host.load({ ...small, sheets: small.sheets.slice(0, 2) });
+      expect(suite.cell('Pieces', 0, 0).value).toBe('mine now');
+      expect(ask).toHaveBeenCalledTimes(1);
+      await host.load(small);
+      expect(suite.sheets.map(({ name }) => name)).toEqual(['Sheet1', 'Run', 'Bottom stock', 'Pieces', 'Pieces 2']);
     });
 
     it('says what to do where the workbook is protected', async () => {

@@ -29,6 +29,8 @@ export interface SheetModel {
   visibility: string;
   protected?: boolean;
   settings: Record<string, unknown>;
+  /** What is kept with the sheet under keys; a copy of the sheet has it too. */
+  properties: Map<string, string>;
   cells: Map<string, CellModel>;
   /** What was set of formats, validation and the like, with where: for tests to look at. */
   looks: { area: Area; path: string; value: unknown }[];
@@ -66,6 +68,8 @@ export class Suite {
   from1904 = false;
   /** Whether what is typed and shown has a comma for its decimals. */
   decimalComma = false;
+  /** Calls after which the desktop suite undoes nothing that was before (its maker's list of what has no undo). */
+  readonly undoEnds: string[] = [];
   private readonly handlers = new Map<string, Set<() => Promise<void>>>();
   private next = 1;
 
@@ -122,6 +126,7 @@ export class Suite {
       name,
       visibility: 'Visible',
       settings: {},
+      properties: new Map(),
       cells: new Map(),
       looks: [],
     };
@@ -133,6 +138,34 @@ export class Suite {
     const table: TableModel = { id: String(this.next++), name, sheet, area, settings: {} };
     this.tables.push(table);
     return table;
+  }
+
+  /** Another name, which formulas follow. */
+  rename(what: SheetModel | TableModel, name: string): void {
+    const before = what.name;
+    what.name = name;
+    this.rewrite((formula) => formula.replace(calls(what, before), `$1${name}$2`));
+  }
+
+  /** What formulas say of it leads nowhere from now on. */
+  lose(what: SheetModel | TableModel): void {
+    this.rewrite((formula) => formula.replace(calls(what, what.name), '$1#REF!$2'));
+  }
+
+  removeTable(table: TableModel): void {
+    this.tables = this.tables.filter((one) => one !== table);
+    this.lose(table);
+  }
+
+  /** The workbook as it opens the next time: sheets have other ids. */
+  reopen(): void {
+    for (const sheet of this.sheets) sheet.id = `{${this.next++} anew}`;
+  }
+
+  private rewrite(change: (formula: string) => string): void {
+    for (const { cells } of this.sheets) {
+      for (const cell of cells.values()) if (cell.formula !== undefined) cell.formula = change(cell.formula);
+    }
   }
 
   /** @throws what the suite answers where its version does not have a member yet */
@@ -296,9 +329,13 @@ export class Suite {
               },
             }),
           }),
-          dataValidation: noting('dataValidation'),
+          dataValidation: front({
+            write: note('dataValidation.'),
+            methods: { clear: () => queue.push(() => dropLooks(sheet(), area(), /^dataValidation/)) },
+          }),
           conditionalFormats: front({
             methods: {
+              clearAll: () => queue.push(() => dropLooks(sheet(), area(), /^conditional/)),
               add: (kind: string) => {
                 if (kind !== 'Custom') throw new Error(`The model has no conditional format ${kind}.`);
                 return front({
@@ -321,16 +358,27 @@ export class Suite {
         },
         methods: {
           select: () => queue.push(() => (suite.active = { sheet: sheet(), area: area() })),
-          insert: (shift: string) => {
-            if (shift !== 'Down' && shift !== 'Right')
-              throw new Error('The model inserts downwards and to the right only.');
+          insert: (shift: string) =>
             queue.push(() => {
               refuseProtected(sheet());
-              const { row, column, rows, columns } = area();
-              if (shift === 'Down') insertRows(sheet(), row, rows, suite.tables);
-              else insertColumns(sheet(), column, columns, suite.tables);
-            });
-          },
+              moveCells(suite.tables, sheet(), area(), shift === 'Down' ? 'Down' : 'Right', 1);
+            }),
+          delete: (shift: string) =>
+            queue.push(() => {
+              refuseProtected(sheet());
+              moveCells(suite.tables, sheet(), area(), shift === 'Up' ? 'Down' : 'Right', -1);
+            }),
+          clear: (what: string) =>
+            queue.push(() => {
+              refuseProtected(sheet());
+              if (what !== 'All' && what !== 'Formats') throw new Error(`The model clears no ${what}.`);
+              dropLooks(sheet(), area(), /^format/);
+              for (const [key, cell] of sheet().cells) {
+                if (!isIn(key, area())) continue;
+                if (what === 'All') sheet().cells.delete(key);
+                else delete cell.numberFormat;
+              }
+            }),
           getRowsBelow: (count: number) =>
             rangeFront(sheet, () => {
               const { row, column, rows, columns } = area();
@@ -390,13 +438,39 @@ export class Suite {
           if (path === 'name') {
             const taken = suite.sheets.find(({ name }) => name.toLowerCase() === String(value).toLowerCase());
             if (taken && taken !== one) throw refusal('ItemAlreadyExists', `There is a sheet ${value} already.`);
-            one.name = String(value);
-          } else if (path === 'visibility') one.visibility = String(value);
-          else one.settings[path] = value;
+            suite.undoEnds.push('Worksheet.name');
+            suite.rename(one, String(value));
+          } else if (path === 'visibility') {
+            suite.undoEnds.push('Worksheet.visibility');
+            one.visibility = String(value);
+          } else one.settings[path] = value;
         },
         children: {
           protection: front({ read: () => sheet().protected ?? false }),
+          customProperties: front({
+            methods: {
+              add: (key: string, value: string) =>
+                queue.push(() => {
+                  suite.need('customProperties');
+                  sheet().properties.set(key, value);
+                }),
+              getItemOrNullObject: (key: string) => {
+                queue.push(() => suite.need('customProperties'));
+                return front({
+                  exists: () => find()?.properties.has(key) ?? false,
+                  read: () => find()?.properties.get(key),
+                });
+              },
+            },
+          }),
           tables: front({
+            read: (path) =>
+              path === 'items'
+                ? loadedItems(
+                    () => suite.tables.filter((one) => one.sheet === find()),
+                    (each) => tableFront(each),
+                  )()
+                : undefined,
             methods: {
               add: (range: never, hasHeaders: boolean) => {
                 if (!hasHeaders) throw new Error('A table without headings.');
@@ -408,7 +482,7 @@ export class Suite {
               },
             },
           }),
-          freezePanes: noted('freezePanes', ['freezeAt', 'freezeRows', 'freezeColumns']),
+          freezePanes: noted('freezePanes', ['freezeAt', 'freezeRows', 'freezeColumns', 'unfreeze']),
           pageLayout: front({
             write: (property, value) => (sheet().settings[`pageLayout.${property}`] = value),
             methods: {
@@ -446,8 +520,10 @@ export class Suite {
               if (visible.length === 1 && visible[0] === one) {
                 throw refusal('InvalidOperation', 'A workbook keeps at least one visible sheet.');
               }
+              suite.undoEnds.push('Worksheet.delete');
               suite.sheets.splice(suite.sheets.indexOf(one), 1);
-              suite.tables = suite.tables.filter((table) => table.sheet !== one);
+              suite.lose(one);
+              for (const table of suite.tables.filter((each) => each.sheet === one)) suite.removeTable(table);
             }),
         },
       });
@@ -477,9 +553,20 @@ export class Suite {
           if (suite.tables.some((one) => one !== table() && same(one.name)) || suite.names.some(same)) {
             throw refusal('InvalidArgument', `The name ${value} is taken.`);
           }
-          table().name = String(value);
+          suite.rename(table(), String(value));
         },
         methods: {
+          convertToRange: () => queue.push(() => suite.removeTable(table())),
+          resize: (range: never) =>
+            queue.push(() => {
+              suite.need('resize');
+              const wanted = areas.get(range)!();
+              const { row, column, columns } = table().area;
+              const overlaps = wanted.column < column + columns && column < wanted.column + wanted.columns;
+              if (wanted.row !== row || !overlaps)
+                throw refusal('InvalidArgument', 'A table keeps its row of headings.');
+              table().area = wanted;
+            }),
           getRange: () =>
             rangeFront(
               () => table().sheet,
@@ -648,6 +735,8 @@ const SINCE: Readonly<Record<string, string>> = {
   onSelectionChanged: '1.9',
   onChanged: '1.9',
   getSpillParentOrNullObject: '1.12',
+  customProperties: '1.12',
+  resize: '1.13',
   onNameChanged: '1.17',
 };
 
@@ -706,34 +795,50 @@ function holds({ value, formula }: CellModel): boolean {
   return formula !== undefined || (value !== undefined && value !== '');
 }
 
-function insertColumns(sheet: SheetModel, at: number, count: number, tables: readonly TableModel[]): void {
-  const moved = [...sheet.cells].map(([key, cell]) => {
-    const [row, column] = key.split(',').map(Number) as [number, number];
-    return [`${row},${column >= at ? column + count : column}`, cell] as const;
+/** Moves cells for whole rows or columns that come (1) or go (−1); tables and what lies in them go along. */
+function moveCells(
+  tables: readonly TableModel[],
+  sheet: SheetModel,
+  { row, column, rows, columns }: Area,
+  way: 'Down' | 'Right',
+  sign: 1 | -1,
+): void {
+  const down = way === 'Down';
+  const [at, count] = down ? [row, rows] : [column, columns];
+  if ((down ? columns : rows) < 10_000) throw new Error('The model moves whole rows and columns only.');
+  const shifted = (place: number) => (place < at ? place : place + sign * count);
+  const gone = (place: number) => sign < 0 && place >= at && place < at + count;
+  const cells = [...sheet.cells].flatMap(([key, cell]) => {
+    const [r, c] = key.split(',').map(Number) as [number, number];
+    if (gone(down ? r : c)) return [];
+    return [[down ? `${shifted(r)},${c}` : `${r},${shifted(c)}`, cell] as const];
   });
   sheet.cells.clear();
-  for (const [key, cell] of moved) sheet.cells.set(key, cell);
+  for (const [key, cell] of cells) sheet.cells.set(key, cell);
   for (const table of tables.filter((one) => one.sheet === sheet)) {
-    const { row, column, columns } = table.area;
-    if (at <= column) table.area = { ...table.area, column: column + count };
-    else if (at < column + columns) {
-      table.area = { ...table.area, columns: columns + count };
-      // The suite heads what is inserted into a table itself.
-      for (let i = 0; i < count; i++) sheet.cells.set(`${row},${at + i}`, { value: `Column${i + 1}` });
-    }
+    const { area } = table;
+    const [start, size] = down ? [area.row, area.rows] : [area.column, area.columns];
+    if (gone(start)) throw new Error('The model takes no headings of tables away.');
+    const lost = Array.from({ length: size }, (_, i) => start + i).filter(gone).length;
+    const grown = sign > 0 && at > start && at < start + size ? count : 0;
+    const moved = sign > 0 && at <= start ? start + count : shifted(start);
+    const length = size + grown - lost;
+    // The suite heads what is inserted into a table itself.
+    for (let i = 0; !down && i < grown; i++) sheet.cells.set(`${area.row},${at + i}`, { value: `Column${i + 1}` });
+    table.area = down ? { ...area, row: moved, rows: length } : { ...area, column: moved, columns: length };
   }
 }
 
-function insertRows(sheet: SheetModel, at: number, count: number, tables: readonly TableModel[]): void {
-  const moved = [...sheet.cells].map(([key, cell]) => {
-    const [row, column] = key.split(',').map(Number) as [number, number];
-    return [`${row >= at ? row + count : row},${column}`, cell] as const;
-  });
-  sheet.cells.clear();
-  for (const [key, cell] of moved) sheet.cells.set(key, cell);
-  for (const table of tables.filter((one) => one.sheet === sheet)) {
-    const { row, rows } = table.area;
-    if (at <= row) table.area = { ...table.area, row: row + count };
-    else if (at < row + rows) table.area = { ...table.area, rows: rows + count };
-  }
+/** Where formulas name a sheet or a table, with what stands before and after the name. */
+function calls(what: SheetModel | TableModel, name: string): RegExp {
+  const literal = name.replace(/[.*+?^${}()|[\]\\]/g, '\\$&');
+  return 'cells' in what ? new RegExp(`(^|[^\\w'])'?${literal}'?(!)`, 'g') : new RegExp(`(^|\\W)${literal}(\\[)`, 'g');
+}
+
+/** Takes what was set of looks away from an area, where nothing of it reaches beyond. */
+function dropLooks(sheet: SheetModel, area: Area, path: RegExp): void {
+  const within = (look: Area) =>
+    isIn(`${look.row},${look.column}`, area) &&
+    isIn(`${look.row + look.rows - 1},${look.column + look.columns - 1}`, area);
+  sheet.looks = sheet.looks.filter((look) => !path.test(look.path) || !within(look.area));
 }
