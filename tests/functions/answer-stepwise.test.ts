@@ -76,7 +76,7 @@ describe('functions that plan, in a host with tasks', () => {
     const invocation: { onCanceled?: () => void } = {};
     const dropped = host.call('CHECKS', args(), invocation);
     let settled = false;
-    (dropped as Promise<unknown>).then(() => (settled = true));
+    (dropped as Promise<unknown>).finally(() => (settled = true)).catch(() => undefined);
     host.work(2);
     const before = host.made;
     invocation.onCanceled!();
