@@ -142,14 +142,24 @@ export function complaint(bundle: Bundle, metadata: FunctionMetadata, args: read
     if (error.code !== '#VALUE!' && error.code !== '#N/A') return `answered with ${String(error.code)}`;
     if (error.message.includes('fault of its own')) return error.message;
     const names = [...metadata.parameters.map(({ name }) => name), ...TABLES];
-    return names.some((name) => error.message.startsWith(name))
-      ? undefined
-      : `the sentence names nothing: ${error.message}`;
+    // "row 3 of Pairage, Due" where nobody tells on which sheet the table stands.
+    const place = error.message.replace(/^row \d+ of /, '');
+    return names.some((name) => place.startsWith(name)) ? undefined : `the sentence names nothing: ${error.message}`;
   }
   return unshowable(result);
 }
 
-const TABLES = ['Pairage', 'Styles', 'Lasts', 'Bottom stock', 'Costs and times', 'Outlines', 'Layouts'];
+const TABLES = [
+  'Pairage',
+  'Styles',
+  'Lasts',
+  'Bottom stock',
+  'Costs and times',
+  'Outlines',
+  'Layouts',
+  'Offcuts',
+  'Offers',
+];
 
 function unshowable(value: unknown): string | undefined {
   if (Array.isArray(value)) return value.map(unshowable).find((one) => one !== undefined);
