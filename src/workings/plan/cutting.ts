@@ -50,9 +50,13 @@ function format(context: Context, { stock }: StockCutting): readonly Given[] {
 }
 
 /** Pieces of each style that are cut from a stock, one symbol a style. */
-function byStyle({ lines }: StockCutting): { readonly steps: readonly Step[]; readonly sum: string } {
+function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly Step[]; readonly sum: string } {
   const counts = new Map<string, number>();
-  for (const { run, count } of lines) counts.set(run.style.code, (counts.get(run.style.code) ?? 0) + count);
+  for (const [i, { run }] of lines.entries()) {
+    // Left and right, as many as lie on sheets of this format.
+    const here = [2 * i, 2 * i + 1].reduce((sum, piece) => sum + (pieces[piece]?.count ?? 0), 0);
+    if (here > 0) counts.set(run.style.code, (counts.get(run.style.code) ?? 0) + here);
+  }
   const steps = [...counts].map(([style, count], i) =>
     step(`p${below(i + 1)}`, `Pieces of ${style}: two for each pair and piece`, undefined, count),
   );
