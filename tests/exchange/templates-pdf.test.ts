@@ -154,7 +154,6 @@ describe('printed templates', { timeout: 120_000 }, () => {
       expect(pages.length).toBeGreaterThan(0);
       const read = await printed(pages);
       const words = read[0]!.texts.map((text) => text.words).join('\n');
-      // eslint-disable-next-line no-control-regex -- what steers the direction of writing must not come through
       expect(words).not.toMatch(/[\u0000-\u0009\u202a-\u202e\u2066-\u2069]/);
       expect(words).toContain(name.slice(0, 2));
     }
