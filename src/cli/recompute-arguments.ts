@@ -39,7 +39,7 @@ export const HELP = `Works a workbook file out anew, as the page does, and write
                       does. EFFORT is ${EFFORT_NAMES}, or millions of places tried a stock
                       (${EFFORT.least} to ${EFFORT.most}). Ctrl+C ends the search and keeps the best so far.
   --paper FOLDER      writes the run's documents there; of several files each into a folder of its own
-  --documents KINDS   only these, parted by commas: ${DOCUMENT_KINDS.slice(0, 6).join(', ')},
+  --documents KINDS   only these, separated by commas: ${DOCUMENT_KINDS.slice(0, 6).join(', ')},
                       ${DOCUMENT_KINDS.slice(6).join(', ')}
   --page FORMAT       A4, A3, Letter or width × height in mm, such as 300x400; usual A4
   --tickets size      one for each size, as usual, or with "style" one for all sizes of a style

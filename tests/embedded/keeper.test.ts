@@ -16,7 +16,8 @@ describe('a keeper', () => {
       failed: (error) => told.push((error as Error).message),
     });
     const now = () => {
-      keeper.now().catch((error: unknown) => told.push(String(error)));
+      // The keeper's listener is told of a failure too.
+      keeper.now().catch(() => undefined);
     };
     return { keeper, now, told, saves: () => saves };
   };

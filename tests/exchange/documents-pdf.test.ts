@@ -98,15 +98,16 @@ describe('documents on paper', { timeout: 120_000 }, () => {
 
   it('a shopping list holds what is to be bought, by supplier, with its sum, as text and CSV too', async () => {
     const plain = demoJob({ money: '€' });
-    const stock = plain.plan.input.stock.map((one) => ({
+    const supplied = <T extends { readonly material: string }>(one: T) => ({
       ...one,
       supplier: one.material === 'cork' ? '=Cork, "north"' : undefined,
-    }));
+    });
     const layouts = {
       ...plain.plan.layouts,
       stocks: plain.plan.layouts.stocks.map((one) => ({
         ...one,
-        stock: stock.find(({ code }) => code === one.stock.code) ?? one.stock,
+        stock: supplied(one.stock),
+        offers: one.offers.map(supplied),
       })),
     };
     const job: PaperJob = {

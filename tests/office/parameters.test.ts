@@ -35,6 +35,7 @@ const KNOWN: Readonly<Record<string, string>> = {
   CHECKS: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   BATCHES: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   TICKET: 'style pairage styles lasts stock rates outlines? layouts? size? offcuts?',
+  STOCKTOBUY: 'pairage styles lasts stock outlines? layouts? offcuts? offers? spoiled?',
   PIECESPERSHEET: 'outline sheet_width sheet_length knife_room? edge_trim? direction? feet?',
   AREAUSE: 'outline sheet_width sheet_length knife_room? edge_trim? direction? feet?',
   FIRSTWASTE: 'outline knife_room? direction?',

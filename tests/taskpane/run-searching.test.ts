@@ -15,6 +15,7 @@ const stock = (one: StockCutting, code: string, sheets: number, least: number, p
   least,
   content: code,
   stock: { ...one.stock, code, price },
+  offers: one.offers.map((offer) => ({ ...offer, code, price })),
 });
 const CHEAP = stock(first, 'cheap', 6, 3, 2);
 const DEAR = stock(second, 'dear', 5, 3, 40);

@@ -72,7 +72,7 @@ describe('a plan that is too much', () => {
     expect(styles.length).toBeLessThan(40);
     const left = 39 - styles.length;
     expect(problems.map(({ message }) => message)).toEqual([
-      `Styles, row ${styles.length + 1}, Style: this is more work than one plan can take; plan ${next?.code} and the ${left} styles after it apart`,
+      `row ${styles.length + 1} of Styles, Style: this is more work than one plan can take; plan ${next?.code} and the ${left} styles after it apart`,
     ]);
     expect(() => plan.pieces).toThrow('more work than one plan can take');
     expect(
