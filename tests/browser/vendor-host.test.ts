@@ -135,10 +135,8 @@ describe('the pane’s page', () => {
   it('asks before it replaces what was entered, and keeps it on no', async () => {
     const page = await openInExcel();
     await loadDemo(page);
+    await page.getByText('The demo is in the workbook.', { exact: false }).waitFor();
     await page.getByText('Outsole, Bend 4').waitFor();
-    await loadDemo(page);
-    await page.waitForTimeout(500);
-    expect(await page.getByRole('dialog').isVisible()).toBe(false);
     await page.evaluate(() => window.richApi.enter('Styles', 60, 0, 'my note'));
     await page.getByRole('button', { name: 'Blank tables' }).click();
     await page.getByRole('dialog').getByText('hold what you have entered').waitFor();
@@ -189,7 +187,8 @@ describe('the pane’s page', () => {
     await page.getByText('Excel on the Mac lets no pane save files.').waitFor();
     expect(await page.getByRole('button', { name: /^Save/ }).count()).toBe(0);
     await page.evaluate(() => {
-      Office.context.ui.openBrowserWindow = (address: string) => (window.heard = [address]);
+      const openBrowserWindow = (address: string) => (window.heard = [address]);
+      Object.assign(Office.context, { ui: { openBrowserWindow } });
     });
     await page.getByRole('button', { name: 'open the page in a browser' }).click();
     expect(await page.evaluate(() => window.heard)).toEqual([`${site.address}index.html`]);
@@ -199,8 +198,11 @@ describe('the pane’s page', () => {
     const { page } = await site.open(
       pane(
         `window.suiteTheme = { bodyBackgroundColor: '#262626' };${bridge}`,
-        `${inExcel}
-        Object.defineProperty(Office.context, 'officeTheme', { get: () => window.suiteTheme });`,
+        inExcel.replace(
+          'return {',
+          `Object.defineProperty(Office.context, 'officeTheme', { get: () => window.suiteTheme });
+    return {`,
+        ),
       ),
     );
     const theme = (wanted: string) =>
