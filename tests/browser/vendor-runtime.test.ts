@@ -187,12 +187,19 @@ describe('the functions under the office suite’s own runtime', () => {
 describe('the functions under a runtime that shows formats', () => {
   const site = servedSite();
 
-  it('answer with numbers that show their unit', async () => {
+  it.each([
+    ['in the newer way', 'true', { type: 'Double', basicType: 'Double' }],
+    [
+      'in the older way before ExcelApi 1.19',
+      "set !== 'ExcelApi' || Number(least) < 1.19",
+      { type: 'FormattedNumber' },
+    ],
+  ])('answer with numbers that show their unit, %s', async (_, supported, kind) => {
     const { call } = await openRuntime(site.open, {
-      before: 'window.Office = { context: { requirements: { isSetSupported: () => true } } };',
+      before: `window.Office = { context: { requirements: { isSetSupported: (set, least) => ${supported} } } };`,
     });
     expect(await call('HEELHEIGHT', 45, 8, null)).toEqual({
-      value: { type: 'FormattedNumber', basicValue: 53, numberFormat: '0.0 "mm"' },
+      value: { ...kind, basicValue: 53, numberFormat: '0.0 "mm"' },
     });
     expect(await call('LAYERS', 45, 7, null)).toEqual({ value: 7 });
   });
