@@ -164,11 +164,7 @@ describe('the grid as a host', () => {
     const { page, sheet } = await open();
     const before = await tables(page);
     await sheet.enter('B5', '8');
-    const loadOther = async () => {
-      const loaded = page.evaluate((plan) => window.workbench.host.load(plan), other);
-      await page.getByRole('dialog').getByRole('button', { name: 'Go on' }).click();
-      await loaded;
-    };
+    const loadOther = () => page.evaluate((plan) => window.workbench.host.load(plan), other);
     await loadOther();
     await sheet.shows('A4', 'A4. 12. formula =SUM(Run!$A$2:$A$3)');
     expect(await tables(page)).toEqual({ Pairage: [['Pairs'], [12]] });

@@ -143,10 +143,10 @@ describe('the pane', () => {
     await pane.getByText('= 22.3923 mm').waitFor();
     await pane.getByRole('button', { name: 'Go to P3: Thickness of the piece' }).click();
     await sheet.saying(/^P3\. 7/);
-    // A figure of a table that spills: sheets to buy of the first stock.
+    // A figure of a table that spills: sheets to buy of Foam 10, after the rows of two stocks' offers.
     const run = demo.sheets[0]!;
     const anchor = run.cells.find(({ formula }) => formula?.startsWith('=SOLEBENCH.ORDER('))!;
-    await sheet.select(cellAddress(anchor.row + 1, anchor.column + 8));
+    await sheet.select(cellAddress(anchor.row + 6, anchor.column + 8));
     await pane.getByText('B = ⌈max(l, m) / k⌉ · k').waitFor();
     await pane.getByRole('button', { name: /^Go to Bottom stock, [A-Z]+\d+: On hand/ }).click();
     await page.waitForFunction(() => !document.getElementById('said')?.textContent?.includes('ORDER'));
