@@ -26,6 +26,17 @@ async function readResults(page: Page): Promise<Readonly<Record<string, string>>
   return texts;
 }
 
+/** The same once no cell waits for its answer any more. */
+async function readWorkedOut(page: Page): Promise<Readonly<Record<string, string>>> {
+  let texts: Readonly<Record<string, string>> = {};
+  const waits = async () => {
+    texts = await readResults(page);
+    return Object.values(texts).some((text) => text.includes('#GETTING_DATA'));
+  };
+  await expect.poll(waits, { timeout: 60_000, interval: 500 }).toBe(false);
+  return texts;
+}
+
 /** Lines that differ, for a message that can be read. */
 function differences(found: Readonly<Record<string, string>>, wanted: Readonly<Record<string, string>>): string[] {
   return results.flatMap((sheet) => {
@@ -58,11 +69,11 @@ describe('the plan in the page', () => {
       const fresh = await site.open({
         instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${script}` },
       });
-      const wanted = await readResults(fresh.page);
+      const wanted = await readWorkedOut(fresh.page);
       await fresh.context.close();
 
       const { page } = opened();
-      const before = await readResults(page);
+      const before = await readWorkedOut(page);
       expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
       await show(page, edit.sheet);
       await new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value));
