@@ -156,6 +156,8 @@ class Packing {
     yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
     if (this.first && best.placements.length < left) yield* attempt(plans.closerLook());
     this.first = false;
+    // What is left may fit in none of the directions that did best.
+    if (best.placements.length === 0) yield* attempt(plans.firstLook());
     if (best.placements.length === 0) throw new Error('A piece that fits on an empty sheet was not laid.');
     if (best.placements.length < left) return best.placements;
     return drawnTogether(best, plans.best(DRAWN_BY), filler, room).placements;

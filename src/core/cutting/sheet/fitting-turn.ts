@@ -9,21 +9,23 @@ const STEP = 0.25;
 
 /**
  * A turn by which a piece that may lie this `way` fits on an empty sheet, degrees; undefined where there is none. Turns
- * along and across the sheet go first.
+ * along and across the sheet go first, those between that fit to a hair last: let out, the piece may lie a hair outside.
  */
 export function fittingTurn(ring: Ring, format: SheetFormat, way: Way): number | undefined {
   const room = roomOn(format);
-  const fits = (turn: number) => {
+  const fits = (turn: number, more = TOLERANCE / 2) => {
     const { left, bottom, right, top } = boxMoved(ring, turn);
-    const spare = TOLERANCE / 2 - format.knifeRoom;
+    const spare = more - format.knifeRoom;
     return right - left <= room.length + spare && top - bottom <= room.width + spare;
   };
   if (fits(0)) return 0;
   if (way.kind === 'any' && fits(90)) return 90;
   const most = way.kind === 'any' ? 180 : way.kind === 'within' ? way.degrees : 0;
-  for (let turn = STEP; turn <= most; turn += STEP) {
-    if (fits(turn)) return turn;
-    if (fits(-turn)) return -turn;
+  for (const more of [-10 * TOLERANCE, TOLERANCE / 2]) {
+    for (let turn = STEP; turn <= most; turn += STEP) {
+      if (fits(turn, more)) return turn;
+      if (fits(-turn, more)) return -turn;
+    }
   }
   return undefined;
 }

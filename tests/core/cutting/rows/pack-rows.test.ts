@@ -100,6 +100,16 @@ describe('packRows', () => {
     expect(packRows([{ key: 'none', ring: rectangle(10, 10), count: 0, way: ANY }], CORK)).toEqual([]);
   });
 
+  it('lays a piece that fits to a hair at one turn and with room to spare at the next', () => {
+    const format = { length: 193, width: 262.5, knifeRoom: 4, edgeTrim: 0.5 };
+    const turn = (50.25 * Math.PI) / 180;
+    // At 50.25° it is 0.0004 mm longer than the 192 mm within the trim, which the check lets pass.
+    const length = (192.0004 - 10 * Math.sin(turn)) / Math.cos(turn);
+    const pieces: readonly Piece[] = [{ key: 'strip', ring: rectangle(length, 10), count: 1, way: ANY }];
+    expect(packRows(pieces, format)).toHaveLength(1);
+    expect(complaints(pieces, format, packRows(pieces, format))).toEqual([]);
+  });
+
   it('stands the check for outlines of any shape, lying any way', { timeout: 60_000 }, () => {
     const way = fc.constantFrom<Way>(ANY, END_FOR_END, { kind: 'oneWay' }, { kind: 'within', degrees: 15 });
     const piece = fc.record({ ring: anyOutline, count: fc.integer({ min: 1, max: 6 }), way });
