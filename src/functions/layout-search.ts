@@ -74,7 +74,7 @@ async function search(
       const key = `${cutting.content} ${effort} ${seed}`;
       const found = ended.find(key) ?? (await searchStock(cutting, effort, seed, () => undefined, token, crew)).layouts;
       if (token.stopped) break;
-      rows.push(...ended.keep(key, found));
+      for (const row of ended.keep(key, found)) rows.push(row);
     }
   } finally {
     crew.end();

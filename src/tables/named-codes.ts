@@ -87,7 +87,7 @@ export function renamedIn(tables: ReadonlyMap<string, Cells>, lost: LostCode, to
   const argument = (Object.keys(INPUT_TABLES) as Argument[]).find((one) => INPUT_TABLES[one].name === lost.definedIn);
   if (!argument) return [];
   const places = [...namingCells(argument, tables)];
-  if (ALSO_FOR.includes(argument)) places.push(...cellsUnder('rates', ['scope'], tables));
+  if (ALSO_FOR.includes(argument)) for (const one of cellsUnder('rates', ['scope'], tables)) places.push(one);
   return places.flatMap(({ place, cell }) => {
     const value = replaced(String(cell), lost.code, to);
     return value === String(cell) ? [] : [{ ...place, value }];

@@ -100,10 +100,10 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     // An optional table that is left out or blank is no table.
     const written = (given ?? []).slice(1).some((line) => line.some((cell) => !isLeftOut(cell)));
     const blank = !needed && !written;
-    if (!blank) problems.push(...reading.problems);
+    if (!blank) for (const problem of reading.problems) problems.push(problem);
     if (needed && reading.rows.length === 0 && reading.problems.length === 0) problems.push(empty(table));
-    unread.push(...reading.unknown.map((heading) => ({ table: table.name, heading })));
-    notSummed.push(...reading.notSummed.map((where) => ({ table: table.name, ...where })));
+    for (const heading of reading.unknown) unread.push({ table: table.name, heading });
+    for (const where of reading.notSummed) notSummed.push({ table: table.name, ...where });
     if (reading.doubtful.length > 0) doubtful.push({ table: table.name, headings: reading.doubtful });
     return reading;
   };
@@ -119,7 +119,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     offcuts: rowsOf(offcutsTable, cells.offcuts, false),
     offers: rowsOf(offersTable, cells.offers, false),
   };
-  problems.push(...read.styles.rows.flatMap(namedLikeSums));
+  for (const row of read.styles.rows) for (const problem of namedLikeSums(row)) problems.push(problem);
   const pointRows = sift(outlinesTable, read.outlines.rows, { slips: slips(outlinesTable), make: (row) => row });
   // Outlines of which some point is wrong: none of their points serves.
   const brokenCodes = new Map(pointRows.leftOut.map(({ name, why }) => [fold(name), why]));
@@ -156,7 +156,8 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
   const layouts = sift(layoutsTable, read.layouts.rows, { slips: slips(layoutsTable), make: (row) => row });
   const offcuts = sift(offcutsTable, read.offcuts.rows, { slips: slips(offcutsTable), make: (row) => row });
   const offers = sift(offersTable, read.offers.rows, { slips: slips(offersTable), make: (row) => row });
-  problems.push(...[stock, lasts, styles, pairage, rates].flatMap((sifted) => sifted.problems));
+  for (const sifted of [stock, lasts, styles, pairage, rates])
+    for (const problem of sifted.problems) problems.push(problem);
   const leftOut = distinctLeftOut([
     ...pairage.leftOut,
     ...[styles, lasts, stock].flatMap(twice),

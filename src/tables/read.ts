@@ -47,7 +47,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     throw new Problem('invalid', place(), `it has ${cells.length - 1} rows; ${MOST_ROWS} is the most`);
   }
   const found = readHeadings(table, cells[0] ?? [], cells.slice(1));
-  problems.push(...found.problems);
+  for (const problem of found.problems) problems.push(problem);
   const asNoughts = noughtsForBlanks(table, found, cells.slice(1));
   const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
     kind === 'date' ? (found.at.get(name) ?? []) : [],

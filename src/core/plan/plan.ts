@@ -286,7 +286,7 @@ export class Plan {
     };
     // What one stock lacks keeps nothing of the others from being looked at.
     const all = this.ordersOf(this.layouts);
-    problems.push(...all.flatMap(({ priceProblem }) => priceProblem ?? []));
+    for (const { priceProblem } of all) if (priceProblem) problems.push(priceProblem);
     const orders = all.filter(({ priceProblem }) => !priceProblem);
     const costs = attempt(() => this.costsOf(all));
     return checks({

@@ -1,3 +1,4 @@
+import { greatestOf } from '../../core/numerics/extremes';
 import { Failure, type Scalar } from './arguments';
 
 /** A function's answer as cells: one value, or rows of equal length that spill. */
@@ -10,7 +11,7 @@ export type Answer = Scalar | Failure | readonly (readonly (Scalar | Failure)[])
 export function answerFrom(returned: unknown): Answer {
   if (!Array.isArray(returned)) return cellFrom(returned);
   const rows = (returned.every(Array.isArray) ? returned : [returned]) as readonly (readonly unknown[])[];
-  const columns = Math.max(0, ...rows.map((row) => row.length));
+  const columns = Math.max(0, greatestOf(rows.map((row) => row.length)));
   if (columns === 0) return new Failure('#CALC!', 'The answer is an empty table.');
   return rows.map((row) =>
     Array.from({ length: columns }, (_, at) => (at < row.length ? cellFrom(row[at]) : new Failure('#N/A'))),

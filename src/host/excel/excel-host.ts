@@ -1,3 +1,4 @@
+import { greatestOf } from '../../core/numerics/extremes';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
@@ -210,7 +211,7 @@ export class ExcelHost implements Host {
     await run(async (context) => {
       const place = await placeOf(context, (await tablesOf(context)).get(name));
       if (!place) throw new Error(`The workbook has no table "${name}".`);
-      const widest = Math.max(0, ...cells.map((row) => row.length));
+      const widest = Math.max(0, greatestOf(cells.map((row) => row.length)));
       if (widest > place.columns) {
         throw new Error(`The table "${name}" has ${place.columns} columns; a row of ${widest} does not fit.`);
       }

@@ -1,3 +1,4 @@
+import { greatestOf } from '../../core/numerics/extremes';
 import type { Area, CellPlan, ListPlan, ResultPlan, SheetPlan } from '../../workbook/workbook';
 import { columnLetters } from '../../tables/cell-address';
 import { fixedReference } from '../../workbook/address';
@@ -93,8 +94,8 @@ export function setUpPrint(sheet: Excel.Worksheet, plan: SheetPlan): void {
 function writeValues(sheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
   const written = cells.filter(({ value }) => value !== undefined);
   if (written.length === 0) return;
-  const rows = Math.max(...written.map(({ row }) => row)) + 1;
-  const columns = Math.max(...written.map(({ column }) => column)) + 1;
+  const rows = greatestOf(written.map(({ row }) => row)) + 1;
+  const columns = greatestOf(written.map(({ column }) => column)) + 1;
   const block = Array.from({ length: rows }, () => new Array<string | number | boolean | null>(columns).fill(null));
   for (const { row, column, value, role } of written) {
     // Headings of tables are text to the suite, sizes too.

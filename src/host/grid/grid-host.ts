@@ -31,6 +31,7 @@ import {
   SheetsSelectionsService,
 } from '@univerjs/sheets';
 import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
+import { greatestOf } from '../../core/numerics/extremes';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
@@ -176,7 +177,7 @@ export class GridHost implements Host {
   async writeTable(name: string, cells: Cells): Promise<void> {
     const place = this.placeOf(name);
     if (!place) throw new Error(`The workbook has no table "${name}".`);
-    const widest = Math.max(0, ...cells.map((row) => row.length));
+    const widest = Math.max(0, greatestOf(cells.map((row) => row.length)));
     if (widest > place.columns) {
       throw new Error(`The table "${name}" has ${place.columns} columns; a row of ${widest} does not fit.`);
     }

@@ -1,3 +1,4 @@
+import { greatestOf } from '../../numerics/extremes';
 import { type Alike, alike } from '../sheet/alike';
 import type { Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
@@ -56,8 +57,8 @@ function choose(
   solver: Solver,
 ): readonly Column[] | undefined {
   const prices = grounds.flatMap(({ terms }) => terms.flatMap(({ price }) => price ?? []));
-  const beside = BESIDE * Math.max(1e-3, ...prices);
-  const most = Math.max(...wanted);
+  const beside = BESIDE * Math.max(1e-3, greatestOf(prices));
+  const most = greatestOf(wanted);
   const draft: Draft = { variables: columns.map(() => ({ cost: beside, whole: true, most })), rows: [] };
   const packs = addPurchases(draft, grounds);
   for (const [kind, count] of wanted.entries()) {

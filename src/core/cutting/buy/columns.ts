@@ -1,3 +1,4 @@
+import { greatestOf } from '../../numerics/extremes';
 import type { Placements } from '../sheet/layout';
 import type { Ground } from './ground';
 import { knapsack } from './knapsack';
@@ -80,7 +81,7 @@ export function columnsFor(
     const solution = cheapestMix(columns.list, ground, wanted, solver);
     if (!solution) break;
     const worth = (counts: readonly number[]) => counts.reduce((sum, n, i) => sum + n * solution.duals[i]!, 0);
-    const fullest = Math.max(...columns.list.map(({ counts }) => fill(counts, shares)));
+    const fullest = greatestOf(columns.list.map(({ counts }) => fill(counts, shares)));
     found = 0;
     for (const counts of promising(solution.duals, shares, wanted, ground.fits, fullest)) {
       const column = columns.add(lay(counts));

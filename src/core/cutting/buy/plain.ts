@@ -1,3 +1,4 @@
+import { leastOf } from '../../numerics/extremes';
 import { costOfSheets } from '../../stock/purchase';
 import { areaWithRoom, leastSheets, offcutsHold } from '../sheet/least-sheets';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
@@ -14,11 +15,11 @@ export function costOfShares(shares: readonly BuyShare[], formats: readonly BuyF
 /** The quick rows as they are, where nothing else is looked for. @param why nothing else is */
 export function plainAnswer(job: BuyJob, why?: string): BuyAnswer {
   const cost = costOfShares(job.plain, job.formats);
-  return { shares: job.plain, cost, least: Math.min(cost, leastOf(job)), known: 0, why };
+  return { shares: job.plain, cost, least: Math.min(cost, leastOfJob(job)), known: 0, why };
 }
 
 /** The least that the sheets could cost: of one format by its fewest sheets, of several by the cheapest area. */
-function leastOf({ pieces, formats }: BuyJob): number {
+function leastOfJob({ pieces, formats }: BuyJob): number {
   const [only, ...others] = formats;
   if (!only) return 0;
   if (others.length === 0) return costOfSheets(only.terms, leastSheets(pieces, only.format)) ?? 0;
@@ -32,7 +33,7 @@ function leastOf({ pieces, formats }: BuyJob): number {
   const prices = formats.flatMap(({ format, terms }) =>
     terms.flatMap(({ price }) => (price === undefined ? [] : [price / roomArea(format)])),
   );
-  return prices.length > 0 ? lack * Math.min(...prices) : 0;
+  return prices.length > 0 ? lack * leastOf(prices) : 0;
 }
 
 function roomArea(format: SheetFormat): number {

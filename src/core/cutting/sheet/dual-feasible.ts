@@ -1,3 +1,5 @@
+import { leastOf } from '../../numerics/extremes';
+
 /**
  * A function of sizes, each a share of the whole, whose sum over any that fit into the whole is at most 1 (a dual feasible
  * function: Fekete and Schepers, "New classes of fast lower bounds for bin packing problems", Math. Program. 91, 2001).
@@ -48,7 +50,7 @@ const MOST_SIZES = 24;
 export function functionsFor(sizes: readonly number[], mostParts: number): readonly DualFeasible[] {
   const distinct = [...new Set(sizes.map((size) => Math.floor(size * 1e6) / 1e6))].filter((size) => size > 0);
   if (distinct.length === 0) return [];
-  const parts = Math.min(mostParts, Math.floor(1 / Math.min(...distinct)));
+  const parts = Math.min(mostParts, Math.floor(1 / leastOf(distinct)));
   const halves = distinct.filter((size) => size <= 0.5).sort((a, b) => a - b);
   const step = Math.max(1, Math.ceil(halves.length / MOST_SIZES));
   return [

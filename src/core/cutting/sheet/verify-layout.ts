@@ -79,7 +79,7 @@ export function* verifyLayoutStepwise(
       if (edge < own.edgeTrim - TOLERANCE) faults.push({ kind: 'edgeTrim', on, keys: [key], gap: edge });
     }
     const { natural } = own;
-    if (natural) faults.push(...placed.flatMap((one) => offGround(one, own, natural, on)));
+    if (natural) for (const one of placed) faults.push(...offGround(one, own, natural, on));
     faults.push(...tooClose(placed, own.knifeRoom, on), ...unmatched(pieces, own, placements, on));
     yield;
   }
@@ -214,6 +214,9 @@ function unmatched(
 }
 
 /** Every two pieces of a sheet that do not keep the knife room, found by sweeping them from left to right. */
+/** Pairs of one sheet that are told of as too close: of thousands on one spot every two would be. */
+const MOST_TOLD = 1000;
+
 function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault[] {
   const faults: Fault[] = [];
   let passed: Placed[] = [];
@@ -228,6 +231,7 @@ function tooClose(placed: readonly Placed[], room: number, on: SheetName): Fault
       // Pieces that may lie edge on edge touch or share a sliver thinner than arithmetic can avoid.
       if (room <= TOLERANCE && overlap(ringOf(a.outline), ringOf(b.outline)) <= TOLERANCE) continue;
       faults.push({ kind: 'knifeRoom', on, keys: [a.key, b.key], gap: between });
+      if (faults.length === MOST_TOLD) return faults;
     }
     passed.push(b);
   }

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { besideNothing, byParts, type DualFeasible, valueAt } from '../../../../src/core/cutting/sheet/dual-feasible';
+import {
+  besideNothing,
+  byParts,
+  type DualFeasible,
+  functionsFor,
+  valueAt,
+} from '../../../../src/core/cutting/sheet/dual-feasible';
 
 /** Sizes that fit into a room together. */
 const fitting = (room: number) =>
@@ -34,6 +40,12 @@ describe('a dual feasible function', () => {
       ),
       { numRuns: 2000 },
     );
+  });
+
+  it('is found for more sizes than a call takes as arguments: by parts, and beside nothing (derived)', () => {
+    const sizes = Array.from({ length: 600_000 }, (_, i) => (i + 1) / 6e5);
+    expect(() => Math.min(...sizes)).toThrow(RangeError);
+    expect(functionsFor(sizes, 60)).toHaveLength(60 + 24);
   });
 
   it('counts what is above a half as a whole, and a third of those above a quarter (derived)', () => {

@@ -72,6 +72,14 @@ describe('verifyLayout', () => {
     expect(verifySheets(PIECES, FORMAT, with0({ x: 60, turn: 90 })).map(({ kind }) => kind)).toContain('way');
   });
 
+  it('tells of thousands of pieces on one spot without comparing every two', () => {
+    const heap = [new Array<Placement>(20_000).fill(FIRST)];
+    const many = [{ ...itemAt(PIECES, 0), count: 20_000 }];
+    const faults = verifySheets(many, FORMAT, heap);
+    expect(faults).toHaveLength(1000);
+    expect(faults[0]).toMatchObject({ kind: 'knifeRoom', gap: 0 });
+  });
+
   it('counts the pieces', () => {
     const missing: readonly Placements[] = [OTHERS];
     expect(verifySheets(PIECES, FORMAT, missing)).toMatchObject([{ kind: 'count', laid: 1, wanted: 2 }]);
