@@ -1,15 +1,13 @@
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
-import {
-  checksTable,
-  costTable,
-  cuttingTable,
-  orderTable,
-  piecesTable,
-  summaryTable,
-  batchesTable,
-  ticketTable,
-} from '../tables/results';
+import { batchesTable } from '../tables/results/batches';
+import { checksTable } from '../tables/results/checks';
+import { costTable } from '../tables/results/cost';
+import { cuttingTable } from '../tables/results/cutting';
+import { orderTable } from '../tables/results/order';
+import { piecesTable } from '../tables/results/pieces';
+import { summaryTable } from '../tables/results/summary';
+import { ticketTable } from '../tables/results/ticket';
 import { sizeWriter } from '../tables/sizes-in-words';
 import { answerStepwise } from './answer-stepwise';
 import { possiblePlanStepwise, reading, soundPlan } from './plan-arguments';

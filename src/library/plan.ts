@@ -1,6 +1,11 @@
 import { readPlan } from '../tables/plan-input';
 import { type ResultTable, writeTable } from '../tables/result';
-import { batchesTable, checksTable, costTable, cuttingTable, orderTable, piecesTable } from '../tables/results';
+import { batchesTable } from '../tables/results/batches';
+import { checksTable } from '../tables/results/checks';
+import { costTable } from '../tables/results/cost';
+import { cuttingTable } from '../tables/results/cutting';
+import { orderTable } from '../tables/results/order';
+import { piecesTable } from '../tables/results/pieces';
 import { sizeWriter } from '../tables/sizes-in-words';
 
 /** A cell; blank text, null and undefined are blank. */

@@ -2,7 +2,7 @@ import type { Last } from '../core/last/last';
 import { Problem } from '../core/problem';
 import { footLength } from '../core/sizes/foot-length';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
-import { choice, defaulted, number, optional, sizeGroups, table, text } from './schema';
+import { choice, defaulted, GENERAL, number, optional, sizeGroups, table, text } from './schema';
 import type { Reading } from './read';
 
 export const lastsTable = table({
@@ -18,7 +18,7 @@ export const lastsTable = table({
       meaning: 'Size that the measures are of',
       least: -5,
       most: 450,
-      format: 'General',
+      format: GENERAL,
     }),
     length: number({
       heading: 'Bottom length',
@@ -130,7 +130,7 @@ export const lastsTable = table({
         meaning: 'Working days that a pair stays on its last, nights of drying and curing among them',
         least: 0,
         most: 365,
-        format: 'General',
+        format: GENERAL,
       }),
       2,
     ),

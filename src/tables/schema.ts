@@ -83,9 +83,12 @@ export function column<T>(
   };
 }
 
+/** Numbers show as many decimals as they have. */
+export const GENERAL = 'General';
+
 /** A number within a rule. */
 export function number(about: NumberAbout): Required<number> {
-  const { shown = about.unit, format = about.whole ? 'General' : '0.0' } = about;
+  const { shown = about.unit, format = about.whole ? GENERAL : '0.0' } = about;
   return {
     ...column('number', { ...about, format }, (cell, place) => readNumber(cell, about, place)),
     noughtIsBlank: !allowsNought(about),

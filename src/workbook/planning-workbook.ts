@@ -1,13 +1,3 @@
-import {
-  checksTable,
-  costTable,
-  cuttingTable,
-  orderTable,
-  piecesTable,
-  summaryTable,
-  batchesTable,
-  ticketTable,
-} from '../tables/results';
 import { lastsTable } from '../tables/lasts';
 import { layoutsTable } from '../tables/layouts';
 import { offcutsTable } from '../tables/offcuts';
@@ -16,6 +6,14 @@ import { outlinesTable } from '../tables/outlines';
 import { pairageTable } from '../tables/pairage';
 import { ratesTable } from '../tables/rates';
 import { headingOf, type ResultTable } from '../tables/result';
+import { batchesTable } from '../tables/results/batches';
+import { checksTable } from '../tables/results/checks';
+import { costTable } from '../tables/results/cost';
+import { cuttingTable } from '../tables/results/cutting';
+import { orderTable } from '../tables/results/order';
+import { piecesTable } from '../tables/results/pieces';
+import { summaryTable } from '../tables/results/summary';
+import { ticketTable } from '../tables/results/ticket';
 import type { Column, Table } from '../tables/schema';
 import { stockTable } from '../tables/stock';
 import { stylesTable } from '../tables/styles';

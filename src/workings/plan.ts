@@ -1,16 +1,14 @@
 import type { Problem } from '../core/problem';
 import { possiblePlan, reading } from '../functions/plan-arguments';
 import { isBlank, readNumber, readText } from '../tables/cell';
-import {
-  checksTable,
-  costTable,
-  cuttingTable,
-  orderTable,
-  piecesTable,
-  summaryTable,
-  batchesTable,
-  ticketTable,
-} from '../tables/results';
+import { batchesTable } from '../tables/results/batches';
+import { checksTable } from '../tables/results/checks';
+import { costTable } from '../tables/results/cost';
+import { cuttingTable } from '../tables/results/cutting';
+import { orderTable } from '../tables/results/order';
+import { piecesTable } from '../tables/results/pieces';
+import { summaryTable } from '../tables/results/summary';
+import { ticketTable } from '../tables/results/ticket';
 import { sizeWriter } from '../tables/sizes-in-words';
 import type { WorkingOf } from './arguments';
 import { checkColumns } from './plan/checks';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readPlan } from '../../src/tables/plan-input';
 import { writeTable } from '../../src/tables/result';
-import { summaryTable } from '../../src/tables/results';
+import { summaryTable } from '../../src/tables/results/summary';
 import { tableCells } from '../demo-cells';
 
 const cells = tableCells();

@@ -1,6 +1,7 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from '@univerjs/core';
 import { enteredIn } from '../../host/grid/as-entered';
 import { cellAddress } from '../../tables/cell-address';
+import { counted } from '../../tables/counted';
 
 /** So many sheets are named, and so many letters of what stands in a cell are shown. */
 const [SHEETS, LETTERS] = [3, 24];
@@ -43,7 +44,7 @@ function sheetInWords(was: Sheet, is: Sheet): string[] {
   const changes = changedCells((was.cellData ?? {}) as Cells, (is.cellData ?? {}) as Cells);
   const [first] = changes;
   if (!first) return renamed;
-  const moved = [counted(rows, 'row'), counted(columns, 'column')].filter((one) => one !== '');
+  const moved = [putInOrOut(rows, 'row'), putInOrOut(columns, 'column')].filter((one) => one !== '');
   if (moved.length > 0) return [...renamed, `${is.name}: ${moved.join(', ')}`];
   const what =
     changes.length === 1
@@ -52,10 +53,8 @@ function sheetInWords(was: Sheet, is: Sheet): string[] {
   return [...renamed, what];
 }
 
-function counted(count: number, what: string): string {
-  if (count === 0) return '';
-  const many = Math.abs(count);
-  return `${many} ${many === 1 ? what : `${what}s`} ${count > 0 ? 'inserted' : 'removed'}`;
+function putInOrOut(count: number, what: string): string {
+  return count === 0 ? '' : `${counted(Math.abs(count), what)} ${count > 0 ? 'inserted' : 'removed'}`;
 }
 
 function changedCells(was: Cells, is: Cells): readonly CellChange[] {

@@ -5,7 +5,8 @@ import { Plan } from '../../../src/core/plan/plan';
 import { withLayout } from '../../../src/tables/layout-rows';
 import { readPlan } from '../../../src/tables/plan-input';
 import { writeTable } from '../../../src/tables/result';
-import { cuttingTable, orderTable } from '../../../src/tables/results';
+import { cuttingTable } from '../../../src/tables/results/cutting';
+import { orderTable } from '../../../src/tables/results/order';
 import { inputOf, type Named, planCells, STOCKS } from '../samples';
 
 const PAIRAGE: readonly Named[] = [{ Style: 'Betony', 36: 6, 37: 8, 38: 9, 39: 7, 40: 4 }];

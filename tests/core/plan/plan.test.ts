@@ -5,16 +5,14 @@ import { verifyLayout } from '../../../src/core/cutting/sheet/verify-layout';
 import { finished } from '../../../src/core/stepwise';
 import { Plan, type PlanStep } from '../../../src/core/plan/plan';
 import { planMemory } from '../../../src/core/plan/plan-memory';
-import {
-  checksTable,
-  costTable,
-  orderTable,
-  piecesTable,
-  batchesTable,
-  ticketTable,
-} from '../../../src/tables/results';
 import { readPlan } from '../../../src/tables/plan-input';
 import { writeTable } from '../../../src/tables/result';
+import { batchesTable } from '../../../src/tables/results/batches';
+import { checksTable } from '../../../src/tables/results/checks';
+import { costTable } from '../../../src/tables/results/cost';
+import { orderTable } from '../../../src/tables/results/order';
+import { piecesTable } from '../../../src/tables/results/pieces';
+import { ticketTable } from '../../../src/tables/results/ticket';
 import { forgetPlans } from '../forget';
 import { cellsOf, inputOf, type Named, type NamedTables, planCells, ROUND, STOCKS, USUAL_TABLES } from '../samples';
 

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../src/core/plan/plan';
 import { writeTable } from '../../../src/tables/result';
-import { ticketTable } from '../../../src/tables/results';
+import { ticketTable } from '../../../src/tables/results/ticket';
 import { inputOf, USUAL_TABLES } from '../samples';
 
 const plan = new Plan(
