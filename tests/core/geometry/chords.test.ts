@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
-import { areaBetween, chords, heightAbove } from '../../../src/core/geometry/chords';
+import { areaBetween, chords, heightAbove, longestChord } from '../../../src/core/geometry/chords';
 import type { Ring } from '../../../src/core/geometry/ring';
 
 const TRIANGLE: Ring = [
@@ -22,23 +22,27 @@ const FORK: Ring = [
 
 describe('chords', () => {
   it('of a triangle go evenly from its base to its tip (derived)', () => {
-    const [slab, ...none] = chords(TRIANGLE);
-    expect(none).toEqual([]);
-    expect(slab!.height).toBe(30);
-    expect([slab!.from, slab!.to].map((length) => length.toFixed(6))).toEqual(['60.000000', '0.000000']);
+    const own = chords(TRIANGLE);
+    expect([own.heights, own.from, own.to].map((list) => [...list])).toEqual([[30], [60], [0]]);
     // Longer than 40 over the lower third, and between 20 and 40 over the middle one: (40 + 20) / 2 · 10.
-    expect(heightAbove(slab!, 40)).toBeCloseTo(10, 9);
-    expect(areaBetween(slab!, 20, 40)).toBeCloseTo(300, 9);
+    expect(heightAbove(own, 40)).toBeCloseTo(10, 9);
+    expect(areaBetween(own, 20, 40)).toBeCloseTo(300, 9);
   });
 
   it('of an outline with a gap count what lies in it, and all of them are its area', () => {
-    expect(chords(FORK).map(({ height, from, to }) => [height, from, to])).toEqual([
-      [5, 40, 40],
-      [5, 20, 20],
+    const { heights, from, to } = chords(FORK);
+    expect([heights, from, to].map((list) => [...list])).toEqual([
+      [5, 5],
+      [40, 20],
+      [40, 20],
     ]);
-    for (const ring of [TRIANGLE, FORK]) {
-      const sum = chords(ring).reduce((all, slab) => all + areaBetween(slab, 0, Infinity), 0);
-      expect(sum).toBeCloseTo(area(ring), 9);
-    }
+    for (const ring of [TRIANGLE, FORK]) expect(areaBetween(chords(ring), 0, Infinity)).toBeCloseTo(area(ring), 9);
+  });
+
+  it('are each longer by what is asked, and tell the longest (derived)', () => {
+    expect(longestChord(chords(FORK))).toBe(40);
+    expect(longestChord(chords(FORK, 3))).toBe(43);
+    expect(areaBetween(chords(FORK, 3), 0, Infinity)).toBeCloseTo(area(FORK) + 3 * 10, 9);
+    expect(longestChord(chords([]))).toBe(0);
   });
 });

@@ -17,10 +17,10 @@ const NODES = 5000;
 export function leastCost(kinds: readonly Piece[], grounds: readonly Ground[], solver: Solver): number {
   const draft: Draft = { variables: [], rows: [] };
   const packs = addPurchases(draft, grounds);
-  for (const { weights, hold } of tellingWeighings(kinds, grounds)) {
+  for (const { weight, hold } of tellingWeighings(kinds, grounds)) {
     const holds = grounds.map((ground) => hold(roomOf(ground)));
     const onHand = grounds.reduce((sum, ground, i) => sum + (ground.onHand > 0 ? holds[i]! * ground.onHand : 0), 0);
-    const lack = weightOf(weights, kinds) * (1 - 1e-9) - onHand;
+    const lack = weight * (1 - 1e-9) - onHand;
     if (!(lack > 0)) continue;
     draft.rows.push({
       terms: packs.flatMap((list, i) =>
@@ -36,10 +36,6 @@ export function leastCost(kinds: readonly Piece[], grounds: readonly Ground[], s
     ? solution
     : solver({ ...draft, variables: draft.variables.map((one) => ({ ...one, whole: false })) }, 0);
   return Math.max(0, (proven?.cost ?? 0) - 1e-6);
-}
-
-function weightOf(weights: readonly number[], kinds: readonly Piece[]): number {
-  return kinds.reduce((sum, { count }, i) => sum + count * weights[i]!, 0);
 }
 
 /** A natural sheet counts as its area. */
@@ -58,12 +54,12 @@ function tellingWeighings(kinds: readonly Piece[], grounds: readonly Ground[]): 
       const room = roomOf(ground);
       const all = byArea
         ? weighingsByArea(
-            kinds.map(({ ring }) => area(ring)),
+            kinds.map(({ ring, count }) => ({ area: area(ring), count })),
             room.length * room.width,
           )
         : weighings(kinds, room, ground.format);
-      const asks = ({ weights, hold }: Weighing) => weightOf(weights, kinds) / hold(room);
-      const [plain, ...others] = all;
+      const asks = ({ weight, hold }: Weighing) => weight / hold(room);
+      const [plain, ...others] = [...all];
       return [plain!, ...others.sort((a, b) => asks(b) - asks(a)).slice(0, MOST_WEIGHINGS)];
     });
 }

@@ -4,7 +4,7 @@ import { OutlineIndex } from '../../geometry/outline-index';
 import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
 import type { Piece } from './piece';
 import { roomOn, type SheetFormat } from './sheet';
-import { type Room, type Weighing, weighings, weighingsByArea } from './weighings';
+import { type Matters, type Room, type Weighing, weighings, weighingsByArea } from './weighings';
 
 /**
  * No fewer sheets can hold the pieces: by every weighing of them, what they weigh, less what the offcuts hold, over what a
@@ -15,7 +15,7 @@ export function leastSheets(pieces: readonly Piece[], format: SheetFormat): numb
   const shelf = shelfRooms(format);
   if (format.natural) return leastNatural(wanted, format, format.natural, shelf);
   const room = roomOn(format);
-  return leastBy(weighings(wanted, room, format), wanted, room, shelf);
+  return leastBy((matters) => weighings(wanted, room, format, matters), room, shelf);
 }
 
 /** The same by the plain area alone. */
@@ -24,12 +24,16 @@ export function leastByArea(pieces: readonly Piece[], format: SheetFormat): numb
   return sheetsFor(areaWithRoom(pieces, format), length * width, offcutsHold(format));
 }
 
-function leastBy(all: readonly Weighing[], pieces: readonly Piece[], room: Room, shelf: readonly Room[]): number {
-  return all.reduce((least, { weights, hold }) => {
-    const weight = pieces.reduce((sum, { count }, i) => sum + count * weights[i]!, 0);
+/** @param weigh the weighings of all pieces that matter */
+function leastBy(weigh: (matters: Matters) => Iterable<Weighing>, room: Room, shelf: readonly Room[]): number {
+  let least = 0;
+  // What all of them weigh together is rounded.
+  const matters: Matters = (sheets) => Math.ceil(sheets * (1 + 1e-9)) > least;
+  for (const { weight, hold } of weigh(matters)) {
     const held = shelf.reduce((sum, one) => sum + hold(one), 0);
-    return Math.max(least, sheetsFor(weight, hold(room), held));
-  }, 0);
+    least = Math.max(least, sheetsFor(weight, hold(room), held));
+  }
+  return least;
 }
 
 /** Area of all pieces, each let out by half the knife room, mm². */
@@ -73,9 +77,9 @@ function leastNatural(
   const least = [...qualities].map((quality) => {
     const needing = wanted.filter(({ quality: own = BEST }) => own <= quality);
     const usable = usableArea(sheet, quality, edgeTrim);
-    const areas = needing.map(({ ring }) => area(ring));
+    const sized = needing.map(({ ring, count }) => ({ area: area(ring), count }));
     // The area as a room: only its size tells.
-    return leastBy(weighingsByArea(areas, usable), needing, { length: usable, width: 1 }, shelf);
+    return leastBy((matters) => weighingsByArea(sized, usable, matters), { length: usable, width: 1 }, shelf);
   });
   return Math.max(0, ...least.filter(Number.isFinite));
 }

@@ -1,8 +1,9 @@
-import { areaBetween, chords, heightAbove, type Slab } from '../../geometry/chords';
+import { areaBetween, type Chords, chords, heightAbove, longestChord } from '../../geometry/chords';
 import { letOutArea } from '../../geometry/let-out-area';
 import { OutlineIndex } from '../../geometry/outline-index';
 import type { Ring } from '../../geometry/ring';
-import { type DualFeasible, functionsFor, valueAt } from './dual-feasible';
+import { greatestOf } from '../../numerics/extremes';
+import { type DualFeasible, functionsFor, mostGain, valueAt } from './dual-feasible';
 import type { Piece } from './piece';
 import { type SheetFormat, TOLERANCE } from './sheet';
 
@@ -14,106 +15,153 @@ export interface Room {
 
 /** Weights of pieces such that those on one sheet never weigh more than the sheet holds: many pieces need many sheets. */
 export interface Weighing {
-  /** Of one of each kind of piece. */
-  readonly weights: readonly number[];
+  /** Of all pieces together. */
+  readonly weight: number;
   /** The most that pieces on a sheet with this room weigh together. */
   hold(room: Room): number;
 }
 
+/** Whether a weighing by which the pieces weigh at most so many sheets is worth making. */
+export type Matters = (sheets: number) => boolean;
+
+const always: Matters = () => true;
+
 /** More parts than this and nothing is gained over the plain area. */
 const PARTS = { area: 60, chords: 12, both: 24 } as const;
 
-/** A piece as it is weighed. */
+/** An outline to be cut, and how often: the other foot's is the same, and so is that of other styles on one last. */
 interface Body {
-  readonly area: number;
-  readonly along: readonly Slab[];
-  readonly across: readonly Slab[];
+  readonly ring: Ring;
+  count: number;
 }
 
 /**
- * Weighings of pieces on a sheet that is no natural one, the plain area among them (derived). By a dual feasible function f
+ * Weighings of pieces on a sheet that is no natural one, the plain area first (derived). By a dual feasible function f
  * of what a piece takes of the sheet's area: that alone bounds what fits. Where pieces lie along the sheet alone, either way
  * round: by f of the length of every chord in the sheet's, added up over the height, since the chords of pieces on one line do
  * not overlap; the same across; and by another such function of that, over the sheet's width.
  */
-export function weighings(
+export function* weighings(
   pieces: readonly Piece[],
   room: Room,
   { knifeRoom }: Pick<SheetFormat, 'knifeRoom'>,
-): readonly Weighing[] {
-  const bodies = bodiesOf(pieces, knifeRoom);
-  const straight = pieces.every(({ way }) => way.kind === 'endForEnd' || way.kind === 'oneWay');
-  return [
-    ...weighingsByArea(
-      bodies.map(({ area }) => area),
-      room.length * room.width,
-    ),
-    ...(straight ? [...byChords(bodies, room, 'along'), ...byChords(bodies, room, 'across')] : []),
-  ];
+  matters = always,
+): Generator<Weighing> {
+  const bodies = bodiesOf(pieces);
+  const areas = bodies.map(({ ring, count }) => ({ area: letOutArea(ring, knifeRoom / 2), count }));
+  yield* weighingsByArea(areas, room.length * room.width, matters);
+  if (!pieces.every(({ way }) => way.kind === 'endForEnd' || way.kind === 'oneWay')) return;
+  for (const direction of ['along', 'across'] as const) {
+    const lines = bodies.map(({ ring, count }) => ({ chords: letOutChords(ring, direction, knifeRoom), count }));
+    yield* byChords(lines, room, direction, matters);
+  }
 }
 
-function bodiesOf(pieces: readonly Piece[], knifeRoom: number): readonly Body[] {
+function bodiesOf(pieces: readonly Piece[]): readonly Body[] {
   const outlines = new OutlineIndex();
-  const known: Body[] = [];
-  return pieces.map(({ ring }) => {
+  const bodies: Body[] = [];
+  for (const { ring, count } of pieces) {
     const { number } = outlines.find(ring);
-    return (known[number] ??= {
-      area: letOutArea(ring, knifeRoom / 2),
-      along: letOutChords(ring, knifeRoom),
-      across: letOutChords(
-        ring.map(([x, y]) => [y, -x]),
-        knifeRoom,
-      ),
-    });
-  });
+    const known = bodies[number];
+    if (known) known.count += count;
+    else bodies[number] = { ring, count };
+  }
+  return bodies;
 }
 
 /** Each chord is longer by the knife room once the piece is let out; what is let out above and below it is left out. */
-function letOutChords(ring: Ring, knifeRoom: number): readonly Slab[] {
+function letOutChords(ring: Ring, direction: 'along' | 'across', knifeRoom: number): Chords {
   // Layouts are sound to within the tolerance: nothing may hang on less.
   const more = knifeRoom - 2 * TOLERANCE;
-  return chords(ring).map(({ height, from, to }) => ({ height, from: from + more, to: to + more }));
+  return chords(direction === 'along' ? ring : ring.map(([x, y]) => [y, -x]), more);
 }
 
-/** By a dual feasible function of what a piece takes of an area, mm², that alone bounds what fits in it. */
-export function weighingsByArea(areas: readonly number[], whole: number): readonly Weighing[] {
+/** What a piece takes of an area, mm², and how often it is cut. */
+interface Sized {
+  readonly area: number;
+  readonly count: number;
+}
+
+/** By a dual feasible function of what a piece takes of an area, mm², that alone bounds what fits in it; the plain area first. */
+export function* weighingsByArea(sized: readonly Sized[], whole: number, matters = always): Generator<Weighing> {
   const size = ({ length, width }: Room) => (Math.max(0, length) * Math.max(0, width)) / whole;
-  const shares = areas.map((area) => (area / whole) * (1 - SLACK));
-  return [
-    { weights: areas.map((area) => area / whole), hold: size },
-    ...functionsFor(shares, PARTS.area).map((f): Weighing => ({
-      weights: shares.map((share) => valueAt(f, share)),
-      hold: (other) => f.most(size(other)),
-    })),
-  ];
+  yield { weight: sized.reduce((sum, { area, count }) => sum + count * (area / whole), 0), hold: size };
+  const shares = sized.map(({ area, count }) => ({ share: (area / whole) * (1 - SLACK), count }));
+  yield* byShares(shares, PARTS.area, size, matters);
 }
 
 /** Areas are sound to this share: the tolerance all round a piece is less. */
 const SLACK = 1e-4;
 
-function byChords(bodies: readonly Body[], room: Room, direction: 'along' | 'across'): readonly Weighing[] {
+/** What a piece weighs of what a sheet holds, and how often it is cut. */
+interface Shared {
+  readonly share: number;
+  readonly count: number;
+}
+
+/** @param size what a room holds of what a sheet does */
+function* byShares(
+  shares: readonly Shared[],
+  mostParts: number,
+  size: (room: Room) => number,
+  matters: Matters,
+): Generator<Weighing> {
+  const plain = shares.reduce((sum, { share, count }) => sum + count * share, 0);
+  const sizes = shares.map(({ share }) => share);
+  if (!matters(plain * mostGain(greatestOf(sizes)))) return;
+  for (const f of functionsFor(sizes, mostParts, (gain) => matters(plain * gain))) {
+    const weight = shares.reduce((sum, { share, count }) => sum + count * valueAt(f, share), 0);
+    yield { weight, hold: (room) => f.most(size(room)) };
+  }
+}
+
+/** The chords of a piece, and how often it is cut. */
+interface Lined {
+  readonly chords: Chords;
+  readonly count: number;
+}
+
+function* byChords(
+  lines: readonly Lined[],
+  room: Room,
+  direction: 'along' | 'across',
+  matters: Matters,
+): Generator<Weighing> {
   const [long, wide] = direction === 'along' ? (['length', 'width'] as const) : (['width', 'length'] as const);
   const whole = room[long];
-  const longest = bodies.flatMap((body) => body[direction].map(({ from, to }) => Math.max(from, to) / whole));
-  return functionsFor(longest, PARTS.chords).flatMap((f): readonly Weighing[] => {
-    const weights = bodies.map((body) => weighed(body[direction], f, whole));
+  const shares = lines.map((line) => areaBetween(line.chords, 0, Infinity) / (whole * room[wide]));
+  const plain = lines.reduce((sum, { count }, i) => sum + count * shares[i]!, 0);
+  const largest = greatestOf(shares);
+  // By one function of the chords, and another of what that makes of a piece.
+  const wanted = (gain: number) => matters(plain * gain * mostGain(gain * largest)) || matters(plain * gain);
+  for (const f of functionsFor(chordsOf(lines, whole), PARTS.chords, wanted)) {
     const hold = (other: Room) => Math.max(0, other[wide]) * f.most(Math.max(0, other[long]) / whole);
     const full = hold(room);
-    const shares = weights.map((weight) => (weight / full) * (1 - SLACK));
-    return [
-      { weights, hold },
-      ...functionsFor(shares, PARTS.both).map((g): Weighing => ({
-        weights: shares.map((share) => valueAt(g, share)),
-        hold: (other) => g.most(hold(other) / full),
-      })),
-    ];
-  });
+    const weighed = lines.map(({ chords: own, count }) => ({ weight: weightOf(own, f, whole), count }));
+    yield { weight: weighed.reduce((sum, { weight, count }) => sum + count * weight, 0), hold };
+    const again = weighed.map(({ weight, count }) => ({ share: (weight / full) * (1 - SLACK), count }));
+    yield* byShares(again, PARTS.both, (other) => hold(other) / full, matters);
+  }
+}
+
+/** The longer end of every slab of chords, as a share of the whole. */
+function chordsOf(lines: readonly Lined[], whole: number): Float64Array {
+  const all = new Float64Array(lines.reduce((sum, { chords: { heights } }) => sum + heights.length, 0));
+  let at = 0;
+  for (const {
+    chords: { from, to },
+  } of lines)
+    for (let i = 0; i < from.length; i++) all[at++] = Math.max(from[i]!, to[i]!) / whole;
+  return all;
 }
 
 /** ∫ f(chord / whole) over the height of a piece, mm. */
-function weighed(slabs: readonly Slab[], { counted: [from, to], steps }: DualFeasible, whole: number): number {
-  return slabs.reduce((sum, slab) => {
-    const own = to > from ? areaBetween(slab, from * whole, to * whole) / whole : 0;
-    return steps.reduce((all, { above, by }) => all + by * heightAbove(slab, above * whole), sum + own);
-  }, 0);
+function weightOf(own: Chords, { counted: [from, to], steps }: DualFeasible, whole: number): number {
+  const longest = longestChord(own);
+  let sum = to > from ? areaBetween(own, from * whole, to * whole) / whole : 0;
+  for (const { above, by } of steps) {
+    if (longest <= above * whole) break;
+    sum += by * heightAbove(own, above * whole);
+  }
+  return sum;
 }
