@@ -1,5 +1,5 @@
-import { HEADINGS } from '../core/bottom/layer';
-import type { Check } from '../core/plan/checks/check';
+import { HEADINGS, type Part } from '../core/bottom/layer';
+import type { Check, CheckKind, CheckOf } from '../core/plan/checks/check';
 import { INPUT_TABLES } from './input-tables';
 
 /** Where the maker changes something: in a table, the row that a code heads or of a number, under a heading. */
@@ -16,100 +16,90 @@ export interface InputPlace {
 
 const { styles, lasts, pairage, stock, rates, layouts, offcuts, offers } = INPUT_TABLES;
 
-/**
- * The input by which a check is put right or looked at.
- * @param lastOf the code of a style's last
- */
-export function placeOfCheck(check: Check, lastOf: (style: string) => string | undefined): InputPlace {
-  const { subject } = check;
-  const style = (heading: string): InputPlace => ({ table: styles.name, code: subject, heading });
-  const last = (heading: string): InputPlace => ({ table: lasts.name, code: lastOf(subject) ?? subject, heading });
-  switch (check.kind) {
-    case 'problem': {
-      const { argument, table, row, column } = check.problem.place;
-      const known = Object.values(INPUT_TABLES).find((one) => one.argument === argument);
-      return { table: known?.name ?? table ?? argument, row, heading: column };
-    }
-    case 'heelControl':
-      return style('Last');
-    case 'rasping':
-      return style('Most rasping');
-    case 'mixLeap':
-      return check.stock === undefined
-        ? style('Most rasping')
-        : { table: stock.name, code: check.stock, heading: 'Most rasping' };
-    case 'heelBase':
-      return style('Heel taper');
-    case 'rocker':
-      return last('Toe spring');
-    case 'proud':
-      return style('Laying');
-    case 'bend':
-    case 'tubeUnknown':
-    case 'leatherPairs':
-      return style(HEADINGS[check.part]);
-    case 'skiveWide':
-      return style(check.part === 'lift' ? 'Skive to' : 'Sole skive');
-    case 'bareGround':
-      return style('Outsole');
-    case 'weltHidden':
-      return style('Projection');
-    case 'shank':
-      return style('Shank');
-    case 'heelHold':
-      return style('Heel core');
-    case 'highBuild':
-      return style('Finished heel');
-    case 'makeOrBuy':
-      return style('Bought price');
-    case 'plainModel':
-    case 'modelAgainstGaps':
-    case 'twist':
-    case 'gapsAgainstHeel':
-      return last('Measured');
-    case 'widths':
-      return last(check.of === 'waist' ? 'Waist' : 'Seat');
-    case 'farFromBase':
-      return last('Base size');
-    case 'unusedPart':
-      return style(check.part === 'lift' ? 'Raise' : HEADINGS[check.part]);
-    case 'unreadRate':
-      return { table: rates.name, row: check.rate.row, heading: check.why === 'scope' ? 'For' : 'Unit' };
-    case 'misfit':
-      return last('Waist height');
-    case 'lasts':
-    case 'lastsUnknown':
-      return { table: lasts.name, code: subject, heading: 'Pairs on hand' };
-    case 'daysOnLast':
-      return { table: lasts.name, code: subject, heading: 'Days on last' };
-    case 'late':
-      return { table: pairage.name, code: subject, heading: 'Due' };
-    case 'dueFar':
-      return { table: pairage.name, row: check.row, heading: 'Due' };
-    case 'measuredApart':
-      return { table: stock.name, code: subject, heading: 'Measured' };
-    case 'price':
-      return { table: stock.name, code: subject, heading: 'Price' };
-    case 'untimedWork':
-    case 'workRate':
-    case 'coverage':
-      return { table: rates.name, heading: 'Value' };
-    case 'layoutIgnored':
-    case 'layoutUsed':
-      return { table: layouts.name, code: subject, heading: 'Stock' };
-    case 'strayOffcut':
-      return { table: offcuts.name, row: check.row, heading: 'Stock' };
-    case 'strayOffer':
-      return { table: offers.name, row: check.row, heading: 'Stock' };
-    case 'offcutsUsed':
-      return { table: offcuts.name, code: check.codes[0] as string, heading: 'Length' };
-    case 'notSummed':
-      return { table: subject, row: check.row, heading: check.heading };
-    case 'notRead':
-      return { table: subject, row: check.row, below: true };
-    case 'unreadHeading':
-      return { table: subject, heading: check.heading };
-    case 'doubtfulNoughts':
-      return { table: subject, heading: check.headings[0] as string };
-  }
+/** The code of a style's last. */
+type LastOf = (style: string) => string | undefined;
+
+type PlaceOf<Kind extends CheckKind> = (check: CheckOf<Kind>, lastOf: LastOf) => InputPlace;
+
+type About = Pick<Check, 'subject'>;
+
+/** In the row of a table that has the check's subject as its code. */
+const own = (table: string, heading: string) => (check: About) => ({ table, code: check.subject, heading });
+
+/** In the row of the style that a check is about. */
+const style = (heading: string) => own(styles.name, heading);
+
+/** In the row of the last that a check is about, or of its style's last. */
+const last = (heading: string) => (check: About, lastOf: LastOf) => ({
+  table: lasts.name,
+  code: lastOf(check.subject) ?? check.subject,
+  heading,
+});
+
+const rate = () => ({ table: rates.name, heading: 'Value' });
+
+const ofPart = (check: { readonly part: Part; readonly subject: string }) => style(HEADINGS[check.part])(check);
+
+const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
+  problem: (check) => {
+    const { argument, table, row, column } = check.problem.place;
+    const known = Object.values(INPUT_TABLES).find((one) => one.argument === argument);
+    return { table: known?.name ?? table ?? argument, row, heading: column };
+  },
+  heelControl: style('Last'),
+  rasping: style('Most rasping'),
+  mixLeap: (check) =>
+    check.stock === undefined
+      ? style('Most rasping')(check)
+      : { table: stock.name, code: check.stock, heading: 'Most rasping' },
+  heelBase: style('Heel taper'),
+  rocker: last('Toe spring'),
+  proud: style('Laying'),
+  bend: ofPart,
+  tubeUnknown: ofPart,
+  leatherPairs: ofPart,
+  skiveWide: (check) => style(check.part === 'lift' ? 'Skive to' : 'Sole skive')(check),
+  bareGround: style('Outsole'),
+  weltHidden: style('Projection'),
+  shank: style('Shank'),
+  heelHold: style('Heel core'),
+  highBuild: style('Finished heel'),
+  makeOrBuy: style('Bought price'),
+  plainModel: last('Measured'),
+  modelAgainstGaps: last('Measured'),
+  twist: last('Measured'),
+  gapsAgainstHeel: last('Measured'),
+  widths: (check, lastOf) => last(check.of === 'waist' ? 'Waist' : 'Seat')(check, lastOf),
+  farFromBase: last('Base size'),
+  unusedPart: (check) => (check.part === 'lift' ? style('Raise')(check) : ofPart(check)),
+  unreadRate: ({ rate: { row }, why }) => ({ table: rates.name, row, heading: why === 'scope' ? 'For' : 'Unit' }),
+  misfit: last('Waist height'),
+  lasts: own(lasts.name, 'Pairs on hand'),
+  lastsUnknown: own(lasts.name, 'Pairs on hand'),
+  daysOnLast: own(lasts.name, 'Days on last'),
+  late: own(pairage.name, 'Due'),
+  dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
+  measuredApart: own(stock.name, 'Measured'),
+  price: own(stock.name, 'Price'),
+  untimedWork: rate,
+  workRate: rate,
+  coverage: rate,
+  layoutIgnored: own(layouts.name, 'Stock'),
+  layoutUsed: own(layouts.name, 'Stock'),
+  strayOffcut: ({ row }) => ({ table: offcuts.name, row, heading: 'Stock' }),
+  strayOffer: ({ row }) => ({ table: offers.name, row, heading: 'Stock' }),
+  offcutsUsed: ({ codes: [code] }) => ({ table: offcuts.name, code, heading: 'Length' }),
+  notSummed: ({ subject, row, heading }) => ({ table: subject, row, heading }),
+  notRead: ({ subject, row }) => ({ table: subject, row, below: true }),
+  unreadHeading: ({ subject, heading }) => ({ table: subject, heading }),
+  doubtfulNoughts: ({ subject, headings: [heading] }) => ({ table: subject, heading }),
+};
+
+/** The input by which a check is put right or looked at. */
+export function placeOfCheck(check: Check, lastOf: LastOf): InputPlace {
+  return placeOf(check.kind, check, lastOf);
+}
+
+function placeOf<Kind extends CheckKind>(kind: Kind, check: CheckOf<Kind>, lastOf: LastOf): InputPlace {
+  return PLACES[kind](check, lastOf);
 }

@@ -126,6 +126,11 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'doubtfulNoughts'; readonly headings: readonly string[] }
 );
 
+export type CheckKind = Check['kind'];
+
+/** The checks of a kind, or of several. */
+export type CheckOf<Kind extends CheckKind> = Extract<Check, { readonly kind: Kind }>;
+
 /** A problem as a check: it is always to be put right. */
 export function problemCheck(problem: Problem): Check {
   return { kind: 'problem', subject: problem.place.table ?? problem.place.argument, verdict: 'putRight', problem };

@@ -1,0 +1,55 @@
+import { isoOf } from '../../core/calendar';
+import type { Rate } from '../../core/plan/inputs';
+import type { Place } from '../../core/problem';
+import { WORK_WORDS } from '../words';
+import type { WordsOf } from './words-of';
+
+/** What is said of prices, rates, minutes and days. */
+export const moneyWords: WordsOf<
+  'price' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'dueFar'
+> = {
+  price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
+  coverage: () => ({
+    check: 'Adhesive',
+    say: 'no coverage is given, so the adhesive is not counted: enter m² a litre in Costs and times',
+  }),
+  workRate: () => ({
+    check: 'Work',
+    say: 'no rate is given, so the work costs nothing: enter money an hour in Costs and times',
+  }),
+  untimedWork: (check) => ({
+    check: 'Minutes',
+    say: `no minutes are given for ${check.kinds.map((kind) => WORK_WORDS[kind]).join(', ')} of some styles, and bench hours go without: enter minutes a pair with the Step in Costs and times, unless a row without a step has them`,
+  }),
+  unreadRate: (check, { where }) => ({
+    check: 'Costs and times',
+    say:
+      check.why === 'scope'
+        ? `${where(rateCell(check.rate, 'For'))}: "${check.rate.scope ?? ''}" is no style, stock or material of this plan, so the row counts nothing: correct it`
+        : `${where(rateCell(check.rate, 'Unit'))}: ${check.rate.unit} is given twice for the same; keep one row, or name under For what it holds for`,
+  }),
+  makeOrBuy: (check) => {
+    const from = check.breakEven === undefined ? 'never' : `from ${check.breakEven} pairs`;
+    return {
+      check: 'Make or buy, a pair',
+      say:
+        check.verdict === 'holds'
+          ? `building costs less than buying; buying pays ${from}; a bought unit fits one last only`
+          : `buying costs less for this run (it pays ${from}), but a bought unit fits one last only`,
+    };
+  },
+  late: (check) => ({
+    check: 'Due, days late',
+    found: check.found - check.wanted,
+    wanted: 0,
+    say: `size ${check.size}${check.customer ? ` for ${check.customer}` : ''} comes off its last after the day due: start sooner, or get another pair of lasts`,
+  }),
+  dueFar: (check, { where }) => ({
+    check: 'Due',
+    say: `${where({ argument: 'pairage', table: 'Pairage', row: check.row, column: 'Due' })}: ${isoOf(check.day)} lies far from the other days due of the run; ${isoOf(check.meant)} is probably meant: enter it with its year`,
+  }),
+};
+
+function rateCell({ row }: Rate, column: string): Place {
+  return { argument: 'rates', table: 'Costs and times', row, column };
+}

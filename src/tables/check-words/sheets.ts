@@ -1,0 +1,40 @@
+import { LIMIT_ITEMS } from '../../core/plan/limits';
+import { PART_WORDS } from '../words';
+import type { WordsOf } from './words-of';
+
+/** What is said of sheets, and of how they are laid. */
+export const sheetWords: WordsOf<
+  'leatherPairs' | 'measuredApart' | 'layoutIgnored' | 'layoutUsed' | 'strayOffcut' | 'strayOffer' | 'offcutsUsed'
+> = {
+  leatherPairs: (check) => ({
+    check: `${LIMIT_ITEMS.pairSubstance}, mm`,
+    say:
+      check.pairs === 'anywhere'
+        ? `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance: choose it under Pairs in Bottom stock`
+        : `the ${PART_WORDS[check.part].toLowerCase()}s of a pair are laid ${check.pairs}; keep them within so much of one substance`,
+  }),
+  measuredApart: () => ({
+    check: 'Thickness, mm',
+    say: 'the measured thickness counts, and it is not what the sheet is sold as: measure again, or correct one of the two',
+  }),
+  layoutIgnored: (check) => ({
+    check: 'Layouts',
+    say: `the layout written there is not used: ${check.reason}; search again`,
+  }),
+  layoutUsed: () => ({
+    check: 'Layouts, sheets',
+    say: 'the layout found by the search is used, checked anew',
+  }),
+  strayOffcut: (check) => ({
+    check: 'Offcut',
+    say: `no piece lies on it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
+  }),
+  strayOffer: (check) => ({
+    check: 'Offer',
+    say: `nothing is bought of it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
+  }),
+  offcutsUsed: (check) => ({
+    check: 'Offcuts',
+    say: `pieces lie on ${check.codes.join(', ')}: take it before a whole sheet, measured and looked over`,
+  }),
+};
