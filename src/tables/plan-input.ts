@@ -91,6 +91,16 @@ function sameList<T>(of: object, list: readonly T[]): readonly T[] {
 }
 
 function readTables(cells: PlanCells, contents: Contents): PlanReading {
+  const { read, problems, unread, notSummed, doubtful } = readAll(cells, contents);
+  for (const row of read.styles.rows) for (const problem of namedLikeSums(row)) problems.push(problem);
+  const input = inputOf(read, problems);
+  return { plan: new Plan(input, unread, notSummed, doubtful), problems, money: read.stock.units.price ?? '' };
+}
+
+type TablesRead = ReturnType<typeof readAll>['read'];
+
+/** Every table by itself, and what is told of all of them. */
+function readAll(cells: PlanCells, contents: Contents) {
   const problems: Problem[] = [];
   const unread: UnreadHeading[] = [];
   const notSummed: (NotSummed & { readonly table: string })[] = [];
@@ -107,7 +117,6 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     if (reading.doubtful.length > 0) doubtful.push({ table: table.name, headings: reading.doubtful });
     return reading;
   };
-  const slips = (table: Table<Columns>) => problems.filter(({ place }) => place.argument === table.argument);
   const read = {
     pairage: rowsOf(pairageTable, cells.pairage),
     styles: rowsOf(stylesTable, cells.styles),
@@ -119,14 +128,13 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     offcuts: rowsOf(offcutsTable, cells.offcuts, false),
     offers: rowsOf(offersTable, cells.offers, false),
   };
-  for (const row of read.styles.rows) for (const problem of namedLikeSums(row)) problems.push(problem);
-  const pointRows = sift(outlinesTable, read.outlines.rows, { slips: slips(outlinesTable), make: (row) => row });
-  // Outlines of which some point is wrong: none of their points serves.
-  const brokenCodes = new Map(pointRows.leftOut.map(({ name, why }) => [fold(name), why]));
-  const broken = (code: string | undefined) => (code === undefined ? undefined : brokenCodes.get(fold(code)));
-  const traced = outlinesOf(read.outlines.rows, [], () =>
-    collectOutlines(pointRows.sound.filter(({ code }) => !broken(code))),
-  );
+  return { read, problems, unread, notSummed, doubtful };
+}
+
+/** What can be planned on: the sound rows that wait for no row with a slip. Problems that rows make together are added. */
+function inputOf(read: TablesRead, problems: Problem[]): PlanInput {
+  const slips = (table: Table<Columns>) => problems.filter(({ place }) => place.argument === table.argument);
+  const { traced, broken } = tracedIn(read.outlines.rows, slips(outlinesTable));
   const stock = sift(stockTable, read.stock.rows, {
     slips: slips(stockTable),
     waitsFor: ({ outline }) => broken(outline),
@@ -163,7 +171,7 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     ...[styles, lasts, stock].flatMap(twice),
     ...[rates, layouts, offcuts, offers].flatMap((sifted) => sifted.leftOut),
   ]);
-  const input: PlanInput = {
+  return {
     pairage: sameList(read.pairage.rows, pairage.sound),
     styles: styles.sound,
     lasts: lasts.sound,
@@ -176,7 +184,15 @@ function readTables(cells: PlanCells, contents: Contents): PlanReading {
     ...(leftOut.length > 0 && { leftOut }),
     asked: read.pairage.rows.map(({ bySize, due }) => askedOf({ pairs: bySize, due })),
   };
-  return { plan: new Plan(input, unread, notSummed, doubtful), problems, money: read.stock.units.price ?? '' };
+}
+
+/** The outlines as traced, and why one is broken: of those of which some point is wrong none of the points serves. */
+function tracedIn(rows: TablesRead['outlines']['rows'], slips: readonly Problem[]) {
+  const points = sift(outlinesTable, rows, { slips, make: (row) => row });
+  const whyOf = new Map(points.leftOut.map(({ name, why }) => [fold(name), why]));
+  const broken = (code: string | undefined) => (code === undefined ? undefined : whyOf.get(fold(code)));
+  const traced = outlinesOf(rows, [], () => collectOutlines(points.sound.filter(({ code }) => !broken(code))));
+  return { traced, broken };
 }
 
 type StyleRow = Reading<(typeof stylesTable)['columns']>['rows'][number];

@@ -1,11 +1,11 @@
 import type { NotSummed } from '../core/plan/checks/check';
 import { Problem, THERE } from '../core/problem';
-import { bare, type Cell, type Cells, isBlank, isLeftOut, isNought, type NumberRule, readNumber } from './cell';
+import { bare, type Cell, type Cells, isBlank, isLeftOut, isNought, readNumber } from './cell';
 import { isSumRow, notSummed } from './sums';
 import { yearOfMost } from './day';
 import { type Headings, readHeadings } from './headings';
 import { doubtful, doubtfulHeadings, noughtsForBlanks } from './noughts-for-blanks';
-import type { Column, Columns, Row, Table } from './schema';
+import type { Around, Column, Columns, Row, Table } from './schema';
 
 /** More rows than this are no bench's table. */
 const MOST_ROWS = 20_000;
@@ -24,96 +24,120 @@ export interface Reading<C extends Columns> {
   readonly doubtful: readonly string[];
 }
 
+/** What the rows of a table are read by. */
+interface Rules<C extends Columns> {
+  readonly table: Table<C>;
+  readonly found: Headings;
+  /** Whether the host hands blank cells over as 0. */
+  readonly asNoughts: boolean;
+  /** What days without a year are near to. */
+  readonly around: Around;
+  readonly place: (column?: string, row?: number) => Problem['place'];
+  /** Told of, and gone on from. */
+  readonly problems: Problem[];
+}
+
+type RowRead<C extends Columns> = Reading<C>['rows'][number];
+
 /** Reads a table: columns by heading, in any order; blank rows are passed over; every problem is collected. */
 export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Reading<C> {
-  const problems: Problem[] = [];
-  const collect = <T>(work: () => T): T | undefined => {
-    try {
-      return work();
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      problems.push(error);
-      return undefined;
-    }
-  };
-  const place = (column?: string, row?: number) => ({
-    argument: table.argument,
-    table: table.name,
-    ...(row !== undefined && { row }),
-    ...(column !== undefined && { column }),
-  });
-
+  const place = placesIn(table);
   if (cells.length - 1 > MOST_ROWS) {
     throw new Problem('invalid', place(), `it has ${cells.length - 1} rows; ${MOST_ROWS} is the most`);
   }
   const found = readHeadings(table, cells[0] ?? [], cells.slice(1));
-  for (const problem of found.problems) problems.push(problem);
   const asNoughts = noughtsForBlanks(table, found, cells.slice(1));
-  const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
-    kind === 'date' ? (found.at.get(name) ?? []) : [],
-  );
-  const around = { year: yearOfMost(days.flatMap((at) => cells.slice(1).map((line) => bare(line[at])))) };
-  const rows: Reading<C>['rows'][number][] = [];
-  const seen = new Map<string, number>();
+  const problems = [...found.problems];
+  const rules = { table, found, asNoughts, around: { year: yearIn(table, found, cells) }, place, problems };
+  const rows: RowRead<C>[] = [];
+  const said: (readonly Cell[])[] = [];
+  const rowOfKey = new Map<string, number>();
   let sums: number | undefined;
   const read = [
     ...[...found.at].filter(([name]) => !table.columns[name]?.unread).map(([, at]) => at),
     ...found.sizes.map(({ column }) => column),
   ];
-  for (let r = 1; r < cells.length; r++) {
-    const line = cells[r] as readonly Cell[];
-    if (read.every((at) => isLeftOut(line[at]))) continue;
+  for (const [r, line] of cells.entries()) {
+    if (r === 0 || read.every((at) => isLeftOut(line[at]))) continue;
     if (isSumRow(table, found, line)) {
       sums ??= r;
       continue;
     }
-    const record: Record<string, unknown> = { row: r };
-    for (const [name, column] of Object.entries(table.columns)) {
-      const at = found.at.get(name);
-      const cell = at === undefined ? null : line[at];
-      if (saysNothing(cell, column, asNoughts)) {
-        record[name] = column.fallback;
-        if (column.required && at !== undefined) {
-          problems.push(new Problem('invalid', place(column.heading, r), missing(column, cell)));
-        }
-      } else record[name] = collect(() => column.read(cell, place(column.heading, r), around));
-    }
-    const noughtIsBlank = asNoughts || table.bySize?.noughtIsBlank === true;
-    record.bySize = sizeCells(
-      { ...table.bySize, noughtIsBlank },
-      found.sizes,
-      line,
-      (size) => place(String(size), r),
-      collect,
-    );
-    const key = table.key === undefined ? undefined : record[table.key];
-    if (table.key !== undefined && typeof key === 'string') {
-      const same = key.toLowerCase();
-      const before = seen.get(same);
-      if (before !== undefined) {
-        const { heading } = table.columns[table.key] as Column;
-        problems.push(
-          new Problem(
-            'invalid',
-            place(heading, r),
-            `"${key}" is in ${THERE} already; give each its own`,
-            place(undefined, before),
-          ),
-        );
-      } else seen.set(same, r);
-    }
-    rows.push(record as Reading<C>['rows'][number]);
+    const record = readRow(line, r, rules);
+    tellTwice(record, rowOfKey, rules);
+    rows.push(record);
+    said.push(line);
   }
-  const outside = problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums);
-  const said = rows.map(({ row }) => cells[row] as readonly Cell[]);
   return {
     rows,
     problems,
     unknown: found.unknown,
     units: found.units,
-    notSummed: outside,
+    notSummed: problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums),
     doubtful: asNoughts ? doubtfulHeadings(table, found, said) : [],
   };
+}
+
+function placesIn({ argument, name }: Pick<Table, 'argument' | 'name'>): Rules<Columns>['place'] {
+  return (column, row) => ({
+    argument,
+    table: name,
+    ...(row !== undefined && { row }),
+    ...(column !== undefined && { column }),
+  });
+}
+
+/** The year of most of the days in a table. */
+function yearIn(table: Table<Columns>, found: Headings, cells: Cells): number | undefined {
+  const days = Object.entries(table.columns).flatMap(([name, { kind }]) =>
+    kind === 'date' ? (found.at.get(name) ?? []) : [],
+  );
+  return yearOfMost(days.flatMap((at) => cells.slice(1).map((line) => bare(line[at]))));
+}
+
+function collected<T>(problems: Problem[], work: () => T): T | undefined {
+  try {
+    return work();
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    problems.push(error);
+    return undefined;
+  }
+}
+
+function readRow<C extends Columns>(line: readonly Cell[], row: number, rules: Rules<C>): RowRead<C> {
+  const { table, found, asNoughts, around, place, problems } = rules;
+  const record: { [name: string]: unknown } = { row };
+  for (const [name, column] of Object.entries(table.columns)) {
+    const at = found.at.get(name);
+    const cell = at === undefined ? null : line[at];
+    if (!saysNothing(cell, column, asNoughts)) {
+      record[name] = collected(problems, () => column.read(cell, place(column.heading, row), around));
+      continue;
+    }
+    record[name] = column.fallback;
+    if (column.required && at !== undefined) {
+      problems.push(new Problem('invalid', place(column.heading, row), missing(column, cell)));
+    }
+  }
+  record['bySize'] = sizeCells(line, row, rules);
+  return record as RowRead<C>;
+}
+
+/** Tells of a row that has the key of another. */
+function tellTwice<C extends Columns>(record: RowRead<C>, rowOfKey: Map<string, number>, rules: Rules<C>): void {
+  const { table, place, problems } = rules;
+  const column = table.key === undefined ? undefined : table.columns[table.key];
+  const key: unknown = table.key === undefined ? undefined : record[table.key];
+  if (column === undefined || typeof key !== 'string') return;
+  const same = key.toLowerCase();
+  const before = rowOfKey.get(same);
+  if (before === undefined) {
+    rowOfKey.set(same, record.row);
+    return;
+  }
+  const say = `"${key}" is in ${THERE} already; give each its own`;
+  problems.push(new Problem('invalid', place(column.heading, record.row), say, place(undefined, before)));
 }
 
 /**
@@ -133,17 +157,16 @@ function missing({ kind, unit, choices }: Column, cell: Cell): string {
   return kind === 'number' ? `${blank}; enter a number${unit ? ` in ${unit}` : ''}` : `${blank}; enter it`;
 }
 
-function sizeCells(
-  bySize: { readonly rule?: NumberRule; readonly noughtIsBlank: boolean },
-  sizes: Headings['sizes'],
+function sizeCells<C extends Columns>(
   line: readonly Cell[],
-  place: (size: number) => Problem['place'],
-  collect: <T>(work: () => T) => T | undefined,
+  row: number,
+  { table: { bySize }, found, asNoughts, place, problems }: Rules<C>,
 ): ReadonlyMap<number, number> {
+  const noughtIsBlank = asNoughts || bySize?.noughtIsBlank === true;
   const map = new Map<number, number>();
-  for (const { column, size } of sizes) {
-    if (isBlank(line[column]) || (bySize.noughtIsBlank && isNought(line[column]))) continue;
-    const value = collect(() => readNumber(line[column], bySize.rule ?? {}, place(size)));
+  for (const { column, size } of found.sizes) {
+    if (isBlank(line[column]) || (noughtIsBlank && isNought(line[column]))) continue;
+    const value = collected(problems, () => readNumber(line[column], bySize?.rule ?? {}, place(String(size), row)));
     if (value !== undefined) map.set(size, value);
   }
   return map;
