@@ -12,18 +12,9 @@ import { sheetName, sheetNumber } from '../sheet-name';
 import { lineOf } from '../line-of-piece';
 import { sheetPicture } from '../sheet-picture';
 import { chosenRuns, type InParts, isChosenStock, type PaperJob } from './chosen';
-import {
-  type Block,
-  drawingBlock,
-  figuresIn,
-  flowPages,
-  gap,
-  heading,
-  paragraph,
-  tableBlocks,
-  textWidth,
-  wordsIn,
-} from './flow';
+import { drawingBlock, gap, heading, paragraph } from './blocks';
+import { type Block, flowPages, textWidth } from './flow';
+import { figuresIn, tableBlocks, wordsIn } from './table-blocks';
 import type { FileDrawing } from './piece-files';
 import type { Page } from './page';
 

@@ -1,7 +1,7 @@
 import { PART_WORDS } from '../../tables/words';
 import { line, type Marks, rectangle, text } from '../mark';
 import { chosenRuns, type InParts, isChosenStock, type PaperJob, sizeWords } from './chosen';
-import { wrapped } from './flow';
+import { wrapped } from './wrapped';
 import { orderedPairs } from './orders';
 import { gridFault, type LabelGrid, usualGrid } from './label-grid';
 import type { Page } from './page';

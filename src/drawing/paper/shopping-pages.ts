@@ -1,18 +1,8 @@
 import { decimals } from '../../tables/figures';
 import type { InParts, PaperJob } from './chosen';
-import {
-  type Block,
-  figuresIn,
-  flowPages,
-  gap,
-  heading,
-  type PaperColumn,
-  paragraph,
-  tableBlocks,
-  textWidth,
-  ticksIn,
-  wordsIn,
-} from './flow';
+import { gap, heading, paragraph } from './blocks';
+import { type Block, flowPages, textWidth } from './flow';
+import { figuresIn, type PaperColumn, tableBlocks, ticksIn, wordsIn } from './table-blocks';
 import type { Page } from './page';
 import { formatWords, paid, shoppingList, type SupplierList } from './shopping-list';
 

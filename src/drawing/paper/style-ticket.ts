@@ -3,18 +3,9 @@ import { decimals } from '../../tables/figures';
 import { text } from '../mark';
 import { movedMarks } from '../move-marks';
 import { type PaperJob, sizeWords } from './chosen';
-import {
-  type Block,
-  drawingBlock,
-  figuresIn,
-  flowPages,
-  gap,
-  heading,
-  paragraph,
-  tableBlocks,
-  textWidth,
-  wordsIn,
-} from './flow';
+import { drawingBlock, gap, heading, paragraph } from './blocks';
+import { type Block, flowPages, textWidth } from './flow';
+import { figuresIn, tableBlocks, wordsIn } from './table-blocks';
 import { orderedPairs } from './orders';
 import type { Page } from './page';
 import { stepsBySize, type StepsBySize } from './steps-by-size';

@@ -9,7 +9,9 @@ import { CARE_WORDS, CAUTIONS, LOOK_WORDS } from '../../tables/words';
 import { buildPicture } from '../build-picture';
 import type { Picture } from '../svg';
 import { type PaperJob, sizeWords } from './chosen';
-import { type Block, figuresIn, type PaperColumn, paragraph, ticksIn, wordsIn } from './flow';
+import { paragraph } from './blocks';
+import type { Block } from './flow';
+import { figuresIn, type PaperColumn, ticksIn, wordsIn } from './table-blocks';
 import { customersInWords, firstDue, type OrderedPair } from './orders';
 import type { TitleBox } from './title-block';
 

@@ -5,17 +5,9 @@ import type { PieceLine } from '../../core/plan/pieces';
 import type { StyleRun } from '../../core/plan/runs';
 import { chosenRuns, type InParts, type PaperJob, sizeWords } from '../../drawing/paper/chosen';
 import type { DocumentKind } from '../../drawing/paper/documents';
-import {
-  type Block,
-  figuresIn,
-  flowPages,
-  gap,
-  heading,
-  paragraph,
-  tableBlocks,
-  textWidth,
-  wordsIn,
-} from '../../drawing/paper/flow';
+import { gap, heading, paragraph } from '../../drawing/paper/blocks';
+import { type Block, flowPages, textWidth } from '../../drawing/paper/flow';
+import { figuresIn, tableBlocks, wordsIn } from '../../drawing/paper/table-blocks';
 import type { Page } from '../../drawing/paper/page';
 import type { Cell } from '../../tables/cell';
 import { decimals } from '../../tables/figures';
