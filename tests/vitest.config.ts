@@ -10,14 +10,14 @@ const unit = {
   root: '.',
   testTimeout: 30_000,
   setupFiles: ['tests/holds-something.ts'],
-  // Vitest would leave one processor for watching, which is half of a machine with two.
-  maxWorkers: '100%',
   sequence: { groupOrder: 0 },
 };
 
 export default defineConfig({
   test: {
     root: '.',
+    // Vitest would leave one processor for watching, which is half of a machine with two.
+    maxWorkers: '100%',
     projects: [
       {
         // Files share what they import: to load it anew for each takes longer than most of their tests.
@@ -38,6 +38,8 @@ export default defineConfig({
           include: ['tests/browser/**/*.test.ts'],
           testTimeout: 120_000,
           hookTimeout: 120_000,
+          // How long to look again and again for what is to come, where the test says nothing else; Vitest's second is short.
+          expect: { poll: { timeout: 30_000 } },
           fileParallelism: false,
           sequence: { groupOrder: 1 },
           // A busy machine may starve the browser. The report names each test that was run twice.

@@ -6,6 +6,29 @@ import { listen, site } from '../../src/cli/site';
 
 const dist = fileURLToPath(new URL('../../dist', import.meta.url));
 
+/**
+ * What Chromium is to leave out. Its list takes the place of the one that Playwright gives, so that what of that concerns a
+ * page here stands in it again.
+ */
+const notNeeded = [
+  // Of the bar for addresses, which nobody sees: two pages of its own beside each new context, as dear as a small page.
+  'WebUIOmniboxPopup',
+  'WebUIOmniboxAimPopup',
+  // From Playwright's list.
+  'AimEnabled',
+  'AvoidUnnecessaryBeforeUnloadCheckSync',
+  'DestroyProfileOnBrowserClose',
+  'HttpsFirstBalancedModeAutoEnable',
+  'HttpsUpgrades',
+  'LensOverlay',
+  'MediaRouter',
+  'NetworkTimeServiceQuerying',
+  'OptimizationHints',
+  'PaintHolding',
+  'PreconnectToSearch',
+  'ThirdPartyStoragePartitioning',
+];
+
 /** Chromium without a screen, without rights of its own and without asking its maker for anything. */
 const flags = [
   '--no-sandbox',
@@ -15,6 +38,7 @@ const flags = [
   '--disable-background-networking',
   '--disable-component-update',
   '--disable-sync',
+  `--disable-features=${notNeeded.join()}`,
 ];
 
 /** Size of the page's window, px. */

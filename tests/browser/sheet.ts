@@ -62,9 +62,7 @@ export class Sheet {
   async saying(expected: string | RegExp): Promise<void> {
     const source = typeof expected === 'string' ? expected.replace(/[.*+?^${}()|[\]\\]/g, '\\$&') : expected.source;
     await this.page
-      .waitForFunction((text) => new RegExp(text).test(document.getElementById('said')?.textContent ?? ''), source, {
-        timeout: 10_000,
-      })
+      .waitForFunction((text) => new RegExp(text).test(document.getElementById('said')?.textContent ?? ''), source)
       .catch(async () => {
         throw new Error(`The page says "${await this.said()}", not ${expected}.`);
       });

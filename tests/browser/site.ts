@@ -53,7 +53,7 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
   });
 
   afterEach(async () => {
-    for (const context of ofTest ?? []) await context.close();
+    for (const context of ofTest ?? []) if (!shared.has(context)) await context.close();
     ofTest = undefined;
   });
 
@@ -67,6 +67,8 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     const { browser, address } = running();
     const context = known ?? (await browser.newContext({ viewport: windowSize, ...settings }));
     if (!known) ofTest?.push(context);
+    // A busy machine takes its time: what ends a wait in vain is the test's own time.
+    context.setDefaultTimeout(90_000);
     const page = await context.newPage();
     const own: string[] = [];
     const complain = (complaint: string) => {
@@ -111,12 +113,25 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
   };
 }
 
-/** A page that is opened once for the tests of a describe: for those that only look, or have cells of their own. */
+/** Of pages that tests share: not to be closed after one of them. */
+const shared = new WeakSet<BrowserContext>();
+
+/**
+ * A page that is opened once for the tests of a describe: for those that only look, have cells of their own, or put back what
+ * they change. A test that is run again finds it as it was opened.
+ */
 export function openedOnce<T extends Pick<OpenPage, 'context'>>(open: () => Promise<T>): () => T {
   let opened: T | undefined;
-  beforeAll(async () => {
-    // What a test opens is opened again where its test is run again; this is of no test.
-    opened = await open().catch(() => open());
+  const openShared = async () => {
+    opened = await open();
+    shared.add(opened.context);
+  };
+  // What a test opens is opened again where its test is run again; this is of no test.
+  beforeAll(() => openShared().catch(openShared));
+  beforeEach(async ({ task }) => {
+    if (!task.result?.retryCount) return;
+    await opened?.context.close();
+    await openShared();
   });
   afterAll(() => opened?.context.close());
   return () => {
