@@ -32,6 +32,7 @@ const rooms = {
   stock: ['cutting/sheet', 'geometry'],
   bottom: ['stock', 'last', 'cutting/sheet', 'geometry', 'numerics'],
   steps: ['bottom', 'stock', 'last', 'geometry'],
+  'plan/bench-days': ['steps', 'bottom', 'last', 'plan/cost', 'plan/[^/]+.ts'],
   'plan/cost': ['steps', 'bottom', 'stock', 'geometry', 'plan/[^/]+.ts'],
   'plan/checks': ['steps', 'bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/[^/]+.ts'],
 };

@@ -1,3 +1,4 @@
+import type { BenchDays } from '../core/plan/bench-days/bench-days';
 import { Problem } from '../core/problem';
 import { finished, type Stepwise } from '../core/stepwise';
 import type { Cells } from '../tables/cell';
@@ -40,6 +41,18 @@ export function* possiblePlanStepwise(args: PlanArguments): Stepwise<Pick<PlanRe
   const all = problems.length > 0 ? problems : notOrdered.map(({ why }) => why);
   if (orders.length === 0 && all.length > 0) throw told(all);
   return { plan, money };
+}
+
+/**
+ * The days at the bench of what can be made, step by step.
+ * @throws Problem where that is nothing: the first of all slips, with the number of the others.
+ */
+export function* benchDaysStepwise(args: PlanArguments): Stepwise<BenchDays> {
+  const { plan, problems } = reading(args);
+  const days = yield* plan.benchDays();
+  const all = problems.length > 0 ? problems : days.leftOut.map(({ why }) => why);
+  if (days.lines.length === 0 && all.length > 0) throw told(all);
+  return days;
 }
 
 function told([first, ...others]: readonly Problem[]): Problem {

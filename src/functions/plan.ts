@@ -1,6 +1,7 @@
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
 import { batchesTable } from '../tables/results/batches';
+import { benchDaysTable } from '../tables/results/bench-days';
 import { checksTable } from '../tables/results/checks';
 import { costTable } from '../tables/results/cost';
 import { cuttingTable } from '../tables/results/cutting';
@@ -10,7 +11,7 @@ import { summaryTable } from '../tables/results/summary';
 import { ticketTable } from '../tables/results/ticket';
 import { sizeWriter } from '../tables/sizes-in-words';
 import { answerStepwise } from './answer-stepwise';
-import { possiblePlanStepwise, reading, soundPlan } from './plan-arguments';
+import { benchDaysStepwise, possiblePlanStepwise, reading, soundPlan } from './plan-arguments';
 
 // `tables` are those of src/tables/input-tables.ts: the build puts them, each by its name, into functions.json in its place.
 
@@ -101,6 +102,18 @@ export function batches(...tables: any[][][]) {
     const { plan } = soundPlan(tables);
     yield* plan.upTo('batches');
     return writeTable(batchesTable, plan.batches);
+  });
+}
+
+/**
+ * What is worked at on which day: the earliest due first, as lasts, press, films that dry and nights let it, with what is late.
+ * @customfunction BENCHDAYS
+ * @returns {any[][]} A table: a row for each day and what is made together, with lasts taken, steps, minutes, and what it then waits for.
+ */
+export function benchdays(...tables: any[][][]) {
+  return answerStepwise(tables, function* (where) {
+    const { lines, leftOut } = yield* benchDaysStepwise(tables);
+    return writeTable(benchDaysTable, lines, '', leftOut, where);
   });
 }
 

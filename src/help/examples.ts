@@ -8,7 +8,7 @@ import * as sheets from '../functions/sheets';
 import * as sizes from '../functions/sizes';
 import * as skives from '../functions/skives';
 import type { Cells } from '../tables/cell';
-import { rampShoe } from './ramp-shoe';
+import { rampShoe, rampShoeByDay } from './ramp-shoe';
 import { type SampleCall, sampleCalls } from './samples';
 
 type Answering = (...args: readonly unknown[]) => unknown;
@@ -23,7 +23,11 @@ const functions = new Map<string, Answering>(
 
 /** Functions that plan, with the style worked by hand: small enough to follow. */
 const planned: readonly SampleCall[] = [
-  ...['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({ name, args: rampShoe })),
+  ...['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({
+    name,
+    args: rampShoe,
+  })),
+  { name: 'BENCHDAYS', args: rampShoeByDay },
   { name: 'TICKET', args: ['Ramp shoe', ...rampShoe] },
   { name: 'LAYOUTSEARCH', args: [...rampShoe.slice(0, 4), rampShoe[5], 20, 1] },
   { name: 'STOCKTOBUY', args: [...rampShoe.slice(0, 4), rampShoe[5]] },

@@ -91,6 +91,9 @@ const outlines = [
 /** The tables as the plan functions take them. */
 export const rampShoe: readonly unknown[][][] = [pairage, styles, lasts, stock, rates, outlines];
 
+/** The same on a bench of six hours a day. */
+export const rampShoeByDay: readonly unknown[][][] = rampShoe.with(4, [...rates, ['Bench', '', 6, 'hours a day']]);
+
 /** What comes out, derived by hand from these tables; lengths in mm, areas in cm², from the last downward. */
 export const BY_HAND = {
   thick: [4, 6, 6, 6, 6, 6, 6, 6, 10, 4],

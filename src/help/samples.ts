@@ -64,5 +64,6 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'COST', args: plan },
   { name: 'CHECKS', args: plan },
   { name: 'BATCHES', args: plan },
+  { name: 'BENCHDAYS', args: plan },
   { name: 'TICKET', args: ['Betony', ...plan.slice(0, 7), 38, plan[7], plan[8]] },
 ];

@@ -1,6 +1,23 @@
 import { DAY_0, isoOf, MS_A_DAY, yearOf } from '../core/calendar';
 
-const MONTHS = ['jan', 'feb', 'mar', 'apr', 'may', 'jun', 'jul', 'aug', 'sep', 'oct', 'nov', 'dec'];
+export const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
+const WEEKDAYS = ['Sun', 'Mon', 'Tue', 'Wed', 'Thu', 'Fri', 'Sat'] as const;
+
+/** A spreadsheet's day number in words: "14 Jun 2026". Day 1 is 1 January 1900, and 1900 counts as a leap year. */
+export function dayInWords(day: number | undefined): string {
+  if (day === undefined || !Number.isFinite(day)) return '';
+  const date = dateOf(day);
+  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
+}
+
+/** The same with its day of the week: "Mon 14 Jun 2027". */
+export function weekdayInWords(day: number): string {
+  return `${WEEKDAYS[dateOf(day).getUTCDay()]} ${dayInWords(day)}`;
+}
+
+function dateOf(day: number): Date {
+  return new Date(DAY_0 + Math.floor(day) * MS_A_DAY);
+}
 
 /** The year of most days among cells, the earliest of equals; undefined where no cell has a day with its year. */
 export function yearOfMost(cells: readonly unknown[]): number | undefined {
@@ -64,6 +81,6 @@ function whole(year: number, month: number, day: number): Day {
 }
 
 function monthNamed(word: string): number | undefined {
-  const at = MONTHS.findIndex((month) => word.toLowerCase().startsWith(month));
+  const at = MONTHS.findIndex((month) => word.toLowerCase().startsWith(month.toLowerCase()));
   return at < 0 ? undefined : at + 1;
 }

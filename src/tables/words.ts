@@ -1,4 +1,5 @@
 import type { Care, Look, StepKind } from '../core/steps/step';
+import type { WaitAtNight } from '../core/plan/bench-days/bench-days';
 import type { Part } from '../core/bottom/layer';
 import type { Verdict } from '../core/plan/checks/check';
 
@@ -57,6 +58,16 @@ export const WORK_WORDS: Readonly<Record<StepKind, string>> = {
   trim: 'trimming',
   finish: 'finishing',
   check: 'checking',
+};
+
+/** What pairs wait for when the bench closes. */
+export const WAIT_WORDS: Readonly<Record<WaitAtNight, string>> = {
+  adhesive: 'adhesive to dry or cure',
+  drying: 'drying',
+  press: 'the press',
+  lasts: 'free lasts',
+  'days on last': 'its days on the last',
+  'its turn': 'its turn at the bench',
 };
 
 /** What can hurt somebody in a step, in a few words. */

@@ -12,6 +12,8 @@ import type { LostCode } from '../tables/named-codes';
 import { blank } from '../workbook/blank';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
+import { BenchCalendar } from './bench-calendar';
+import { benchDaysSection } from './bench-days-section';
 import { benchSection } from './bench-section';
 import { buyBesidePage, type Purchase } from './buy-beside-page';
 import { buySection } from './buy-section';
@@ -107,6 +109,7 @@ class Pane {
   private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost', PictureFrame>>;
   private readonly sheetChoice: SheetChoice;
   private readonly comparing: Comparing;
+  private readonly calendar: BenchCalendar;
   private readonly paper: PaperMaking;
   private readonly searching: Searching;
   private readonly buying: Buying;
@@ -134,6 +137,7 @@ class Pane {
     };
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
+    this.calendar = new BenchCalendar(this.draw);
     this.paper = new PaperMaking(this.draw, this.say, files);
     this.searching = new Searching(search, this.draw);
     this.buying = new Buying(purchase, this.draw);
@@ -209,7 +213,7 @@ class Pane {
           this.searches(cutting, stocks),
         );
       case 'Run':
-        return runSection(watched, lead, frames, width);
+        return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}`;
       case 'Buy':
         return buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes);
       case 'Compare':

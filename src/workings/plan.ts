@@ -1,7 +1,9 @@
 import type { Problem } from '../core/problem';
+import { finished } from '../core/stepwise';
 import { possiblePlan, reading } from '../functions/plan-arguments';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { batchesTable } from '../tables/results/batches';
+import { benchDaysTable } from '../tables/results/bench-days';
 import { checksTable } from '../tables/results/checks';
 import { costTable } from '../tables/results/cost';
 import { cuttingTable } from '../tables/results/cutting';
@@ -18,6 +20,7 @@ import { cuttingColumns } from './plan/cutting';
 import { orderColumns } from './plan/order';
 import { summaryColumns } from './plan/summary';
 import { batchColumns } from './plan/batches';
+import { benchDayColumns } from './plan/bench-days';
 import { pieceColumns, ticketColumns } from './plan/ticket';
 
 /** The functions that plan: each cell of their tables, with the inputs that its figure comes from. */
@@ -57,6 +60,11 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
   BATCHES: (args, at) => {
     const context = contextOf(args);
     return cellWorking(batchesTable, context.plan.batches, batchColumns, context, at);
+  },
+  BENCHDAYS: (args, at) => {
+    const context = contextOf(args, reading);
+    const { lines, leftOut } = finished(context.plan.benchDays());
+    return cellWorking(benchDaysTable, lines, benchDayColumns, context, at, leftOut);
   },
   TICKET: ([style, ...rest], at) => {
     const context = contextOf([...rest.slice(0, 7), ...rest.slice(8)]);

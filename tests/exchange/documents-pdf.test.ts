@@ -118,6 +118,7 @@ describe('documents on paper', { timeout: 120_000 }, () => {
         buildable: plain.plan.buildable,
         layouts,
         ticket: () => [],
+        benchDays: () => plain.plan.benchDays(),
       },
     };
     const lists = shoppingList(job);

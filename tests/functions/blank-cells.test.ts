@@ -13,7 +13,7 @@ const BLANKS = ['', null, 0] as const;
 const { call, metadata } = loadBundle();
 const tables: readonly Table<Columns>[] = Object.values(INPUT_TABLES);
 const demo = planArguments();
-const PLANS = ['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES', 'TICKET'];
+const PLANS = ['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES', 'BENCHDAYS', 'TICKET'];
 
 const planned = (name: string, args: readonly unknown[], blank: unknown = null): unknown =>
   name === 'TICKET' ? call(name, 'Betony', ...args.slice(0, 7), blank, args[7]) : call(name, ...args);

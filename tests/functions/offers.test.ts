@@ -6,7 +6,7 @@ type Table = readonly (readonly unknown[])[];
 
 const demo = planArguments();
 const before = demo.slice(0, 8);
-const FUNCTIONS = ['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'];
+const FUNCTIONS = ['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES', 'BENCHDAYS'];
 
 describe('the table Offers', { timeout: 120_000 }, () => {
   const { call } = loadBundle();

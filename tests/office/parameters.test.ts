@@ -34,6 +34,7 @@ const KNOWN: Readonly<Record<string, string>> = {
   COST: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   CHECKS: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   BATCHES: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
+  BENCHDAYS: 'pairage styles lasts stock rates outlines? layouts? offcuts? offers?',
   TICKET: 'style pairage styles lasts stock rates outlines? layouts? size? offcuts?',
   STOCKTOBUY: 'pairage styles lasts stock outlines? layouts? offcuts? offers? spoiled?',
   PIECESPERSHEET: 'outline sheet_width sheet_length knife_room? edge_trim? direction? feet?',

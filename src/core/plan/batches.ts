@@ -1,12 +1,10 @@
 import { derived } from '../derived';
-import { convertSize } from '../sizes/convert';
-import { fold } from './codes';
 import type { PairageRow, PlanInput } from './inputs';
-import type { Last } from '../last/last';
 import { daysOf, type Making } from '../steps/making';
 import { workOf } from './cost/cost';
 import { ratesOf } from './cost/rates';
-import type { Runs, SizeRun, StyleRun } from './runs';
+import { inTurn, lastsOf, type Ordered, type Queue, queuesOf } from './queues';
+import type { Runs } from './runs';
 import { afterWorkingDays } from './working-days';
 
 /** One order's pairs on one size of one last: which batches they take and when they are done. */
@@ -63,47 +61,6 @@ export function batches(runs: Runs, input: BatchInput): readonly Batch[] {
 
 const before = derived<readonly PairageRow[], readonly Batch[]>('batches');
 
-/** Pairs of one size of an order. */
-interface Ordered {
-  readonly row: PairageRow;
-  readonly pairs: number;
-  readonly run: StyleRun;
-  readonly sizeRun: SizeRun;
-}
-
-/** What waits for the lasts of one size. */
-interface Queue {
-  readonly last: Last;
-  /** In the last's own system. */
-  readonly size: number;
-  readonly orders: Ordered[];
-}
-
-function queuesOf(runs: Runs, pairage: readonly PairageRow[]): readonly Queue[] {
-  const queues = new Map<string, Queue>();
-  for (const run of runs.styles) {
-    for (const row of pairage) {
-      if (fold(row.style) !== fold(run.style.code)) continue;
-      for (const [size, pairs] of row.pairs) {
-        // A size that the last cannot have has no bottom and no batch; the runs tell of it.
-        const sizeRun = run.sizes.find((one) => one.size === size && one.system === (row.system ?? run.last.system));
-        if (pairs === 0 || !sizeRun) continue;
-        const own = Number(convertSize(size, row.system ?? run.last.system, run.last.system).toFixed(2));
-        const key = `${fold(run.last.code)} ${own}`;
-        const queue = queues.get(key) ?? { last: run.last, size: own, orders: [] };
-        queue.orders.push({ row, pairs, run, sizeRun });
-        queues.set(key, queue);
-      }
-    }
-  }
-  return [...queues.values()].sort((a, b) => a.last.row - b.last.row || a.size - b.size);
-}
-
-/** The soonest due first; of those due alike, as they stand. */
-function inTurn(a: PairageRow, b: PairageRow): number {
-  return (a.due ?? Infinity) - (b.due ?? Infinity) || a.row - b.row;
-}
-
 /** What orders take of the bench's time, as their steps have it. */
 class BenchTime {
   private readonly through = new Map<PairageRow, number>();
@@ -150,42 +107,41 @@ class BenchTime {
 }
 
 function batchesOf(
-  { last, size, orders }: Queue,
+  queue: Queue,
   bench: BenchTime | undefined,
   dayAfter: (days: number) => number | undefined,
 ): readonly Batch[] {
-  const onHand = last.pairsBySize.get(size) ?? last.pairsOnHand;
+  const { last, size, orders } = queue;
+  const onHand = lastsOf(queue);
   let before = 0;
-  return [...orders]
-    .sort((a, b) => inTurn(a.row, b.row))
-    .map((order): Batch => {
-      const { row, pairs, run } = order;
-      const earlier = before;
-      const from = onHand ? Math.floor(earlier / onHand) + 1 : undefined;
-      before += pairs;
-      const to = onHand ? Math.ceil(before / onHand) : undefined;
-      const benchDays = bench?.daysThrough(order);
-      const makingDays = bench?.daysInMaking(order);
-      const days = to === undefined ? undefined : Math.max(to * last.daysOnLast, benchDays ?? 0, makingDays ?? 0);
-      return {
-        last: last.code,
-        size,
-        style: run.style.code,
-        customer: row.customer,
-        due: row.due,
-        pairs,
-        earlier,
-        onHand,
-        from,
-        to,
-        minutesAPair: bench?.minutesAPair(order),
-        minutes: bench?.minutes(order),
-        minutesThrough: bench?.minutesThrough(order),
-        benchDays,
-        making: bench?.making(order),
-        makingDays,
-        days,
-        done: days === undefined ? undefined : dayAfter(Math.ceil(days - 1e-9)),
-      };
-    });
+  return orders.map((order): Batch => {
+    const { row, pairs, run } = order;
+    const earlier = before;
+    const from = onHand ? Math.floor(earlier / onHand) + 1 : undefined;
+    before += pairs;
+    const to = onHand ? Math.ceil(before / onHand) : undefined;
+    const benchDays = bench?.daysThrough(order);
+    const makingDays = bench?.daysInMaking(order);
+    const days = to === undefined ? undefined : Math.max(to * last.daysOnLast, benchDays ?? 0, makingDays ?? 0);
+    return {
+      last: last.code,
+      size,
+      style: run.style.code,
+      customer: row.customer,
+      due: row.due,
+      pairs,
+      earlier,
+      onHand,
+      from,
+      to,
+      minutesAPair: bench?.minutesAPair(order),
+      minutes: bench?.minutes(order),
+      minutesThrough: bench?.minutesThrough(order),
+      benchDays,
+      making: bench?.making(order),
+      makingDays,
+      days,
+      done: days === undefined ? undefined : dayAfter(Math.ceil(days - 1e-9)),
+    };
+  });
 }

@@ -14,6 +14,7 @@ import { distinctLeftOut, type LeftOut } from './left-out';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { type Batch, batches } from './batches';
+import { type BenchDays, benchDays } from './bench-days/bench-days';
 import { RunBuilder, type Runs, type StyleRun } from './runs';
 import { type RunSummary, summary } from './summary';
 import { ticket, type TicketStep } from './ticket';
@@ -73,6 +74,7 @@ export class Plan {
     costs?: readonly CostLine[];
     checks?: readonly Check[];
     possible?: Possible;
+    benchDays?: BenchDays;
   } = {};
 
   constructor(
@@ -159,6 +161,18 @@ export class Plan {
 
   get batches(): readonly Batch[] {
     return batches(sound(this.runs), this.input);
+  }
+
+  /**
+   * What of all that can be made is done on which day at the bench, step by step.
+   * @throws Problem where no hours of a day are given, and where it is more than could be followed.
+   */
+  *benchDays(): Stepwise<BenchDays> {
+    if (this.stages.benchDays) return this.stages.benchDays;
+    yield* this.upTo('bottoms');
+    const days = yield* benchDays(this.runs, this.input);
+    const leftOut = distinctLeftOut([...(this.input.leftOut ?? []), ...this.runs.leftOut, ...days.leftOut]);
+    return (this.stages.benchDays = { ...days, leftOut });
   }
 
   /** What can be bought and made, and what is left out of it. Never throws for what it can leave out. */

@@ -15,6 +15,15 @@ export function afterWorkingDays(start: number, days: number, week: number): num
   return day;
 }
 
+/** The day from which so many working days lead to a day, or to the next open one. @param days whole, 0 or more */
+export function beforeWorkingDays(day: number, days: number, week: number): number {
+  const end = opened(day, week);
+  // A week never has more days than it has working days before it.
+  for (let from = end - Math.ceil(days / week) * WEEK; ; from++) {
+    if (afterWorkingDays(from, days, week) === end) return opened(from, week);
+  }
+}
+
 function opened(day: number, week: number): number {
   const weekday = (((Math.floor(day) - MONDAY) % WEEK) + WEEK) % WEEK;
   return weekday < week ? day : day + WEEK - weekday;

@@ -17,7 +17,7 @@ export interface Stay extends Making {
 }
 
 /** What is to lie so long lies through the night, minutes. */
-const NIGHT = 8 * 60;
+export const NIGHT = 8 * 60;
 
 type Timed = Operation & Pick<Times, 'wait' | 'minutes'>;
 
@@ -36,15 +36,27 @@ export function makingOf(steps: readonly Timed[], order = orderOf(steps)): Makin
 export function stayOnLast(steps: readonly Timed[], order = orderOf(steps)): Stay {
   const { places, before } = order;
   const all = places.map((place) => steps[place] as Timed);
-  const begun: boolean[] = [];
-  all.forEach((step, i) => begun.push(onLast(step) || before[i]!.some((earlier) => begun[earlier])));
-  const until = all.findIndex((step) => does(step, 'last out'));
+  const { begun, until } = timeOnLast(steps, order);
   const asked = new Set([until]);
   for (let i = until; i >= 0; i--) if (asked.has(i)) for (const earlier of before[i]!) asked.add(earlier);
   const counts = new Set(all.filter((_, i) => begun[i] && i !== until && asked.has(i)));
   let minutes = 0;
   for (const step of counts) minutes += step.minutes;
   return { ...longest(steps, order, (step) => counts.has(step)), minutes };
+}
+
+/**
+ * Which steps, by their places in the order of the bench, are done once the pair is on its last, and the one that pulls
+ * it; −1 where none does.
+ */
+export function timeOnLast(
+  steps: readonly Operation[],
+  { places, before }: Order,
+): { readonly begun: readonly boolean[]; readonly until: number } {
+  const all = places.map((place) => steps[place] as Operation);
+  const begun: boolean[] = [];
+  all.forEach((step, i) => begun.push(onLast(step) || before[i]!.some((earlier) => begun[earlier])));
+  return { begun, until: all.findIndex((step) => does(step, 'last out')) };
 }
 
 /** Whether a step needs the shoe on its last. */

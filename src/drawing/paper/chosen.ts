@@ -12,7 +12,7 @@ export type TicketsFor = (typeof TICKETS_FOR)[number];
 
 /** What is to be put on paper: of a plan those styles, sizes and stocks that are named; without names all. */
 export interface PaperJob extends JobFacts {
-  readonly plan: Pick<Plan, 'input' | 'runs' | 'buildable' | 'layouts' | 'ticket'>;
+  readonly plan: Pick<Plan, 'input' | 'runs' | 'buildable' | 'layouts' | 'ticket' | 'benchDays'>;
   readonly styles?: readonly string[] | undefined;
   readonly sizes?: readonly number[] | undefined;
   readonly stocks?: readonly string[] | undefined;

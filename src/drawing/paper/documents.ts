@@ -1,3 +1,4 @@
+import { benchDayPages } from './bench-day-pages';
 import type { InParts, PaperJob } from './chosen';
 import { cuttingPages } from './cutting-pages';
 import { labelPages, pairLabels, pieceLabels } from './label-pages';
@@ -34,6 +35,12 @@ export const DOCUMENTS: readonly DocumentKind[] = [
     name: 'Tickets',
     meaning: 'Every step at the bench in its order, for each size or for all sizes of a style.',
     pages: ticketPages,
+  },
+  {
+    id: 'bench-days',
+    name: 'Bench days',
+    meaning: 'What is worked at on which day, which lasts are on which style, what waits and what is late.',
+    pages: benchDayPages,
   },
   {
     id: 'cutting',

@@ -1,6 +1,7 @@
 import { fold } from '../../core/plan/codes';
 import type { PlanInput } from '../../core/plan/inputs';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
+import { dayInWords, MONTHS } from '../../tables/day';
 
 /** For whom a pair is made, and when it is due. */
 export interface OrderedPair {
@@ -23,15 +24,6 @@ export function orderedPairs(
         due: dayInWords(row.due),
       })),
     );
-}
-
-const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'];
-
-/** A spreadsheet's day number in words: "14 Jun 2026". Day 1 is 1 January 1900, and 1900 counts as a leap year. */
-export function dayInWords(day: number | undefined): string {
-  if (day === undefined || !Number.isFinite(day)) return '';
-  const date = new Date(Date.UTC(1899, 11, 30) + Math.floor(day) * 86_400_000);
-  return `${date.getUTCDate()} ${MONTHS[date.getUTCMonth()]} ${date.getUTCFullYear()}`;
 }
 
 /** A day as it is called where the program runs, in words. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterWorkingDays } from '../../../src/core/plan/working-days';
+import { afterWorkingDays, beforeWorkingDays } from '../../../src/core/plan/working-days';
 
 // Day 46531 of the spreadsheet is 24 May 2027, a Monday: 46529 days before it, on day 2, was Monday 1 January 1900.
 const MONDAY = 46531;
@@ -28,6 +28,20 @@ describe('afterWorkingDays', () => {
           expect(afterWorkingDays(start, days, week)).toBe(day);
           do day += 1;
           while (!open(day));
+        }
+      }
+    }
+  });
+});
+
+describe('beforeWorkingDays', () => {
+  it('leads back to a day by so many working days (every day of four weeks)', () => {
+    for (let day = MONDAY; day < MONDAY + 28; day++) {
+      for (const week of [1, 5, 6, 7]) {
+        for (const days of [0, 1, 4, 13]) {
+          const from = beforeWorkingDays(day, days, week);
+          expect(afterWorkingDays(from, days, week)).toBe(afterWorkingDays(day, 0, week));
+          expect(afterWorkingDays(from, 0, week)).toBe(from);
         }
       }
     }

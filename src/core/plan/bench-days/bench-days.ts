@@ -1,0 +1,217 @@
+import { Problem } from '../../problem';
+import type { Stepwise } from '../../stepwise';
+import type { StepKind } from '../../steps/step';
+import { ratesOf } from '../cost/rates';
+import type { PlanInput } from '../inputs';
+import type { LeftOut } from '../left-out';
+import { lastsOf, type Queue, queuesOf } from '../queues';
+import type { Runs } from '../runs';
+import { beforeWorkingDays } from '../working-days';
+import { type LastsOf, type Lot, lotsOf } from './lots';
+import { type LotTimes, type Schedule, scheduled } from './schedule';
+import { tasksOf, type Wait } from './tasks';
+import { WorkingTime } from './working-time';
+
+/** What a lot waits for when a day is over: besides what keeps a task, its turn at the bench. */
+export type WaitAtNight = Wait | 'its turn';
+
+/** What is done on one day to one lot, or that it lies on its lasts. */
+export interface BenchLine {
+  readonly lot: Lot;
+  /** Day of work, from 1; the spreadsheet's day where a day of start is given. */
+  readonly day: number;
+  readonly date: number | undefined;
+  /** First and last number on the ticket of what is worked at; undefined where it is no step or nothing. */
+  readonly steps: { readonly from: number; readonly to: number } | undefined;
+  /** Without mere waiting; undefined stands for work that is of no step. */
+  readonly kinds: readonly (StepKind | undefined)[];
+  /** Work of this day, and of the lot in all. */
+  readonly minutes: number;
+  readonly minutesInAll: number;
+  /** Pairs of lasts that it has when the day is over, or had on this day. */
+  readonly lasts: number;
+  /** What it waits for when the day is over, and the day of work on which that is over; undefined where it is made. */
+  readonly waits: { readonly what: WaitAtNight; readonly until: number; readonly date: number | undefined } | undefined;
+  /** Days by which it is late, on the day on which it is made; 0 where it is not, undefined where that is not known. */
+  readonly late: number | undefined;
+}
+
+/** The days of the bench, from the first to the one on which all is made. */
+export interface BenchDays {
+  readonly lines: readonly BenchLine[];
+  readonly leftOut: readonly LeftOut[];
+  /** That the bench works in a day. */
+  readonly minutesADay: number;
+}
+
+/** What a plan's days at the bench are made from. */
+export type BenchDaysInput = Pick<PlanInput, 'pairage' | 'rates' | 'stock'>;
+
+/** More batches than these, or more lines, are nothing that a maker could follow. */
+const MOST_LOTS = 2000;
+const MOST_LINES = 20_000;
+
+/** What might be otherwise than the tables have it. */
+export interface BenchChange {
+  /** Hours that the bench works longer in a day. */
+  readonly moreHours?: number;
+  /** Days of work that it begins sooner. */
+  readonly sooner?: number;
+  /** Pairs of lasts that there are besides, in some sizes of a last. */
+  readonly moreLasts?: { readonly last: string; readonly sizes: readonly number[]; readonly pairs: number };
+}
+
+/**
+ * What is done on which day at the bench, by list scheduling.
+ * @throws Problem where no hours of a day are given, and where it is more than could be followed.
+ */
+export function* benchDays(runs: Runs, input: BenchDaysInput, change: BenchChange = {}): Stepwise<BenchDays> {
+  const time = workingTime(input, change);
+  const lastsOf = lastsWith(change);
+  if (fewestLots(queuesOf(runs, input.pairage), lastsOf) > MOST_LOTS) {
+    throw tooMany(`it has more than ${MOST_LOTS} batches`);
+  }
+  for (const run of runs.styles) {
+    tasksOf(run, input);
+    yield;
+  }
+  const { lots, leftOut } = lotsOf(runs, input, lastsOf);
+  const schedule = yield* scheduled(lots, time);
+  const dated = ratesOf(input.rates).one('day of start', []) !== undefined;
+  return { lines: linesOf(lots, schedule, time, dated), leftOut, minutesADay: time.minutes };
+}
+
+function fewestLots(queues: readonly Queue[], lasts: LastsOf): number {
+  return queues.reduce((sum, queue) => {
+    const pairs = queue.orders.reduce((all, order) => all + order.pairs, 0);
+    return sum + pairs / (lasts(queue) || Infinity);
+  }, 0);
+}
+
+function lastsWith({ moreLasts }: BenchChange): LastsOf {
+  return (queue) => {
+    const own = lastsOf(queue);
+    const more = moreLasts?.last === queue.last.code && moreLasts.sizes.includes(queue.size);
+    return own !== undefined && more ? own + moreLasts.pairs : own;
+  };
+}
+
+/** @throws Problem where no hours of a day are given. */
+function workingTime({ rates }: Pick<PlanInput, 'rates'>, { moreHours = 0, sooner = 0 }: BenchChange): WorkingTime {
+  const found = ratesOf(rates);
+  const hours = found.one('hours a day', []);
+  if (hours === undefined) {
+    const sentence = 'say in a row with the unit hours a day how long the bench works in a day';
+    throw new Problem('unavailable', { argument: 'rates', table: 'Costs and times' }, sentence);
+  }
+  const start = found.one('day of start', []);
+  const week = found.one('days a week', []) ?? 7;
+  const begins = start === undefined ? undefined : beforeWorkingDays(Math.floor(start), sooner, week);
+  return new WorkingTime(60 * Math.min(24, hours + moreHours), begins, week);
+}
+
+function tooMany(why: string): Problem {
+  const sentence = `the run is more than its days can be told of: ${why}; plan it in parts`;
+  return new Problem('unavailable', { argument: 'pairage', table: 'Pairage' }, sentence);
+}
+
+/** What one lot has of one day. */
+interface Worked {
+  minutes: number;
+  readonly tasks: Set<number>;
+}
+
+function linesOf(lots: readonly Lot[], schedule: Schedule, time: WorkingTime, dated: boolean): readonly BenchLine[] {
+  const worked = workedOn(lots, schedule, time);
+  const lines = lots.flatMap((lot, i) => {
+    const times = schedule.times[i] as LotTimes;
+    const days = daysOf(worked[i]!, times, time);
+    if (days.length > MOST_LINES) throw tooMany(`it has more than ${MOST_LINES} lines`);
+    return days.map((day) => lineOf(lot, times, day, worked[i]!.get(day), time, dated));
+  });
+  if (lines.length > MOST_LINES) throw tooMany(`it has more than ${MOST_LINES} lines`);
+  // Sorting keeps the order of the lots.
+  return lines.sort((a, b) => a.day - b.day);
+}
+
+/** What is worked by day, lot by lot. */
+function workedOn(
+  lots: readonly Lot[],
+  { times, stretches }: Schedule,
+  time: WorkingTime,
+): readonly ReadonlyMap<number, Worked>[] {
+  const all = lots.map(() => new Map<number, Worked>());
+  const of = (lot: number, day: number): Worked => {
+    const own = all[lot]!;
+    const known = own.get(day) ?? { minutes: 0, tasks: new Set() };
+    own.set(day, known);
+    return known;
+  };
+  let day = 0;
+  for (const { lot, task, from, to } of stretches) {
+    day = time.dayAt(from, day);
+    const one = of(lot, day);
+    one.minutes += to - from;
+    one.tasks.add(task);
+  }
+  // What takes no minutes is done all the same.
+  times.forEach(({ tasks }, lot) => {
+    tasks.forEach(({ begun, ended }, task) => {
+      if (ended <= begun) of(lot, time.dayAt(begun)).tasks.add(task);
+    });
+  });
+  return all;
+}
+
+/** Days on which a lot is worked at or has its lasts. */
+function daysOf(worked: ReadonlyMap<number, Worked>, { taken, freed }: LotTimes, time: WorkingTime): readonly number[] {
+  const days = new Set(worked.keys());
+  if (taken < Infinity) for (let day = time.dayAt(taken); time.begins(day) < freed; day++) days.add(day);
+  return [...days].sort((a, b) => a - b);
+}
+
+function lineOf(
+  lot: Lot,
+  times: LotTimes,
+  day: number,
+  worked: Worked | undefined,
+  time: WorkingTime,
+  dated: boolean,
+): BenchLine {
+  const tasks = [...(worked?.tasks ?? [])].sort((a, b) => a - b).map((place) => lot.tasks[place]!);
+  const numbers = tasks.flatMap(({ number }) => number ?? []);
+  const dateOf = (at: number) => (dated ? time.dateOf(at) : undefined);
+  const waits = waitingAt(lot, times, time.closes(day), time);
+  const { due } = lot.row;
+  return {
+    lot,
+    day: day + 1,
+    date: dateOf(day),
+    steps: numbers.length > 0 ? { from: numbers[0]!, to: numbers.at(-1)! } : undefined,
+    kinds: [...new Set(tasks.map(({ kind }) => kind))].filter((kind) => kind !== 'wait'),
+    minutes: worked?.minutes ?? 0,
+    minutesInAll: lot.pairs * lot.tasks.reduce((sum, { minutes }) => sum + minutes, 0),
+    lasts: times.taken < time.closes(day) ? lot.pairs : 0,
+    waits: waits && { what: waits.what, until: waits.day + 1, date: dateOf(waits.day) },
+    late: waits || due === undefined || !dated ? undefined : Math.max(0, time.dateOf(day) - due),
+  };
+}
+
+/** What keeps a lot from going on when a day closes: of the tasks that come next, the one that can be done first. */
+function waitingAt(
+  { tasks }: Lot,
+  { tasks: times }: LotTimes,
+  closed: number,
+  time: WorkingTime,
+): { readonly what: WaitAtNight; readonly day: number } | undefined {
+  const left = times.filter(({ ended }, i) => {
+    return ended > closed && tasks[i]!.before.every((earlier) => times[earlier]!.ended <= closed);
+  });
+  if (left.length === 0) return undefined;
+  const next = left.reduce((first, one) => (one.ready < first.ready ? one : first));
+  if (next.begun < closed || next.ready <= closed || next.waited === undefined) {
+    const begun = Math.min(...left.map((one) => Math.max(closed, one.begun)));
+    return { what: 'its turn', day: time.dayAt(begun) };
+  }
+  return { what: next.waited, day: time.dayAt(next.ready) };
+}

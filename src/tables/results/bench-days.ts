@@ -1,0 +1,39 @@
+import type { BenchLine } from '../../core/plan/bench-days/bench-days';
+import { nameInWords, whyInWords } from '../left-out-in-words';
+import { figure, type ResultTable, words } from '../result';
+import { GENERAL } from '../schema';
+import { WAIT_WORDS, WORK_WORDS } from '../words';
+
+/** What is done on which day at the bench. */
+export const benchDaysTable: ResultTable<BenchLine> = {
+  name: 'Bench days',
+  meaning: 'What is worked at on which day, which lasts are on which style, and what waits',
+  columns: [
+    figure('Day', ({ day }) => day, { format: '0', width: 44 }),
+    figure('Date', ({ date }) => date, { format: 'd mmm yyyy', width: 84 }),
+    words('Style', ({ lot }) => lot.run.style.code, { leftOut: nameInWords }),
+    words('Last', ({ lot }) => lot.last.code, { leftOut: whyInWords }),
+    figure('Size', ({ lot }) => lot.size, { format: GENERAL }),
+    words('Customer', ({ lot }) => lot.row.customer, { width: 130 }),
+    figure('Due', ({ lot }) => lot.row.due, { format: 'd mmm yyyy', width: 84 }),
+    figure('Batch', ({ lot }) => lot.batch, { format: '0', width: 58 }),
+    figure('Pairs', ({ lot }) => lot.pairs, { unit: 'number', format: '0', width: 58 }),
+    figure('Lasts taken', ({ lasts }) => lasts || undefined, { unit: 'pairs', format: '0', width: 58 }),
+    words('Steps', ({ steps }) => steps && numbersInWords(steps), { width: 58 }),
+    figure('Work', ({ minutes }) => minutes, { unit: 'min', format: '0' }),
+    words('At work', ({ kinds }) => kinds.map((kind) => (kind ? WORK_WORDS[kind] : 'work of no step')).join(', '), {
+      width: 250,
+      wraps: true,
+    }),
+    words('Then waits for', ({ waits }) => (waits ? WAIT_WORDS[waits.what] : 'nothing: made'), { width: 150 }),
+    figure('Until', ({ waits }) => waits?.until, { unit: 'day', format: '0', width: 58 }),
+    figure('Late', ({ late }) => late || undefined, { unit: 'days', format: '0', width: 58 }),
+    // The last, so that no neighbour cuts it off.
+    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
+  ],
+};
+
+/** "20–45", or one number alone. */
+export function numbersInWords({ from, to }: { readonly from: number; readonly to: number }): string {
+  return from === to ? String(from) : `${from}–${to}`;
+}

@@ -1,0 +1,88 @@
+import type { BenchDays } from '../core/plan/bench-days/bench-days';
+import { type Help, helpsFor, type LateOrder, lateOrders } from '../core/plan/bench-days/late-orders';
+import type { Plan } from '../core/plan/plan';
+import { Problem } from '../core/problem';
+import type { Stepwise } from '../core/stepwise';
+import { whatWentWrong } from '../core/what-went-wrong';
+
+/** A late order, and what would help; undefined until that is worked out. */
+export interface LateWithHelp {
+  readonly late: LateOrder;
+  readonly helps: readonly Help[] | undefined;
+}
+
+export type CalendarState =
+  | { readonly kind: 'running' }
+  | { readonly kind: 'made'; readonly days: BenchDays; readonly late: readonly LateWithHelp[] }
+  | { readonly kind: 'lacks'; readonly problem: Problem }
+  | { readonly kind: 'failed'; readonly why: string };
+
+/** Longer than this without a pause, and typing would feel it, ms. */
+const BREATH = 12;
+/** Orders for which it is tried out what would help. */
+const MOST_HELPED = 6;
+
+/** Works the days at the bench of the plan shown out, with pauses, so that the page goes on answering. */
+export class BenchCalendar {
+  state: CalendarState = { kind: 'running' };
+  /** The day of work that is shown; the first where the plan has none of it. */
+  day = 1;
+  private of: Plan | undefined;
+  private turn = 0;
+
+  constructor(private readonly changed: () => void) {}
+
+  show(day: number): void {
+    this.day = day;
+    this.changed();
+  }
+
+  /** Sees to it that the days are those of a plan. */
+  follow(plan: Plan): void {
+    if (this.of === plan) return;
+    this.of = plan;
+    this.state = { kind: 'running' };
+    const turn = ++this.turn;
+    this.work(plan, turn).catch((error: unknown) => {
+      const state: CalendarState =
+        error instanceof Problem ? { kind: 'lacks', problem: error } : { kind: 'failed', why: whatWentWrong(error) };
+      if (turn === this.turn) this.become(state);
+    });
+  }
+
+  private async work(plan: Plan, turn: number): Promise<void> {
+    const days = await this.inPauses(plan.benchDays(), turn);
+    if (!days) return;
+    let late: readonly LateWithHelp[] = lateOrders(days).map((one) => ({ late: one, helps: undefined }));
+    this.become({ kind: 'made', days, late });
+    for (const [i, { late: one }] of late.entries()) {
+      if (i >= MOST_HELPED) return;
+      const helps = await this.inPauses(helpsFor(one, days, plan.runs, plan.input), turn);
+      if (!helps) return;
+      late = late.with(i, { late: one, helps });
+      this.become({ kind: 'made', days, late });
+    }
+  }
+
+  /** @returns undefined where something else is wanted meanwhile */
+  private async inPauses<T>(work: Stepwise<T>, turn: number): Promise<T | undefined> {
+    await pause();
+    for (let paused = performance.now(); turn === this.turn;) {
+      const { done, value } = work.next();
+      if (done) return value;
+      if (performance.now() - paused < BREATH) continue;
+      await pause();
+      paused = performance.now();
+    }
+    return undefined;
+  }
+
+  private become(state: CalendarState): void {
+    this.state = state;
+    this.changed();
+  }
+}
+
+function pause(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, 0));
+}
