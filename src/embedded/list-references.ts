@@ -1,12 +1,5 @@
-import {
-  DisposableCollection,
-  type Injector,
-  type IRange,
-  IUniverInstanceService,
-  type Nullable,
-  UniverInstanceType,
-  type Workbook,
-} from '@univerjs/core';
+import type { Injector, IRange, Nullable, Workbook } from '@univerjs/core';
+import { DisposableCollection, IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
 import {
   type IUpdateDataValidationMutationParams,
   UpdateDataValidationMutation,

@@ -1,3 +1,4 @@
+import { INPUT_TABLES } from '../tables/input-tables';
 import { demo } from './demo';
 import type { WorkbookPlan } from './workbook';
 
@@ -22,15 +23,5 @@ export function tableCells(plan: WorkbookPlan = demo): Readonly<Record<string, u
 /** The demo's tables as the plan functions take them: pairage, styles, lasts, stock, rates, outlines, layouts, offcuts, offers. */
 export function planArguments(plan: WorkbookPlan = demo): unknown[][][] {
   const tables = tableCells(plan);
-  return [
-    'Pairage',
-    'Styles',
-    'Lasts',
-    'Bottom stock',
-    'Costs and times',
-    'Outlines',
-    'Layouts',
-    'Offcuts',
-    'Offers',
-  ].map((name) => tables[name] ?? [['']]);
+  return Object.values(INPUT_TABLES).map(({ name }) => tables[name] ?? [['']]);
 }

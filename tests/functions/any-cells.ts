@@ -1,4 +1,5 @@
 import fc from 'fast-check';
+import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { type Bundle, CellError, type FunctionMetadata } from '../bundle';
 import { planArguments } from '../demo-cells';
 import { evenly } from '../evenly';
@@ -149,17 +150,7 @@ export function complaint(bundle: Bundle, metadata: FunctionMetadata, args: read
   return unshowable(result);
 }
 
-const TABLES = [
-  'Pairage',
-  'Styles',
-  'Lasts',
-  'Bottom stock',
-  'Costs and times',
-  'Outlines',
-  'Layouts',
-  'Offcuts',
-  'Offers',
-];
+const TABLES = Object.values(INPUT_TABLES).map(({ name }) => name);
 
 function unshowable(value: unknown): string | undefined {
   if (Array.isArray(value)) return value.map(unshowable).find((one) => one !== undefined);

@@ -105,18 +105,11 @@ export class RunsDialog {
   }
 
   private list(): TemplateResult {
-    return html`<table>
-      <thead>
-        <tr>
-          <th scope="col">Run</th>
-          <th scope="col">Changed</th>
-          <th scope="col"><span class="unseen">What to do with it</span></th>
-        </tr>
-      </thead>
-      <tbody>
-        ${this.runs.map((run) => this.row(run))}
-      </tbody>
-    </table>`;
+    return tableOf(
+      ['Run', 'Changed'],
+      'What to do with it',
+      this.runs.map((run) => this.row(run)),
+    );
   }
 
   private row(run: Run): TemplateResult {
@@ -217,29 +210,22 @@ export class RunsDialog {
       </summary>
       <p class="small">The last hundred changes, the latest first. To go back is one step that undo takes back.</p>
       <div class="states" tabindex="0" role="region" aria-label="Changes">
-        <table>
-          <thead>
-            <tr>
-              <th scope="col">When</th>
-              <th scope="col">What changed</th>
-              <th scope="col"><span class="unseen">Go back</span></th>
-            </tr>
-          </thead>
-          <tbody>
-            ${states.map(
-              (state) =>
-                html`<tr>
-                  <td class="small">${timeInWords(state.at)}</td>
-                  <td>${state.what}</td>
-                  <td class="acts">
-                    <button type="button" aria-label="Go back before ${state.what}" @click=${() => back(state)}>
-                      Before this
-                    </button>
-                  </td>
-                </tr>`,
-            )}
-          </tbody>
-        </table>
+        ${tableOf(
+          ['When', 'What changed'],
+          'Go back',
+          states.map(
+            (state) =>
+              html`<tr>
+                <td class="small">${timeInWords(state.at)}</td>
+                <td>${state.what}</td>
+                <td class="acts">
+                  <button type="button" aria-label="Go back before ${state.what}" @click=${() => back(state)}>
+                    Before this
+                  </button>
+                </td>
+              </tr>`,
+          ),
+        )}
       </div>
     </details>`;
   }
@@ -249,29 +235,22 @@ export class RunsDialog {
     if (bin.length === 0) return nothing;
     return html`<details>
       <summary>Bin (${bin.length} ${bin.length === 1 ? 'run' : 'runs'})</summary>
-      <table>
-        <thead>
-          <tr>
-            <th scope="col">Run</th>
-            <th scope="col">Kept until</th>
-            <th scope="col"><span class="unseen">Give back</span></th>
-          </tr>
-        </thead>
-        <tbody>
-          ${bin.map(
-            ({ id, name, removed = 0 }) =>
-              html`<tr>
-                <th scope="row">${name}</th>
-                <td class="small">${dayInWords(removed + BIN_KEEPS)}</td>
-                <td class="acts">
-                  <button type="button" aria-label="Give back: ${name}" @click=${() => this.giveBack(id, name)}>
-                    Give back
-                  </button>
-                </td>
-              </tr>`,
-          )}
-        </tbody>
-      </table>
+      ${tableOf(
+        ['Run', 'Kept until'],
+        'Give back',
+        bin.map(
+          ({ id, name, removed = 0 }) =>
+            html`<tr>
+              <th scope="row">${name}</th>
+              <td class="small">${dayInWords(removed + BIN_KEEPS)}</td>
+              <td class="acts">
+                <button type="button" aria-label="Give back: ${name}" @click=${() => this.giveBack(id, name)}>
+                  Give back
+                </button>
+              </td>
+            </tr>`,
+        ),
+      )}
       <p class="acts">
         <button type="button" @click=${() => this.act(() => this.here.emptyBin(bin), 'The bin is empty.')}>
           Empty the bin
@@ -279,4 +258,19 @@ export class RunsDialog {
       </p>
     </details>`;
   }
+}
+
+/** @param act heads the column of buttons, and is read aloud alone */
+function tableOf(headings: readonly string[], act: string, rows: readonly TemplateResult[]): TemplateResult {
+  return html`<table>
+    <thead>
+      <tr>
+        ${headings.map((heading) => html`<th scope="col">${heading}</th>`)}
+        <th scope="col"><span class="unseen">${act}</span></th>
+      </tr>
+    </thead>
+    <tbody>
+      ${rows}
+    </tbody>
+  </table>`;
 }

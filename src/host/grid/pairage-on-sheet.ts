@@ -1,13 +1,5 @@
-import {
-  type ICellData,
-  type Injector,
-  type IRange,
-  IUniverInstanceService,
-  type Nullable,
-  UniverInstanceType,
-  type Workbook,
-  type Worksheet,
-} from '@univerjs/core';
+import type { ICellData, Injector, IRange, Nullable, Workbook, Worksheet } from '@univerjs/core';
+import { IUniverInstanceService, UniverInstanceType } from '@univerjs/core';
 import { deserializeRangeWithSheet, IDefinedNamesService } from '@univerjs/engine-formula';
 import { columnsIn } from '../../tables/headings';
 import { INPUT_TABLES } from '../../tables/input-tables';

@@ -1,11 +1,5 @@
-import {
-  type ICellData,
-  type IDisposable,
-  type Injector,
-  InterceptorEffectEnum,
-  type IStyleData,
-  type Nullable,
-} from '@univerjs/core';
+import type { ICellData, IDisposable, Injector, IStyleData, Nullable } from '@univerjs/core';
+import { InterceptorEffectEnum } from '@univerjs/core';
 import { FormulaDataModel } from '@univerjs/engine-formula';
 import { INTERCEPTOR_POINT, type ISheetLocation, SheetInterceptorService } from '@univerjs/sheets';
 import { isPlanned } from './look';

@@ -48,6 +48,31 @@ function averaged(
 const before = (symbol: string, what: string, value: number, unit?: string) =>
   step(symbol, what, undefined, value, unit);
 
+/** What a row of Costs and times that holds for the style makes of what comes before it. */
+interface ByRate {
+  readonly unit: RateUnit;
+  readonly symbolOfRate: string;
+  readonly steps: (line: CostLine) => readonly Step[];
+  readonly symbol: string;
+  readonly what: string;
+  /** Said where there is no such row. */
+  readonly without: string;
+  readonly formula: string;
+}
+
+const byRate =
+  ({ unit, symbolOfRate, steps, symbol, what, without, formula }: ByRate): ColumnWorkings<CostLine>[string] =>
+  (line, context) => {
+    const row = ratesOf(context.plan.input.rates).row(unit, [line.run.style.code]);
+    return {
+      given: rate(row, symbolOfRate),
+      steps: steps(line),
+      symbol,
+      what: row ? what : without,
+      formula: row && formula,
+    };
+  };
+
 export const costColumns: ColumnWorkings<CostLine> = {
   Style: ({ run }, context) => ({
     given: [cell(context, 'styles', run.style.row, 'code')],
@@ -93,16 +118,15 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'every face that its ticket coats × coats / coverage (common practice)',
     };
   },
-  'Adhesive ¤ a pair': (line, context) => {
-    const row = ratesOf(context.plan.input.rates).row('money a litre', [line.run.style.code]);
-    return {
-      given: rate(row, 'r'),
-      steps: [before('V', 'Adhesive of a pair', line.adhesive ?? 0, 'ml')],
-      symbol: 'g',
-      what: row ? 'Its price' : 'No price of adhesive is given',
-      formula: row && 'V / 1000 · r',
-    };
-  },
+  'Adhesive ¤ a pair': byRate({
+    unit: 'money a litre',
+    symbolOfRate: 'r',
+    steps: ({ adhesive = 0 }) => [before('V', 'Adhesive of a pair', adhesive, 'ml')],
+    symbol: 'g',
+    what: 'Its price',
+    without: 'No price of adhesive is given',
+    formula: 'V / 1000 · r',
+  }),
   'Sundries ¤ a pair': (line, context) => {
     const items = ratesOf(context.plan.input.rates).items('money a pair', [line.run.style.code]);
     return {
@@ -124,26 +148,27 @@ export const costColumns: ColumnWorkings<CostLine> = {
       what: 'Minutes of a pair, on the average of the sizes: the steps of its ticket, and what is counted by the pair for no kind of step',
     };
   },
-  'Work ¤ a pair': (line, context) => {
-    const row = ratesOf(context.plan.input.rates).row('money an hour', [line.run.style.code]);
-    return {
-      given: rate(row, 'r'),
-      steps: [before('T', 'Minutes of a pair', line.minutes, 'min')],
-      symbol: 'w',
-      what: row ? 'What they cost' : 'No rate of work is given',
-      formula: row && 'T / 60 · r',
-    };
-  },
-  'Spoilage ¤ a pair': (line, context) => {
-    const row = ratesOf(context.plan.input.rates).row('share spoiled', [line.run.style.code]);
-    return {
-      given: rate(row, 'f'),
-      steps: [before('S', 'Stock of a pair', line.stock), before('g', 'Adhesive of a pair', line.adhesiveCost)],
-      symbol: 'q',
-      what: row ? 'Spoiled, of stock and adhesive' : 'No share spoiled is given',
-      formula: row && '(S + g) · f',
-    };
-  },
+  'Work ¤ a pair': byRate({
+    unit: 'money an hour',
+    symbolOfRate: 'r',
+    steps: ({ minutes }) => [before('T', 'Minutes of a pair', minutes, 'min')],
+    symbol: 'w',
+    what: 'What they cost',
+    without: 'No rate of work is given',
+    formula: 'T / 60 · r',
+  }),
+  'Spoilage ¤ a pair': byRate({
+    unit: 'share spoiled',
+    symbolOfRate: 'f',
+    steps: ({ stock, adhesiveCost }) => [
+      before('S', 'Stock of a pair', stock),
+      before('g', 'Adhesive of a pair', adhesiveCost),
+    ],
+    symbol: 'q',
+    what: 'Spoiled, of stock and adhesive',
+    without: 'No share spoiled is given',
+    formula: '(S + g) · f',
+  }),
   'Weight g a pair': (line, context) => {
     const { run } = line;
     const density = new Map(context.plan.input.stock.map((stock) => [fold(stock.code), stock]));

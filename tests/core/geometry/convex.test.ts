@@ -14,33 +14,15 @@ describe('convex', () => {
   });
 
   it('takes a corner that lies on a line between two others for no bend, also where it lies a hair inward', () => {
-    expect(
+    const inwardBy = (depth: number) =>
       convex([
         [0, 0],
-        [50, 0],
+        [50, depth],
         [100, 0],
         [100, 50],
         [0, 50],
-      ]),
-    ).toBe(true);
-    expect(
-      convex([
-        [0, 0],
-        [50, 1e-9],
-        [100, 0],
-        [100, 50],
-        [0, 50],
-      ]),
-    ).toBe(true);
-    expect(
-      convex([
-        [0, 0],
-        [50, 1e-3],
-        [100, 0],
-        [100, 50],
-        [0, 50],
-      ]),
-    ).toBe(false);
+      ]);
+    expect([0, 1e-9, 1e-3].map(inwardBy)).toEqual([true, true, false]);
   });
 
   it('finds the inward corner wherever it stands in the list', () => {
