@@ -1,6 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { wedgeCover, type WedgeCoverRule } from '../../../src/core/bottom/wedge-cover';
+import { lastInSize } from '../../../src/core/last/last-in-size';
 import { RAMP_LENGTH, RAMP_TO_TREAD, rampLast } from '../ramp';
+import { lastOf } from '../samples';
 
 const rule: WedgeCoverRule = { turnOver: 12, turnUnder: 15, platform: 0, letOut: 0 };
 /** Length of the ramp last on the ground: 168 to the tread, then along the toe spring. */
@@ -20,6 +22,12 @@ describe('the cover of a wedge under the ramp last, worked by hand (derived)', (
     const strip = wedgeCover(rampLast, { ...rule, platform: 10 });
     expect(strip.length).toBeCloseTo(2 * (ON_GROUND + 60), 6);
     expect(strip.width).toBeCloseTo(10 + 45 + 27, 6);
+  });
+
+  it('is as high as the platform alone under a last without a heel', () => {
+    const strip = wedgeCover(lastInSize(lastOf({ 'Heel height': 0 }), 38, 'EU'), { ...rule, platform: 10 });
+    expect(strip.width).toBeCloseTo(10 + 27, 9);
+    expect(strip.wall).toBeCloseTo(10 * strip.length, 6);
   });
 
   it('is let out with the edge: by 3 mm each side is 6 longer', () => {

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import type { Act, Step } from '../../../src/core/steps/step';
-import { furtherWork } from '../../../src/core/steps/times';
+import { operation } from '../../../src/core/steps/operation';
+import { furtherWork, timesOf } from '../../../src/core/steps/times';
 import { USUAL_TIMES } from '../../../src/core/steps/usual-times';
 import type { Named } from '../samples';
 import { bench, built, stepsFor } from './samples';
@@ -111,6 +112,17 @@ describe('times', () => {
       wait: { value: 2 * 10, usual: true },
     });
     expect(the(usual, 'cure').wait).toEqual({ value: 45, usual: true });
+  });
+
+  it('are those of the only piece of an operation, and the style’s where it has none', () => {
+    const { rates } = bench(
+      { Item: 'Drying', Value: 100, Unit: 'minutes waited', For: 'leather' },
+      { Item: 'Drying', Value: 30, Unit: 'minutes waited' },
+    );
+    const drying = (pieces: typeof sole.bottom.layers) =>
+      timesOf([operation('wait', ['dry'], pieces)], sole.style, rates)[0]?.wait;
+    expect(drying(sole.bottom.layers.slice(0, 1))).toEqual({ value: 100, usual: false });
+    expect(drying([])).toEqual({ value: 30, usual: false });
   });
 
   it('count each coat’s time to dry', () => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { Front } from '../../../../src/core/cutting/rows/front';
-import { clearance } from '../../../../src/core/cutting/rows/reach';
+import { CELL, clearance, STRETCH } from '../../../../src/core/cutting/rows/reach';
 import { sidesOf } from '../../../../src/core/cutting/rows/side';
 import { evenly } from '../../../evenly';
 import { anyOutline, rectangle } from '../outlines';
@@ -21,6 +21,22 @@ describe('Front', () => {
         else expect(found).toBeCloseTo(wanted, 3);
       }),
       { seed: 4, numRuns: 300 },
+    );
+  });
+
+  it('knows for every cell the stretch in which it begins, for one beyond the last begin the last (derived)', () => {
+    const place = evenly(-60, 160);
+    fc.assert(
+      fc.property(fc.array(fc.tuple(anyOutline, place, place), { minLength: 1, maxLength: 6 }), (pieces) => {
+        const front = new Front(0, 100);
+        for (const [ring, u, v] of pieces) front.raise(sidesOf(ring).top, u, v);
+        const ends = Array.from({ length: front.stretches - 1 }, (_, i) => front.line[STRETCH * (i + 1)] ?? NaN);
+        const wanted = Array.from({ length: Math.ceil(100 / CELL) }, (_, cell) => {
+          return STRETCH * ends.filter((end) => end <= cell * CELL).length;
+        });
+        expect([...front.begins.subarray(0, wanted.length)]).toEqual(wanted);
+      }),
+      { seed: 24, numRuns: 300 },
     );
   });
 
