@@ -20,24 +20,45 @@ const SAME = 1e-9;
  * @param more by how much each is longer, mm
  */
 export function chords(ring: Ring, more = 0): Chords {
-  const levels = Float64Array.from(new Set(ring.map(([, y]) => y))).sort();
-  const at = new Map<number, number>();
-  for (const [i, level] of levels.entries()) at.set(level, i);
+  const levels = levelsOf(ring);
   const slabs = Math.max(0, levels.length - 1);
   const [from, to] = [new Float64Array(slabs).fill(more), new Float64Array(slabs).fill(more)];
-  let [px, py] = ring[ring.length - 1] ?? [0, 0];
-  for (const [x, y] of ring) {
-    // Going up the outline is on the left, and going down on the right: what lies between is to the right less to the left.
-    const [start, end] = [at.get(py)!, at.get(y)!];
+  for (let k = 0; k < ring.length; k++) {
+    const [px, py] = ring[k === 0 ? ring.length - 1 : k - 1]!;
+    const [x, y] = ring[k]!;
+    if (y === py) continue;
+    // An outline goes up on the right and down on the left: what lies between is one less the other.
+    const sign = y > py ? 1 : -1;
     const slope = (x - px) / (y - py);
-    for (let i = Math.min(start, end); i < Math.max(start, end); i++) {
-      const [foot, head] = [px + slope * (levels[i]! - py), px + slope * (levels[i + 1]! - py)];
-      from[i] = from[i]! + (y > py ? foot : -foot);
-      to[i] = to[i]! + (y > py ? head : -head);
+    const [low, high] = [Math.min(y, py), Math.max(y, py)];
+    for (let i = levelAt(levels, low); levels[i]! < high; i++) {
+      from[i]! += sign * (px + slope * (levels[i]! - py));
+      to[i]! += sign * (px + slope * (levels[i + 1]! - py));
     }
-    [px, py] = [x, y];
   }
   return { heights: levels.subarray(0, slabs).map((level, i) => levels[i + 1]! - level), from, to };
+}
+
+/** The heights of all corners, each once, the lowest first. */
+function levelsOf(ring: Ring): Float64Array {
+  const levels = new Float64Array(ring.length);
+  for (let i = 0; i < ring.length; i++) levels[i] = ring[i]![1];
+  levels.sort();
+  let count = 0;
+  for (const level of levels) if (count === 0 || level !== levels[count - 1]) levels[count++] = level;
+  return levels.subarray(0, count);
+}
+
+/** Which of the heights one of them is. */
+function levelAt(levels: Float64Array, level: number): number {
+  let low = 0;
+  let high = levels.length - 1;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (levels[middle]! < level) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** The longest chord, mm. */

@@ -44,7 +44,8 @@ export function sink(
 /** How far a row rises at a place; more than `limit` where it is found to rise above that. */
 function riseOf(items: InRow[], front: Front, shift: number, limit: number): number {
   let rise = 0;
-  for (const [i, { lay, u, v }] of items.entries()) {
+  for (let i = 0; i < items.length; i++) {
+    const { lay, u, v } = items[i]!;
     const needed = clearance(front, lay.sides.bottom, u + shift, limit + v, rise + v) - v;
     if (needed <= rise) continue;
     rise = needed;
