@@ -1,3 +1,4 @@
+import type { TableCell } from '../tables/block-cell';
 import type { Cells } from '../tables/cell';
 import type { WorkbookPlan } from '../workbook/workbook';
 
@@ -91,6 +92,13 @@ export interface Host {
    * @throws Error where the workbook has no such table or a row is too wide.
    */
   writeTable(name: string, cells: Cells): Promise<void>;
+
+  /**
+   * Writes cells of tables, all in one step; what stands around them stays. A table that is too short grows by rows inserted
+   * above its last, which stays its last.
+   * @throws Error where the workbook has no such table; nothing is written then
+   */
+  writeTableCells(cells: readonly TableCell[]): Promise<void>;
 
   /** Writes single cells, on whatever sheets; what stands around them stays. */
   writeCells(cells: readonly WrittenCell[]): Promise<void>;

@@ -11,6 +11,13 @@ export interface BlockCell {
   readonly column: number;
 }
 
+/** What is to be written into a cell of a table; a row beyond its end is a new one. */
+export interface TableCell extends BlockCell {
+  readonly table: string;
+  /** Blank is ''. */
+  readonly value: string | number;
+}
+
 /** The cell that a place means in a table's block; the nearest that is there where it means one that is not. */
 export function cellIn(cells: Cells, { table, code, row, heading, below = false }: InputPlace): BlockCell {
   const headings = cells[0] ?? [];

@@ -1,7 +1,8 @@
-import { number, table, text } from './schema';
+import { SMALLEST_OFFCUT } from '../core/cutting/sheet/leftover';
+import { number, optional, table, text } from './schema';
 
 /** A side of an offcut, mm. */
-const SIDE = { unit: 'mm', least: 20, most: 100_000, format: '0' };
+const SIDE = { unit: 'mm', least: SMALLEST_OFFCUT, most: 100_000, format: '0' };
 
 export const offcutsTable = table({
   name: 'Offcuts',
@@ -11,6 +12,7 @@ export const offcutsTable = table({
   columns: {
     code: text({ heading: 'Offcut', meaning: 'Code by which you find it on the shelf' }),
     stock: text({ heading: 'Stock', meaning: 'Code of the sheet that it was cut from' }),
+    place: optional(text({ heading: 'Place', meaning: 'Where you have put it' })),
     length: number({ heading: 'Length', meaning: 'Along the sheet that it was cut from', ...SIDE }),
     width: number({ heading: 'Width', meaning: 'Across the sheet that it was cut from', ...SIDE }),
   },

@@ -1,7 +1,8 @@
-import type { PairageRow } from '../core/plan/inputs';
+import { askedOf, type PairageRow } from '../core/plan/inputs';
+import { Problem } from '../core/problem';
 import { SIZE_SYSTEMS } from '../core/sizes/systems';
 import type { Reading } from './read';
-import { choice, date, optional, sums, table, text } from './schema';
+import { choice, date, defaulted, number, optional, sums, table, text } from './schema';
 
 /** Styles down, sizes across. */
 export const pairageTable = table({
@@ -15,6 +16,17 @@ export const pairageTable = table({
     system: optional(
       choice({ heading: 'System', meaning: 'System of the sizes; blank is that of the last', width: 74 }, SIZE_SYSTEMS),
     ),
+    cut: defaulted(
+      number({
+        heading: 'Cut',
+        meaning: 'Pairs of the row that are cut, filled in when cutting is booked; no sheets are planned for them',
+        least: 0,
+        most: 1e6,
+        whole: true,
+        width: 44,
+      }),
+      0,
+    ),
     total: sums({ heading: 'Pairs', meaning: 'Sum of the row; not read', width: 84 }),
   },
   bySize: {
@@ -24,7 +36,22 @@ export const pairageTable = table({
   },
 });
 
-/** Pairs of one style and customer from their row. */
-export function toPairage({ bySize, ...row }: Reading<(typeof pairageTable)['columns']>['rows'][number]): PairageRow {
-  return { ...row, pairs: bySize };
+/**
+ * Pairs of one style and customer from their row.
+ * @throws Problem where some of them are cut and others are not: which sizes those are, nothing says.
+ */
+export function toPairage({
+  bySize,
+  cut,
+  ...row
+}: Reading<(typeof pairageTable)['columns']>['rows'][number]): PairageRow {
+  const { pairs } = askedOf({ pairs: bySize });
+  if (cut > 0 && cut < pairs) {
+    throw new Problem(
+      'invalid',
+      { argument: 'pairage', table: 'Pairage', row: row.row, column: 'Cut' },
+      `${cut} of its ${pairs} pairs are cut; enter the others in a row of their own`,
+    );
+  }
+  return { ...row, pairs: bySize, ...(cut > 0 && { cut: true }) };
 }

@@ -15,6 +15,8 @@ import type { WorkbookPlan } from '../workbook/workbook';
 import { BenchCalendar } from './bench-calendar';
 import { benchDaysSection } from './bench-days-section';
 import { benchSection } from './bench-section';
+import { allCut, bookedInWords, bookSection, pairsOf } from './book-section';
+import { BookingCutting } from './booking-cutting';
 import { buyBesidePage, type Purchase } from './buy-beside-page';
 import { buySection } from './buy-section';
 import { type Bought, boughtLayouts, Buying } from './buying';
@@ -113,6 +115,7 @@ class Pane {
   private readonly paper: PaperMaking;
   private readonly searching: Searching;
   private readonly buying: Buying;
+  private readonly booking: BookingCutting;
   private readonly begin: Surroundings['begin'];
   private readonly runSearching: RunSearching;
 
@@ -142,6 +145,7 @@ class Pane {
     this.searching = new Searching(search, this.draw);
     this.buying = new Buying(purchase, this.draw);
     this.runSearching = new RunSearching(search, this.draw);
+    this.booking = new BookingCutting(this.draw);
   }
 
   readonly draw = (): void => {
@@ -209,9 +213,12 @@ class Pane {
         return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
         ${benchSection(watched, figures)} ${begins(watched) ? nothing : start()}`;
       case 'Cutting':
-        return cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting, stocks) =>
-          this.searches(cutting, stocks),
-        );
+        return allCut(watched)
+          ? waiting(watched, 'All pairs of this run are cut, as Cut in Pairage says; nothing is left to lay.')
+          : html`${cuttingSection(watched, lead, frames.sheet, this.sheetChoice, figures, width, (cutting, stocks) =>
+              this.searches(cutting, stocks),
+            )}
+            ${bookSection(watched, this.booking, () => this.book())}`;
       case 'Run':
         return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}`;
       case 'Buy':
@@ -333,6 +340,12 @@ class Pane {
       this.buying.wrote();
     };
     this.attempt(work, 'The layouts are in Layouts, and the order follows them.');
+  }
+
+  private book(): void {
+    const { booking, host } = this;
+    const pairs = booking.state.kind === 'shown' ? pairsOf(booking.state.booking) : 0;
+    this.attempt(() => booking.write(host), bookedInWords(pairs, this.undoes));
   }
 
   private rename(lost: LostCode, to: string): void {

@@ -72,7 +72,10 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
     );
   const own = {
     ...input,
-    pairage: input.pairage.filter((row) => fold(row.style) === fold(code)),
+    // Ways are compared as if nothing were cut yet.
+    pairage: input.pairage
+      .filter((row) => fold(row.style) === fold(code))
+      .map((row) => (row.cut ? { ...row, cut: false } : row)),
     layouts: [],
     offcuts: [],
     offers: [],

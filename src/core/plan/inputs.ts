@@ -32,7 +32,7 @@ export interface Asked {
   readonly due: number | undefined;
 }
 
-export function askedOf({ pairs, due }: Pick<PairageRow, 'pairs' | 'due'>): Asked {
+export function askedOf({ pairs, due }: Pick<PairageRow, 'pairs'> & Partial<Pick<PairageRow, 'due'>>): Asked {
   return { pairs: [...pairs.values()].reduce((sum, count) => sum + count, 0), due };
 }
 
@@ -47,6 +47,8 @@ export interface PairageRow {
   readonly system?: SizeSystem | undefined;
   /** Pairs by size; sizes without pairs are left out. */
   readonly pairs: ReadonlyMap<number, number>;
+  /** Whether its pairs are cut: no sheet is needed for them any more. */
+  readonly cut?: boolean | undefined;
 }
 
 /** What a rate's value means. */

@@ -1,3 +1,4 @@
+import { LEAST_SIDE } from '../cutting/sheet/leftover';
 import { Problem } from '../problem';
 import { fold } from './codes';
 import type { Rate } from './inputs';
@@ -27,6 +28,8 @@ export interface Limits {
   readonly tipAngle: number;
   /** Thickness under the tread from which a forepart does not bend with the foot, mm. */
   readonly stiffForepart: number;
+  /** Shorter side from which what is left of a sheet is kept as an offcut, mm. */
+  readonly offcutSide: number;
 }
 
 /** The usual limits (common practice). */
@@ -43,6 +46,7 @@ export const USUAL_LIMITS: Limits = {
   screwedHeel: 50,
   tipAngle: 15,
   stiffForepart: 20,
+  offcutSide: LEAST_SIDE,
 };
 
 /** Names of the limits as they stand in the column Item. */
@@ -59,6 +63,7 @@ export const LIMIT_ITEMS: Readonly<Record<keyof Limits, string>> = {
   screwedHeel: 'Screwed heel',
   tipAngle: 'Tip angle',
   stiffForepart: 'Stiff forepart',
+  offcutSide: 'Offcut side',
 };
 
 const NAMES = Object.entries(LIMIT_ITEMS) as readonly [keyof Limits, string][];

@@ -21,7 +21,7 @@ export interface PieceLine {
   readonly layer: Layer;
   /** Of one piece, mm². */
   readonly area: number;
-  /** Pieces to cut, left and right together. */
+  /** Pieces to cut, left and right together, of pairs that are not cut yet. */
   readonly count: number;
 }
 
@@ -56,7 +56,7 @@ function piecesOf(run: StyleRun): readonly PieceLine[] {
         sizeRun,
         layer,
         area: sizes[i]!,
-        count: 2 * sizeRun.pairs,
+        count: 2 * sizeRun.toCut,
       }));
     }),
   );
@@ -71,6 +71,7 @@ export function piecesFrom(run: StyleRun, stock: string): StockPieces | undefine
   return byStock(run, [], () => {
     const groups = new Map<string, PieceLine[]>();
     for (const line of piecesOf(run)) {
+      if (line.count === 0) continue;
       const code = fold(line.layer.stock);
       const group = groups.get(code);
       if (group) group.push(line);

@@ -47,14 +47,14 @@ export class PlanWork {
   }
 
   /** Takes in what a style wants in its sizes. Bottoms and outlines that are the same as before are no more work. */
-  add(sizes: readonly { readonly bottom: Bottom; readonly pairs: number }[]): void {
-    for (const { bottom, pairs } of sizes) {
+  add(sizes: readonly { readonly bottom: Bottom; readonly toCut: number }[]): void {
+    for (const { bottom, toCut } of sizes) {
       this.bottoms.add(bottom);
       for (const { stock, ring } of bottom.layers) {
         const laying = this.layings.get(fold(stock));
         if (!laying) continue;
         laying.outlines.add(ringContent(ring));
-        laying.pieces += 2 * pairs;
+        laying.pieces += 2 * toCut;
       }
     }
   }

@@ -18,6 +18,8 @@ export interface SizeRun {
   readonly size: number;
   readonly system: SizeSystem;
   readonly pairs: number;
+  /** Of them, those that are not cut yet. */
+  readonly toCut: number;
   readonly bottom: Bottom;
 }
 
@@ -26,6 +28,7 @@ export interface StyleRun {
   readonly style: Style;
   readonly last: Last;
   readonly pairs: number;
+  readonly toCut: number;
   readonly sizes: readonly SizeRun[];
 }
 
@@ -156,7 +159,7 @@ export function runs(input: RunsInput): Runs {
 function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Build): StyleBuilt {
   const problems = new Problems();
   const sizes: SizeRun[] = [];
-  for (const { size, system, pairs, place } of wanted(rows, last)) {
+  for (const { size, system, pairs, toCut, place } of wanted(rows, last)) {
     problems.collect(() => {
       const bottom = build.in(size, system, place);
       if (bottom.layers.length === 0) {
@@ -166,14 +169,15 @@ function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Bui
           'it names nothing to build its bottom from; name stock under Sole, Lifts or another part',
         );
       }
-      sizes.push({ size, system, pairs, bottom });
+      sizes.push({ size, system, pairs, toCut, bottom });
     });
   }
   if (sizes.length === 0) return { problems: problems.list };
   // Prices that choose the same mixes as before leave the very same run.
-  const all = sizes.flatMap(({ size, system, pairs, bottom }) => [size, system, pairs, bottom]);
+  const all = sizes.flatMap(({ size, system, pairs, toCut, bottom }) => [size, system, pairs, toCut, bottom]);
   const run = runBefore(style, [last, ...all], () => {
-    return { style, last, sizes, pairs: sizes.reduce((sum, { pairs }) => sum + pairs, 0) };
+    const sum = (of: 'pairs' | 'toCut') => sizes.reduce((all, one) => all + one[of], 0);
+    return { style, last, sizes, pairs: sum('pairs'), toCut: sum('toCut') };
   });
   return { run, problems: problems.list };
 }
@@ -228,6 +232,7 @@ interface Wanted {
   readonly size: number;
   readonly system: SizeSystem;
   readonly pairs: number;
+  readonly toCut: number;
   readonly place: Place;
 }
 
@@ -240,7 +245,9 @@ function wanted(rows: readonly PairageRow[], last: Last): readonly Wanted[] {
       if (pairs === 0) continue;
       const key = `${system} ${size}`;
       const place = pairageCell(row, String(size));
-      sums.set(key, { size, system, pairs: (sums.get(key)?.pairs ?? 0) + pairs, place });
+      const before = sums.get(key) ?? { pairs: 0, toCut: 0 };
+      const toCut = before.toCut + (row.cut ? 0 : pairs);
+      sums.set(key, { size, system, pairs: before.pairs + pairs, toCut, place });
     }
   }
   return [...sums.values()].sort((a, b) => (a.system < b.system ? -1 : a.system > b.system ? 1 : a.size - b.size));

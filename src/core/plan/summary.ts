@@ -9,7 +9,7 @@ import type { OrderLine } from './order';
 export type NextStep =
   | { readonly kind: 'putRight' | 'late'; readonly check: Check }
   | { readonly kind: 'buy'; readonly stocks: number; readonly sheets: number }
-  | { readonly kind: 'cut' };
+  | { readonly kind: 'cut' | 'make' };
 
 /** A run in one line. Money is the sheet's own, days are the spreadsheet's. */
 export interface RunSummary {
@@ -57,7 +57,7 @@ export function summary({ asked, orders, costs, notOrdered, notCosted, checks }:
     hours: sum(costs, ({ minutes, run }) => (minutes * run.pairs) / 60),
     due: days.length > 0 ? Math.min(...days) : undefined,
     putRight: putRight.length,
-    next: nextStep(putRight, orders),
+    next: nextStep(putRight, orders, costs.length > 0 && costs.every(({ run }) => run.toCut === 0)),
   };
 }
 
@@ -65,10 +65,11 @@ function isOfDays({ place: { argument, row, column } }: Problem): boolean {
   return argument === 'pairage' && (column === 'Due' || (row === undefined && column === undefined));
 }
 
-/** What cannot be made comes before what is late, that before buying, buying before cutting. */
-function nextStep(putRight: readonly Check[], orders: readonly OrderLine[]): NextStep {
+/** What cannot be made comes before what is late, that before buying, buying before cutting, that before making. */
+function nextStep(putRight: readonly Check[], orders: readonly OrderLine[], allCut: boolean): NextStep {
   const check = putRight.find(({ kind }) => kind !== 'late') ?? putRight[0];
   if (check) return { kind: check.kind === 'late' ? 'late' : 'putRight', check };
+  if (allCut) return { kind: 'make' };
   const bought = orders.filter(({ buy }) => buy > 0);
   if (bought.length === 0) return { kind: 'cut' };
   return { kind: 'buy', stocks: bought.length, sheets: sum(bought, ({ buy }) => buy) };

@@ -1,4 +1,5 @@
 import { greatestOf } from '../../core/numerics/extremes';
+import type { TableCell } from '../../tables/block-cell';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
@@ -25,6 +26,8 @@ import type {
 } from '../host';
 import { listen } from './listen';
 import { withReferences } from '../formulas';
+import { byTable, inGrownTable, noTable } from '../growing-rows';
+import { rectangles } from './rectangles';
 import { problemOf } from '../problems';
 
 /** Puts a yes-or-no question to the maker. */
@@ -233,6 +236,48 @@ export class ExcelHost implements Host {
     });
   }
 
+  async writeTableCells(all: readonly TableCell[]): Promise<void> {
+    await run(async (context) => {
+      const tables = await tablesOf(context);
+      const ranges = [...byTable(all)].map(([name, cells]) => {
+        const table = tables.get(name);
+        if (!table) throw noTable(name);
+        const range = table.getRange().load('rowIndex, columnIndex, rowCount, columnCount, worksheet/name');
+        return { name, cells, range };
+      });
+      await context.sync();
+      // The lowest first, so that rows inserted in it move no other.
+      const grown = ranges
+        .map(({ name, cells, range }) => ({
+          place: areaOf(range),
+          ...inGrownTable(name, cells, range.rowCount),
+          range,
+        }))
+        .sort((a, b) => b.place.row - a.place.row);
+      await assertWritable(
+        context,
+        grown.map(({ range }) => range),
+      );
+      context.workbook.application.suspendApiCalculationUntilNextSync();
+      for (const { place, missing, cells } of grown) {
+        const sheet = context.workbook.worksheets.getItem(place.sheet);
+        const last = place.row + place.rows;
+        if (missing > 0) sheet.getRange(`${last}:${last + missing - 1}`).insert('Down');
+        const values = new Map(cells.map(({ row, column, value }) => [`${row} ${column}`, value]));
+        for (const { areas } of rectangles(cells, () => 'written')) {
+          for (const { row, column, rows, columns } of areas) {
+            sheet.getRangeByIndexes(place.row + row, place.column + column, rows, columns).formulas = block(
+              rows,
+              columns,
+              (r, c) => given(values.get(`${row + r} ${column + c}`)),
+            );
+          }
+        }
+      }
+      await context.sync();
+    });
+  }
+
   async writeCells(cells: readonly WrittenCell[]): Promise<void> {
     await run(async (context) => {
       const ranges = cells.map(({ sheet, row, column }) =>
@@ -309,6 +354,10 @@ async function selectedExtent(): Promise<{ readonly rows: number; readonly colum
     await context.sync();
     return { rows: first.rowCount, columns: first.columnCount };
   }).catch(() => one);
+}
+
+function block<T>(rows: number, columns: number, at: (row: number, column: number) => T): T[][] {
+  return Array.from({ length: rows }, (_, row) => Array.from({ length: columns }, (_, column) => at(row, column)));
 }
 
 /** What a cell is to hold, for the suite: blank is '', since nothing would leave it as it is. */

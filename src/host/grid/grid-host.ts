@@ -32,11 +32,13 @@ import {
 } from '@univerjs/sheets';
 import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
 import { greatestOf } from '../../core/numerics/extremes';
+import type { TableCell } from '../../tables/block-cell';
 import type { Cells } from '../../tables/cell';
 import type { WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
+import { byTable, inGrownTable, noTable } from '../growing-rows';
 import { problemOf } from '../problems';
 import { runName, titleIn } from './as-entered';
 import { contentAtRest } from './content-at-rest';
@@ -195,6 +197,32 @@ export class GridHost implements Host {
         Array.from({ length: place.columns }, (_, column) => cellData(cells[row]?.[column])),
       );
       await this.write(sheet, place.row + 1, place.column, rows);
+    } finally {
+      batch.dispose();
+    }
+  }
+
+  async writeTableCells(all: readonly TableCell[]): Promise<void> {
+    const tables = byTable(all);
+    const lacking = [...tables.keys()].find((name) => !this.placeOf(name));
+    if (lacking !== undefined) throw noTable(lacking);
+    const before = this.selected();
+    const batch = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(this.workbook().getUnitId());
+    try {
+      let grown = false;
+      for (const [name, own] of tables) {
+        const place = this.placeOf(name);
+        if (!place) throw noTable(name);
+        const sheet = this.sheet(place.sheet);
+        const { missing, cells } = inGrownTable(name, own, place.rows);
+        if (missing > 0) await this.insertRows(sheet, place, missing);
+        grown ||= missing > 0;
+        const value: IObjectMatrixPrimitiveType<ICellData> = {};
+        for (const one of cells) (value[place.row + one.row] ??= {})[place.column + one.column] = cellData(one.value);
+        await this.writeMatrix(sheet, place, value);
+      }
+      // Inserting rows makes the grid go there; the maker stays where they were.
+      if (grown && before) await this.select(before);
     } finally {
       batch.dispose();
     }
@@ -361,6 +389,15 @@ export class GridHost implements Host {
     rows.forEach((cells, r) => {
       value[row + r] = Object.fromEntries(cells.map((cell, c) => [column + c, cell]));
     });
+    await this.writeMatrix(sheet, { row, column }, value);
+  }
+
+  /** @param at any cell */
+  private async writeMatrix(
+    sheet: Worksheet,
+    { row, column }: { readonly row: number; readonly column: number },
+    value: IObjectMatrixPrimitiveType<ICellData>,
+  ): Promise<void> {
     const done = await this.commands.executeCommand(SetRangeValuesCommand.id, {
       unitId: sheet.getUnitId(),
       subUnitId: sheet.getSheetId(),

@@ -4,7 +4,7 @@ import type { WordsOf } from './words-of';
 
 /** What is said of sheets, and of how they are laid. */
 export const sheetWords: WordsOf<
-  'leatherPairs' | 'measuredApart' | 'layoutIgnored' | 'layoutUsed' | 'strayOffcut' | 'strayOffer' | 'offcutsUsed'
+  'leatherPairs' | 'measuredApart' | 'layoutIgnored' | 'layoutUsed' | 'strayOffcut' | 'strayOffer' | 'offcutsUsed' | 'pairsCut'
 > = {
   leatherPairs: (check) => ({
     check: `${LIMIT_ITEMS.pairSubstance}, mm`,
@@ -32,6 +32,10 @@ export const sheetWords: WordsOf<
   strayOffer: (check) => ({
     check: 'Offer',
     say: `nothing is bought of it: ${check.stock} is not in Bottom stock; correct the code of its stock`,
+  }),
+  pairsCut: ({ found, wanted }) => ({
+    check: 'Cut, pairs',
+    say: `${found} of ${wanted} pairs are cut: their sheets are in Cutting, Order and Cost no more`,
   }),
   offcutsUsed: (check) => ({
     check: 'Offcuts',

@@ -41,5 +41,7 @@ function nextInWords(next: RunSummary['next'], where: PlaceWords): string {
       return `order ${counted(next.sheets, 'sheet')} of ${counted(next.stocks, 'stock')}`;
     case 'cut':
       return 'cut: all sheets are on hand';
+    case 'make':
+      return 'make: all pairs are cut';
   }
 }

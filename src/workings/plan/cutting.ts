@@ -58,7 +58,7 @@ function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly St
     if (here > 0) counts.set(run.style.code, (counts.get(run.style.code) ?? 0) + here);
   }
   const steps = [...counts].map(([style, count], i) =>
-    step(`p${below(i + 1)}`, `Pieces of ${style}: two for each pair and piece`, undefined, count),
+    step(`p${below(i + 1)}`, `Pieces of ${style}: two for each pair to cut and piece`, undefined, count),
   );
   return { steps, sum: steps.map(({ symbol }) => symbol).join(' + ') };
 }

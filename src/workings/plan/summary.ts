@@ -27,7 +27,7 @@ export const summaryColumns: ColumnWorkings<RunSummary> = {
     what: 'The first day on which pairs are due, as in Pairage',
   }),
   'To put right': () => ({ what: 'Rows of Checks that are to be put right' }),
-  'Next step': () => ({ what: 'What is to be put right first; else what to order; else to cut' }),
+  'Next step': () => ({ what: 'What is to be put right first; else what to order; else to cut; else to make' }),
 };
 
 const cellOf = (row: number, style: string, due: number) => ({

@@ -6,17 +6,31 @@ import { ratesOf } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';
-import { step } from '../working';
+import { step, type Step } from '../working';
 import { type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 import { layerColumns, type LayerLine, partName, skived } from './layer-columns';
 
-const twice = (line: Pick<PieceLine, 'run' | 'sizeRun'>, context: Context): ColumnWorking => ({
+const twice = (
+  line: Pick<PieceLine, 'run' | 'sizeRun'>,
+  context: Context,
+  pairs: readonly Step[] = [step('p', 'Pairs in this size', undefined, line.sizeRun.pairs)],
+): ColumnWorking => ({
   given: pairsOf(context, line.run.style.code, line.sizeRun.size),
-  steps: [step('p', 'Pairs in this size', undefined, line.sizeRun.pairs)],
+  steps: pairs,
   symbol: 'n',
   what: 'Pieces to cut, left and right',
   formula: '2 · p',
 });
+
+const stillToCut: ColumnWorkings<PieceLine>[string] = (line, context) => {
+  const { pairs, toCut } = line.sizeRun;
+  if (toCut === pairs) return twice(line, context);
+  return twice(line, context, [
+    step('P', 'Pairs in this size', undefined, pairs),
+    step('c', 'Pairs of rows that are cut already', undefined, pairs - toCut),
+    step('p', 'Pairs to cut', 'P − c', toCut),
+  ]);
+};
 
 export const pieceColumns: ColumnWorkings<PieceLine> = {
   ...layerColumns,
@@ -26,7 +40,7 @@ export const pieceColumns: ColumnWorkings<PieceLine> = {
     formula: 'A / 100',
     source: 'shoelace formula',
   }),
-  'Cut number': twice,
+  'Cut number': stillToCut,
 };
 
 /** The one piece that a step is done to, as a line of pieces has it. */

@@ -15,6 +15,9 @@ export interface Offcut {
 /** Offcuts with a shorter side than this are not worth a place in the rack, mm (common practice). */
 export const LEAST_SIDE = 50;
 
+/** No offcut is narrower, mm: no piece of a bottom fits on it. */
+export const SMALLEST_OFFCUT = 20;
+
 /**
  * The rectangles that two straight cuts leave of a sheet, the first from edge to edge and as large as can be, the second
  * across what remains; each keeps the knife room from the pieces. Largest first, none where the pieces fill the sheet or

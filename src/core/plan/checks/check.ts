@@ -106,6 +106,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       readonly day: number;
       readonly meant: number;
     }
+  /** Pairs of a style that are cut already, and all of its pairs. */
+  | ({ readonly kind: 'pairsCut' } & Measured)
   | { readonly kind: 'price' }
   | ({ readonly kind: 'measuredApart' } & Measured)
   | { readonly kind: 'coverage' }

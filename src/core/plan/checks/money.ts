@@ -30,7 +30,9 @@ export function moneyChecks(
       if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'lookAt' });
       if (rates.one('money an hour', [subject]) === undefined)
         list.push({ kind: 'workRate', subject, verdict: 'lookAt' });
-      const choice = known(line) ? makeOrBuy(line) : undefined;
+      // Sheets of pairs that are cut are in no cost any more.
+      const whole = line.run.toCut === line.run.pairs;
+      const choice = whole && known(line) ? makeOrBuy(line) : undefined;
       if (choice) {
         const { make: found, buy: wanted, breakEven } = choice;
         list.push({

@@ -1,5 +1,6 @@
 import type { Stock } from '../../stock/stock';
 import type { Cutting } from '../cutting';
+import type { Runs } from '../runs';
 import type { Check } from './check';
 
 export function offcutChecks({ stocks }: Cutting): readonly Check[] {
@@ -10,6 +11,19 @@ export function offcutChecks({ stocks }: Cutting): readonly Check[] {
       subject,
       verdict: 'holds',
       codes: offcuts.map(({ code }) => code),
+    }));
+}
+
+/** Styles of which pairs are cut: no sheets are planned for those. */
+export function cutChecks({ styles }: Pick<Runs, 'styles'>): readonly Check[] {
+  return styles
+    .filter(({ pairs, toCut }) => toCut < pairs)
+    .map(({ style: { code: subject }, pairs, toCut }): Check => ({
+      kind: 'pairsCut',
+      subject,
+      verdict: 'holds',
+      found: pairs - toCut,
+      wanted: pairs,
     }));
 }
 
