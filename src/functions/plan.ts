@@ -1,3 +1,5 @@
+import { fillUp } from '../core/plan/fill-up';
+import { furtherLines, furtherPairsTable } from '../tables/further-pairs';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
 import { batchesTable } from '../tables/results/batches';
@@ -52,6 +54,19 @@ export function cutting(...tables: any[][][]) {
     const { plan, money } = soundPlan(tables);
     yield* plan.upTo('cutting');
     return writeTable(cuttingTable, plan.cutting.stocks, money);
+  });
+}
+
+/**
+ * Which further pairs of the run's styles and sizes come out of the sheets that it takes anyway, and what each costs beyond the stock: each by itself, proven by laying the run anew with it.
+ * @customfunction FILLUP
+ * @returns {any[][]} A table: a row a style and size, those with most pairs in the run first, with adhesive, sundries, work and spoilage.
+ */
+export function fillUpSheets(...tables: any[][][]) {
+  return answerStepwise(tables, function* () {
+    const { plan, money } = soundPlan(tables);
+    const lines = furtherLines(yield* fillUp(plan));
+    return writeTable(furtherPairsTable(sizeWriter(plan.runs.styles)), lines, money);
   });
 }
 

@@ -23,7 +23,7 @@ const functions = new Map<string, Answering>(
 
 /** Functions that plan, with the style worked by hand: small enough to follow. */
 const planned: readonly SampleCall[] = [
-  ...['SUMMARY', 'PIECES', 'CUTTING', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({
+  ...['SUMMARY', 'PIECES', 'CUTTING', 'FILLUP', 'ORDER', 'COST', 'CHECKS', 'BATCHES'].map((name) => ({
     name,
     args: rampShoe,
   })),

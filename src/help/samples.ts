@@ -14,6 +14,8 @@ const square = [
 ];
 const { Lasts: lasts, Outlines: outlines } = tableCells();
 const plan = planArguments();
+/** One style of the run: each size is laid anew. */
+const oneStyle = (plan[0] ?? []).filter(([style], at) => at === 0 || style === 'Teasel');
 
 /** At least one call of every function, with all of its arguments. */
 export const sampleCalls: readonly SampleCall[] = [
@@ -60,6 +62,7 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'SUMMARY', args: plan },
   { name: 'PIECES', args: plan },
   { name: 'CUTTING', args: plan },
+  { name: 'FILLUP', args: [oneStyle, ...plan.slice(1)] },
   { name: 'ORDER', args: plan },
   { name: 'COST', args: plan },
   { name: 'CHECKS', args: plan },

@@ -78,7 +78,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   lastsUnknown: own(lasts.name, 'Pairs on hand'),
   daysOnLast: own(lasts.name, 'Days on last'),
   late: own(pairage.name, 'Due'),
-  pairsCut: ({ subject }) => ({ table: pairage.name, code: subject, heading: 'Cut' }),
+  pairsCut: own(pairage.name, 'Cut'),
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   measuredApart: own(stock.name, 'Measured'),
   price: own(stock.name, 'Price'),

@@ -3,6 +3,7 @@ import { unsafeSVG } from 'lit/directives/unsafe-svg.js';
 import { hatchings } from '../drawing/hatching';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { StockCutting } from '../core/plan/cutting';
+import type { FurtherPair } from '../core/plan/fill-up';
 import type { Host } from '../host/host';
 import { runNameIn } from '../host/run-name';
 import { writeLayouts } from '../host/write-layouts';
@@ -28,6 +29,8 @@ import { Comparing } from './comparing';
 import './components';
 import { cuttingSection, SheetChoice } from './cutting-section';
 import { BROWSER, type FilesOut } from './files-out';
+import { fillSection, named } from './fill-section';
+import { FillingSheets } from './filling-sheets';
 import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
@@ -116,6 +119,7 @@ class Pane {
   private readonly searching: Searching;
   private readonly buying: Buying;
   private readonly booking: BookingCutting;
+  private readonly filling: FillingSheets;
   private readonly begin: Surroundings['begin'];
   private readonly runSearching: RunSearching;
 
@@ -146,6 +150,7 @@ class Pane {
     this.buying = new Buying(purchase, this.draw);
     this.runSearching = new RunSearching(search, this.draw);
     this.booking = new BookingCutting(this.draw);
+    this.filling = new FillingSheets(this.draw);
   }
 
   readonly draw = (): void => {
@@ -222,7 +227,8 @@ class Pane {
       case 'Run':
         return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}`;
       case 'Buy':
-        return buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes);
+        return html`${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
+        ${fillSection(watched, this.filling, (pair) => this.addPair(pair), this.undoes)}`;
       case 'Compare':
         return compareSection(watched, lead, this.comparing, figures);
       case 'Checks':
@@ -346,6 +352,10 @@ class Pane {
     const { booking, host } = this;
     const pairs = booking.state.kind === 'shown' ? pairsOf(booking.state.booking) : 0;
     this.attempt(() => booking.write(host), bookedInWords(pairs, this.undoes));
+  }
+
+  private addPair(pair: FurtherPair): void {
+    this.attempt(() => this.filling.add(pair, this.host), `${named(pair)} has a pair more in Pairage.`);
   }
 
   private rename(lost: LostCode, to: string): void {

@@ -1,3 +1,6 @@
+import { derived } from '../core/derived';
+import { type FillUp, fillUp } from '../core/plan/fill-up';
+import type { Plan } from '../core/plan/plan';
 import type { Problem } from '../core/problem';
 import { finished } from '../core/stepwise';
 import { possiblePlan, reading } from '../functions/plan-arguments';
@@ -7,6 +10,7 @@ import { benchDaysTable } from '../tables/results/bench-days';
 import { checksTable } from '../tables/results/checks';
 import { costTable } from '../tables/results/cost';
 import { cuttingTable } from '../tables/results/cutting';
+import { furtherLines, furtherPairsTable } from '../tables/results/further-pairs';
 import { orderTable } from '../tables/results/order';
 import { piecesTable } from '../tables/results/pieces';
 import { summaryTable } from '../tables/results/summary';
@@ -18,10 +22,18 @@ import { cellWorking, contextOf } from './plan/context';
 import { costColumns } from './plan/cost';
 import { cuttingColumns } from './plan/cutting';
 import { orderColumns } from './plan/order';
+import { furtherPairColumns } from './plan/further-pairs';
 import { summaryColumns } from './plan/summary';
 import { batchColumns } from './plan/batches';
 import { benchDayColumns } from './plan/bench-days';
 import { pieceColumns, ticketColumns } from './plan/ticket';
+
+const filledBefore = derived<Plan, FillUp>('what fills a plan’s sheets');
+
+/** Found once: each cell of its table asks for it. */
+function filledUp(plan: Plan): FillUp {
+  return filledBefore(plan, [], () => finished(fillUp(plan)));
+}
 
 /** The functions that plan: each cell of their tables, with the inputs that its figure comes from. */
 export const plan: Readonly<Record<string, WorkingOf>> = {
@@ -42,6 +54,11 @@ export const plan: Readonly<Record<string, WorkingOf>> = {
   CUTTING: (args, at) => {
     const context = contextOf(args);
     return cellWorking(cuttingTable, context.plan.cutting.stocks, cuttingColumns, context, at);
+  },
+  FILLUP: (args, at) => {
+    const context = contextOf(args);
+    const table = furtherPairsTable(sizeWriter(context.plan.runs.styles));
+    return cellWorking(table, furtherLines(filledUp(context.plan)), furtherPairColumns, context, at);
   },
   ORDER: (args, at) => {
     const context = contextOf(args, possiblePlan);

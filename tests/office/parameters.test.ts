@@ -30,6 +30,7 @@ const KNOWN: Readonly<Record<string, string>> = {
   SUMMARY: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   PIECES: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   CUTTING: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
+  FILLUP: 'pairage styles lasts stock rates outlines? layouts? offcuts? offers?',
   ORDER: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   COST: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   CHECKS: 'pairage styles lasts stock rates outlines? layouts? offcuts?',

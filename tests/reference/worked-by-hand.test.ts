@@ -78,6 +78,13 @@ describe('a style worked by hand from measurements to order', () => {
     expect(first('Weight')).toBeCloseTo(2 * (76.8706 + 30.78 + 70.794), 1);
   });
 
+  it('has room for an eleventh pair, which costs adhesive, sundries, work and spoiled adhesive', () => {
+    const further = table('FILLUP', ...plan);
+    expect([column(further, 'Style')[0], column(further, 'Size')[0]]).toEqual(['Ramp shoe', 38]);
+    // As in Cost, without stock and what is spoiled of it: 0.87835 + 1.5 + 43.5 + 0.05 × 0.87835.
+    expect(column(further, 'Beyond stock')[0]).toBeCloseTo(45.92227, 4);
+  });
+
   it('stands 59 under the seat and 14 under the tread', () => {
     const checks = table('CHECKS', ...plan);
     const heel = checks.find((row) => String(row[1]).startsWith('Heel control'));

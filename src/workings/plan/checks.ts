@@ -47,6 +47,7 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
     'Height from which stability wants a second look, usual 50 mm',
   ],
   leatherPairs: ['', 'Difference in substance between the soles of a pair, usual 0.3 mm'],
+  pairsCut: ['Pairs of rows that are cut', 'All pairs of the style'],
   lasts: ['Pairs of lasts on hand in that size', 'One pair or more'],
   late: ['Days from the day due to the day that the last pair is off its last', 'None'],
   makeOrBuy: [

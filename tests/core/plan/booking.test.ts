@@ -114,7 +114,9 @@ describe('booking', () => {
               moved(cutting.pieces[piece]!.ring, turn).map(([u, v]): Point => [u + x, v + y]),
             ),
           );
-          const net = outlines.flat().reduce((sum, ring) => sum + Math.abs(polygonArea([...ring])), 0);
+          const net = outlines
+            .flat()
+            .reduce((sum, ring) => sum + Math.abs(polygonArea(ring.map(([x, y]): [number, number] => [x, y]))), 0);
           const whole =
             sheets * stock.length * stock.width + cutting.offcuts.reduce((sum, one) => sum + one.length * one.width, 0);
           const kept = booked.left

@@ -444,6 +444,39 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
     expect(suite.cell('Run', 5, 1).formula).toBe('=SUM(B4:B5)');
   });
 
+  it('writes cells of several tables at once, and lets those grow that are too short', async () => {
+    await host.load(small);
+    const before = (await host.tables()).get('Pairage') ?? [];
+    await host.writeTableCells([
+      { table: 'Pairage', row: 1, column: 1, value: 9 },
+      { table: 'Pairage', row: before.length, column: 0, value: '1-2' },
+      { table: 'Pairage', row: before.length + 1, column: 1, value: 4 },
+      { table: 'Bottom stock', row: 1, column: 1, value: '' },
+    ]);
+    const last = before.length - 1;
+    // New rows come before the last, which stays the last.
+    expect((await host.tables()).get('Pairage')).toEqual([
+      ...before.slice(0, 1),
+      [before[1]![0], 9],
+      ...before.slice(2, last),
+      ['1-2', null],
+      [null, 4],
+      before[last],
+    ]);
+    expect((await host.tables()).get('Bottom stock')?.[1]?.[1]).toBeNull();
+  });
+
+  it('writes none of the cells where one of the tables is not there', async () => {
+    await host.load(small);
+    const before = await host.tables();
+    const writing = host.writeTableCells([
+      { table: 'Pairage', row: 1, column: 1, value: 9 },
+      { table: 'Shelf', row: 1, column: 1, value: 9 },
+    ]);
+    await expect(writing).rejects.toThrow('The workbook has no table "Shelf"; load the tables again to have it.');
+    expect(await host.tables()).toEqual(before);
+  });
+
   describe('the selection', () => {
     beforeEach(() => host.load(small));
 
