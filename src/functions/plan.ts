@@ -1,5 +1,5 @@
 import { fillUp } from '../core/plan/fill-up';
-import { furtherLines, furtherPairsTable } from '../tables/further-pairs';
+import { furtherLines, furtherPairsTable } from '../tables/results/further-pairs';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
 import { batchesTable } from '../tables/results/batches';

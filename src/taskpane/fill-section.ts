@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { FillUp, FurtherPair } from '../core/plan/fill-up';
-import { notTriedInWords } from '../tables/further-pairs';
+import { notTriedInWords } from '../tables/results/further-pairs';
 import { button } from './button';
 import type { FillingSheets, FillState } from './filling-sheets';
 import { progressBar } from './progress-bar';

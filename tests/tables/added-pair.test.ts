@@ -6,7 +6,7 @@ import { tableCells } from '../../src/workbook/table-cells';
 
 const withPairage = (...rows: readonly unknown[][]) =>
   new Map([...Object.entries(tableCells()), ['Pairage', rows] as const]);
-const cellFor = (tables: ReadonlyMap<string, unknown[][]>, size: number) => {
+const cellFor = (tables: ReadonlyMap<string, readonly unknown[][]>, size: number) => {
   const { plan } = readPlan(planCells(tables));
   const [run] = plan.runs.styles;
   return addedPair(

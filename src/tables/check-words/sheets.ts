@@ -4,7 +4,14 @@ import type { WordsOf } from './words-of';
 
 /** What is said of sheets, and of how they are laid. */
 export const sheetWords: WordsOf<
-  'leatherPairs' | 'measuredApart' | 'layoutIgnored' | 'layoutUsed' | 'strayOffcut' | 'strayOffer' | 'offcutsUsed' | 'pairsCut'
+  | 'leatherPairs'
+  | 'measuredApart'
+  | 'layoutIgnored'
+  | 'layoutUsed'
+  | 'strayOffcut'
+  | 'strayOffer'
+  | 'offcutsUsed'
+  | 'pairsCut'
 > = {
   leatherPairs: (check) => ({
     check: `${LIMIT_ITEMS.pairSubstance}, mm`,

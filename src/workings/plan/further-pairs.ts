@@ -1,6 +1,6 @@
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { FurtherPair } from '../../core/plan/fill-up';
-import type { FurtherLine } from '../../tables/further-pairs';
+import type { FurtherLine } from '../../tables/results/further-pairs';
 import { below } from '../heights';
 import { step } from '../working';
 import { cell, type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { fillUp } from '../../../src/core/plan/fill-up';
 import { Plan } from '../../../src/core/plan/plan';
 import { finished } from '../../../src/core/stepwise';
-import { furtherLines, furtherPairsTable } from '../../../src/tables/further-pairs';
+import { furtherLines, furtherPairsTable } from '../../../src/tables/results/further-pairs';
 import { writeTable } from '../../../src/tables/result';
 import { inputOf, type Named, STOCKS, USUAL_TABLES } from '../samples';
 

@@ -1,6 +1,6 @@
-import type { FillUp, FurtherPair } from '../core/plan/fill-up';
-import type { PieceLine } from '../core/plan/pieces';
-import { figure, MONEY, type ResultTable, words } from './result';
+import type { FillUp, FurtherPair } from '../../core/plan/fill-up';
+import type { PieceLine } from '../../core/plan/pieces';
+import { figure, MONEY, type ResultTable, words } from '../result';
 
 /** A pair that comes out of the sheets, or what is to be said where none does or not all were tried. */
 export type FurtherLine = { readonly pair: FurtherPair } | { readonly note: string; readonly pair?: undefined };
