@@ -1,3 +1,4 @@
+import { cuttingName } from '../core/plan/cutting';
 import type { RunProgress } from '../workers/search-run';
 import type { SearchedStock } from './search-workbook';
 
@@ -11,7 +12,7 @@ export class SearchLine {
   ) {}
 
   tell({ at, number, count, done, found }: RunProgress): void {
-    const stock = `Searching ${at.stock.code}, ${number} of ${count}`;
+    const stock = `Searching ${cuttingName(at)}, ${number} of ${count}`;
     const best = found.find(({ cutting }) => cutting === at)?.progress.sheets ?? at.sheets;
     const now = this.live ? `${stock}: ${Math.round(100 * done)} % done, ${best} of ${at.sheets} sheets` : stock;
     if (now === this.last) return;

@@ -1,4 +1,5 @@
 import type { Answer, Task } from '../core/cutting/search/perform';
+import { cuttingName } from '../core/plan/cutting';
 import type { Host } from '../host/host';
 import { writeLayouts } from '../host/write-layouts';
 import { planCells } from '../tables/plan-cells';
@@ -10,6 +11,7 @@ import { searchStock } from '../workers/search-stock';
 
 /** What the search of a stock came to, in sheets. */
 export interface SearchedStock {
+  /** With the format that was searched, where it is another than that of the stock's own row. */
   readonly stock: string;
   /** Of the plan as it was. */
   readonly before: number;
@@ -43,12 +45,11 @@ export async function searchWorkbook(
     await writeLayouts(
       host,
       better.map(({ progress }) => progress),
-      stocks,
     );
-  return found.map(({ cutting: { stock, sheets: before, least }, progress }) => ({
-    stock: stock.code,
-    before,
-    sheets: Math.min(before, progress.sheets),
-    least,
+  return found.map(({ cutting, progress }) => ({
+    stock: cuttingName(cutting),
+    before: cutting.sheets,
+    sheets: Math.min(cutting.sheets, progress.sheets),
+    least: cutting.least,
   }));
 }

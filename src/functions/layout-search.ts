@@ -2,6 +2,7 @@ import { bytesOfRecords } from '../core/bytes';
 import { Memo } from '../core/memo';
 import { Memory } from '../core/memory';
 import type { StockCutting } from '../core/plan/cutting';
+import { searchChances } from '../core/plan/search-chances';
 import type { FoundRow } from '../core/plan/inputs';
 import { EFFORT, searchStock } from '../workers/search-stock';
 import { crewHere } from '../workers/workers';
@@ -70,7 +71,9 @@ async function search(
   const rows: FoundRow[] = [];
   const crew = crewHere();
   try {
-    for (const cutting of stocks) {
+    // Of a stock in several formats one search lays all of it.
+    const searched = new Set(searchChances(stocks).map(({ cutting }) => cutting));
+    for (const cutting of stocks.filter((one) => searched.has(one))) {
       const key = `${cutting.content} ${effort} ${seed}`;
       const found = ended.find(key) ?? (await searchStock(cutting, effort, seed, () => undefined, token, crew)).layouts;
       if (token.stopped) break;

@@ -247,7 +247,7 @@ class Pane {
     const { searching, runSearching, undoes, watched } = this;
     const one = runSearching.running
       ? nothing
-      : searchSection(cutting, searching, (found) => this.writeLayout(found), undoes);
+      : searchSection(cutting, stocks, searching, (found) => this.writeLayout(found), undoes);
     if (searching.state.kind === 'running') return html`${one}`;
     const write = (found: readonly StockFound[]) => this.writeLayouts(found);
     const { effort } = searching;
@@ -333,7 +333,7 @@ class Pane {
   /** Writes layouts in one step, so that one undo takes them back. */
   private write(found: readonly StockProgress[], wrote: () => void, done: string): void {
     const work = async () => {
-      await writeLayouts(this.host, found, this.watched.results?.cuttings);
+      await writeLayouts(this.host, found);
       wrote();
     };
     this.attempt(work, done);

@@ -33,7 +33,9 @@ export function runSearchSection(input: RunSearchInput): TemplateResult {
 function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
   const chances = searchChances(stocks);
   const codes = (why: 'least' | 'pairs' | undefined) =>
-    chances.filter(({ hopeless }) => hopeless === why).map(({ cutting }) => cuttingName(cutting));
+    chances
+      .filter(({ hopeless }) => hopeless === why)
+      .map(({ cutting }) => (why === 'least' ? cutting.stock.code : cuttingName(cutting)));
   const [worth, least, paired] = [codes(undefined), codes('least'), codes('pairs')];
   const most = savedTogether(chances.map((chance) => chance.most));
   return html`${

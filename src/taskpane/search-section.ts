@@ -1,5 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
+import { searchChances } from '../core/plan/search-chances';
+import { formatName } from '../core/stock/offer';
 import { button } from './button';
 import { progressBar } from './progress-bar';
 import { type Effort, EFFORTS, type StockProgress } from '../workers/search-stock';
@@ -13,16 +15,20 @@ const EFFORT_WORDS: Readonly<Record<Effort, string>> = {
 };
 
 /**
- * Looks for a layout of the stock shown with fewer sheets: start, watch, stop and keep the best, write it down.
+ * Looks for a layout of the stock shown with fewer sheets, of the format of which most can be saved: start, watch, stop
+ * and keep the best, write it down.
  * @param undoes whether the workbook's undo takes back what is written
  */
 export function searchSection(
-  cutting: StockCutting,
+  shown: StockCutting,
+  stocks: readonly StockCutting[],
   searching: Searching,
   write: (found: StockProgress) => void,
   undoes: boolean,
 ): TemplateResult {
   const { state, of } = searching;
+  const parts = stocks.filter(({ stock }) => stock.code === shown.stock.code);
+  const cutting = searchChances(parts)[0]?.cutting ?? shown;
   const own = searching.isFor(cutting);
   return html`<section class="section" aria-labelledby="search">
     <header><h2 id="search">Search for fewer sheets</h2></header>
@@ -33,11 +39,16 @@ export function searchSection(
         ? html`<p><i class="sign bad" aria-hidden="true"></i> The search ended without an answer: ${state.why}.</p>`
         : nothing
     }
-    ${state.kind === 'running' ? nothing : begin(cutting, searching, state.kind === 'found' && own)}
+    ${state.kind === 'running' ? nothing : begin(cutting, parts, searching, state.kind === 'found' && own)}
   </section>`;
 }
 
-function begin(cutting: StockCutting, searching: Searching, again: boolean): TemplateResult {
+function begin(
+  cutting: StockCutting,
+  parts: readonly StockCutting[],
+  searching: Searching,
+  again: boolean,
+): TemplateResult {
   const { least, format } = cutting;
   if (format.pairs !== undefined) {
     return html`<p class="caption">
@@ -46,12 +57,17 @@ function begin(cutting: StockCutting, searching: Searching, again: boolean): Tem
   }
   if (cutting.sheets <= least) {
     return html`<p class="caption">
-      ${cuttingName(cutting)} takes ${sheetsInWords(cutting.sheets)}, the least possible: no search could save one.
+      ${cutting.stock.code} takes ${listed(parts.map(takenInWords))}, the least possible: no search could save one.
     </p>`;
   }
   return html`<p class="caption">
-      ${cuttingName(cutting)} takes ${sheetsInWords(cutting.sheets)}; no fewer than ${least} would be enough. The sheet
-      stays free meanwhile.
+      ${cutting.stock.code} takes ${listed(parts.map(takenInWords))};
+      ${
+        cutting.beside
+          ? `of ${formatName(cutting.stock)} mm, with those of its other formats filled first, ${least === 0 ? 'none may be needed' : `no fewer than ${least} would be enough`}`
+          : `no fewer than ${least} would be enough`
+      }.
+      The sheet stays free meanwhile.
     </p>
     <div class="row">
       <label class="field grow"
@@ -140,7 +156,16 @@ export function inLayouts(what: string, undoes: boolean): TemplateResult {
   </p>`;
 }
 
-/** "one sheet", "3 sheets". */
+/** "no sheet", "one sheet", "3 sheets". */
 export function sheetsInWords(count: number): string {
-  return count === 1 ? 'one sheet' : `${count} sheets`;
+  return count === 0 ? 'no sheet' : count === 1 ? 'one sheet' : `${count} sheets`;
+}
+
+/** "3 sheets", "one sheet of 1000 × 500 mm". */
+function takenInWords({ sheets, stock, otherFormat }: StockCutting): string {
+  return otherFormat === undefined ? sheetsInWords(sheets) : `${sheetsInWords(sheets)} of ${formatName(stock)} mm`;
+}
+
+function listed(parts: readonly string[]): string {
+  return new Intl.ListFormat('en', { type: 'conjunction' }).format(parts);
 }

@@ -1,6 +1,6 @@
 import type { Token } from '../core/cutting/search/effort';
 import type { StockCutting } from '../core/plan/cutting';
-import { foundRows } from '../core/plan/found-rows';
+import { commonGround, rowsOnGround } from '../core/plan/common-ground';
 import type { FoundRow } from '../core/plan/inputs';
 import type { Answer, Task } from '../core/cutting/search/perform';
 import type { Crew } from './crew';
@@ -20,7 +20,7 @@ export interface StockProgress {
   readonly least: number;
   /** Share of the effort that has been spent, 0 to 1. */
   readonly done: number;
-  /** Rows for the Layouts table. */
+  /** Rows for the Layouts table, of all formats of the stock. */
   readonly layouts: readonly FoundRow[];
 }
 
@@ -44,7 +44,7 @@ export async function searchStock(
   token: Token,
   crew: Crew<Task, Answer>,
 ): Promise<StockProgress> {
-  const { pieces, format, stock, layout, rows, least } = cutting;
+  const { stock, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
     stock: stock.code,
     format: cutting.otherFormat,
@@ -53,8 +53,9 @@ export async function searchStock(
     saved: rows - progress.layout.sheets.length,
     least,
     done: progress.done,
-    layouts: foundRows(cutting, progress.layout),
+    layouts: rowsOnGround(cutting, progress.layout),
   });
+  const { pieces, format, layout } = commonGround(cutting);
   const job = { pieces, format, effort, seed, start: layout };
   return told(await run(job, (progress) => listener(told(progress)), token, crew));
 }

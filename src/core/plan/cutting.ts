@@ -9,6 +9,7 @@ import { byFormat, formatName, sameFormat } from '../stock/offer';
 import { sheetArea, type Stock } from '../stock/stock';
 import { fold } from './codes';
 import { givenShares, rowsOfStock } from './given-shares';
+import { type BesideFormat, onCommonGround } from './common-ground';
 import type { PlanInput } from './inputs';
 import { FEET, type PieceLine, pieceKey, piecesFrom, type StockPieces } from './pieces';
 import { costOf, EQUAL_MONEY, offersOf, quickShares } from './quick-shares';
@@ -43,7 +44,7 @@ export interface StockCutting {
   readonly lostBetween: number;
   /** Lost outside of that ground, as a share of the sheets. */
   readonly lostOutside: number;
-  /** No fewer sheets would be enough. */
+  /** No fewer sheets would be enough, beside those of the stock's other formats that are cut or on the shelf. */
   readonly least: number;
   /** Whole sheets that the layout takes, and offcuts that it uses. */
   readonly sheets: number;
@@ -54,6 +55,8 @@ export interface StockCutting {
   readonly rows: number;
   /** Why a given layout is not used. */
   readonly ignored?: string | undefined;
+  /** Sheets of the stock's other formats, which its pieces may lie on too. */
+  readonly beside?: readonly BesideFormat[] | undefined;
 }
 
 /** What sheets of one format of a stock are called: the stock's code, and the format where it is not that of its own row. */
@@ -106,6 +109,15 @@ function* laidOn(
   const quick = yield* quickShares(formats, all, shelf);
   const rows = rowsOfStock(input.layouts).get(fold(stock.code));
   const given = rows && (yield* givenShares(rows, formats, all, shelf));
+  return onCommonGround(yield* bestOf(quick, given, all), formats, all, shelf);
+}
+
+/** A given layout where it holds and is no worse, else the quick rows. */
+function* bestOf(
+  quick: readonly Share[],
+  given: { readonly shares: readonly Share[] } | { readonly ignored: string } | undefined,
+  all: ToLay,
+): Stepwise<readonly StockCutting[]> {
   if (!given || 'ignored' in given) return yield* cuttingsOf(quick, all, given?.ignored);
   const found = yield* cuttingsOf(given.shares, all);
   const laid = yield* cuttingsOf(quick, all);

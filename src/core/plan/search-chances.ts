@@ -18,16 +18,27 @@ export interface Chance {
 
 /**
  * What there is to be saved of a run's stocks: most money first, then what has no price by its sheets, then what is
- * hopeless. The least a stock could take is proven by area, its offcuts taken off.
+ * hopeless. The least a stock could take is proven by area, its offcuts taken off. Of a stock that is cut from sheets of
+ * several formats, the format of which most can be saved: a search lays its pieces onto those of the others too.
  */
 export function searchChances(stocks: readonly StockCutting[]): readonly Chance[] {
-  return stocks
-    .map((cutting): Chance => {
-      const { least, sheets, format } = cutting;
-      const hopeless = sheets <= least ? 'least' : format.pairs !== undefined ? 'pairs' : undefined;
-      return { cutting, most: hopeless ? { sheets: 0, money: 0 } : savingOf(cutting, least), hopeless };
-    })
-    .sort((a, b) => rank(a) - rank(b) || (b.most.money ?? 0) - (a.most.money ?? 0) || b.most.sheets - a.most.sheets);
+  const best = new Map<string, Chance>();
+  for (const cutting of stocks) {
+    const chance = chanceOf(cutting);
+    const known = best.get(cutting.stock.code);
+    if (!known || inOrder(chance, known) < 0) best.set(cutting.stock.code, chance);
+  }
+  return [...best.values()].sort(inOrder);
+}
+
+function chanceOf(cutting: StockCutting): Chance {
+  const { least, sheets, format } = cutting;
+  const hopeless = sheets <= least ? 'least' : format.pairs !== undefined ? 'pairs' : undefined;
+  return { cutting, most: hopeless ? { sheets: 0, money: 0 } : savingOf(cutting, least), hopeless };
+}
+
+function inOrder(a: Chance, b: Chance): number {
+  return rank(a) - rank(b) || (b.most.money ?? 0) - (a.most.money ?? 0) || b.most.sheets - a.most.sheets;
 }
 
 function rank({ hopeless, most }: Chance): number {

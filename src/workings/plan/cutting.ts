@@ -1,5 +1,6 @@
 import { areaWithRoom, leastByArea, offcutsHold } from '../../core/cutting/sheet/least-sheets';
 import { sheetArea } from '../../core/stock/stock';
+import { commonGround } from '../../core/plan/common-ground';
 import type { StockCutting } from '../../core/plan/cutting';
 import { offersTable } from '../../tables/offers';
 import { below } from '../heights';
@@ -63,6 +64,11 @@ function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly St
   return { steps, sum: steps.map(({ symbol }) => symbol).join(' + ') };
 }
 
+/** What is filled before whole sheets of the format. */
+function onBeside({ beside = [] }: StockCutting): string {
+  return beside.length === 0 ? 'Room on the offcuts' : 'Room on the offcuts and on the sheets of other formats';
+}
+
 export const cuttingColumns: ColumnWorkings<StockCutting> = {
   Stock: ({ stock }, context) => ({
     given: [cell(context, 'stock', stock.row, 'code')],
@@ -92,7 +98,8 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
     source: 'rows of pieces of all sizes (derived); the search’s layout where Layouts holds one',
   }),
   'Least possible': (one, context) => {
-    const { pieces, format: room, stock } = one;
+    const { stock } = one;
+    const { pieces, format: room } = commonGround(one);
     const onOffcuts = offcutsHold(room);
     const byArea = stock.natural ? one.least : leastByArea(pieces, room);
     return {
@@ -109,7 +116,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
                 'mm²',
               ),
             ]),
-        ...(onOffcuts > 0 ? [step('Q', 'Room on the offcuts', undefined, onOffcuts, 'mm²')] : []),
+        ...(onOffcuts > 0 ? [step('Q', onBeside(one), undefined, onOffcuts, 'mm²')] : []),
         ...(byArea < one.least ? [step('q', 'Sheets that the area alone asks for', undefined, byArea)] : []),
       ],
       what:
