@@ -7,26 +7,11 @@ import { Fingerprint } from '../fingerprint';
 import { Memo } from '../memo';
 import { formatName } from '../stock/offer';
 import type { Stock } from '../stock/stock';
-import type { StockCutting } from './cutting';
 import { foundRows } from './found-rows';
 import type { FoundRow, OffcutRow } from './inputs';
 import { planMemory } from './plan-memory';
+import type { BesideFormat, StockCutting } from './stock-cutting';
 import { formatOf, type ToLay } from './stock-share';
-
-/** Sheets of another format of the same stock, which pieces may lie on too. */
-export interface BesideFormat {
-  readonly stock: Stock;
-  readonly otherFormat?: string | undefined;
-  readonly format: SheetFormat;
-  /** How they are cut now. */
-  readonly layout: Layout;
-  /** How many of them lie blank on the shelf. */
-  readonly blank: number;
-  /** Whether more are cut than lie on the shelf. */
-  readonly bought: boolean;
-  /** Whether they stay as they are: traced sheets, and those on which pairs match, are not filled by turns with others. */
-  readonly fixed: boolean;
-}
 
 /** Pieces, and the sheets that they lie on together: whole ones of the format at hand, all others as offcuts. */
 export interface CommonGround {

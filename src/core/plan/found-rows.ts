@@ -1,5 +1,5 @@
 import { type Layout, laidSheets } from '../cutting/sheet/layout';
-import type { StockCutting } from './cutting';
+import type { StockCutting } from './stock-cutting';
 import type { FoundRow } from './inputs';
 
 /** Rows for the table Layouts: where each piece of a stock lies on sheets of one format. */
