@@ -1,6 +1,3 @@
-import type { Layout } from '../cutting/sheet/layout';
-import type { Piece } from '../cutting/sheet/piece';
-import type { SheetFormat, ShelfOffcut } from '../cutting/sheet/sheet';
 import { Fingerprint } from '../fingerprint';
 import { area } from '../geometry/area';
 import { Problem } from '../problem';
