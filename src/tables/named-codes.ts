@@ -5,7 +5,7 @@ import { columnsIn } from './headings';
 import { INPUT_TABLES } from './input-tables';
 import type { Columns, Table } from './schema';
 
-type Argument = keyof typeof INPUT_TABLES;
+type TableArgument = keyof typeof INPUT_TABLES;
 
 /** A cell of a table's block, its headings in row 0. */
 export interface BlockPlace {
@@ -32,14 +32,14 @@ export interface LostCode {
 const OF_STYLES = ['insole', 'welt', 'midsole', 'sole', 'lifts', 'platform', 'outsole', 'topPiece', 'cover'];
 
 /** Columns in which a table's codes are named, by table. */
-const NAMED_IN: Readonly<Partial<Record<Argument, Partial<Record<Argument, readonly string[]>>>>> = {
+const NAMED_IN: Readonly<Partial<Record<TableArgument, Partial<Record<TableArgument, readonly string[]>>>>> = {
   stock: { styles: OF_STYLES, layouts: ['stock'], offcuts: ['stock'], offers: ['stock'] },
   styles: { pairage: ['style'] },
   lasts: { styles: ['last'] },
 };
 
 /** Costs and times name a style, a stock or a material: what is in no table may be none of them. */
-const ALSO_FOR: readonly Argument[] = ['stock', 'styles'];
+const ALSO_FOR: readonly TableArgument[] = ['stock', 'styles'];
 
 /** More than this many and a guess helps nobody. */
 const MOST_MEANT = 3;
@@ -49,7 +49,7 @@ const MOST_MEANT = 3;
  * @param tables the input tables by name, headings first
  */
 export function lostCodes(tables: ReadonlyMap<string, Cells>): readonly LostCode[] {
-  return (Object.keys(NAMED_IN) as Argument[]).flatMap((argument) => {
+  return (Object.keys(NAMED_IN) as TableArgument[]).flatMap((argument) => {
     const own = INPUT_TABLES[argument];
     const defined = definedCodes(argument, tables);
     if (defined.length === 0) return [];
@@ -84,7 +84,9 @@ function meantBy(code: string, defined: readonly string[], idle: readonly string
 
 /** The cells in which a code is named, with another in its place; other codes of the same cell stay as they are. */
 export function renamedIn(tables: ReadonlyMap<string, Cells>, lost: LostCode, to: string): readonly CellChange[] {
-  const argument = (Object.keys(INPUT_TABLES) as Argument[]).find((one) => INPUT_TABLES[one].name === lost.definedIn);
+  const argument = (Object.keys(INPUT_TABLES) as TableArgument[]).find(
+    (one) => INPUT_TABLES[one].name === lost.definedIn,
+  );
   if (!argument) return [];
   const places = [...namingCells(argument, tables)];
   if (ALSO_FOR.includes(argument)) for (const one of cellsUnder('rates', ['scope'], tables)) places.push(one);
@@ -111,13 +113,13 @@ function replaced(text: string, from: string, to: string): string {
     .join('');
 }
 
-function definedCodes(argument: Argument, tables: ReadonlyMap<string, Cells>): readonly string[] {
+function definedCodes(argument: TableArgument, tables: ReadonlyMap<string, Cells>): readonly string[] {
   return [...cellsUnder(argument, ['code'], tables)].map(({ cell }) => String(cell).trim()).filter(Boolean);
 }
 
-function* namingCells(argument: Argument, tables: ReadonlyMap<string, Cells>): Generator<Named> {
+function* namingCells(argument: TableArgument, tables: ReadonlyMap<string, Cells>): Generator<Named> {
   for (const [by, columns] of Object.entries(NAMED_IN[argument] ?? {})) {
-    yield* cellsUnder(by as Argument, columns, tables);
+    yield* cellsUnder(by as TableArgument, columns, tables);
   }
 }
 
@@ -128,7 +130,7 @@ interface Named {
 
 /** Cells with words under some of a table's columns. */
 function* cellsUnder(
-  argument: Argument,
+  argument: TableArgument,
   columns: readonly string[],
   tables: ReadonlyMap<string, Cells>,
 ): Generator<Named> {

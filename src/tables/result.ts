@@ -29,21 +29,25 @@ export interface ResultTable<T> {
 /** Stands in units for the sheet's own money. */
 export const MONEY = '¤';
 
-interface Look {
+interface ColumnLook {
   readonly unit?: string;
   readonly width?: number;
   readonly format?: string;
   readonly wraps?: boolean;
 }
 
-export function words<T>(heading: string, cell: ResultColumn<T>['cell'], look: Look & Totals<T> = {}): ResultColumn<T> {
+export function words<T>(
+  heading: string,
+  cell: ResultColumn<T>['cell'],
+  look: ColumnLook & Totals<T> = {},
+): ResultColumn<T> {
   return { heading, align: 'left', width: 118, cell, ...look };
 }
 
 export function figure<T>(
   heading: string,
   cell: ResultColumn<T>['cell'],
-  look: Look & Totals<T> = {},
+  look: ColumnLook & Totals<T> = {},
 ): ResultColumn<T> {
   return { heading, align: 'right', width: 70, format: '0.0', cell, ...look };
 }

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { blank } from '../workbook/blank';
 import { button } from './button';
 import type { Lead } from './go-to';
-import { type Step, type StepState, steps } from './steps';
+import { type FirstStep, type StepState, steps } from './steps';
 import type { Watched } from './watched';
 
 const SIGNS: Readonly<Record<StepState, string>> = { done: 'sign ok', begun: 'sign see', untouched: 'sign none' };
@@ -48,7 +48,7 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
   </section>`;
 }
 
-function stepList(list: readonly Step[], lead: Lead): TemplateResult {
+function stepList(list: readonly FirstStep[], lead: Lead): TemplateResult {
   return html`<ol class="steps">
     ${list.map(
       ({ table, say, state, optional }) =>

@@ -11,7 +11,7 @@ import type { WorkbookPlan } from '../workbook/workbook';
 export type StepState = 'untouched' | 'begun' | 'done';
 
 /** One step of the first run through the tables. */
-export interface Step {
+export interface FirstStep {
   readonly table: string;
   readonly say: string;
   /** Whether a plan can be made without it. */
@@ -22,13 +22,13 @@ export interface Step {
 const { lasts, stock, styles, pairage, rates } = INPUT_TABLES;
 
 /** The tables in the order in which a maker fills them in: each names codes of those before it. */
-const ORDER: readonly { readonly table: Table; readonly say: string; readonly optional?: boolean }[] = [
-  { table: lasts as unknown as Table, say: 'Measure your lasts: bottom length, widths, heel height, pairs on hand.' },
-  { table: stock as unknown as Table, say: 'Enter the sheets on offer: material, thickness, size, price.' },
-  { table: styles as unknown as Table, say: 'Say what each style is built from, on which last.' },
-  { table: pairage as unknown as Table, say: 'Enter the pairs of each style under their sizes.' },
+const ORDER: readonly { readonly table: Table<Columns>; readonly say: string; readonly optional?: boolean }[] = [
+  { table: lasts, say: 'Measure your lasts: bottom length, widths, heel height, pairs on hand.' },
+  { table: stock, say: 'Enter the sheets on offer: material, thickness, size, price.' },
+  { table: styles, say: 'Say what each style is built from, on which last.' },
+  { table: pairage, say: 'Enter the pairs of each style under their sizes.' },
   {
-    table: rates as unknown as Table,
+    table: rates,
     say: 'Enter your costs and times, for the cost of a pair and the days.',
     optional: true,
   },
@@ -44,8 +44,8 @@ export function steps(
   tables: ReadonlyMap<string, Cells>,
   problems: readonly Problem[],
   examples: WorkbookPlan,
-): readonly Step[] {
-  return ORDER.map(({ table, say, optional = false }): Step => {
+): readonly FirstStep[] {
+  return ORDER.map(({ table, say, optional = false }): FirstStep => {
     const cells = tables.get(table.name) ?? [];
     return {
       table: table.name,

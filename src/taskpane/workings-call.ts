@@ -4,7 +4,7 @@ import type { Cell, Cells } from '../tables/cell';
 import { working } from '../workings/workings';
 
 /** One argument of a call: what the function got, and where that stands if it stands in cells. */
-export interface Argument {
+export interface GivenArgument {
   readonly value: Cell;
   readonly place?: TablePlace | undefined;
 }
@@ -13,7 +13,7 @@ export interface Argument {
 export interface Call {
   /** Without the namespace. */
   readonly name: string;
-  readonly args: readonly Argument[];
+  readonly args: readonly GivenArgument[];
   /** Whether the call is the whole formula. */
   readonly whole: boolean;
 }
@@ -41,7 +41,7 @@ export async function callIn(
   const root = parsed(formula);
   const call = root && firstCall(root);
   if (!call) return undefined;
-  const args: Argument[] = [];
+  const args: GivenArgument[] = [];
   for (const one of call.arguments as readonly (AstExpression | null)[]) args.push(await argument(one, sheet, read));
   return { name: call.callee.name.replace(NAMESPACE, '').toUpperCase(), args, whole: call === root };
 }
@@ -74,7 +74,7 @@ async function argument(
   node: AstExpression | null,
   sheet: string,
   read: (reference: Reference) => Promise<Block | undefined>,
-): Promise<Argument> {
+): Promise<GivenArgument> {
   if (!node) return { value: null };
   switch (node.type) {
     case 'Literal':
@@ -185,6 +185,6 @@ function referenceOf(text: string, kind: string, sheet: string): Reference | und
 }
 
 /** A block's cells, whatever an argument was. */
-export function blockOf({ value }: Argument): Cells {
+export function blockOf({ value }: GivenArgument): Cells {
   return Array.isArray(value) ? (value as Cells) : [[value]];
 }

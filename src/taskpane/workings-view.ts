@@ -12,7 +12,7 @@ import { working } from '../workings/workings';
 import { button } from './button';
 import type { DescribedFunction } from './function-list';
 import { cellIn } from '../tables/block-cell';
-import { type Argument, blockOf, type Call, callIn, Unreadable } from './workings-call';
+import { type GivenArgument, blockOf, type Call, callIn, Unreadable } from './workings-call';
 
 /** What the view shows. */
 type WorkingsShown =
@@ -209,7 +209,7 @@ export class WorkingsView extends LitElement {
   /** The arguments of one answer: where a range stands for one value, the answers spill and each has a cell of it. */
   private handedOver({ name, args }: Call, { row, column }: At): readonly Cell[] {
     const parameters = this.functions.find((one) => one.name === name)?.parameters ?? [];
-    return args.map((arg: Argument, i) => {
+    return args.map((arg: GivenArgument, i) => {
       if (!Array.isArray(arg.value) || parameters[i]?.dimensionality === 'matrix' || parameters.length === 0)
         return arg.value;
       const block = blockOf(arg);

@@ -3,7 +3,7 @@ import { layerMix, type LayerMix } from '../core/bottom/layer-mix';
 import { layers } from '../core/bottom/layers';
 import { readHeelHeight, readLayerMix, readLayers, readPlatform } from '../functions/heights-arguments';
 import { cells, givenOr, type WorkingOf } from './arguments';
-import { type At, given, type Given, step, type Step, told } from './working';
+import { type At, given, type Given, step, type WorkedStep, told } from './working';
 
 const STANDS = 'derived: under the seat the last’s heel stands on platform and outsole, under the tread these alone';
 
@@ -82,7 +82,7 @@ function mixGiven(thicknesses: readonly number[]): readonly Given[] {
 }
 
 /** The mix, what it builds and leaves to rasp; last what stands in the cell, if that is a figure. */
-function chosen(mix: LayerMix, thicknesses: readonly number[], { row, column }: At): readonly Step[] | undefined {
+function chosen(mix: LayerMix, thicknesses: readonly number[], { row, column }: At): readonly WorkedStep[] | undefined {
   const { counts, built, rasped } = mix;
   const at = row - 1;
   if (at < 0 || (column === 0 && at >= counts.length)) return undefined;

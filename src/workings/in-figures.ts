@@ -1,4 +1,4 @@
-import type { Given, Step, Working } from './working';
+import type { Given, WorkedStep, Working } from './working';
 
 /** A symbol within a formula: one letter, with a figure or letter below it. */
 const SYMBOL = /[A-Za-zα-ωΑ-Ω][₀-₉ₐ-ₜ]*(?![A-Za-zα-ωΑ-Ω])/gu;
@@ -22,7 +22,7 @@ export interface StepInFigures {
 
 /** All steps of a working as they are shown. */
 export function inFigures({ given, steps }: Working): readonly StepInFigures[] {
-  const known = new Map<string, Given | Step>();
+  const known = new Map<string, Given | WorkedStep>();
   for (const one of given) if (one.symbol) known.set(one.symbol, one);
   return steps.map((one): StepInFigures => {
     const { what, symbol, formula, unit, value } = one;
@@ -49,7 +49,7 @@ function resultOf(value: unknown, named: string, unit: string | undefined): stri
   return typeof value === 'number' || typeof value === 'string' ? `${named || '= '}${measure(value, unit)}` : undefined;
 }
 
-function withNumbers(formula: string, known: ReadonlyMap<string, Given | Step>): string {
+function withNumbers(formula: string, known: ReadonlyMap<string, Given | WorkedStep>): string {
   const words = /[A-Za-z]{2,}/g;
   const kept = [...formula.matchAll(words)].map(({ index, 0: { length } }) => [index, index + length] as const);
   return formula.replace(SYMBOL, (symbol, at: number) => {

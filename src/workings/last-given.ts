@@ -3,7 +3,7 @@ import type { LastInSize } from '../core/last/last-in-size';
 import type { Cell } from '../tables/cell';
 import { lastsTable } from '../tables/lasts';
 import { givenOr } from './arguments';
-import { given, type Given, step, type Step } from './working';
+import { given, type Given, step, type WorkedStep } from './working';
 
 const { columns } = lastsTable;
 
@@ -29,7 +29,7 @@ export function lastGiven(last: Last, size: number, cell: Cell): readonly Given[
 }
 
 /** The measures of a last in the size asked for. */
-export function graded({ heelHeight, length }: LastInSize): readonly Step[] {
+export function graded({ heelHeight, length }: LastInSize): readonly WorkedStep[] {
   return [
     step('Lₛ', 'Bottom length in this size', undefined, length, 'mm'),
     step('Hₛ', 'Heel height in this size, held within its group of sizes', undefined, heelHeight, 'mm'),

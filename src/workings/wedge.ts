@@ -4,7 +4,7 @@ import { readWedge, type WedgeRead } from '../functions/wedge-arguments';
 import type { Cell } from '../tables/cell';
 import { cells, givenOr, optional, type WorkingOf } from './arguments';
 import { graded, lastGiven } from './last-given';
-import { given, type Given, step, type Step, told } from './working';
+import { given, type Given, step, type WorkedStep, told } from './working';
 
 const BENT = 'derived: a bent layer follows the bottom and the ground cuts it off';
 const FLAT = 'derived: level lifts fill the space between the bottom and the ground';
@@ -41,7 +41,7 @@ function figuresOf({ last, size, rule }: WedgeRead, args: readonly Cell[]): read
   ];
 }
 
-function heightOf({ inSize, rule, mix, height, bent }: WedgeRead): readonly Step[] {
+function heightOf({ inSize, rule, mix, height, bent }: WedgeRead): readonly WorkedStep[] {
   const mixed = mix.counts.map((count, i) => `${count} × ${rule.thicknesses[i]}`).join(' + ');
   const what = bent
     ? 'Height that the layers are to reach, square to the pitched seat'
@@ -53,14 +53,14 @@ function heightOf({ inSize, rule, mix, height, bent }: WedgeRead): readonly Step
   ];
 }
 
-function angleOf({ skiveWidth, skiveAngle }: Pick<BentLayer, 'skiveWidth' | 'skiveAngle'>): Step {
+function angleOf({ skiveWidth, skiveAngle }: Pick<BentLayer, 'skiveWidth' | 'skiveAngle'>): WorkedStep {
   return skiveWidth > 0
     ? step('α', 'Angle of the skive', 'atan((t − q) / w)', skiveAngle, '°')
     : step('α', 'Angle of the skive: none', undefined, 0, '°');
 }
 
 /** Steps to each column of a bent layer. */
-function ofBent(layer: BentLayer): readonly (readonly Step[])[] {
+function ofBent(layer: BentLayer): readonly (readonly WorkedStep[])[] {
   const mm = (symbol: string, what: string, value: number) => step(symbol, what, undefined, value, 'mm');
   const skive = mm('w', 'Skive: from where its under face meets the ground to its end', layer.skiveWidth);
   const t = mm('t', 'Its thickness, the thinnest next to the last', layer.thickness);
@@ -80,7 +80,7 @@ function ofBent(layer: BentLayer): readonly (readonly Step[])[] {
 }
 
 /** Steps to each column of a flat lift. */
-function ofFlat(lift: WedgeLift): readonly (readonly Step[])[] {
+function ofFlat(lift: WedgeLift): readonly (readonly WorkedStep[])[] {
   const mm = (symbol: string, what: string, value: number) => step(symbol, what, undefined, value, 'mm');
   const lower = mm('a', 'Its lower face over the ground face of the wedge: all lifts below it', lift.lower);
   const t = mm('t', 'Its thickness, the stoutest next to the ground', lift.thickness);

@@ -22,7 +22,7 @@ export interface Given {
 }
 
 /** One step of a working. */
-export interface Step {
+export interface WorkedStep {
   readonly what: string;
   readonly symbol?: string | undefined;
   /** The formula in the symbols of what is given and of earlier steps; undefined where words say it all. */
@@ -35,7 +35,7 @@ export interface Step {
 /** How one answer, or one cell of a table that answers, is worked out. The last step's value is that answer. */
 export interface Working {
   readonly given: readonly Given[];
-  readonly steps: readonly Step[];
+  readonly steps: readonly WorkedStep[];
   /** Where the formula is from. */
   readonly source: string;
 }
@@ -63,11 +63,11 @@ export function step(
   formula: string | undefined,
   value: Cell,
   unit?: string,
-): Step {
+): WorkedStep {
   return { symbol, what, formula, value, unit };
 }
 
 /** A step that words describe. */
-export function told(what: string, value: Cell, unit?: string): Step {
+export function told(what: string, value: Cell, unit?: string): WorkedStep {
   return { what, value, unit };
 }

@@ -14,7 +14,7 @@ export interface Begun<Result> {
   readonly lasting: (result: Result) => boolean;
 }
 
-interface Call<Site, Result> {
+interface WaitingCall<Site, Result> {
   readonly sites: Map<string, { readonly site: Site; lastAsked: number }>;
   readonly begun: Begun<Result>;
   settled?: { readonly result: Result };
@@ -25,7 +25,7 @@ interface Call<Site, Result> {
  * data is on the way, and asks again once it is told that the result has come. Cells that ask the same share one call.
  */
 export class WaitingCalls<Site extends CallSite, Result> {
-  private readonly calls = new Map<string, Call<Site, Result>>();
+  private readonly calls = new Map<string, WaitingCall<Site, Result>>();
   private readonly lasting = new Map<string, Result>();
   /** How many times formulas have been worked out. */
   private calculation = 0;
@@ -71,7 +71,7 @@ export class WaitingCalls<Site extends CallSite, Result> {
     }
     let found = this.calls.get(call);
     if (!found) {
-      const created: Call<Site, Result> = { sites: new Map(), begun: begin() };
+      const created: WaitingCall<Site, Result> = { sites: new Map(), begun: begin() };
       this.calls.set(call, (found = created));
       created.begun.result.then((result) => this.settle(call, created, result)).catch(this.failed);
     }
@@ -100,7 +100,7 @@ export class WaitingCalls<Site extends CallSite, Result> {
     }
   }
 
-  private settle(name: string, call: Call<Site, Result>, result: Result): void {
+  private settle(name: string, call: WaitingCall<Site, Result>, result: Result): void {
     if (this.calls.get(name) !== call) return;
     call.settled = { result };
     if (call.begun.lasting(result)) {

@@ -3,13 +3,13 @@ import { columnLetters } from '../../tables/cell-address';
 import { MOST } from './book';
 
 /** How far a row or a column is from the cell that refers to it. */
-interface Step {
+interface Offset {
   readonly of: 'rows' | 'columns';
   readonly by: number;
 }
 
 /** A formula in a form that does not depend on the cell it stands in. */
-export type RelativeFormula = readonly (string | Step)[];
+export type RelativeFormula = readonly (string | Offset)[];
 
 /** A side of a reference: a cell, or a whole column or row. */
 const SIDE = /^(\$?)([A-Z]{1,3})?(\$?)(\d{1,7})?$/i;

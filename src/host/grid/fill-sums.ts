@@ -42,13 +42,13 @@ export function fillSums(injector: Injector): IDisposable {
   });
 }
 
-interface Filled {
+interface FilledSum {
   readonly to: At;
   readonly like: At;
 }
 
 /** Each new row between the headings and the sums has the sum of the row above it, or below. */
-function newRows(sheet: Worksheet, { area, sums, all = area.endRow }: Pairage, range: IRange): readonly Filled[] {
+function newRows(sheet: Worksheet, { area, sums, all = area.endRow }: Pairage, range: IRange): readonly FilledSum[] {
   const { startRow, endRow } = range;
   if (startRow <= area.startRow || endRow >= all) return [];
   const like = [startRow - 1, endRow + 1].find((row) => row > area.startRow && row < all && isSum(sheet, row, sums));
@@ -60,7 +60,7 @@ function newRows(sheet: Worksheet, { area, sums, all = area.endRow }: Pairage, r
 }
 
 /** Each new column before that of the sums has the sum of the size beside it. */
-function newColumns(sheet: Worksheet, { area, sums, all }: Pairage, range: IRange): readonly Filled[] {
+function newColumns(sheet: Worksheet, { area, sums, all }: Pairage, range: IRange): readonly FilledSum[] {
   const { startColumn, endColumn } = range;
   if (all === undefined || startColumn <= area.startColumn || endColumn >= sums) return [];
   const like = [startColumn - 1, endColumn + 1].find((column) => column < sums && isSum(sheet, all, column));

@@ -4,7 +4,7 @@ import { cellIn, columnUnder } from '../../tables/block-cell';
 import { bare } from '../../tables/cell';
 import { placeOfCheck } from '../../tables/check-place';
 import { INPUT_TABLES } from '../../tables/input-tables';
-import { given, type Given, step, told, type Step } from '../working';
+import { given, type Given, step, told, type WorkedStep } from '../working';
 import type { ColumnWorkings, Context } from './context';
 
 /** How the figures of each kind of check are worked out: found, then wanted. */
@@ -82,7 +82,7 @@ const about =
     source: 'limits are common practice; a row of Costs and times whose unit is limit changes one',
   });
 
-function seat(check: Check, part: 0 | 1): readonly Step[] {
+function seat(check: Check, part: 0 | 1): readonly WorkedStep[] {
   if (check.kind === 'heelControl' && part === 0) {
     return [
       step('S', 'Under the seat', undefined, check.seat, 'mm'),

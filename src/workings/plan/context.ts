@@ -10,7 +10,7 @@ import { columnsIn } from '../../tables/headings';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
 import { cells, optional } from '../arguments';
-import { type At, given, type Given, type Step, step, told, type Working } from '../working';
+import { type At, given, type Given, type WorkedStep, step, told, type Working } from '../working';
 
 /** The plan that a plan function answers from, with its tables as they were given. */
 export interface Context {
@@ -22,7 +22,7 @@ export interface Context {
 /** What a column's figure is worked out from; its value is the cell's own. */
 export interface ColumnWorking {
   readonly given?: readonly Given[];
-  readonly steps?: readonly Step[];
+  readonly steps?: readonly WorkedStep[];
   readonly symbol?: string;
   readonly what: string;
   readonly formula?: string | undefined;

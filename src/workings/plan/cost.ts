@@ -6,7 +6,7 @@ import type { Work } from '../../core/plan/cost/work';
 import type { RateUnit } from '../../core/plan/inputs';
 import { scopesOf } from '../../core/steps/times';
 import { below } from '../heights';
-import { given, type Given, step, type Step } from '../working';
+import { given, type Given, step, type WorkedStep } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 /** Rows of Costs and times that hold for a style's layers. */
@@ -28,7 +28,7 @@ function averaged(
   { plan }: Context,
   unit: string,
   of: (work: Work) => number | undefined,
-): { readonly given: readonly Given[]; readonly steps: readonly Step[]; readonly formula: string } {
+): { readonly given: readonly Given[]; readonly steps: readonly WorkedStep[]; readonly formula: string } {
   const from = run.sizes.map(({ size, system, pairs }, i) =>
     given(`p${below(i + 1)}`, `Pairs in ${system} ${size}`, pairs),
   );
@@ -52,7 +52,7 @@ const before = (symbol: string, what: string, value: number, unit?: string) =>
 interface ByRate {
   readonly unit: RateUnit;
   readonly symbolOfRate: string;
-  readonly steps: (line: CostLine) => readonly Step[];
+  readonly steps: (line: CostLine) => readonly WorkedStep[];
   readonly symbol: string;
   readonly what: string;
   /** Said where there is no such row. */

@@ -4,7 +4,7 @@ import { commonGround } from '../../core/plan/common-ground';
 import type { StockCutting } from '../../core/plan/cutting';
 import { offersTable } from '../../tables/offers';
 import { below } from '../heights';
-import { type Given, step, type Step } from '../working';
+import { type Given, step, type WorkedStep } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf } from './context';
 
 const net = ({ net: area }: StockCutting) => step('N', 'Net area of all pieces', undefined, area, 'mm²');
@@ -51,7 +51,7 @@ function format(context: Context, { stock }: StockCutting): readonly Given[] {
 }
 
 /** Pieces of each style that are cut from a stock, one symbol a style. */
-function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly Step[]; readonly sum: string } {
+function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly WorkedStep[]; readonly sum: string } {
   const counts = new Map<string, number>();
   for (const [i, { run }] of lines.entries()) {
     // Left and right, as many as lie on sheets of this format.

@@ -42,7 +42,7 @@ export const SWEEPS: readonly Sweep[] = ([1, -1] as const).flatMap((step): Sweep
 ]);
 
 /** A unit laid: which of its postures, where. */
-interface Laid {
+interface LaidUnit {
   readonly shape: Shape;
   readonly x: number;
   readonly y: number;
@@ -77,7 +77,7 @@ export function* layOut(
   sweep: Sweep,
   spacing: number,
 ): Stepwise<LaidOut> {
-  const laid: Laid[] = [];
+  const laid: LaidUnit[] = [];
   let area = 0;
   const used: number[] = [];
   for (const [i, unit] of units.entries()) {
@@ -128,7 +128,7 @@ class Lines {
 
   constructor(
     posture: Posture,
-    private readonly laid: readonly Laid[],
+    private readonly laid: readonly LaidUnit[],
     private readonly shapes: Shapes,
     { length, width, edgeTrim }: SheetFormat,
     private readonly backbone: number,
@@ -188,7 +188,7 @@ class Lines {
   }
 
   /** Moves from a place on a line towards the side and the end from which the sweep comes, as far as it is free. */
-  close({ x, y }: Place): readonly Laid[] {
+  close({ x, y }: Place): readonly LaidUnit[] {
     const { step, side } = this.sweep;
     let [bestX, bestY] = [x, y];
     let reach = this.spacing;
