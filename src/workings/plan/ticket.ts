@@ -6,14 +6,14 @@ import { ratesOf } from '../../core/plan/cost/rates';
 import type { RateUnit } from '../../core/plan/inputs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { below } from '../heights';
-import { step, type Step } from '../working';
+import { step, type WorkedStep } from '../working';
 import { type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 import { layerColumns, type LayerLine, partName, skived } from './layer-columns';
 
 const twice = (
   line: Pick<PieceLine, 'run' | 'sizeRun'>,
   context: Context,
-  pairs: readonly Step[] = [step('p', 'Pairs in this size', undefined, line.sizeRun.pairs)],
+  pairs: readonly WorkedStep[] = [step('p', 'Pairs in this size', undefined, line.sizeRun.pairs)],
 ): ColumnWorking => ({
   given: pairsOf(context, line.run.style.code, line.sizeRun.size),
   steps: pairs,

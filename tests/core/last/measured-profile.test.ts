@@ -72,6 +72,14 @@ describe('measuredProfile', () => {
     expect(end.s).toBeCloseTo(length, 3);
   });
 
+  it('slopes as its heights fall (derived: central differences)', () => {
+    const profile = measuredProfile(gaps([0, 45], [30, 43], [60, 36], [90, 24], [120, 12], [160, 4]), 250);
+    for (let x = 5; x < 160; x += 5) {
+      const fall = atGround(profile, x - 0.5).z - atGround(profile, x + 0.5).z;
+      expect(atGround(profile, x).slope).toBeCloseTo((Math.atan(fall) * 180) / Math.PI, 1);
+    }
+  });
+
   it('takes a flat last', () => {
     const profile = measuredProfile(gaps([0, 0], [160, 0]), 250);
     expect(Math.max(...profile.z)).toBe(0);
