@@ -7,8 +7,9 @@ import CustomFunctionsMetadataPlugin from 'custom-functions-metadata-plugin';
 import TerserPlugin from 'terser-webpack-plugin';
 import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
-import { keepsVersion } from './.ci/keeps-version.js';
+import { associatesCarefully } from './.ci/associates-carefully.js';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
+import { buildVersion, keepsVersion } from './.ci/versions.js';
 import { withoutMeanings } from './.ci/without-meanings.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
@@ -74,7 +75,7 @@ const common = (name) => ({
   performance: { hints: false },
   stats: 'errors-warnings',
   optimization: { minimizer: [new TerserPlugin({ minify: TerserPlugin.esbuildMinify, extractComments: false })] },
-  cache: { type: 'filesystem', cacheDirectory: path('.cache/webpack') },
+  cache: { type: 'filesystem', cacheDirectory: path('.cache/webpack'), version: buildVersion(path('./')) },
 });
 
 /** For every bundle that has the calculation in it. */
@@ -91,7 +92,12 @@ const functions = {
   target: ['web', 'es2022'],
   entry: { functions: './src/functions/index.ts' },
   module: {
-    rules: [typescript({ instance: 'functions', getCustomTransformers: () => ({ before: [withoutMeanings] }) })],
+    rules: [
+      typescript({
+        instance: 'functions',
+        getCustomTransformers: () => ({ before: [withoutMeanings, associatesCarefully] }),
+      }),
+    ],
   },
   // The suite waits for this file in every workbook: here the slower minifier is worth its time.
   optimization: {
@@ -99,8 +105,6 @@ const functions = {
   },
   plugins: [
     ...calculation,
-    // Takes care of the host's calls before they reach the functions.
-    new webpack.ProvidePlugin({ 'CustomFunctions.associate': [path('src/functions/associate.ts'), 'associate'] }),
     new webpack.DefinePlugin({ SOLEBENCH_INVOKED: JSON.stringify(functionFiles.flatMap(invoked)) }),
     new CustomFunctionsMetadataPlugin({ output: 'functions.json', input: functionFiles }),
     {
