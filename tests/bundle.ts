@@ -40,9 +40,10 @@ export interface Bundle {
 /**
  * Loads dist/functions.js as it ships, in a context that has nothing but a global CustomFunctions.
  * @param more globals that a host may have besides
+ * @param host what a host may have in its CustomFunctions besides
  */
-export function loadBundle(more: object = {}): Bundle {
-  return loadInto(createContext({ ...more }));
+export function loadBundle(more: object = {}, host: object = {}): Bundle {
+  return loadInto(createContext({ ...more }), undefined, host);
 }
 
 /**
@@ -59,9 +60,14 @@ function withBuiltIns(text: string, context: Context): string {
  * The same in a context that is there, where it may find other bundles.
  * @param text of the bundle, where it is not as it ships
  */
-export function loadInto(context: Context, text = readFileSync('dist/functions.js', 'utf8')): Bundle {
+export function loadInto(
+  context: Context,
+  text = readFileSync('dist/functions.js', 'utf8'),
+  host: object = {},
+): Bundle {
   const associated = new Map<string, (...args: unknown[]) => unknown>();
   context.CustomFunctions = {
+    ...host,
     associate: (id: string, fn: (...args: unknown[]) => unknown) => associated.set(id, fn),
     Error: CellError,
     ErrorCode: { invalidValue: '#VALUE!', notAvailable: '#N/A' },

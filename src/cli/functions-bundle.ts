@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { Script } from 'node:vm';
 import type { Metadata } from '../embedded/custom-functions/metadata';
 import { standIn, type StandIn } from '../embedded/custom-functions/stand-in';
+import { workerThread } from './worker-threads';
 
 /** The functions as they are built, with what functions.json says of them. */
 export interface FunctionsBundle {
@@ -18,7 +19,10 @@ export interface FunctionsBundle {
 export function loadFunctions(folder: string): FunctionsBundle {
   const file = join(folder, 'functions.js');
   if (!existsSync(file)) throw new Error('There are no functions yet. Run "npm run build" first.');
-  const host = standIn();
+  const host: StandIn = {
+    ...standIn(),
+    hire: (name) => workerThread(readFileSync(join(folder, name), 'utf8')),
+  };
   const globals = globalThis as { CustomFunctions?: unknown };
   const before = globals.CustomFunctions;
   globals.CustomFunctions = host;

@@ -79,6 +79,11 @@ async function search(
       if (token.stopped) break;
       for (const row of ended.keep(key, found)) rows.push(row);
     }
+  } catch (error) {
+    // Where the search cannot be worked at all.
+    answer(() => {
+      throw error;
+    });
   } finally {
     crew.end();
   }

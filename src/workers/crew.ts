@@ -1,10 +1,10 @@
 import type { Token } from '../core/cutting/search/effort';
 
 /**
- * Works a task through to its answer.
+ * Works a task through to its answer, at once or as a promise.
  * @param found told of the best so far
  */
-export type Work<T, A> = (task: T, token: Token, found?: (answer: A) => void) => A;
+export type Work<T, A> = (task: T, token: Token, found?: (answer: Awaited<A>) => void) => A;
 
 /** What a worker sends: the best so far, time and again, and at last the answer. */
 export interface Message<A> {
@@ -35,7 +35,7 @@ export class Crew<T, A> {
    * @param hire makes a worker; undefined or throwing where there can be none
    */
   constructor(
-    private readonly work: Work<T, A>,
+    private readonly work: Work<T, A | Promise<A>>,
     private readonly hire: (() => WorkerLike | undefined) | undefined,
     size: number,
   ) {
@@ -62,7 +62,7 @@ export class Crew<T, A> {
       for (const [at, task] of tasks.entries()) {
         await breath();
         if (token.stopped) return undefined;
-        answers.push(this.work(task, token, tell(at)));
+        answers.push(await this.work(task, token, tell(at)));
       }
       return token.stopped ? undefined : answers;
     }

@@ -2,8 +2,12 @@ import type { BuyAnswer } from '../core/cutting/buy/job';
 import { type Answer, perform, type Task } from '../core/cutting/search/perform';
 import type { BuyTask } from './buy-beside';
 import { buyHere } from './buy-here';
+import { leftInPage } from './search-in-page';
 import { serve } from './serve';
 
-serve<Task | BuyTask, Answer | BuyAnswer>((task, token, found) =>
-  task.kind === 'buy' ? buyHere(task.job) : perform(task, token, found),
-);
+/** Entry of search.js: works in a worker, or is loaded by a page that starts none. */
+if (typeof document === 'undefined') {
+  serve<Task | BuyTask, Answer | BuyAnswer>((task, token, found) =>
+    task.kind === 'buy' ? buyHere(task.job) : perform(task, token, found),
+  );
+} else leftInPage().perform = perform;

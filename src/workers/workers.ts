@@ -1,5 +1,6 @@
-import { type Answer, perform, type Task } from '../core/cutting/search/perform';
+import type { Answer, Task } from '../core/cutting/search/perform';
 import { Crew, type WorkerLike } from './crew';
+import { performInPage } from './search-in-page';
 
 /** Name of the bundle that works in a worker; it lies beside the bundle that asks for it. */
 const FILE = 'search.js';
@@ -7,10 +8,17 @@ const FILE = 'search.js';
 /** Where this bundle was loaded from: known only while it loads. */
 const own = typeof document === 'undefined' ? undefined : (document.currentScript as HTMLScriptElement | null)?.src;
 
+const address = own ? new URL(FILE, own).href : undefined;
+
+/** What a host may have besides what functions need: workers of its own, where it is no page. */
+interface Hiring {
+  /** @param file name of the worker's bundle */
+  readonly hire?: (file: string) => WorkerLike;
+}
+
 /** Hires a worker; undefined where the engine has none. */
 export function hireHere(): (() => WorkerLike) | undefined {
-  if (typeof Worker === 'undefined' || !own) return undefined;
-  const address = new URL(FILE, own).href;
+  if (typeof Worker === 'undefined' || address === undefined) return undefined;
   return () => new Worker(address) as unknown as WorkerLike;
 }
 
@@ -23,8 +31,12 @@ export function workersHere(): number {
   return Math.max(1, cores - LEFT_FREE);
 }
 
-/** A crew of workers; of none where the engine has none. */
+/** A crew of workers, the engine's own or the host's; of none where there are none. */
 export function crewHere(): Crew<Task, Answer> {
-  const hire = hireHere();
-  return hire ? new Crew(perform, hire, workersHere()) : new Crew(perform, undefined, 0);
+  return new Crew(performInPage(address), hireHere() ?? hireOfHost(), workersHere());
+}
+
+function hireOfHost(): (() => WorkerLike) | undefined {
+  const { hire } = (typeof CustomFunctions === 'undefined' ? {} : CustomFunctions) as Hiring;
+  return hire && (() => hire(FILE));
 }

@@ -2,7 +2,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { type CellError, loadBundle } from '../bundle';
 import { sampleCalls as allCalls } from '../office/sample-calls';
 import { servedSite } from './site';
-import type { SuiteAnswer } from './pages/suite';
+import type { SuiteAnswer, SuiteCall } from './pages/suite';
 import { flag, openRuntime, type Runtime } from './vendor-runtime';
 
 // The two engines differ in the last digits of sines and the like, whose libraries are not the same.
@@ -24,6 +24,14 @@ function comparable(answer: unknown): unknown {
 
 /** Those that answer at once: a search is told of its slips at once, but takes its time to answer. */
 const sampleCalls = allCalls.filter(({ name }) => !['LAYOUTSEARCH', 'STOCKTOBUY'].includes(name));
+
+/** A search of few pieces. */
+function smallSearch(): SuiteCall {
+  const { args } = allCalls.find(({ name }) => name === 'LAYOUTSEARCH')!;
+  const [pairage, ...others] = args as [unknown[][], ...unknown[]];
+  const few = pairage.filter(([style], row) => row === 0 || style === 'Betony');
+  return { name: 'LAYOUTSEARCH', args: [few, ...others], flags: flag.cancelable };
+}
 
 /** Numbers by which the suite knows errors: from its maker's runtime. */
 const code = { notAvailable: 1, invalidValue: 7 } as const;
@@ -143,16 +151,29 @@ describe('the functions under the office suite’s own runtime', () => {
   });
 
   it('search in a worker from the file beside them, and answer with a table of layouts', async () => {
-    const { args } = allCalls.find(({ name }) => name === 'LAYOUTSEARCH')!;
-    const [pairage, ...others] = args as [unknown[][], ...unknown[]];
-    const few = pairage.filter(([style], row) => row === 0 || style === 'Betony');
-    const call = { name: 'LAYOUTSEARCH', args: [few, ...others], flags: flag.cancelable };
-    const [answer] = await runtime.callAll([call]);
+    const [answer] = await runtime.callAll([smallSearch()]);
     const [headings, first] = (answer as { value: unknown[][] }).value;
     expect(headings).toEqual(['Stock', 'Sheet', 'Format', 'Offcut', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°']);
     expect(first?.slice(1, 2)).toEqual([1]);
     const loaded = await runtime.page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
     expect(loaded.filter((name) => name.endsWith('/search.js')).length).toBeGreaterThan(0);
+  });
+
+  it('search in the page itself where no worker starts, with the same answer', async () => {
+    const without = await openRuntime(site.open, { before: 'delete window.Worker;' });
+    expect(await without.callAll([smallSearch()])).toEqual(await runtime.callAll([smallSearch()]));
+    const scripts = await without.page.evaluate(() => [...document.scripts].map(({ src }) => new URL(src).pathname));
+    expect(scripts.filter((name) => name === '/search.js')).toHaveLength(1);
+  });
+
+  it('say so where the search’s file does not load', async () => {
+    const without = await openRuntime(site.open, { before: 'delete window.Worker;' });
+    await without.page.route('**/search.js', (route) => route.abort());
+    const [answer] = await without.callAll([smallSearch()]);
+    expect(answer).toEqual({
+      code: code.notAvailable,
+      message: 'search: its file does not load. Look whether the connection holds, and try again',
+    });
   });
 
   it('are told when nobody waits any longer, and then answer nothing', async () => {

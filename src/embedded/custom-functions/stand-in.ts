@@ -1,3 +1,5 @@
+import type { WorkerLike } from '../../workers/crew';
+
 /** A custom function as the bundle associates it. */
 export type Implementation = (...args: unknown[]) => unknown;
 
@@ -30,6 +32,8 @@ export interface StandIn {
   readonly ErrorCode: typeof errorCodes;
   /** For how long it would rather wait for an answer than be told that it comes later, ms. */
   readonly patience: number;
+  /** Starts a worker, where the functions find none of a page's. @param file name of its bundle */
+  readonly hire?: (file: string) => WorkerLike;
   /** What has been associated, by id in capitals. */
   readonly associated: ReadonlyMap<string, Implementation>;
 }
