@@ -10,7 +10,7 @@ import webpack from 'webpack';
 import { associatesCarefully } from './.ci/associates-carefully.js';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
 import { buildVersion, keepsVersion } from './.ci/versions.js';
-import { withoutMeanings } from './.ci/without-meanings.js';
+import { withoutLooks } from './.ci/without-looks.js';
 
 const path = (relative) => fileURLToPath(new URL(relative, import.meta.url));
 
@@ -66,11 +66,14 @@ const typescript = (more = {}) => ({
   use: { loader: 'ts-loader', options: { transpileOnly: true, compilerOptions: { noEmit: false }, ...more } },
 });
 
+/** Of the polygon library, what the project comes to. */
+const clipper = { test: /clipper2-ts[\\/]dist[\\/]\w+\.js$/, use: path('.ci/clipper-loader.js') };
+
 const common = (name) => ({
   name,
   output: { path: path('dist'), filename: '[name].js', clean: false },
   resolve: { extensions: ['.ts', '.tsx', '.js'] },
-  module: { rules: [typescript()] },
+  module: { rules: [typescript(), clipper] },
   devtool: false,
   performance: { hints: false },
   stats: 'errors-warnings',
@@ -95,8 +98,9 @@ const functions = {
     rules: [
       typescript({
         instance: 'functions',
-        getCustomTransformers: () => ({ before: [withoutMeanings, associatesCarefully] }),
+        getCustomTransformers: () => ({ before: [withoutLooks, associatesCarefully] }),
       }),
+      clipper,
     ],
   },
   // The suite waits for this file in every workbook: here the slower minifier is worth its time.

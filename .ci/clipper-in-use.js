@@ -1,0 +1,191 @@
+import { readFileSync } from 'node:fs';
+import { transformSync } from 'esbuild';
+import ts from 'typescript';
+
+/** Where the polygon library stands, the files of it that are in use, and the one file that calls them. */
+const LIBRARY = 'node_modules/clipper2-ts/dist';
+const FILES = ['Core.js', 'Engine.js', 'Offset.js'];
+export const CALLER = 'src/core/geometry/regions.ts';
+
+/** What always holds since the caller hands over closed rings without heights, and asks for rings, not for a tree of them. */
+const ALWAYS = {
+  isOpen: false,
+  isOpenEnd: false,
+  isOpenEndVertex: false,
+  hasOpenPaths: false,
+  usingPolytree: false,
+  isArray: true,
+  deltaCallback: null,
+  solutionTree: null,
+};
+/** What is called or set for heights alone. */
+const HEIGHTS = ['setZ', 'zCallback'];
+/** Ends of rings are all of one kind. */
+const END = { of: 'endType', kind: 'EndType.Polygon', kinds: /^EndType\.\w+$/ };
+
+/** Names of properties that JavaScript itself has, of whatever the library uses, and by which points come and go. */
+const GIVEN = [Object, Array, Set, Map, Math, Number, BigInt, String, Function, Error].flatMap((one) => [
+  ...Object.getOwnPropertyNames(one),
+  ...Object.getOwnPropertyNames(one.prototype ?? {}),
+]);
+const POINT = ['x', 'y', 'z'];
+
+const { factory, SyntaxKind: kind } = ts;
+const parsed = (text) => ts.createSourceFile('library.js', text, ts.ScriptTarget.ES2022, true);
+const printed = (file) => ts.createPrinter({ removeComments: true }).printFile(file);
+
+/** A text of which every node has been put as `change` says, from within outwards. */
+function changed(text, change) {
+  const { transformed } = ts.transform(parsed(text), [
+    (context) => (file) => {
+      const visit = (node) => change(node, (inner) => ts.visitEachChild(inner, visit, context));
+      return ts.visitEachChild(file, visit, context);
+    },
+  ]);
+  return printed(transformed[0]);
+}
+
+/** The name by which an expression calls or reads something. */
+const nameOf = (node) =>
+  ts.isPropertyAccessExpression(node) ? node.name.text : ts.isIdentifier(node) ? node.text : '';
+const isSet = (node) => ts.isBinaryExpression(node) && node.operatorToken.kind === kind.EqualsToken;
+const isRead = (node) => !(isSet(node.parent) && node.parent.left === node) && node.parent.name !== node;
+
+const literal = (value) =>
+  value === null ? factory.createNull() : value ? factory.createTrue() : factory.createFalse();
+const LITERALS = new Map([
+  [kind.TrueKeyword, true],
+  [kind.FalseKeyword, false],
+  [kind.NullKeyword, null],
+]);
+
+/** Puts what always holds in its place, and leaves out what then never comes to work. */
+const withFacts = (text) =>
+  changed(text, (node, within) => {
+    if (ts.isExpressionStatement(node)) {
+      const { expression } = node;
+      const of = ts.isCallExpression(expression) ? expression.expression : isSet(expression) ? expression.left : node;
+      if (HEIGHTS.includes(nameOf(of))) return factory.createEmptyStatement();
+    }
+    const read = ts.isCallExpression(node) ? node.expression : node;
+    if (Object.hasOwn(ALWAYS, nameOf(read)) && isRead(node)) return literal(ALWAYS[nameOf(read)]);
+    if (ts.isBinaryExpression(node) && nameOf(node.left) === END.of && END.kinds.test(node.right.getText())) {
+      if (node.operatorToken.kind === kind.EqualsEqualsEqualsToken) return literal(node.right.getText() === END.kind);
+    }
+    if (ts.isSwitchStatement(node) && nameOf(node.expression) === END.of) {
+      const [one] = node.caseBlock.clauses.filter((each) => each.expression?.getText() === END.kind);
+      return factory.createBlock(one?.statements.filter((each) => !ts.isBreakStatement(each)).map(within) ?? []);
+    }
+    return folded(within(node));
+  });
+
+/** A node without what its known parts decide. */
+function folded(node) {
+  const known = (one) => LITERALS.get(one.kind);
+  if (ts.isParenthesizedExpression(node)) return known(node.expression) === undefined ? node : node.expression;
+  if (ts.isPrefixUnaryExpression(node) && node.operator === kind.ExclamationToken) {
+    return known(node.operand) === undefined ? node : literal(!known(node.operand));
+  }
+  if (ts.isConditionalExpression(node)) {
+    const is = known(node.condition);
+    return is === undefined ? node : is ? node.whenTrue : node.whenFalse;
+  }
+  if (ts.isIfStatement(node)) {
+    const is = known(node.expression);
+    return is === undefined ? node : ((is ? node.thenStatement : node.elseStatement) ?? factory.createEmptyStatement());
+  }
+  return ts.isBinaryExpression(node) ? foldedOf(node, known(node.left), known(node.right)) : node;
+}
+
+function foldedOf(node, left, right) {
+  switch (node.operatorToken.kind) {
+    case kind.AmpersandAmpersandToken:
+      if (left !== undefined) return left ? node.right : node.left;
+      return right === false && nameOf(node.left) ? node.right : node;
+    case kind.BarBarToken:
+      return left !== undefined ? (left ? node.left : node.right) : right === false ? node.left : node;
+    case kind.ExclamationEqualsEqualsToken:
+      return left === undefined || right === undefined ? node : literal(left !== right);
+    default:
+      return node;
+  }
+}
+
+/** Puts the numbers of enumerations in the place of their names. */
+function withNumbers(texts) {
+  const numbers = new Map();
+  for (const text of texts) {
+    for (const [, of, name, number] of text.matchAll(/\b(\w+)\[\1\["(\w+)"\] = (\d+)\]/g))
+      numbers.set(`${of}.${name}`, number);
+  }
+  return texts.map((text) =>
+    changed(text, (node, within) => {
+      const number = ts.isPropertyAccessExpression(node) ? numbers.get(node.getText()) : undefined;
+      return number === undefined ? within(node) : factory.createNumericLiteral(number);
+    }),
+  );
+}
+
+/** All names that are read in some texts: those of properties, and all others but where they stand in what they name. */
+function namesRead(texts) {
+  const read = { properties: new Set(), others: new Set() };
+  const look = (node, within) => {
+    if (ts.isPropertyAccessExpression(node) && isRead(node)) read.properties.add(node.name.text);
+    else if (ts.isBindingElement(node)) read.properties.add((node.propertyName ?? node.name).getText());
+    else if (ts.isIdentifier(node) && isRead(node) && !within.includes(node.text)) read.others.add(node.text);
+    const names = declares(node) ? [...within, node.name.text] : within;
+    ts.forEachChild(node, (child) => look(child, names));
+  };
+  for (const text of texts) look(parsed(text), []);
+  return read;
+}
+const declares = (node) => ts.isClassDeclaration(node) || ts.isFunctionDeclaration(node);
+
+/** Leaves out members, functions and classes that nothing reads. */
+const withoutUnread = (text, { properties, others }) =>
+  changed(text, (node, within) => {
+    if ((ts.isMethodDeclaration(node) || ts.isGetAccessor(node)) && !properties.has(node.name.text)) return undefined;
+    if (declares(node) && !others.has(node.name.text)) return undefined;
+    // How a namespace hands out what it has: NAMESPACE.member = …
+    if (ts.isExpressionStatement(node) && isSet(node.expression)) {
+      const { left } = node.expression;
+      const hands = ts.isPropertyAccessExpression(left) && ts.isIdentifier(left.expression);
+      if (hands && !properties.has(left.name.text)) return undefined;
+    }
+    return within(node);
+  });
+
+/** Short names in the place of those that only the library's own properties have. */
+function withShortNames(texts, asked) {
+  const kept = [...GIVEN, ...POINT, ...asked].filter((name) => /^\w+$/.test(name));
+  let mangleCache = {};
+  return texts.map((text) => {
+    const done = transformSync(text, {
+      mangleProps: /./,
+      reserveProps: new RegExp(`^(${kept.join('|')})$`),
+      mangleQuoted: true,
+      mangleCache,
+      target: 'es2022',
+    });
+    mangleCache = done.mangleCache;
+    return done.code;
+  });
+}
+
+/**
+ * The polygon library without what the project never comes to: lines, heights, trees, and whatever nothing names.
+ * @param {string} root folder of the project, with a separator at its end
+ * @returns {ReadonlyMap<string, string>} texts of its files, by their names
+ */
+export function clipperInUse(root) {
+  const caller = readFileSync(root + CALLER, 'utf8');
+  const whole = FILES.map((name) => readFileSync(`${root}${LIBRARY}/${name}`, 'utf8'));
+  let texts = withNumbers(whole.map(withFacts));
+  for (let before = ''; before !== texts.join();) {
+    before = texts.join();
+    const read = namesRead([caller, ...texts]);
+    texts = texts.map((text) => withoutUnread(text, read));
+  }
+  const asked = namesRead([caller]).properties;
+  return new Map(withShortNames(texts, asked).map((text, at) => [FILES[at], text]));
+}
