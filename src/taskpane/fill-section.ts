@@ -48,7 +48,7 @@ function running({ pairs, tried, notTried }: FillUp, filling: FillingSheets): Te
 }
 
 function found(
-  { found: { pairs, tried, notTried }, added }: FillState & { readonly kind: 'found' },
+  { found: { pairs, tried, notTried }, added, stopped = false }: FillState & { readonly kind: 'found' },
   money: string,
   current: boolean,
   add: (pair: FurtherPair) => void,

@@ -10,7 +10,12 @@ import type { Cells } from '../tables/cell';
 export type FillState =
   | { readonly kind: 'none' }
   | { readonly kind: 'running'; readonly soFar: FillUp }
-  | { readonly kind: 'found'; readonly found: FillUp; readonly added?: FurtherPair | undefined }
+  | {
+      readonly kind: 'found';
+      readonly found: FillUp;
+      readonly stopped?: boolean;
+      readonly added?: FurtherPair | undefined;
+    }
   | { readonly kind: 'failed'; readonly why: string };
 
 /** Longer than this without a pause, and typing would feel it, ms. */
@@ -43,7 +48,7 @@ export class FillingSheets {
   /** Stops looking; what was found by then stays. */
   stop(): void {
     this.turn++;
-    this.become(this.state.kind === 'running' ? { kind: 'found', found: this.state.soFar } : this.state);
+    this.become(this.state.kind === 'running' ? { kind: 'found', found: this.state.soFar, stopped: true } : this.state);
   }
 
   /**
