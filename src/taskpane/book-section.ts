@@ -122,30 +122,31 @@ function sheetsTable({ sheets }: Booking): TemplateResult {
 function areaTable({ accounts, left }: Booking, choice: BookingCutting): TemplateResult {
   const kept = left.filter((one) => choice.keeps(one));
   return html`<div class="scrolls" tabindex="0" role="group" aria-label="Where the sheets go, table">
-    <table class="figures">
-      <thead>
-        <tr>
-          <th scope="col">Stock</th>
-          <th scope="col" class="num">Sheets m²</th>
-          <th scope="col" class="num">Pieces %</th>
-          <th scope="col" class="num">Between %</th>
-          <th scope="col" class="num">Offcuts %</th>
-          <th scope="col" class="num">Waste %</th>
-        </tr>
-      </thead>
-      <tbody>
-        ${accounts.map(({ cutting }) => {
-          const own = kept.filter(({ cutting: of }) => of === cutting);
-          const { taken, pieces, between, offcuts: area, waste } = accountOf(cutting, own);
-          return html`<tr>
-            <th scope="row">${cuttingName(cutting)}</th>
-            <td class="num">${(taken / 1e6).toFixed(2)}</td>
-            ${[pieces, between, area, waste].map((part) => html`<td class="num">${((100 * part) / taken).toFixed(1)}</td>`)}
-          </tr>`;
-        })}
-      </tbody>
-    </table>
-  </div>`;
+      <table class="figures">
+        <thead>
+          <tr>
+            <th scope="col">Stock</th>
+            <th scope="col" class="num">Sheets m²</th>
+            <th scope="col" class="num">Pieces %</th>
+            <th scope="col" class="num">Between %</th>
+            <th scope="col" class="num">Offcuts %</th>
+            <th scope="col" class="num">Waste %</th>
+          </tr>
+        </thead>
+        <tbody>
+          ${accounts.map(({ cutting }) => {
+            const own = kept.filter(({ cutting: of }) => of === cutting);
+            const { taken, pieces, between, offcuts: area, waste } = accountOf(cutting, own);
+            return html`<tr>
+              <th scope="row">${cuttingName(cutting)}</th>
+              <td class="num">${(taken / 1e6).toFixed(2)}</td>
+              ${[pieces, between, area, waste].map((part) => html`<td class="num">${((100 * part) / taken).toFixed(1)}</td>`)}
+            </tr>`;
+          })}
+        </tbody>
+      </table>
+    </div>
+    <p class="caption">Between is the knife room and the gaps between pieces; waste is what is left and not kept.</p>`;
 }
 
 /** What is left of sheets, each to be kept or not, and where it is put. */

@@ -64,13 +64,25 @@ function found(
       : current
         ? html`<p role="status">
             <b
-              >${pairs.length === 0 ? 'No pair more comes out of these sheets.' : 'One pair more of any one of these:'}</b
+              >${
+                pairs.length > 0
+                  ? 'One pair more of any one of these:'
+                  : stopped
+                    ? 'None found so far.'
+                    : 'No pair more comes out of these sheets.'
+              }</b
             >
           </p>`
         : html`<p class="caption">The tables have changed since; find them anew.</p>`
   }
   ${pairs.length > 0 ? list(pairs, money, open, add) : nothing}
-  ${notTried > 0 ? html`<p class="caption">${tried} tried; ${notTriedInWords(notTried)}.</p>` : nothing}`;
+  ${notTried > 0 ? html`<p class="caption">${leftInWords(tried, notTried, stopped)}</p>` : nothing}`;
+}
+
+function leftInWords(tried: number, notTried: number, stopped: boolean): string {
+  return stopped
+    ? `Stopped: ${tried} of ${tried + notTried} styles and sizes were tried.`
+    : `${tried} tried; ${notTriedInWords(notTried)}.`;
 }
 
 function list(
