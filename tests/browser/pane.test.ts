@@ -9,8 +9,13 @@ import { openedOnce, servedSite } from './site';
 describe('the pane', () => {
   const site = servedSite();
 
-  describe('beside the demo as it is', () => {
-    const opened = openedOnce(site.open);
+  describe('beside the demo, in cells of their own or put back as they were', () => {
+    // The demo as it is, its parts in a test's reach.
+    const opened = openedOnce(async () => {
+      const same = { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 45 };
+      const script = await bundled('pages/edited-demo.ts');
+      return site.open({ instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(same)};\n${script}` } });
+    });
 
     it('shows another piece from above, the other foot, another size', async () => {
       const { page } = opened();
@@ -68,39 +73,68 @@ describe('the pane', () => {
       await page.keyboard.press('Control+z');
       await sheet.saying(/^P5\. blank/);
     });
-  });
 
-  it('leaves undo and redo to the keyboard after a click in it, and the window is named after the run', async () => {
-    const { page } = await site.open();
-    const sheet = new Sheet(page);
-    const pane = page.locator('#pane');
-    expect(await page.title()).toBe('Midsummer run – Solebench');
-    await sheet.enter('A1', 'Autumn run');
-    await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
-    expect(await page.locator('#workbook').textContent()).toBe('Autumn run');
-    await pane.getByRole('tab', { name: 'Checks' }).click();
-    await page.keyboard.press('Control+z');
-    await page.waitForFunction(() => document.title === 'Midsummer run – Solebench');
-    await page.keyboard.press('Control+Shift+z');
-    await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
-    // A field that is typed into undoes its own.
-    await pane.getByRole('tab', { name: 'Help' }).click();
-    await pane.getByRole('searchbox').fill('heel');
-    await page.keyboard.press('Control+z');
-    expect(await page.title()).toBe('Autumn run – Solebench');
-  });
+    it('leaves undo and redo to the keyboard after a click in it, and the window is named after the run', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const pane = page.locator('#pane');
+      expect(await page.title()).toBe('Midsummer run – Solebench');
+      await sheet.enter('A1', 'Autumn run');
+      await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
+      expect(await page.locator('#workbook').textContent()).toBe('Autumn run');
+      await pane.getByRole('tab', { name: 'Checks' }).click();
+      await page.keyboard.press('Control+z');
+      await page.waitForFunction(() => document.title === 'Midsummer run – Solebench');
+      await page.keyboard.press('Control+Shift+z');
+      await page.waitForFunction(() => document.title === 'Autumn run – Solebench');
+      // A field that is typed into undoes its own.
+      await pane.getByRole('tab', { name: 'Help' }).click();
+      await pane.getByRole('searchbox').fill('heel');
+      await page.keyboard.press('Control+z');
+      expect(await page.title()).toBe('Autumn run – Solebench');
+      await sheet.enter('A1', 'Midsummer run');
+      await page.waitForFunction(() => document.title === 'Midsummer run – Solebench');
+    });
 
-  it('says what is to be put right and leads to the cell', async () => {
-    const { page } = await site.open();
-    const sheet = new Sheet(page);
-    const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
-    await sheet.enter(cellAddress(cell.row, cell.column), 'two');
-    const pane = page.locator('#pane');
-    const address = cellAddress(cell.row, cell.column);
-    await pane.getByText(`Run, ${address}, 39: "two" is not a number; enter one`).waitFor();
-    await sheet.select('A1');
-    await pane.getByRole('button', { name: 'Go to the cell' }).click();
-    await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));
+    it('says what is to be put right and leads to the cell', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
+      await sheet.enter(cellAddress(cell.row, cell.column), 'two');
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Build' }).click();
+      const address = cellAddress(cell.row, cell.column);
+      await pane.getByText(`Run, ${address}, 39: "two" is not a number; enter one`).waitFor();
+      await sheet.select('A1');
+      await pane.getByRole('button', { name: 'Go to the cell' }).click();
+      await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));
+      await page.keyboard.press('Control+z');
+      await pane.getByText('"two" is not a number', { exact: false }).first().waitFor({ state: 'detached' });
+    });
+
+    it('tells how the selected cell was worked out, and leads to the cells behind it', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Workings' }).click();
+      await sheet.enter('P3', '7');
+      await sheet.enter('P4', '=SOLEBENCH.SKIVEWIDTH(P3,1,10+5)');
+      await sheet.select('P4');
+      await pane.getByText('w = (t − e) / tan(α)', { exact: true }).waitFor();
+      await pane.getByText('w = (7 − 1) / tan(15°)', { exact: true }).waitFor();
+      await pane.getByText('= 22.3923 mm').waitFor();
+      await pane.getByRole('button', { name: 'Go to P3: Thickness of the piece' }).click();
+      await sheet.saying(/^P3\. 7/);
+      // A figure of a table that spills: sheets to buy of Foam 10, after the rows of two stocks' offers.
+      const run = demo.sheets[0]!;
+      const anchor = run.cells.find(({ formula }) => formula?.startsWith('=SOLEBENCH.ORDER('))!;
+      await sheet.select(cellAddress(anchor.row + 6, anchor.column + 8));
+      await pane.getByText('B = ⌈max(l, m) / k⌉ · k').waitFor();
+      await pane.getByRole('button', { name: /^Go to Bottom stock, [A-Z]+\d+: On hand/ }).click();
+      await page.waitForFunction(() => !document.getElementById('said')?.textContent?.includes('ORDER'));
+      await sheet.select('A1');
+      await pane.getByText('Select a cell with one of the functions').waitFor();
+    });
   });
 
   it('carries a renamed code through all tables that name it, as one step for undo', async () => {
@@ -128,30 +162,6 @@ describe('the pane', () => {
     expect(await named()).toEqual([0, before]);
     await page.keyboard.press('Control+z');
     await expect.poll(named).toEqual([before! - 1, 1]);
-  });
-
-  it('tells how the selected cell was worked out, and leads to the cells behind it', async () => {
-    const { page } = await site.open();
-    const sheet = new Sheet(page);
-    const pane = page.locator('#pane');
-    await pane.getByRole('tab', { name: 'Workings' }).click();
-    await sheet.enter('P3', '7');
-    await sheet.enter('P4', '=SOLEBENCH.SKIVEWIDTH(P3,1,10+5)');
-    await sheet.select('P4');
-    await pane.getByText('w = (t − e) / tan(α)', { exact: true }).waitFor();
-    await pane.getByText('w = (7 − 1) / tan(15°)', { exact: true }).waitFor();
-    await pane.getByText('= 22.3923 mm').waitFor();
-    await pane.getByRole('button', { name: 'Go to P3: Thickness of the piece' }).click();
-    await sheet.saying(/^P3\. 7/);
-    // A figure of a table that spills: sheets to buy of Foam 10, after the rows of two stocks' offers.
-    const run = demo.sheets[0]!;
-    const anchor = run.cells.find(({ formula }) => formula?.startsWith('=SOLEBENCH.ORDER('))!;
-    await sheet.select(cellAddress(anchor.row + 6, anchor.column + 8));
-    await pane.getByText('B = ⌈max(l, m) / k⌉ · k').waitFor();
-    await pane.getByRole('button', { name: /^Go to Bottom stock, [A-Z]+\d+: On hand/ }).click();
-    await page.waitForFunction(() => !document.getElementById('said')?.textContent?.includes('ORDER'));
-    await sheet.select('A1');
-    await pane.getByText('Select a cell with one of the functions').waitFor();
   });
 
   it('begins a run from blank tables that plan their example, beside the one that was there', async () => {
