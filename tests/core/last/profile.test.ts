@@ -4,6 +4,7 @@ import {
   atGround,
   atLength,
   bottomLength,
+  integrateOver,
   placesAlong,
   seatLine,
   treadLine,
@@ -15,6 +16,19 @@ describe('seat line and tread line', () => {
   it('stand at a sixth from the back and a third from the toe (The Manufacture of Boots and Shoes, 1902)', () => {
     expect(seatLine(252)).toBe(42);
     expect(treadLine(252)).toBe(168);
+  });
+});
+
+describe('what is summed along the ramp', () => {
+  const under = (axis: 's' | 'x', from: number, to: number) => integrateOver(rampProfile, axis, from, to, ({ z }) => z);
+
+  it('is 60 × 45 + ½ × 108 × 45 along the ground, and with the slope of 117 along the bottom (derived)', () => {
+    expect(under('x', 0, 168)).toBeCloseTo(2700 + 2430, 6);
+    expect(under('s', 0, 177)).toBeCloseTo(2700 + (117 * 45) / 2, 6);
+  });
+
+  it('may begin and end between samples (derived)', () => {
+    expect(under('x', 30, 114)).toBeCloseTo(30 * 45 + (54 * (45 + 22.5)) / 2, 6);
   });
 });
 
