@@ -1,6 +1,7 @@
-import { Columns } from './columns';
 import type { Effort } from './effort';
 import type { Overlaps } from './overlaps';
+import { MoveJob } from './move-job';
+import type { Random } from './random';
 import type { TurnedOutline } from './turned-outline';
 import type { Space } from './space';
 
@@ -14,6 +15,12 @@ export interface Place {
 /** What lies fast in the space, such as what a sheet lacks of its box, and which pieces may not lie over it. */
 export interface Obstacle extends Place {
   readonly stops: (piece: number) => boolean;
+}
+
+/** How many places are sampled about where a piece lies and anywhere. */
+export interface Samples {
+  readonly near: number;
+  readonly anywhere: number;
 }
 
 /** Where a piece lies that has not been laid. */
@@ -49,7 +56,7 @@ export class Arrangement {
   /** How much a loss between two pieces is worth by their size: the fourth root of the product of their hulls' areas. */
   private readonly worth: Float64Array;
   private readonly shapeBoxes: Float64Array;
-  private readonly columns: Columns;
+  private readonly job: MoveJob;
   /** Pieces that may be moved come first, then what lies fast. */
   readonly movable: number;
   readonly count: number;
@@ -83,8 +90,7 @@ export class Arrangement {
     this.shapeBoxes = Float64Array.from(
       overlaps.shapes.flatMap(({ box: { left, bottom, right, top } }) => [left, bottom, right, top]),
     );
-    const typical = overlaps.shapes.reduce((sum, { box }) => sum + box.right - box.left, 0) / overlaps.shapes.length;
-    this.columns = new Columns(n, space.end, typical);
+    this.job = new MoveJob(overlaps, space, choices, n);
     this.forgetWeights();
     obstacles.forEach((obstacle, i) => this.put(this.movable + i, obstacle));
   }
@@ -101,7 +107,6 @@ export class Arrangement {
     for (let side = 0; side < 4; side++) {
       this.boxes[4 * piece + side] = this.shapeBoxes[4 * shape + side]! + (side % 2 === 0 ? x : y);
     }
-    this.columns.put(piece, this.boxes[4 * piece]!, this.boxes[4 * piece + 2]!);
   }
 
   /** Takes a piece out of the space. */
@@ -125,33 +130,20 @@ export class Arrangement {
    */
   weighed(piece: number, shape: number, x: number, y: number, bound: number): number {
     this.effort.spent++;
-    const { boxes, shapeBoxes, overlaps, shapes, xs, ys, count, columns, weights } = this;
-    const left = shapeBoxes[4 * shape]! + x;
-    const bottom = shapeBoxes[4 * shape + 1]! + y;
-    const right = shapeBoxes[4 * shape + 2]! + x;
-    const top = shapeBoxes[4 * shape + 3]! + y;
-    const row = piece * count;
-    let loss = this.space.stickingOut(left, bottom, right, top) * this.outWeights[piece]!;
-    if (loss > bound) return Infinity;
-    const { members, sizes, firsts } = columns;
-    const firstColumn = columns.at(left);
-    const lastColumn = columns.at(right);
-    for (let column = firstColumn; column <= lastColumn; column++) {
-      for (let at = column * count, end = at + sizes[column]!; at < end; at++) {
-        const other = members[at]!;
-        const b = 4 * other;
-        if (boxes[b]! >= right || boxes[b + 2]! <= left || boxes[b + 1]! >= top || boxes[b + 3]! <= bottom) continue;
-        // A piece that lies in several columns is looked at in the first of those that the place lies in.
-        if (other === piece || (firsts[other]! < column && column > firstColumn)) continue;
-        const weight = weights[row + other]!;
-        if (weight === 0) continue;
-        const between = overlaps.loss(overlaps.of(shapes[other]!, shape), x - xs[other]!, y - ys[other]!);
-        if (between === 0) continue;
-        loss += between * weight;
-        if (loss > bound) return Infinity;
-      }
-    }
-    return loss;
+    return this.job.weigh(this, piece, shape, x, y, bound);
+  }
+
+  /** Finds a place where a piece loses little, among so many about where it lies and anywhere. */
+  findPlace(piece: number, random: Random, samples: Samples): Place {
+    const { place, spent } = this.job.findPlace(this, piece, random, samples);
+    this.effort.spent += spent;
+    return place;
+  }
+
+  /** What losses weigh for a piece: those by every other, and that by sticking out. */
+  weightsOf(piece: number): { readonly weights: Float64Array; readonly out: number } {
+    const row = piece * this.count;
+    return { weights: this.weights.subarray(row, row + this.count), out: this.outWeights[piece]! };
   }
 
   /** Whether a piece would lie free of all others and within the space. */

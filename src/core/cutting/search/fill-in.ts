@@ -3,7 +3,6 @@ import type { Piece } from '../sheet/piece';
 import type { Arrangement, Snapshot } from './arrangement';
 import { disrupt } from './disrupt';
 import { Effort, type Token } from './effort';
-import { findPlace } from './find-place';
 import { Random } from './random';
 import { type Patience, SAMPLES, separate } from './separate';
 import { Sheets } from './sheets';
@@ -128,7 +127,7 @@ function drop(arrangement: Arrangement, piece: number, random: Random): void {
     x: space.start(rectangle) + within(space.lengths[rectangle]!, 2 * box.right),
     y: within(space.widths[rectangle]!, 2 * box.top),
   });
-  arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
+  arrangement.put(piece, arrangement.findPlace(piece, random, SAMPLES));
   arrangement.updateLosses(piece);
 }
 

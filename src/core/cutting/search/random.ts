@@ -1,23 +1,21 @@
 /** Chance that is the same for the same seed: the small fast counting generator of 32 bits (sfc32, public domain). */
 export class Random {
-  private a: number;
-  private b = 0x9e3779b9 | 0;
-  private c = 0x243f6a88;
-  private counter = 1;
+  /** What the next share follows from. */
+  readonly state: Int32Array;
 
   constructor(seed: number) {
-    this.a = seed | 0;
+    this.state = Int32Array.of(seed, 0x9e3779b9, 0x243f6a88, 1);
     for (let i = 0; i < 15; i++) this.share();
   }
 
   /** 0 ≤ share < 1, every share alike. */
   share(): number {
-    const t = (((this.a + this.b) | 0) + this.counter) | 0;
-    this.counter = (this.counter + 1) | 0;
-    this.a = this.b ^ (this.b >>> 9);
-    this.b = (this.c + (this.c << 3)) | 0;
-    this.c = ((this.c << 21) | (this.c >>> 11)) + t;
-    this.c |= 0;
+    const [a, b, c, counter] = this.state as unknown as readonly [number, number, number, number];
+    const t = (((a + b) | 0) + counter) | 0;
+    this.state[0] = b ^ (b >>> 9);
+    this.state[1] = c + (c << 3);
+    this.state[2] = ((c << 21) | (c >>> 11)) + t;
+    this.state[3] = counter + 1;
     return (t >>> 0) / 4294967296;
   }
 

@@ -1,6 +1,6 @@
-import type { Arrangement, Snapshot } from './arrangement';
+import type { Arrangement, Samples, Snapshot } from './arrangement';
 import type { Effort } from './effort';
-import { findPlace, type Samples } from './find-place';
+
 import type { Random } from './random';
 
 /** How long to keep at it. */
@@ -60,7 +60,7 @@ function moveOverlapping(arrangement: Arrangement, random: Random, effort: Effor
   random.shuffle(pieces);
   for (const piece of pieces) {
     if (arrangement.lossOf(piece) === 0) continue;
-    arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
+    arrangement.put(piece, arrangement.findPlace(piece, random, SAMPLES));
     arrangement.updateLosses(piece);
     if (!effort.goesOn()) return;
   }

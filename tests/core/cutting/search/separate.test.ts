@@ -2,7 +2,6 @@ import { describe, expect, it } from 'vitest';
 import { Arrangement } from '../../../../src/core/cutting/search/arrangement';
 import { disrupt } from '../../../../src/core/cutting/search/disrupt';
 import { Effort } from '../../../../src/core/cutting/search/effort';
-import { findPlace } from '../../../../src/core/cutting/search/find-place';
 import { Overlaps } from '../../../../src/core/cutting/search/overlaps';
 import { Random } from '../../../../src/core/cutting/search/random';
 import { SAMPLES, separate } from '../../../../src/core/cutting/search/separate';
@@ -70,7 +69,7 @@ describe('findPlace', () => {
     for (let i = 0; i < 40; i++) {
       const piece = i % 4;
       const before = arrangement.lossOf(piece);
-      arrangement.put(piece, findPlace(arrangement, piece, random, SAMPLES));
+      arrangement.put(piece, arrangement.findPlace(piece, random, SAMPLES));
       arrangement.updateLosses(piece);
       expect(arrangement.lossOf(piece)).toBeLessThanOrEqual(before * (1 + 1e-9));
     }
@@ -78,7 +77,7 @@ describe('findPlace', () => {
 
   it('finds the free ground of an empty sheet', () => {
     const { arrangement, random } = heaped([rectangle(30, 30), rectangle(30, 30)], 200, 200);
-    const { x, y } = findPlace(arrangement, 0, random, SAMPLES);
+    const { x, y } = arrangement.findPlace(0, random, SAMPLES);
     expect(arrangement.free(0, 0, x, y)).toBe(true);
   });
 });

@@ -1,0 +1,66 @@
+import type { Calls, Views } from './engine';
+
+/**
+ * The memory that the kernel works in, by addresses in bytes. This is how plain code reads and writes it; in WebAssembly
+ * the compiler puts its own instructions in the place of this file (`.ci/kernel.ts`).
+ */
+
+let reals: Float64Array = new Float64Array(0);
+let singles: Float32Array = new Float32Array(0);
+let words: Int32Array = new Int32Array(0);
+let halves: Uint16Array = new Uint16Array(0);
+let calls: Calls | undefined;
+
+/** Turns the kernel to the memory of one engine, and to those whom it calls. */
+export function turnTo(views: Views, whom: Calls): void {
+  ({ reals, singles, words, halves } = views);
+  calls = whom;
+}
+
+export function real(at: i32): f64 {
+  return reals[at >>> 3]!;
+}
+
+export function setReal(at: i32, value: f64): void {
+  reals[at >>> 3] = value;
+}
+
+export function single(at: i32): f64 {
+  return singles[at >>> 2]!;
+}
+
+export function word(at: i32): i32 {
+  return words[at >>> 2]!;
+}
+
+export function setWord(at: i32, value: i32): void {
+  words[at >>> 2] = value;
+}
+
+export function half(at: i32): i32 {
+  return halves[at >>> 1]!;
+}
+
+export function setHalf(at: i32, value: i32): void {
+  halves[at >>> 1] = value;
+}
+
+/** The whole part of a number that is not too large to have one. */
+export function whole(value: f64): i32 {
+  return value | 0;
+}
+
+/** A whole number taken as one without a sign. */
+export function unsigned(value: i32): f64 {
+  return value >>> 0;
+}
+
+/** Prepares the pair of two shapes; what it is known by afterwards. */
+export function prepare(first: i32, second: i32): i32 {
+  return calls!.prepare(first, second);
+}
+
+/** Works out the loss of a pair at a point of its grid, and keeps it there. */
+export function lossOnGrid(pair: i32, i: i32, j: i32): f64 {
+  return calls!.lossOnGrid(pair, i, j);
+}

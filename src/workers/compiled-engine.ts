@@ -1,0 +1,67 @@
+import { type Calls, type Engine, useEngine, type Views, viewsOf } from '../core/cutting/search/kernel/engine';
+import { KERNEL } from './kernel-code';
+
+/** What the kernel's code offers. */
+interface Compiled {
+  loss(grid: number, code: number, dx: number, dy: number): number;
+  weigh(job: number, x: number, y: number, bound: number): number;
+  findPlace(job: number): void;
+}
+
+/** Bytes in a page of memory, and how much larger memory grows at least. */
+const PAGE = 1 << 16;
+const GROW = 1.25;
+
+/** The kernel in WebAssembly. */
+class CompiledEngine implements Engine {
+  views: Views;
+  private readonly memory = new WebAssembly.Memory({ initial: 1 });
+  private readonly compiled: Compiled;
+
+  constructor(module: WebAssembly.Module, calls: Calls) {
+    this.views = viewsOf(this.memory.buffer);
+    const { exports } = new WebAssembly.Instance(module, {
+      env: {
+        memory: this.memory,
+        abort: () => {
+          throw new Error('The kernel has stopped.');
+        },
+      },
+      calls: {
+        prepare: (first: number, second: number) => calls.prepare(first, second),
+        lossOnGrid: (pair: number, i: number, j: number) => calls.lossOnGrid(pair, i, j),
+      },
+    });
+    this.compiled = exports as unknown as Compiled;
+  }
+
+  grow(bytes: number): void {
+    const had = this.memory.buffer.byteLength;
+    if (bytes <= had) return;
+    this.memory.grow(Math.ceil((Math.max(bytes, GROW * had) - had) / PAGE));
+    this.views = viewsOf(this.memory.buffer);
+  }
+
+  loss(grid: number, code: number, dx: number, dy: number): number {
+    return this.compiled.loss(grid, code, dx, dy);
+  }
+
+  weigh(job: number, x: number, y: number, bound: number): number {
+    return this.compiled.weigh(job, x, y, bound);
+  }
+
+  findPlace(job: number): void {
+    this.compiled.findPlace(job);
+  }
+}
+
+/** Has this worker search with the compiled kernel; with plain code where WebAssembly is missing or forbidden. */
+export function useCompiledKernel(): void {
+  try {
+    const bytes = Uint8Array.from(atob(KERNEL), (character) => character.charCodeAt(0));
+    const module = new WebAssembly.Module(bytes);
+    useEngine((calls) => new CompiledEngine(module, calls));
+  } catch {
+    // The plain code finds the same places.
+  }
+}
