@@ -50,9 +50,13 @@ export class Arrangement {
   /** Loss of every two pieces, both ways round, and of each piece that sticks out. */
   private readonly losses: Float64Array;
   private readonly outs: Float64Array;
+  /** What each piece loses in all; NaN until it is asked for. */
+  private readonly sums: Float64Array;
   /** Weights of these losses; those between pieces are kept multiplied by `worth`. */
   private readonly weights: Float64Array;
   private readonly outWeights: Float64Array;
+  /** Losses between two, by their place in `losses`, that weigh more than at first. */
+  private raised: number[] = [];
   /** How much a loss between two pieces is worth by their size: the fourth root of the product of their hulls' areas. */
   private readonly worth: Float64Array;
   private readonly shapeBoxes: Float64Array;
@@ -77,6 +81,7 @@ export class Arrangement {
     this.boxes = new Float64Array(4 * n).fill(Infinity);
     this.losses = new Float64Array(n * n);
     this.outs = new Float64Array(n);
+    this.sums = new Float64Array(n);
     this.outWeights = new Float64Array(n);
     this.weights = new Float64Array(n * n);
     this.worth = new Float64Array(n * n);
@@ -140,10 +145,11 @@ export class Arrangement {
     return place;
   }
 
-  /** What losses weigh for a piece: those by every other, and that by sticking out. */
-  weightsOf(piece: number): { readonly weights: Float64Array; readonly out: number } {
-    const row = piece * this.count;
-    return { weights: this.weights.subarray(row, row + this.count), out: this.outWeights[piece]! };
+  /** Writes what losses weigh for a piece, by each other, to a place in a list; what sticking out weighs for it. */
+  copyWeights(piece: number, to: Float64Array, from: number): number {
+    const { weights, count } = this;
+    for (let other = 0, at = piece * count; other < count; other++, at++) to[from + other] = weights[at]!;
+    return this.outWeights[piece]!;
   }
 
   /** Whether a piece would lie free of all others and within the space. */
@@ -153,11 +159,14 @@ export class Arrangement {
 
   /** Works out what a piece loses where it lies, after it has been moved. */
   updateLosses(piece: number): void {
-    const { boxes, overlaps, shapes, xs, ys, count, losses, worth } = this;
+    const { boxes, overlaps, shapes, xs, ys, count, losses, worth, sums } = this;
     const row = piece * count;
-    const [left, bottom] = [boxes[4 * piece]!, boxes[4 * piece + 1]!];
-    const [right, top] = [boxes[4 * piece + 2]!, boxes[4 * piece + 3]!];
+    const left = boxes[4 * piece]!;
+    const bottom = boxes[4 * piece + 1]!;
+    const right = boxes[4 * piece + 2]!;
+    const top = boxes[4 * piece + 3]!;
     this.outs[piece] = this.lies(piece) ? this.space.stickingOut(left, bottom, right, top) * worth[row + piece]! : 0;
+    sums[piece] = NaN;
     for (let other = 0, b = 0; other < count; other++, b += 4) {
       let loss = 0;
       const apart = boxes[b]! >= right || boxes[b + 2]! <= left || boxes[b + 1]! >= top || boxes[b + 3]! <= bottom;
@@ -168,8 +177,10 @@ export class Arrangement {
         const pair = overlaps.of(shapes[first]!, shapes[second]!);
         loss = overlaps.loss(pair, xs[second]! - xs[first]!, ys[second]! - ys[first]!) * worth[row + other]!;
       }
+      if (loss === losses[row + other]) continue;
       losses[row + other] = loss;
       losses[other * count + piece] = loss;
+      sums[other] = NaN;
     }
   }
 
@@ -180,24 +191,25 @@ export class Arrangement {
 
   /** What a piece loses, unweighed. */
   lossOf(piece: number): number {
+    const known = this.sums[piece]!;
+    if (!Number.isNaN(known)) return known;
     let sum = this.outs[piece]!;
     for (let at = piece * this.count, end = at + this.count; at < end; at++) sum += this.losses[at]!;
-    return sum;
+    return (this.sums[piece] = sum);
   }
 
   /** What all pieces lose, unweighed: 0 for an arrangement that can be cut. */
   get loss(): number {
     let sum = 0;
-    for (let i = 0; i < this.count; i++) {
-      sum += this.outs[i]!;
-      for (let j = 0; j < i; j++) sum += this.losses[i * this.count + j]!;
-    }
-    return sum;
+    // Each loss between two stands with both.
+    for (let i = 0; i < this.count; i++) sum += this.lossOf(i) + this.outs[i]!;
+    return sum / 2;
   }
 
   /** Gives every loss the weight that it had at first. */
   forgetWeights(): void {
     this.weights.set(this.worth);
+    this.raised = [];
     for (let i = 0; i < this.count; i++) this.outWeights[i] = this.worth[i * this.count + i]!;
   }
 
@@ -208,21 +220,34 @@ export class Arrangement {
   updateWeights(): void {
     const { count, losses, outs, weights, worth, outWeights } = this;
     let most = 0;
+    const risen: number[] = [];
     for (let i = 0; i < count; i++) {
+      if (this.lossOf(i) === 0) continue;
       if (outs[i]! > most) most = outs[i]!;
-      for (let j = 0; j < i; j++) if (losses[i * count + j]! > most) most = losses[i * count + j]!;
+      for (let at = i * count, end = at + i; at < end; at++) {
+        const loss = losses[at]!;
+        if (loss === 0) continue;
+        if (loss > most) most = loss;
+        risen.push(at);
+      }
     }
     const factor = (loss: number) => (loss > 0 ? RISE + (MOST_RISE - RISE) * (loss / most) : FADE);
     for (let i = 0; i < count; i++) {
-      const own = i * count + i;
-      outWeights[i] = Math.max(worth[own]!, outWeights[i]! * factor(outs[i]!));
-      for (let j = 0; j < i; j++) {
-        const at = i * count + j;
-        const weight = Math.max(worth[at]!, weights[at]! * factor(losses[at]!));
-        weights[at] = weight;
-        weights[j * count + i] = weight;
-      }
+      outWeights[i] = Math.max(worth[i * count + i]!, outWeights[i]! * factor(outs[i]!));
     }
+    for (const at of this.raised) {
+      if (losses[at]! > 0) continue;
+      this.setWeight(at, Math.max(worth[at]!, weights[at]! * FADE));
+      if (weights[at]! > worth[at]!) risen.push(at);
+    }
+    for (const at of risen) if (losses[at]! > 0) this.setWeight(at, weights[at]! * factor(losses[at]!));
+    this.raised = risen;
+  }
+
+  /** Weighs the loss between two, both ways round. */
+  private setWeight(at: number, weight: number): void {
+    this.weights[at] = weight;
+    this.weights[(at % this.count) * this.count + Math.floor(at / this.count)] = weight;
   }
 
   save(): Snapshot {

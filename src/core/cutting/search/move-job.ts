@@ -13,8 +13,8 @@ export interface Lying {
   readonly shapes: Int32Array;
   readonly xs: Float64Array;
   readonly ys: Float64Array;
-  /** What losses weigh for a piece: those by every other, and that by sticking out. */
-  weightsOf(piece: number): { readonly weights: Float64Array; readonly out: number };
+  /** Writes what losses weigh for a piece, by each other, to a place in a list; what sticking out weighs for it. */
+  copyWeights(piece: number, to: Float64Array, from: number): number;
 }
 
 /** Puts into the kernel's memory what it must know to move a piece, and reads what it has found. */
@@ -99,7 +99,7 @@ export class MoveJob {
     overlaps.findPlace(job);
     // What has been prepared on the way may have moved the memory.
     const now = overlaps.views;
-    random.state.set(now.words.subarray(chance, chance + random.state.length));
+    for (let i = 0; i < random.state.length; i++) random.state[i] = now.words[chance + i]!;
     return {
       place: {
         shape: now.words[(job + at.FOUND_SHAPE) / at.WORD]!,
@@ -114,7 +114,6 @@ export class MoveJob {
   private write(lying: Lying, piece: number, choices: readonly number[]): number {
     const job = this.overlaps.job(this.bytes);
     const { reals, words } = this.overlaps.views;
-    const { weights, out } = lying.weightsOf(piece);
     const { lengths, widths, pitch } = this.space;
     const setWord = (offset: number, value: number) => (words[(job + offset) / at.WORD] = value);
     const setReal = (offset: number, value: number) => (reals[(job + offset) / at.REAL] = value);
@@ -138,12 +137,11 @@ export class MoveJob {
     setReal(at.CELLS_PER_LENGTH, this.cellsPerLength);
     setReal(at.CELLS_PER_HEIGHT, this.cellsPerHeight);
     setReal(at.PITCH, pitch);
-    setReal(at.OUT_WEIGHT, out);
+    setReal(at.OUT_WEIGHT, lying.copyWeights(piece, reals, (job + this.weightsFrom) / at.REAL));
     words.set(choices, (job + this.choicesFrom) / at.WORD);
     words.set(lying.shapes, (job + this.shapesFrom) / at.WORD);
     reals.set(lying.xs, (job + this.xsFrom) / at.REAL);
     reals.set(lying.ys, (job + this.ysFrom) / at.REAL);
-    reals.set(weights, (job + this.weightsFrom) / at.REAL);
     reals.set(lengths, (job + this.lengthsFrom) / at.REAL);
     reals.set(widths, (job + this.widthsFrom) / at.REAL);
     return job;

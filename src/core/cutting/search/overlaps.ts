@@ -269,9 +269,13 @@ export function poleLoss(first: TurnedOutline, second: TurnedOutline, x: number,
   const [a, b] = [first.poles, second.poles];
   let sum = 0;
   for (let i = 0; i < a.length; i += 3) {
-    const [dx, dy, radius] = [a[i]! - x, a[i + 1]! - y, a[i + 2]!];
+    const dx = a[i]! - x;
+    const dy = a[i + 1]! - y;
+    const radius = a[i + 2]!;
     for (let j = 0; j < b.length; j += 3) {
-      const [u, v, other] = [dx - b[j]!, dy - b[j + 1]!, b[j + 2]!];
+      const u = dx - b[j]!;
+      const v = dy - b[j + 1]!;
+      const other = b[j + 2]!;
       const depth = radius + other - Math.sqrt(u * u + v * v);
       sum += (depth >= least ? depth : tail / (2 * least - depth)) * (radius < other ? radius : other);
     }

@@ -10,12 +10,14 @@ export class Random {
 
   /** 0 ≤ share < 1, every share alike. */
   share(): number {
-    const [a, b, c, counter] = this.state as unknown as readonly [number, number, number, number];
-    const t = (((a + b) | 0) + counter) | 0;
-    this.state[0] = b ^ (b >>> 9);
-    this.state[1] = c + (c << 3);
-    this.state[2] = ((c << 21) | (c >>> 11)) + t;
-    this.state[3] = counter + 1;
+    const { state } = this;
+    const b = state[1]!;
+    const c = state[2]!;
+    const t = (state[0]! + b + state[3]!) | 0;
+    state[0] = b ^ (b >>> 9);
+    state[1] = c + (c << 3);
+    state[2] = ((c << 21) | (c >>> 11)) + t;
+    state[3]! += 1;
     return (t >>> 0) / 4294967296;
   }
 
