@@ -42,7 +42,17 @@ export async function compiledKernel(): Promise<Uint8Array> {
     }
   };
   const { error, stderr } = await asc.main(
-    [`${FOLDER}/entry.ts`, '--outFile', 'kernel.wasm', '-O3', '--converge', '--noAssert', '--runtime', 'stub', '--importMemory'],
+    [
+      `${FOLDER}/entry.ts`,
+      '--outFile',
+      'kernel.wasm',
+      '-O3',
+      '--converge',
+      '--noAssert',
+      '--runtime',
+      'stub',
+      '--importMemory',
+    ],
     {
       readFile: read,
       writeFile: (name, contents) => {

@@ -1,4 +1,5 @@
-import { type Calls, type Engine, useEngine, type Views, viewsOf } from '../core/cutting/search/kernel/engine';
+import { type Engine, useEngine } from '../core/cutting/search/kernel/engine';
+import { type Calls, type Views, viewsOf } from '../core/cutting/search/kernel/views';
 import { KERNEL } from './kernel-code';
 
 /** What the kernel's code offers. */
@@ -55,13 +56,18 @@ class CompiledEngine implements Engine {
   }
 }
 
-/** Has this worker search with the compiled kernel; with plain code where WebAssembly is missing or forbidden. */
-export function useCompiledKernel(): void {
+/**
+ * Has this worker search with the compiled kernel; with plain code, which finds the same places, where WebAssembly is
+ * missing or forbidden.
+ * @returns whether the kernel is the compiled one
+ */
+export function useCompiledKernel(): boolean {
   try {
     const bytes = Uint8Array.from(atob(KERNEL), (character) => character.charCodeAt(0));
     const module = new WebAssembly.Module(bytes);
     useEngine((calls) => new CompiledEngine(module, calls));
+    return true;
   } catch {
-    // The plain code finds the same places.
+    return false;
   }
 }

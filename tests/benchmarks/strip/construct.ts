@@ -1,4 +1,5 @@
-import type { Arrangement, Place } from '../../../src/core/cutting/search/arrangement';
+import type { Arrangement } from '../../../src/core/cutting/search/arrangement';
+import type { Place } from '../../../src/core/cutting/search/place';
 import type { Random } from '../../../src/core/cutting/search/random';
 
 /** Places tried for each piece. */

@@ -1,26 +1,14 @@
 import type { Effort } from './effort';
 import type { Overlaps } from './overlaps';
 import { MoveJob } from './move-job';
+import type { Place, Samples } from './place';
 import type { Random } from './random';
 import type { TurnedOutline } from './turned-outline';
 import type { Space } from './space';
 
-/** A piece's place: its shape (kind and turn) and where the middle of its box lies. */
-export interface Place {
-  readonly shape: number;
-  readonly x: number;
-  readonly y: number;
-}
-
 /** What lies fast in the space, such as what a sheet lacks of its box, and which pieces may not lie over it. */
 export interface Obstacle extends Place {
   readonly stops: (piece: number) => boolean;
-}
-
-/** How many places are sampled about where a piece lies and anywhere. */
-export interface Samples {
-  readonly near: number;
-  readonly anywhere: number;
 }
 
 /** Where a piece lies that has not been laid. */

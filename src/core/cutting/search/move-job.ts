@@ -1,6 +1,6 @@
-import type { Place, Samples } from './arrangement';
 import * as at from './kernel/layout';
 import type { Overlaps } from './overlaps';
+import type { Place, Samples } from './place';
 import type { Random } from './random';
 import type { Space } from './space';
 

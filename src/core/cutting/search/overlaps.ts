@@ -2,8 +2,9 @@ import { box } from '../../geometry/box';
 import { convolution } from '../../geometry/convolution';
 import { itemRound } from '../../item-at';
 import type { Point, Ring } from '../../geometry/ring';
-import { makeEngine, type Views } from './kernel/engine';
+import { makeEngine } from './kernel/engine';
 import * as at from './kernel/layout';
+import type { Views } from './kernel/views';
 import type { TurnedOutline } from './turned-outline';
 
 /** Memory for tables of losses, numbers in all: few shapes get fine tables, many get coarse ones. */

@@ -1,6 +1,6 @@
-import type { Arrangement, Samples, Snapshot } from './arrangement';
+import type { Arrangement, Snapshot } from './arrangement';
 import type { Effort } from './effort';
-
+import type { Samples } from './place';
 import type { Random } from './random';
 
 /** How long to keep at it. */

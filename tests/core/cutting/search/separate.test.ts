@@ -1,28 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { Arrangement } from '../../../../src/core/cutting/search/arrangement';
+import type { Arrangement } from '../../../../src/core/cutting/search/arrangement';
 import { disrupt } from '../../../../src/core/cutting/search/disrupt';
-import { Effort } from '../../../../src/core/cutting/search/effort';
-import { Overlaps } from '../../../../src/core/cutting/search/overlaps';
-import { Random } from '../../../../src/core/cutting/search/random';
-import { SAMPLES, separate } from '../../../../src/core/cutting/search/separate';
-import { Space } from '../../../../src/core/cutting/search/space';
+import { separate } from '../../../../src/core/cutting/search/separate';
 import { shorten } from '../../../../src/core/cutting/search/strip';
-import { inTurns } from '../../../../src/core/cutting/search/turned-outline';
 import { moved } from '../../../../src/core/geometry/moved';
-import type { Ring } from '../../../../src/core/geometry/ring';
 import { sharedArea } from '../oracle';
 import { rectangle, soleLike } from '../outlines';
-
-/** Pieces, one of each ring, all laid on one spot of a rectangle. */
-function heaped(rings: readonly Ring[], length: number, width: number, evaluations = 3e5) {
-  const shapes = rings.flatMap((ring, kind) => inTurns(ring, kind, [0], rings.length));
-  const effort = new Effort(evaluations, { stopped: false });
-  const choices = rings.map((_, i) => [i]);
-  const arrangement = new Arrangement(new Overlaps(shapes), new Space([length], [width]), choices, effort);
-  rings.forEach((_, piece) => arrangement.put(piece, { shape: piece, x: length / 2, y: width / 2 }));
-  arrangement.updateAllLosses();
-  return { arrangement, effort, random: new Random(3) };
-}
+import { heaped } from './heaped';
 
 function shared(arrangement: Arrangement): number {
   const rings = Array.from({ length: arrangement.movable }, (_, piece) => {
@@ -56,29 +40,6 @@ describe('separate', () => {
     expect(reached.loss).toBeGreaterThan(0);
     expect(reached.loss).toBeLessThan(before);
     expect(arrangement.loss).toBe(reached.loss);
-  });
-});
-
-describe('findPlace', () => {
-  it('never finds a place where the piece loses more than where it lies', () => {
-    const { arrangement, random } = heaped(
-      [soleLike(90, 20), soleLike(80, 20), rectangle(60, 40), rectangle(50, 50)],
-      140,
-      90,
-    );
-    for (let i = 0; i < 40; i++) {
-      const piece = i % 4;
-      const before = arrangement.lossOf(piece);
-      arrangement.put(piece, arrangement.findPlace(piece, random, SAMPLES));
-      arrangement.updateLosses(piece);
-      expect(arrangement.lossOf(piece)).toBeLessThanOrEqual(before * (1 + 1e-9));
-    }
-  });
-
-  it('finds the free ground of an empty sheet', () => {
-    const { arrangement, random } = heaped([rectangle(30, 30), rectangle(30, 30)], 200, 200);
-    const { x, y } = arrangement.findPlace(0, random, SAMPLES);
-    expect(arrangement.free(0, 0, x, y)).toBe(true);
   });
 });
 

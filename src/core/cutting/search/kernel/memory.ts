@@ -1,4 +1,4 @@
-import type { Calls, Views } from './engine';
+import type { Calls, Views } from './views';
 
 /**
  * The memory that the kernel works in, by addresses in bytes. This is how plain code reads and writes it; in WebAssembly

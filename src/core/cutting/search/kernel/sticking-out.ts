@@ -15,15 +15,7 @@ export function rectangleAt(x: f64, rectangles: i32, pitch: f64): f64 {
  * and Wauters 2025, arXiv 2509.13329). 0 where it does not.
  * @param start of the rectangle along x, and its `end`; it is `width` wide
  */
-export function stickingOut(
-  left: f64,
-  bottom: f64,
-  right: f64,
-  top: f64,
-  start: f64,
-  end: f64,
-  width: f64,
-): f64 {
+export function stickingOut(left: f64, bottom: f64, right: f64, top: f64, start: f64, end: f64, width: f64): f64 {
   if (left >= start - FUZZ && bottom >= -FUZZ && right <= end + FUZZ && top <= width + FUZZ) return 0;
   const own = (right - left) * (top - bottom);
   const withinLength = Math.min(right, end) - Math.max(left, start);

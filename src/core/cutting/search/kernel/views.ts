@@ -1,0 +1,24 @@
+/** Memory seen as the numbers that stand in it. */
+export interface Views {
+  readonly reals: Float64Array;
+  readonly singles: Float32Array;
+  readonly words: Int32Array;
+  readonly halves: Uint16Array;
+}
+
+/** What the kernel asks of those who use it, when it meets something for the first time. */
+export interface Calls {
+  /** Prepares a pair of shapes; its address with the quarter turns that bring it onto these two. */
+  prepare(first: number, second: number): number;
+  /** Works out a loss on the grid of a pair, and keeps it. */
+  lossOnGrid(pair: number, i: number, j: number): number;
+}
+
+export function viewsOf(buffer: ArrayBuffer): Views {
+  return {
+    reals: new Float64Array(buffer),
+    singles: new Float32Array(buffer),
+    words: new Int32Array(buffer),
+    halves: new Uint16Array(buffer),
+  };
+}
