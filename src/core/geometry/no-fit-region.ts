@@ -8,7 +8,7 @@ const MOST_BANDS = 128;
 const LEAST_BANDS = 8;
 
 /** Numbers kept for an edge: x and y of its lower end, y of its upper end, run per rise, and +1 upward or −1 downward. */
-export const EDGE = 5;
+const EDGE = 5;
 
 /**
  * Where the second of two pieces may not have its origin, seen from the origin of the first, lest they overlap: the
@@ -21,8 +21,6 @@ export class NoFitRegion {
   /** Where the edges of each band begin in `edges`, and at last where they end. */
   readonly starts: Int32Array;
   readonly edges: Float64Array;
-  /** Edges that run level, which bands leave out: left end, right end, y. */
-  readonly levels: Float64Array;
 
   /** @param most bands: fewer take less memory, more are looked up faster */
   constructor(
@@ -33,14 +31,12 @@ export class NoFitRegion {
     const { bottom, top } = this.box;
     const count = curves.reduce((sum, { length }) => sum + length, 0);
     this.bands = Math.max(LEAST_BANDS, Math.min(most, 2 * count));
-    const levels: number[] = [];
     // Twice round: first to count the edges of each band, then to put them there.
     const starts = new Int32Array(this.bands + 1);
     for (const curve of curves) {
       let [ax, ay] = itemRound(curve, -1);
       for (const [bx, by] of curve) {
-        if (ay === by) levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
-        else {
+        if (ay !== by) {
           const last = this.bandOf(Math.max(ay, by));
           for (let k = this.bandOf(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
         }
@@ -72,7 +68,6 @@ export class NoFitRegion {
     }
     this.starts = starts;
     this.edges = edges;
-    this.levels = Float64Array.from(levels);
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
   }
 
@@ -96,7 +91,7 @@ export class NoFitRegion {
  * Whether edges wind round a point: those that the level line to its right meets go up more often than down, or less.
  * @param from where the edges of the point's band begin, and `to` where they end
  */
-export function windRound(edges: Float64Array, from: number, to: number, x: number, y: number): boolean {
+function windRound(edges: Float64Array, from: number, to: number, x: number, y: number): boolean {
   let winding = 0;
   for (let e = from; e < to; e += EDGE) {
     const low = edges[e + 1]!;
