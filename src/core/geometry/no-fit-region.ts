@@ -8,7 +8,7 @@ const MOST_BANDS = 128;
 const LEAST_BANDS = 8;
 
 /** Numbers kept for an edge: x and y of its lower end, y of its upper end, run per rise, and +1 upward or −1 downward. */
-const EDGE = 5;
+export const EDGE = 5;
 
 /**
  * Where the second of two pieces may not have its origin, seen from the origin of the first, lest they overlap: the
@@ -34,13 +34,12 @@ export class NoFitRegion {
     // Twice round: first to count the edges of each band, then to put them there.
     const starts = new Int32Array(this.bands + 1);
     for (const curve of curves) {
-      let [ax, ay] = itemRound(curve, -1);
-      for (const [bx, by] of curve) {
+      let [, ay] = itemRound(curve, -1);
+      for (const [, by] of curve) {
         if (ay !== by) {
           const last = this.bandOf(Math.max(ay, by));
           for (let k = this.bandOf(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
         }
-        ax = bx;
         ay = by;
       }
     }

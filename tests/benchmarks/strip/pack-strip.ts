@@ -33,12 +33,20 @@ export interface Strip {
   readonly spent: number;
 }
 
-/**
- * Lays all pieces in a strip.
- * @param found told of every shorter strip on the way
- */
-export function packStrip(task: StripTask, token: Token, found: (strip: Strip) => void = () => {}): Strip {
-  const { pieces, width, evaluations, seed, from } = task;
+/** What is known of some pieces, whichever search asks. */
+interface Prepared {
+  readonly shapes: readonly TurnedOutline[];
+  /** For each piece the shapes, by index, that it may have. */
+  readonly choices: readonly (readonly number[])[];
+  readonly overlaps: Overlaps;
+}
+
+let latest: { readonly content: string; readonly prepared: Prepared } | undefined;
+
+/** Prepares pieces; kept, as sheets keep theirs, because one search follows the other. */
+function prepare(pieces: readonly StripPiece[]): Prepared {
+  const content = JSON.stringify(pieces);
+  if (latest?.content === content) return latest.prepared;
   const shapes: TurnedOutline[] = [];
   const choices: number[][] = [];
   pieces.forEach(({ ring, count, turns }, kind) => {
@@ -47,11 +55,23 @@ export function packStrip(task: StripTask, token: Token, found: (strip: Strip) =
     shapes.push(...own);
     for (let i = 0; i < count; i++) choices.push(indices);
   });
+  const prepared = { shapes, choices, overlaps: new Overlaps(shapes) };
+  latest = { content, prepared };
+  return prepared;
+}
+
+/**
+ * Lays all pieces in a strip.
+ * @param found told of every shorter strip on the way
+ */
+export function packStrip(task: StripTask, token: Token, found: (strip: Strip) => void = () => {}): Strip {
+  const { pieces, width, evaluations, seed, from } = task;
+  const { shapes, choices, overlaps } = prepare(pieces);
   const total = pieces.reduce((sum, { ring, count }) => sum + Math.abs(area(ring)) * count, 0);
   const longest = Math.max(total / width / 0.6, ...shapes.map(({ box }) => 2 * box.right));
   const space = new Space([from?.length ?? longest], [width]);
   const effort = new Effort(evaluations, token);
-  const arrangement = new Arrangement(new Overlaps(shapes), space, choices, effort);
+  const arrangement = new Arrangement(overlaps, space, choices, effort);
   const strip = ({ shapes: laid, xs, ys, lengths }: Snapshot): Strip => ({
     length: lengths[0]!,
     spent: effort.spent,
