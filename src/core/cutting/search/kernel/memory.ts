@@ -2,7 +2,7 @@ import type { Calls, Views } from './views';
 
 /**
  * The memory that the kernel works in, by addresses in bytes. This is how plain code reads and writes it; in WebAssembly
- * the compiler puts its own instructions in the place of this file (`.ci/kernel.ts`).
+ * the compiler puts its own instructions in the place of this file (`.ci/kernel.js`).
  */
 
 let reals: Float64Array = new Float64Array(0);

@@ -5,7 +5,7 @@ import { format, resolveConfig } from 'prettier';
 
 /**
  * Compiles the kernel of the search to WebAssembly and writes it down as text that any bundle takes in:
- * `tsx .ci/kernel.ts`. The kernel is ordinary TypeScript; only how it reads and writes memory is put in here.
+ * `npm run kernel`. The kernel is ordinary TypeScript; only how it reads and writes memory is put in here.
  */
 
 const FOLDER = 'src/core/cutting/search/kernel';
@@ -29,9 +29,9 @@ export function unsigned(value: i32): f64 { return <f64><u32>value; }
 const ENTRY = `export { findPlace, weigh } from './find-place';\nexport { loss } from './pair-loss';\n`;
 
 /** The kernel's WebAssembly. */
-export async function compiledKernel(): Promise<Uint8Array> {
-  let code: Uint8Array | undefined;
-  const read = (name: string) => {
+export async function compiledKernel() {
+  let code;
+  const read = (name) => {
     if (!name.startsWith(`${FOLDER}/`)) return null;
     if (name === `${FOLDER}/entry.ts`) return ENTRY;
     if (name === `${FOLDER}/memory.ts`) return MEMORY;
@@ -56,7 +56,7 @@ export async function compiledKernel(): Promise<Uint8Array> {
     {
       readFile: read,
       writeFile: (name, contents) => {
-        if (name === 'kernel.wasm') code = contents as Uint8Array;
+        if (name === 'kernel.wasm') code = contents;
       },
       listFiles: () => [],
     },
@@ -66,7 +66,7 @@ export async function compiledKernel(): Promise<Uint8Array> {
 }
 
 /** The file that holds it. */
-export async function kernelFile(): Promise<string> {
+export async function kernelFile() {
   const text = Buffer.from(await compiledKernel()).toString('base64');
   const source = `/** The kernel of the search in WebAssembly, written by \`npm run kernel\` from src/core/cutting/search/kernel. */\nexport const KERNEL =\n  '${text}';\n`;
   return format(source, { ...(await resolveConfig(TO)), parser: 'typescript' });
