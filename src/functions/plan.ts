@@ -1,4 +1,4 @@
-import { fillUp } from '../core/plan/fill-up';
+import { fillUp as fillUpStepwise } from '../core/plan/fill-up';
 import { furtherLines, furtherPairsTable } from '../tables/results/further-pairs';
 import { isBlank, readNumber, readText } from '../tables/cell';
 import { writeTable } from '../tables/result';
@@ -62,10 +62,10 @@ export function cutting(...tables: any[][][]) {
  * @customfunction FILLUP
  * @returns {any[][]} A table: a row a style and size, those with most pairs in the run first, with adhesive, sundries, work and spoilage.
  */
-export function fillUpSheets(...tables: any[][][]) {
+export function fillUp(...tables: any[][][]) {
   return answerStepwise(tables, function* () {
     const { plan, money } = soundPlan(tables);
-    const lines = furtherLines(yield* fillUp(plan));
+    const lines = furtherLines(yield* fillUpStepwise(plan));
     return writeTable(furtherPairsTable(sizeWriter(plan.runs.styles)), lines, money);
   });
 }
