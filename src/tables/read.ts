@@ -1,7 +1,7 @@
 import type { NotSummed } from '../core/plan/checks/check';
 import { Problem, THERE } from '../core/problem';
 import { bare, type Cell, type Cells, isBlank, isLeftOut, isNought, readNumber } from './cell';
-import { isSumRow, notSummed } from './sums';
+import { isSumRow, notSummed, sizeOverSums } from './sums';
 import { yearOfMost } from './day';
 import { type Headings, readHeadings } from './headings';
 import { doubtful, doubtfulHeadings, noughtsForBlanks } from './noughts-for-blanks';
@@ -68,6 +68,8 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     rows.push(record);
     said.push(line);
   }
+  const overSums = sizeOverSums(table, found, rows);
+  if (overSums !== undefined) problems.push(countedTwice(table, overSums, place));
   return {
     rows,
     problems,
@@ -76,6 +78,13 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     notSummed: problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums),
     doubtful: asNoughts ? doubtfulHeadings(table, found, said) : [],
   };
+}
+
+/** That the pairs under a size are the sums of the rows. */
+function countedTwice(table: Table<Columns>, size: number, place: Rules<Columns>['place']): Problem {
+  const own = Object.values(table.columns).find(({ unread }) => unread)?.heading ?? '';
+  const say = `in every row it holds the sum of all other sizes; head it ${own}, or head a column beside it so if these are pairs of size ${size}`;
+  return new Problem('invalid', place(String(size)), say);
 }
 
 function placesIn({ argument, name }: Pick<Table, 'argument' | 'name'>): Rules<Columns>['place'] {

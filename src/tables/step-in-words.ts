@@ -163,7 +163,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   press: ({ pressed, acts }) => (pressed?.usual && !acts.includes('pad') ? 'press, or hammer all over' : 'press'),
   cool: 'let cool on the last',
   dry: 'let dry',
-  cure: ({ whole }) => (whole ? 'let cure before edges are trimmed' : 'let cure before it is rasped'),
+  cure: ({ whole }) => (whole ? 'let cure before edges are trimmed' : 'let cure before edges are rasped'),
   'cure core': 'let the core’s joint cure before it is sawn',
   level: ({ left, pieces }) => {
     const low = pieces.at(-1);

@@ -17,7 +17,11 @@ export const stockTable = table({
   key: 'code',
   columns: {
     code: text({ heading: 'Stock', meaning: 'Code of the sheet' }),
-    material: choice({ heading: 'Material', meaning: 'What it is', width: 84 }, MATERIALS),
+    material: choice(
+      { heading: 'Material', meaning: 'What it is; EVA is foam, microcellular rubber is rubber', width: 84 },
+      MATERIALS,
+      { EVA: 'foam', 'microcellular rubber': 'rubber' },
+    ),
     nominal: number({
       heading: 'Thick',
       unit: 'mm',

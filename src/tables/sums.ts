@@ -73,6 +73,21 @@ export function notSummed(
   });
 }
 
+/**
+ * The size that heads sums of the rows, where no column has the heading of the table's own: in every row it holds what all
+ * other sizes come to. A few sizes of a single row may come to another by chance.
+ */
+export function sizeOverSums(table: Table<Columns>, found: Headings, rows: readonly Counted[]): number | undefined {
+  if (!Object.values(table.columns).some(({ unread }) => unread) || sumsAt(table, found) !== undefined)
+    return undefined;
+  const filled = rows.filter(({ bySize }) => bySize.size > 0);
+  const others = filled.map(({ bySize }) => bySize.size - 1);
+  if (!others.some((count) => count > 1) || (filled.length < 2 && !others.some((count) => count > 3))) return undefined;
+  return found.sizes.find(({ size }) =>
+    filled.every((row) => row.bySize.has(size) && 2 * (row.bySize.get(size) ?? 0) === total([row])),
+  )?.size;
+}
+
 function total(lines: readonly Counted[]): number {
   return lines.reduce((sum, { bySize }) => [...bySize.values()].reduce((all, pairs) => all + pairs, sum), 0);
 }

@@ -234,7 +234,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   [
     'a material that is none',
-    set('stock', 'Material', 'EVA'),
+    set('stock', 'Material', 'paper'),
     'use cork, foam, leather, rubber, board, fabric or steel',
   ],
   [

@@ -36,6 +36,24 @@ describe('a row of sums under a heading that is lost', () => {
   });
 });
 
+describe('a size over the sums of the rows', () => {
+  const told = (...cells: unknown[][]) =>
+    read(...cells).problems.map(({ place: { column, row }, message }) => [column, row, /head it Pairs/.test(message)]);
+
+  it('is told of, for its pairs would count twice', () => {
+    const headings = ['Style', 36, 37, 38, 43];
+    expect(told(headings, ['A', 1, 2, 3, 6], ['B', '', 4, '', 4])).toEqual([['43', undefined, true]]);
+    expect(told(headings, ['A', 1, 2, 3, 6], ['B', '', 4, '', 4], ['All', 1, 6, 3, 10])).toHaveLength(1);
+  });
+
+  it('is a size where any row says otherwise, where a few pairs of one row may come to it, or where the sums are headed', () => {
+    expect(told(['Style', 36, 37, 38], ['A', 1, 2, 3], ['B', 2, 2, 3])).toEqual([]);
+    expect(told(['Style', 36, 37, 38], ['A', 1, 2, 3])).toEqual([]);
+    expect(told(['Style', 36, 37], ['A', 2, 2], ['B', 3, 3])).toEqual([]);
+    expect(told(['Style', 36, 37, 38, 'Pairs'], ['A', 1, 2, 3, 6], ['B', 2, 2, 4, 8])).toEqual([]);
+  });
+});
+
 describe('what the sums go without', () => {
   it('is told of rows below them, which are planned', () => {
     const { rows, notSummed } = read(

@@ -1,6 +1,6 @@
 import type { Assembly } from './assembly';
 import { faceOf, operation } from './operation';
-import type { Face, Operation } from './step';
+import type { Act, Face, Operation } from './step';
 
 /** The lower face of the lasted bottom. */
 const LASTED: Face = { side: 'lower', area: 0 };
@@ -32,7 +32,7 @@ export function lasting({ insole, welt }: Assembly): readonly Operation[] {
   return [
     ...(insole
       ? [
-          operation('bend', insole.material === 'leather' ? ['soak', 'block insole', 'dry'] : ['block insole'], [
+          operation('prepare', insole.material === 'leather' ? ['soak', 'block insole', 'dry'] : ['block insole'], [
             insole,
           ]),
           ...(welt ? [operation('prepare', ['cut holdfast'], [insole])] : []),
@@ -55,12 +55,18 @@ export function lastedBottom({ style, welt, openSeat }: Assembly): readonly Oper
   const cavity = welt !== undefined || style.lastedSubstance > 0;
   // The margin along a welt is trimmed with its seam.
   const margin = cavity && (!welt || openSeat);
-  return [
-    operation('prepare', margin ? ['trim margin', 'pare pleats', 'roughen', 'dust'] : ['roughen', 'dust'], [], {
-      faces: welt ? [LASTED, { piece: welt, side: 'lower', area: 0 }] : [LASTED],
-    }),
+  const faces = welt ? [LASTED, { piece: welt, side: 'lower' as const, area: 0 }] : [LASTED];
+  const laidIn = [
     ...(style.shank ? [operation('fix', ['fit shank'])] : []),
     ...(openSeat ? [operation('prepare', ['pack seat'])] : []),
     ...(cavity ? [operation('prepare', ['fill cavity'])] : []),
+  ];
+  const ready: readonly Act[] = [...(margin ? (['trim margin', 'pare pleats'] as const) : []), 'roughen'];
+  if (laidIn.length === 0) return [operation('prepare', [...ready, 'dust'], [], { faces })];
+  // What is laid in leaves dust and crumbs.
+  return [
+    operation('prepare', ready, [], { faces }),
+    ...laidIn,
+    operation('prepare', ['dust'], [], { faces: [LASTED] }),
   ];
 }

@@ -63,9 +63,7 @@ export function timeOnLast(
 function onLast(step: Operation): boolean {
   if (step.joint) return !step.joint.apart && !does(step, 'rasp to last', 'try on last');
   if (step.faces.some(({ piece }) => !piece)) return true;
-  return step.kind === 'bend'
-    ? !does(step, 'soak') || does(step, 'block insole')
-    : does(step, 'last upper', 'fit shank');
+  return step.kind === 'bend' ? !does(step, 'soak') : does(step, 'block insole', 'last upper', 'fit shank');
 }
 
 /** The chain with the most nights, of those with the most waits. */

@@ -73,7 +73,7 @@ const IN_A_JOINT: readonly ((one: Operation) => boolean)[] = [
 
 /** Bending a piece, and drying it where it is wetted and not bent: soaked, beaten, bent and dried. */
 function bendingOf(one: Operation): number {
-  if (one.joint || !(one.kind === 'bend' || does(one, 'beat') || one.acts[0] === 'dry')) return -1;
+  if (one.joint || !(one.kind === 'bend' || does(one, 'block insole', 'beat') || one.acts[0] === 'dry')) return -1;
   return does(one, 'soak') && !does(one, 'dry') ? 0 : does(one, 'beat') ? 1 : 2;
 }
 
@@ -139,6 +139,8 @@ interface Rule {
 
 const doing = (one: Ruled, ...acts: readonly Act[]) => does(one.operation, ...acts);
 const readies = ({ coats, operation: { kind } }: Ruled) => coats || kind === 'prepare';
+const readiesSeat = ({ operation: { kind, faces } }: Ruled) =>
+  kind === 'prepare' && faces.some(({ piece, side, zone }) => piece && side === 'lower' && zone === 'seat');
 const covers = ({ adds }: Ruled) => adds.some(({ part }) => part === 'cover');
 const within = (pieces: readonly Layer[], others: readonly Layer[]) => pieces.every((piece) => others.includes(piece));
 const sameJoint = (first: Ruled, then: Ruled) =>
@@ -167,7 +169,7 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'a piece is skived while it is flat, soaked, beaten, bent and dry before it is coated': {
     of: ({ bending, operation: { kind } }) => bending >= 0 || kind === 'skive',
     bids: (first, then) =>
-      ((first.operation.kind === 'skive' && then.operation.kind === 'bend') ||
+      ((first.operation.kind === 'skive' && (then.operation.kind === 'bend' || doing(then, 'block insole'))) ||
         (first.bending >= 0 && (first.bending < then.bending || then.operation.joint !== undefined))) &&
       overlap(first.pieces, then.pieces),
   },
@@ -236,6 +238,11 @@ export const RULES: Readonly<Record<string, Rule>> = {
     bids: (_, then) => onLast(then) && then.meets.lasted,
   },
 
+  'the lasted bottom is dusted off when its hollow is filled': {
+    of: ({ lasting }) => lasting,
+    bids: (_, then) => then.lasting && then.operation.acts[0] === 'dust',
+  },
+
   'some things follow one another in every shoe': {
     of: ({ inSequence }) => inSequence.some((place) => place >= 0),
     bids: (first, then) => first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
@@ -252,10 +259,13 @@ export const RULES: Readonly<Record<string, Rule>> = {
   },
 
   'a seat is joined before it is nailed, and made ready before the heel lies on it': {
-    of: (first) => first.joins || doing(first, 'nail seat', 'lay rand'),
+    of: (first) => first.joins || doing(first, 'nail seat', 'lay rand') || readiesSeat(first),
     bids: (first, then) =>
       (first.joins && doing(then, 'nail seat') && overlap(first.brings, then.pieces)) ||
-      (doing(first, 'nail seat', 'lay rand') && then.meets.seat) ||
+      (doing(first, 'nail seat') && (then.meets.seat || readiesSeat(then))) ||
+      // A rand holds on roughened grain.
+      (readiesSeat(first) && doing(then, 'lay rand')) ||
+      (doing(first, 'lay rand') && then.meets.seat && !readiesSeat(then)) ||
       (doing(first, 'nail seat') &&
         onLast(then) &&
         then.operation.joint?.above.some(({ piece, zone }) => piece && !zone && first.pieces.includes(piece)) === true),

@@ -278,6 +278,12 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     source: 'A Manual of Shoemaking, 1912, chapters VI and VIII; Bespoke Shoes Unlaced, 2014',
     check: (list) => [
       ...inTurn(list, ['block insole', 'last upper', 'sew welt', 'trim seam', 'fit shank', 'pack seat', 'fill cavity']),
+      // Filler leaves dust and crumbs (common practice).
+      ...wrong(
+        list,
+        (step) => does(step, 'trim margin', 'fit shank', 'pack seat', 'fill cavity'),
+        (other) => does(other, 'dust') && other.faces.some(({ piece }) => !piece),
+      ),
       ...wrong(
         list,
         (step) =>
@@ -340,6 +346,12 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     source: 'Bespoke Shoes Unlaced, 2011',
     check: (list) => [
       ...inTurn(list, ['stitch', 'nail seat', 'lay rand']),
+      // What lies on grain holds where it is roughened (common practice).
+      ...wrong(
+        list,
+        (step) => does(step, 'roughen') && step.faces.some(({ piece, zone }) => piece && zone === 'seat'),
+        (other) => does(other, 'lay rand'),
+      ),
       ...wrong(
         list,
         (step) => does(step, 'stitch', 'nail seat', 'lay rand'),

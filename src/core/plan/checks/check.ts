@@ -92,6 +92,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'unusedPart'; readonly part: Part }
   | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
   | ({ readonly kind: 'highBuild' } & Measured & InSize)
+  /** Leather of which soles or insoles lie across the sheet's length. */
+  | { readonly kind: 'leatherAcross'; readonly part: Part }
   | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part; readonly pairs: Pairs }
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }

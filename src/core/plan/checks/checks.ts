@@ -20,7 +20,7 @@ import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
 import { dueDayChecks } from './due-days';
-import { cutChecks, layoutChecks, measuredApart, offcutChecks } from './sheets';
+import { cutChecks, layoutChecks, leatherChecks, measuredApart, offcutChecks } from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
 import { untimedWork } from './untimed-work';
@@ -79,6 +79,7 @@ export function checks(checked: Checked): readonly Check[] {
     })),
     ...measuredApart(input.stock),
     ...cutChecks(runs),
+    ...leatherChecks(cutting),
     ...offcutChecks(cutting),
     ...layoutChecks(cutting),
     ...moneyChecks(checked.input, orders, costs),

@@ -1,7 +1,13 @@
+import type { Part } from '../../bottom/layer';
+import { allPlacements } from '../../cutting/sheet/layout';
 import type { Stock } from '../../stock/stock';
 import type { Cutting } from '../cutting';
+import { FEET } from '../pieces';
 import type { Runs } from '../runs';
 import type { Check } from './check';
+
+/** A piece lies across where it is turned further than halfway from the sheet's length. */
+const ACROSS = Math.SQRT1_2;
 
 export function offcutChecks({ stocks }: Cutting): readonly Check[] {
   return stocks
@@ -12,6 +18,21 @@ export function offcutChecks({ stocks }: Cutting): readonly Check[] {
       verdict: 'holds',
       codes: offcuts.map(({ code }) => code),
     }));
+}
+
+const LENGTHWISE: ReadonlySet<Part> = new Set<Part>(['insole', 'midsole', 'sole', 'outsole']);
+
+/** Of leather, soles and insoles lie along the backbone, never at a quarter turn: it stretches and wears otherwise across (common practice). */
+export function leatherChecks({ stocks }: Cutting): readonly Check[] {
+  return stocks.flatMap(({ stock, lines, layout }): readonly Check[] => {
+    if (stock.material !== 'leather' || stock.direction !== 'any way') return [];
+    const across = allPlacements(layout).find(({ piece, turn }) => {
+      const part = lines[Math.floor(piece / FEET.length)]?.layer.part;
+      return part !== undefined && LENGTHWISE.has(part) && Math.abs(Math.sin((turn * Math.PI) / 180)) > ACROSS;
+    });
+    const part = across && lines[Math.floor(across.piece / FEET.length)]?.layer.part;
+    return part ? [{ kind: 'leatherAcross', subject: stock.code, verdict: 'lookAt', part }] : [];
+  });
 }
 
 /** Styles of which pairs are cut: no sheets are planned for those. */

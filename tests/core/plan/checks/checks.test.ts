@@ -187,6 +187,18 @@ describe('checks', () => {
     expect(kinds(rolled, 'rocker')).toMatchObject([{ verdict: 'holds', found: 30 }]);
   });
 
+  it('find leather soles that lie across their sheet, where nothing keeps them along it', () => {
+    // 400 mm wide and 120 mm long: a sole has room across it alone.
+    const across = { Width: 400, Length: 120, Direction: '' };
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', across) }, 'leatherAcross')).toMatchObject(
+      [{ subject: 'Bend 4', part: 'sole', verdict: 'lookAt' }],
+    );
+    const along = { Direction: 'end for end' };
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', along) }, 'leatherAcross')).toEqual([]);
+    const cork = { Width: 400, Length: 120 };
+    expect(kinds({ styles: style({ Sole: 'Cork 4' }), stock: stock('Cork 4', cork) }, 'leatherAcross')).toEqual([]);
+  });
+
   it('find leather soles to be paired, sizes without a last, and orders that come late', () => {
     expect(kinds({ styles: style({ Sole: 'Bend 4' }) }, 'leatherPairs')).toMatchObject([{ wanted: 0.3, part: 'sole' }]);
     expect(kinds({ lasts: [{ ...ROUND, 'Pairs on hand': 0 }] }, 'lasts')).toHaveLength(3);
