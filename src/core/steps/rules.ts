@@ -271,14 +271,13 @@ export const RULES: Readonly<Record<string, Rule>> = {
         then.operation.joint?.above.some(({ piece, zone }) => piece && !zone && first.pieces.includes(piece)) === true),
   },
 
-  'a heel is on before it is fixed from inside, and fixed before its ground is levelled': {
+  'a heel is on before it is fixed from inside, and fixed before its ground is levelled or a flap laid on it': {
     of: (first) => first.joins || doing(first, 'nail from inside', 'filler last in'),
     bids: (first, then) =>
       (first.joins && doing(then, 'last out', 'nail from inside') && overlap(first.brings, heelOf(then))) ||
       (doing(first, 'nail from inside', 'filler last in') &&
-        doing(then, 'level') &&
-        !then.apart &&
-        overlap(heelOf(first), then.pieces)),
+        ((doing(then, 'level') && !then.apart && overlap(heelOf(first), then.pieces)) ||
+          (then.joins && onLast(then) && then.meets.flap))),
   },
 
   'a heel stands before its breast is cut for the flap': {
