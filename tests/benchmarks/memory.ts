@@ -1,6 +1,7 @@
 import { setFlagsFromString } from 'node:v8';
 import { runInNewContext } from 'node:vm';
 import { planMemory } from '../../src/core/plan/plan-memory';
+import { finished } from '../../src/core/stepwise';
 import { readPlan } from '../../src/tables/plan-input';
 import { forgetPlans } from '../core/forget';
 import type { Findings } from './main';
@@ -26,7 +27,7 @@ function held(): number {
 function work(cells: Cells): void {
   const { plan, problems } = readPlan(cells);
   if (problems[0]) throw problems[0];
-  for (const { work: step } of plan.steps) step();
+  for (const { work: step } of plan.steps) finished(step());
 }
 
 /** The same tables with one number more or less; what kind of number goes by turns. */
