@@ -33,7 +33,9 @@ describe('the runs of a browser', () => {
     expect(await barriers(page, '#runs-list')).toEqual([]);
     await press(page, 'Next run from this: Spring run');
     await titled(page, 'Spring run 2');
-    await page.getByText('“Spring run 2” is a copy of “Spring run”, which stays as it is.').waitFor();
+    await page
+      .getByText('“Spring run 2” is a copy of “Spring run” with its pairs, days due and sheets on hand')
+      .waitFor();
     const second = page.url();
     expect(second).not.toBe(first);
     await sheet.shows('A1', 'A1. Spring run 2');

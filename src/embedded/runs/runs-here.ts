@@ -105,7 +105,9 @@ export class RunsHere {
   async copy(id: string): Promise<boolean> {
     const workbook = await this.workbookOf(id);
     const copy = await this.numbered(workbook);
-    return this.add(copy, `“${runName(copy)}” is a copy of “${runName(workbook)}”, which stays as it is.`);
+    const [own, before] = [runName(copy), runName(workbook)];
+    const kept = 'with its pairs, days due and sheets on hand: put in what has changed';
+    return this.add(copy, `“${own}” is a copy of “${before}” ${kept}. “${before}” stays as it is.`);
   }
 
   /** Calls a run otherwise. @throws Error where it is at work in another tab */
