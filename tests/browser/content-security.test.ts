@@ -41,7 +41,7 @@ describe('the content security policy', () => {
   );
 
   it('stops a script and a style that do not come from the site', async () => {
-    const { page } = await site.open({ expected: /policy/i });
+    const { page } = await site.open({ instead: await onWorkbench(), expected: /policy/i });
     const ran = await page.evaluate(() => {
       const script = document.createElement('script');
       script.textContent = 'window.intruder = true';

@@ -5,7 +5,7 @@ import { openedOnce, servedWorkbench } from './site';
 describe('a custom function in the grid', () => {
   const { open } = servedWorkbench();
 
-  describe('in cells of its own', () => {
+  describe('in cells of its own, or that it puts back', () => {
     const opened = openedOnce(open);
 
     it('is typed by keyboard with help on its arguments, and gives its result', async () => {
@@ -81,43 +81,45 @@ describe('a custom function in the grid', () => {
       await page.keyboard.press('Escape');
       await page.keyboard.press('Escape');
     });
-  });
 
-  it('spills a table, and #SPILL! says what stands in its way', async () => {
-    const { sheet } = await open();
-    await sheet.shows('B12', 'B12. 16.0');
-    await sheet.enter('B10', 'mine');
-    await sheet.shows('A8', 'A8. #SPILL!. The table needs room');
-    await sheet.select('B10');
-    await sheet.erase();
-    await sheet.shows('B12', 'B12. 16.0');
-  });
+    it('spills a table, and #SPILL! says what stands in its way', async () => {
+      const { sheet } = opened();
+      await sheet.shows('B12', 'B12. 16.0');
+      await sheet.enter('B10', 'mine');
+      await sheet.shows('A8', 'A8. #SPILL!. The table needs room');
+      await sheet.select('B10');
+      await sheet.erase();
+      await sheet.shows('B12', 'B12. 16.0');
+    });
 
-  it('works formulas out again that read what a shrinking table has left', async () => {
-    const { sheet } = await open();
-    await sheet.shows('D3', 'D3. 30');
-    await sheet.enter('A3', '2');
-    await sheet.shows('D3', 'D3. 5');
-    await sheet.enter('A3', '3');
-    await sheet.shows('D3', 'D3. 14');
-  });
+    it('works formulas out again that read what a shrinking table has left', async () => {
+      const { sheet } = opened();
+      await sheet.shows('D3', 'D3. 30');
+      await sheet.enter('A3', '2');
+      await sheet.shows('D3', 'D3. 5');
+      await sheet.enter('A3', '3');
+      await sheet.shows('D3', 'D3. 14');
+      await sheet.enter('A3', '4');
+      await sheet.shows('D3', 'D3. 30');
+    });
 
-  it('shows why it failed on hover, in a line and to readers of the screen', async () => {
-    const { page, sheet } = await open();
-    await sheet.enter('B5', 'thin');
-    const sentence = 'thickness: "thin" is not a number; enter one in mm';
-    await sheet.shows('C5', `C5. #VALUE!. ${sentence}`);
-    expect(await page.locator('#problem').textContent()).toBe(`C5 #VALUE!${sentence}`);
-    await sheet.select('H20');
-    expect(await page.locator('#problem').isVisible()).toBe(false);
-    await sheet.hover('C5');
-    await page.locator('.cell-problem', { hasText: sentence }).waitFor();
-    await sheet.enter('B5', '8');
-    await sheet.shows('C5', 'C5. 5.');
-    await sheet.hover('D5');
-    await sheet.hover('C5');
-    await page.waitForTimeout(500);
-    expect(await page.locator('.cell-problem').count()).toBe(0);
+    it('shows why it failed on hover, in a line and to readers of the screen', async () => {
+      const { page, sheet } = opened();
+      await sheet.enter('B5', 'thin');
+      const sentence = 'thickness: "thin" is not a number; enter one in mm';
+      await sheet.shows('C5', `C5. #VALUE!. ${sentence}`);
+      expect(await page.locator('#problem').textContent()).toBe(`C5 #VALUE!${sentence}`);
+      await sheet.select('H20');
+      expect(await page.locator('#problem').isVisible()).toBe(false);
+      await sheet.hover('C5');
+      await page.locator('.cell-problem', { hasText: sentence }).waitFor();
+      await sheet.enter('B5', '8');
+      await sheet.shows('C5', 'C5. 5.');
+      await sheet.hover('D5');
+      await sheet.hover('C5');
+      await page.waitForTimeout(500);
+      expect(await page.locator('.cell-problem').count()).toBe(0);
+    });
   });
 
   it('is asked once by cells that wait for the same, and told when none waits any longer', async () => {

@@ -33,7 +33,7 @@ describe('the grid as a host', () => {
     await page.waitForTimeout(600);
   };
 
-  describe('as it is opened', () => {
+  describe('whose changes are taken back', () => {
     const opened = openedOnce(open);
 
     it('reads the input tables with their headings, blanks as null', async () => {
@@ -96,68 +96,73 @@ describe('the grid as a host', () => {
       await page.evaluate(() => window.workbench.host.insertFormula('=20+2'));
       await sheet.saying('A5. 22.0.');
     });
-  });
 
-  it('finds a table where it is after rows and columns were inserted', async () => {
-    const { page } = await open();
-    const place = await page.evaluate(async () => {
-      const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getSheetByName('Lots of stock');
-      if (!sheet) throw new Error('no sheet');
-      sheet.insertRows(1, 2);
-      sheet.insertColumns(0, 1);
-      sheet.insertRows(7, 1);
-      return window.workbench.host.tablePlace('Lots of stock');
-    });
-    expect(place).toEqual({ sheet: 'Lots of stock', row: 4, column: 1, rows: 7, columns: 2 });
-    await page.waitForTimeout(500);
-    expect((await tables(page))['Lots of stock']).toHaveLength(7);
-  });
-
-  it('writes a table as one step for undo, and lets it grow', async () => {
-    const { page, sheet } = await open();
-    const before = await tables(page);
-    await page.evaluate(async () => {
-      const rows = Array.from({ length: 9 }, (_, row) => [row + 1, row % 2 ? null : row]);
-      await window.workbench.host.writeTable('Lots of stock', rows);
-    });
-    const after = (await tables(page))['Lots of stock'];
-    expect(after).toHaveLength(10);
-    expect(after?.slice(0, 3)).toEqual([
-      ['On hand', 'Least\nsheets'],
-      [1, 0],
-      [2, null],
-    ]);
-    expect(after?.[9]).toEqual([9, 8]);
-    await sheet.shows('B3', 'B3. 65.0');
-    await undo(page);
-    expect(await tables(page)).toEqual(before);
-    // Undoing goes to the sheet on which something changed.
-    await page.evaluate(() => window.workbench.host.select({ sheet: 'Run', row: 2, column: 1 }));
-    await sheet.saying('B3. 30.0');
-  });
-
-  it('blanks the rows that a shorter block leaves', async () => {
-    const { page } = await open();
-    await page.evaluate(() => window.workbench.host.writeTable('Lots of stock', [[7, 1]]));
-    expect((await tables(page))['Lots of stock']?.slice(1)).toEqual([[7, 1], ...Array(4).fill([null, null])]);
-  });
-
-  it('tells once of content that changed, after it has been worked out', async () => {
-    const { page, sheet } = await open();
-    await page.evaluate(() => {
-      window.heard = [];
-      const { host } = window.workbench;
-      host.onContent(() => {
-        host.tables().then((tables) => window.heard.push(tables.get('Lots of stock')?.[1]?.[0]), reportError);
+    it('finds a table where it is after rows and columns were inserted', async () => {
+      const { page } = opened();
+      const before = await tables(page);
+      const place = await page.evaluate(async () => {
+        const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getSheetByName('Lots of stock');
+        if (!sheet) throw new Error('no sheet');
+        sheet.insertRows(1, 2);
+        sheet.insertColumns(0, 1);
+        sheet.insertRows(7, 1);
+        return window.workbench.host.tablePlace('Lots of stock');
       });
-      return window.workbench.host.select({ sheet: 'Lots of stock', row: 3, column: 0 });
+      expect(place).toEqual({ sheet: 'Lots of stock', row: 4, column: 1, rows: 7, columns: 2 });
+      await page.waitForTimeout(500);
+      expect((await tables(page))['Lots of stock']).toHaveLength(7);
+      for (let undone = 0; undone < 3; undone++) await undo(page);
+      expect(await tables(page)).toEqual(before);
     });
-    await sheet.saying('A4. 10');
-    await sheet.type('11');
-    const heard = () => page.evaluate(() => window.heard);
-    await expect.poll(heard, { timeout: 10_000 }).toEqual([11]);
-    await page.waitForTimeout(500);
-    expect(await heard()).toEqual([11]);
+
+    it('writes a table as one step for undo, and lets it grow', async () => {
+      const { page, sheet } = opened();
+      const before = await tables(page);
+      await page.evaluate(async () => {
+        const rows = Array.from({ length: 9 }, (_, row) => [row + 1, row % 2 ? null : row]);
+        await window.workbench.host.writeTable('Lots of stock', rows);
+      });
+      const after = (await tables(page))['Lots of stock'];
+      expect(after).toHaveLength(10);
+      expect(after?.slice(0, 3)).toEqual([
+        ['On hand', 'Least\nsheets'],
+        [1, 0],
+        [2, null],
+      ]);
+      expect(after?.[9]).toEqual([9, 8]);
+      await sheet.shows('B3', 'B3. 65.0');
+      await undo(page);
+      expect(await tables(page)).toEqual(before);
+      // Undoing goes to the sheet on which something changed.
+      await page.evaluate(() => window.workbench.host.select({ sheet: 'Run', row: 2, column: 1 }));
+      await sheet.saying('B3. 30.0');
+    });
+
+    it('blanks the rows that a shorter block leaves', async () => {
+      const { page } = opened();
+      await page.evaluate(() => window.workbench.host.writeTable('Lots of stock', [[7, 1]]));
+      expect((await tables(page))['Lots of stock']?.slice(1)).toEqual([[7, 1], ...Array(4).fill([null, null])]);
+      await undo(page);
+    });
+
+    it('tells once of content that changed, after it has been worked out', async () => {
+      const { page, sheet } = opened();
+      await page.evaluate(() => {
+        window.heard = [];
+        const { host } = window.workbench;
+        host.onContent(() => {
+          host.tables().then((tables) => window.heard.push(tables.get('Lots of stock')?.[1]?.[0]), reportError);
+        });
+        return window.workbench.host.select({ sheet: 'Lots of stock', row: 3, column: 0 });
+      });
+      await sheet.saying('A4. 10');
+      await sheet.type('11');
+      const heard = () => page.evaluate(() => window.heard);
+      await expect.poll(heard, { timeout: 10_000 }).toEqual([11]);
+      await page.waitForTimeout(500);
+      expect(await heard()).toEqual([11]);
+      await undo(page);
+    });
   });
 
   it('loads another workbook in the place of the first as one step for undo', async () => {

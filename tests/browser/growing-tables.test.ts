@@ -188,116 +188,123 @@ describe('tables in the page', () => {
     });
   });
 
-  it('plan nine stocks and ten styles that are typed in from nothing, and nothing ends in #SPILL!', async () => {
-    const { page } = await open();
-    await begin(page);
-    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
-    const order = await orderOf(page);
-    expect(order.slice(1, -1).map(([stock]) => stock)).toEqual(ownStocks.map(({ Stock }) => Stock));
-    expect(order[order.length - 1]![0]).toBe('All');
-    expect(order[1]![11]).toBe('Style 1, Style 10 sole');
-    for (const sheet of ['Cost', 'Checks', 'Pieces', 'Cutting', 'Batches']) {
-      const [heading, first] = (await spilled(page, sheet, 2, 2, 3)) as unknown[][];
-      expect(String(heading![0]), sheet).not.toMatch(/^#/);
-      expect(first![0], sheet).not.toBeNull();
-    }
-    const cost = (await spilled(page, 'Cost', 3, 11, 3)) as unknown[][];
-    expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
-  });
+  describe('with a run that is typed in from nothing', () => {
+    const opened = openedOnce(async () => {
+      const found = await open();
+      await begin(found.page);
+      await expect.poll(async () => (await summaryOf(found.page))[0], { timeout: 60_000 }).toBe(30);
+      return found;
+    });
 
-  it('count rows and sizes that are inserted anywhere between the headings and the sums', async () => {
-    const { page, sheet } = await open();
-    await begin(page);
-    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
-    const insert = (what: 'rows' | 'columns', at: number) =>
-      page.evaluate(
-        ([kind, index]) => {
-          const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
-          if (kind === 'rows') run.insertRows(index, 1);
-          else run.insertColumns(index, 1);
-        },
-        [what, at] as const,
+    it('plan nine stocks and ten styles that are typed in from nothing, and nothing ends in #SPILL!', async () => {
+      const { page } = opened();
+      const order = await orderOf(page);
+      expect(order.slice(1, -1).map(([stock]) => stock)).toEqual(ownStocks.map(({ Stock }) => Stock));
+      expect(order[order.length - 1]![0]).toBe('All');
+      expect(order[1]![11]).toBe('Style 1, Style 10 sole');
+      for (const sheet of ['Cost', 'Checks', 'Pieces', 'Cutting', 'Batches']) {
+        const [heading, first] = (await spilled(page, sheet, 2, 2, 3)) as unknown[][];
+        expect(String(heading![0]), sheet).not.toMatch(/^#/);
+        expect(first![0], sheet).not.toBeNull();
+      }
+      const cost = (await spilled(page, 'Cost', 3, 11, 3)) as unknown[][];
+      expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
+    });
+
+    it('tell what is typed where no sum counts it', async () => {
+      const { page, sheet } = opened();
+      const { place, cells } = await block(page, 'Pairage');
+      const below = cells.findIndex(([word]) => word === 'All') + 1;
+      await type(page, 'Pairage', [{ Style: 'Style 2', 38: 5 }], below);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(35);
+      const checks = (await spilled(page, 'Checks', 2, 60, 6)) as unknown[][];
+      expect(checks.map((line) => line[5])).toContain(
+        `Run, row ${place.row + below + 1}: the row is planned, but is below the sums, which go without it: move it above them`,
       );
-    const set = (row: number, column: number, value: string | number) =>
-      page.evaluate(
-        ([r, c, v]) => {
-          const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
-          run.getRange(r, c).setValue(v);
-        },
-        [row, column, value] as const,
-      );
-    const sums = async () => {
-      const { cells } = await block(page, 'Pairage');
-      const at = (cells[0] as unknown[]).indexOf('Pairs');
-      const all = cells.findIndex(([word]) => word === 'All');
-      return {
-        all: cells[all]![at],
-        rows: cells.slice(1, all).map((line) => line[at]),
-        bySize: cells[all]!.slice(3, at),
-      };
-    };
-    const { place } = await block(page, 'Pairage');
-    const first = place.row + 1;
-
-    // Right below the headings, in the middle, right above the sums.
-    for (const where of ['first', 'middle', 'last'] as const) {
-      const { cells } = await block(page, 'Pairage');
-      const all = place.row + cells.findIndex(([word]) => word === 'All');
-      const row = where === 'first' ? first : where === 'middle' ? first + 4 : all;
-      await insert('rows', row);
-      await set(row, 0, 'Style 1');
-      await set(row, 5, 4);
-    }
-    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(42);
-    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(42);
-    expect((await sums()).rows.filter((sum) => sum === 4)).toHaveLength(3);
-
-    // Right after the day due, between two sizes, right before the sums.
-    for (const [where, size] of [
-      ['first', 35],
-      ['middle', 37.5],
-      ['last', 43],
-    ] as const) {
-      const { cells } = await block(page, 'Pairage');
-      const headings = cells[0] as unknown[];
-      const column =
-        where === 'first'
-          ? 3
-          : where === 'middle'
-            ? headings.indexOf(38)
-            : headings.findIndex((one) => String(one).startsWith('Pairs'));
-      await insert('columns', column);
-      await set(place.row, column, size);
-      await set(first, column, 11);
-    }
-    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(75);
-    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(75);
-    const { rows, bySize } = await sums();
-    expect(rows[0]).toBe(37);
-    expect(bySize.filter((sum) => sum === 11)).toHaveLength(3);
-    expect((await orderOf(page)).length).toBeGreaterThan(9);
-
-    // Each was one step for undo: the last size goes with its value, and the sums follow.
-    await sheet.select('A1');
-    for (let i = 0; i < 3; i++) {
+      expect(place.row + below).toBeLessThan(60);
+      await sheet.select('A1');
       await page.keyboard.press('Control+z');
-      await page.waitForTimeout(300);
-    }
-    await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(64);
-  });
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
+    });
 
-  it('tell what is typed where no sum counts it', async () => {
-    const { page } = await open();
-    await begin(page);
-    const { place, cells } = await block(page, 'Pairage');
-    const below = cells.findIndex(([word]) => word === 'All') + 1;
-    await type(page, 'Pairage', [{ Style: 'Style 2', 38: 5 }], below);
-    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(35);
-    const checks = (await spilled(page, 'Checks', 2, 60, 6)) as unknown[][];
-    expect(checks.map((line) => line[5])).toContain(
-      `Run, row ${place.row + below + 1}: the row is planned, but is below the sums, which go without it: move it above them`,
-    );
-    expect(place.row + below).toBeLessThan(60);
+    it('count rows and sizes that are inserted anywhere between the headings and the sums', async () => {
+      const { page, sheet } = opened();
+      const insert = (what: 'rows' | 'columns', at: number) =>
+        page.evaluate(
+          ([kind, index]) => {
+            const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
+            if (kind === 'rows') run.insertRows(index, 1);
+            else run.insertColumns(index, 1);
+          },
+          [what, at] as const,
+        );
+      const set = (row: number, column: number, value: string | number) =>
+        page.evaluate(
+          ([r, c, v]) => {
+            const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
+            run.getRange(r, c).setValue(v);
+          },
+          [row, column, value] as const,
+        );
+      const sums = async () => {
+        const { cells } = await block(page, 'Pairage');
+        const at = (cells[0] as unknown[]).indexOf('Pairs');
+        const all = cells.findIndex(([word]) => word === 'All');
+        return {
+          all: cells[all]![at],
+          rows: cells.slice(1, all).map((line) => line[at]),
+          bySize: cells[all]!.slice(3, at),
+        };
+      };
+      const { place } = await block(page, 'Pairage');
+      const first = place.row + 1;
+
+      // Right below the headings, in the middle, right above the sums.
+      for (const where of ['first', 'middle', 'last'] as const) {
+        const { cells } = await block(page, 'Pairage');
+        const all = place.row + cells.findIndex(([word]) => word === 'All');
+        const row = where === 'first' ? first : where === 'middle' ? first + 4 : all;
+        await insert('rows', row);
+        await set(row, 0, 'Style 1');
+        await set(row, 5, 4);
+      }
+      await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(42);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(42);
+      expect((await sums()).rows.filter((sum) => sum === 4)).toHaveLength(3);
+
+      // Right after the day due, between two sizes, right before the sums.
+      for (const [where, size] of [
+        ['first', 35],
+        ['middle', 37.5],
+        ['last', 43],
+      ] as const) {
+        const { cells } = await block(page, 'Pairage');
+        const headings = cells[0] as unknown[];
+        const column =
+          where === 'first'
+            ? 3
+            : where === 'middle'
+              ? headings.indexOf(38)
+              : headings.findIndex((one) => String(one).startsWith('Pairs'));
+        await insert('columns', column);
+        await set(place.row, column, size);
+        await set(first, column, 11);
+      }
+      await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(75);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(75);
+      const { rows, bySize } = await sums();
+      expect(rows[0]).toBe(37);
+      expect(bySize.filter((sum) => sum === 11)).toHaveLength(3);
+      expect((await orderOf(page)).length).toBeGreaterThan(9);
+
+      // Each was one step for undo: the last size goes with its value, and the sums follow.
+      await sheet.select('A1');
+      for (let i = 0; i < 3; i++) {
+        await page.keyboard.press('Control+z');
+        await page.waitForTimeout(300);
+      }
+      await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(64);
+    });
   });
 
   it('take more stocks than they have boxed rows', async () => {

@@ -37,6 +37,19 @@ async function readWorkedOut(page: Page): Promise<Readonly<Record<string, string
   return texts;
 }
 
+/** Does something to the sheet and waits until the page tells that the sheet is worked out anew. */
+async function worksOut(page: Page, act: () => Promise<void>): Promise<void> {
+  await page.evaluate(() => {
+    window.heard = [];
+    const stop = window.workbench.host.onContent(() => {
+      stop();
+      window.heard.push('worked out');
+    });
+  });
+  await act();
+  await page.waitForFunction(() => window.heard.length > 0);
+}
+
 /** Lines that differ, for a message that can be read. */
 function differences(found: Readonly<Record<string, string>>, wanted: Readonly<Record<string, string>>): string[] {
   return results.flatMap((sheet) => {
@@ -57,94 +70,98 @@ const edits: readonly (readonly [what: string, edit: Edit])[] = [
 describe('the plan in the page', () => {
   const site = servedSite();
 
-  describe('after an edit', () => {
-    const opened = openedOnce(site.open);
+  const openedWith = async (edit: Edit) => {
+    const script = await bundled('pages/edited-demo.ts');
+    return site.open({ instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${script}` } });
+  };
+
+  describe('in one page that is edited and put back', () => {
+    // The demo as it is, its parts in a test's reach.
+    const opened = openedOnce(() => openedWith({ ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 45 }));
+    /** What the page shows unedited: each test of an edit ends by holding it to this. */
+    let before: Readonly<Record<string, string>> | undefined;
     const until = (wanted: Readonly<Record<string, string>>) =>
       expect
         .poll(async () => differences(await readResults(opened().page), wanted), { timeout: 30_000, interval: 500 })
         .toEqual([]);
 
-    it.each(edits)('of %s is the same as when opened with it, and after its undo as before', async (_what, edit) => {
-      const script = await bundled('pages/edited-demo.ts');
-      const fresh = await site.open({
-        instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${script}` },
-      });
-      const wanted = await readWorkedOut(fresh.page);
-      await fresh.context.close();
+    it.each(edits)(
+      'is after an edit of %s as when opened with it, and after its undo as before',
+      async (_what, edit) => {
+        const fresh = await openedWith(edit);
+        const wanted = await readWorkedOut(fresh.page);
+        await fresh.context.close();
 
-      const { page } = opened();
-      const before = await readWorkedOut(page);
-      expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
-      await show(page, edit.sheet);
-      await new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value));
-      await until(wanted);
-      await show(page, edit.sheet);
-      await new Sheet(page).select('A1');
-      await page.keyboard.press('Control+z');
-      await until(before);
-    });
-  });
-
-  it('gives a step as many lines as its words need, and takes them back where a shorter ticket ends', async () => {
-    const opened = await bundled('pages/edited-demo.ts');
-    const same = { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 45 };
-    const { page, context } = await site.open({
-      instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(same)};\n${opened}` },
-    });
-    await show(page, 'Ticket');
-    const rows = () =>
-      page.evaluate(() => {
-        const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getActiveSheet();
-        return Array.from({ length: 60 }, (_, i) => ({
-          height: sheet?.getRowHeight(6 + i) ?? 0,
-          step: Number(sheet?.getRange(6 + i, 1).getValue() ?? 0),
-          letters: String(sheet?.getRange(6 + i, 2).getValue() ?? '').length,
-        }));
-      });
-    // No more than 90 letters of 10 points go into 420 px, and no line is lower than 13.
-    const cutOff = async () =>
-      (await rows()).filter(({ step, height, letters }) => step > 0 && height < 13 * Math.ceil(letters / 90));
-    expect(Math.max(...(await rows()).map(({ letters }) => letters))).toBeGreaterThan(90);
-    await expect.poll(cutOff, { timeout: 20_000 }).toEqual([]);
-    await new Sheet(page).enter('A4', 'Clover');
-    await expect
-      .poll(async () => (await rows()).filter(({ height, letters }) => letters === 0 && height > 23).length, {
-        timeout: 30_000,
-      })
-      .toBe(0);
-    await context.close();
-  });
-
-  it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
-    const { page } = await site.open();
-    const sheet = new Sheet(page);
-    const cell = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
-    await show(page, cell.sheet);
-    await sheet.enter(cellAddress(cell.row, cell.column), 'high');
-    await show(page, 'Pieces');
-    await sheet.shows(
-      'A3',
-      new RegExp(
-        `#VALUE!.*Lasts, ${cellAddress(cell.row, cell.column)}, Heel height: "high" is not a number; enter one in mm`,
-      ),
+        const { page } = opened();
+        before ??= await readWorkedOut(page);
+        expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
+        await show(page, edit.sheet);
+        await worksOut(page, () => new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value)));
+        await until(wanted);
+        await show(page, edit.sheet);
+        await new Sheet(page).select('A1');
+        await worksOut(page, () => page.keyboard.press('Control+z'));
+        await until(before);
+      },
     );
-    await show(page, 'Cutting');
-    await sheet.shows('A3', /#VALUE!.*Heel height/);
-    await show(page, cell.sheet);
-    await sheet.enter(cellAddress(cell.row, cell.column), '45');
-    await show(page, 'Pieces');
-    await sheet.shows('A3', /Style/);
-  });
 
-  it('answers a question that has no answer with #N/A and says what would do', async () => {
-    const { page } = await site.open();
-    await show(page, 'Batches');
-    const sheet = new Sheet(page);
-    await sheet.enter('P1', '=SOLEBENCH.LAYERMIX(11,{3,7},0)');
-    await sheet.shows('P1', /#N\/A.*no layers of 3, 7 mm reach 11 mm with at most 0 mm to rasp; allow 1\.0 mm/);
-    await sheet.enter('P1', '=SOLEBENCH.LAYERS(40)');
-    await sheet.shows('P1', /#VALUE!/);
-    await sheet.enter('P1', '=SOLEBENCH.SIZECONVERT(8,"UK","EU",0.5)');
-    await sheet.shows('P1', /41\.5/);
+    it('gives a step as many lines as its words need, and takes them back where a shorter ticket ends', async () => {
+      const { page } = opened();
+      await show(page, 'Ticket');
+      const rows = () =>
+        page.evaluate(() => {
+          const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()?.getActiveSheet();
+          return Array.from({ length: 60 }, (_, i) => ({
+            height: sheet?.getRowHeight(6 + i) ?? 0,
+            step: Number(sheet?.getRange(6 + i, 1).getValue() ?? 0),
+            letters: String(sheet?.getRange(6 + i, 2).getValue() ?? '').length,
+          }));
+        });
+      // No more than 90 letters of 10 points go into 420 px, and no line is lower than 13.
+      const cutOff = async () =>
+        (await rows()).filter(({ step, height, letters }) => step > 0 && height < 13 * Math.ceil(letters / 90));
+      expect(Math.max(...(await rows()).map(({ letters }) => letters))).toBeGreaterThan(90);
+      await expect.poll(cutOff, { timeout: 20_000 }).toEqual([]);
+      await new Sheet(page).enter('A4', 'Clover');
+      await expect
+        .poll(async () => (await rows()).filter(({ height, letters }) => letters === 0 && height > 23).length, {
+          timeout: 30_000,
+        })
+        .toBe(0);
+      await page.keyboard.press('Control+z');
+    });
+
+    it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const cell = inputCell(demo, 'Lasts', 'Round 45', 'Heel height');
+      await show(page, cell.sheet);
+      await sheet.enter(cellAddress(cell.row, cell.column), 'high');
+      await show(page, 'Pieces');
+      await sheet.shows(
+        'A3',
+        new RegExp(
+          `#VALUE!.*Lasts, ${cellAddress(cell.row, cell.column)}, Heel height: "high" is not a number; enter one in mm`,
+        ),
+      );
+      await show(page, 'Cutting');
+      await sheet.shows('A3', /#VALUE!.*Heel height/);
+      await show(page, cell.sheet);
+      await sheet.enter(cellAddress(cell.row, cell.column), '45');
+      await show(page, 'Pieces');
+      await sheet.shows('A3', /Style/);
+    });
+
+    it('answers a question that has no answer with #N/A and says what would do', async () => {
+      const { page } = opened();
+      await show(page, 'Batches');
+      const sheet = new Sheet(page);
+      await sheet.enter('P1', '=SOLEBENCH.LAYERMIX(11,{3,7},0)');
+      await sheet.shows('P1', /#N\/A.*no layers of 3, 7 mm reach 11 mm with at most 0 mm to rasp; allow 1\.0 mm/);
+      await sheet.enter('P1', '=SOLEBENCH.LAYERS(40)');
+      await sheet.shows('P1', /#VALUE!/);
+      await sheet.enter('P1', '=SOLEBENCH.SIZECONVERT(8,"UK","EU",0.5)');
+      await sheet.shows('P1', /41\.5/);
+    });
   });
 });

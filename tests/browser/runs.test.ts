@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { barriers } from './barriers';
+import { Sheet } from './sheet';
 import { onWorkbench, servedSite, servedWorkbench } from './site';
 
 const runs = (page: Page) => page.locator('#runs-list');
@@ -233,15 +234,21 @@ describe('the runs of a browser', () => {
 describe('the demo', () => {
   const site = servedSite();
 
-  it('and blank tables join the runs from the pane as well, without a question', async () => {
+  it('and blank tables join the runs from the pane as well, without a question, and plan their example', async () => {
     const { page, context } = await site.open({ instead: await onWorkbench() });
     const first = page.url();
-    await page.locator('#pane').getByRole('button', { name: 'Blank tables' }).click();
+    const pane = page.locator('#pane');
+    await pane.getByRole('button', { name: 'Blank tables' }).click();
     await titled(page, 'New run');
     await shown(page);
     expect(page.url()).not.toBe(first);
+    await pane.getByRole('img', { name: /^Example, EU 38, left/ }).waitFor();
+    await new Sheet(page).shows('A1', 'A1. New run');
     await openList(page);
     expect(await names(page)).toEqual(['New run', 'Test run']);
+    await press(page, 'Close');
+    await page.goBack();
+    await titled(page, 'Test run');
     await context.close();
   });
 });

@@ -1,25 +1,37 @@
 import { describe, expect, it } from 'vitest';
-import { servedWorkbench } from './site';
+import { openedOnce, servedWorkbench } from './site';
 
 describe('a workbook between visits', () => {
   const { open, instead } = servedWorkbench();
 
-  it('is there again after a reload, with its formulas, looks and tables', async () => {
-    const { page, sheet } = await open();
-    await sheet.enter('A5', '63');
-    await sheet.enter('F5', '=A5*2');
-    await sheet.enter('A3', '6');
-    await sheet.shows('F5', 'F5. 126.');
-    await page.waitForTimeout(600);
-    await page.reload();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await sheet.shows('A5', 'A5. 63.0');
-    await sheet.shows('C5', 'C5. 9. formula =SOLEBENCH.LAYERS(A5,B5)');
-    await sheet.shows('F5', 'F5. 126. formula =A5*2');
-    await sheet.shows('B14', 'B14. 36.0');
-    expect(await page.evaluate(async () => [...(await window.workbench.host.tables()).keys()])).toEqual([
-      'Lots of stock',
-    ]);
+  describe('that is loaded anew', () => {
+    const opened = openedOnce(open);
+
+    it('is there again after a reload, with its formulas, looks and tables', async () => {
+      const { page, sheet } = opened();
+      await sheet.enter('A5', '63');
+      await sheet.enter('F5', '=A5*2');
+      await sheet.enter('A3', '6');
+      await sheet.shows('F5', 'F5. 126.');
+      await page.waitForTimeout(600);
+      await page.reload();
+      await page.locator('#loading').waitFor({ state: 'detached' });
+      await sheet.shows('A5', 'A5. 63.0');
+      await sheet.shows('C5', 'C5. 9. formula =SOLEBENCH.LAYERS(A5,B5)');
+      await sheet.shows('F5', 'F5. 126. formula =A5*2');
+      await sheet.shows('B14', 'B14. 36.0');
+      expect(await page.evaluate(async () => [...(await window.workbench.host.tables()).keys()])).toEqual([
+        'Lots of stock',
+      ]);
+    });
+
+    it('is kept when the page is reloaded at once', async () => {
+      const { page, sheet } = opened();
+      await sheet.enter('A5', '70');
+      await page.reload();
+      await page.locator('#loading').waitFor({ state: 'detached' });
+      await sheet.shows('A5', 'A5. 70.0');
+    });
   });
 
   it('shows its last values, spilled ones too, before it is worked out anew', async () => {
@@ -54,14 +66,6 @@ describe('a workbook between visits', () => {
     await again.sheet.shows('C5', 'C5. 77.');
     await again.sheet.shows('B10', 'B10. 400.0');
     await again.sheet.shows('B14', 'B14. blank');
-  });
-
-  it('is kept when the page is reloaded at once', async () => {
-    const { page, sheet } = await open();
-    await sheet.enter('A5', '70');
-    await page.reload();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await sheet.shows('A5', 'A5. 70.0');
   });
 
   it('is put aside when it cannot be opened or opening it ended the page, and can be tried again', async () => {

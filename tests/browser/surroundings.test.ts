@@ -29,19 +29,19 @@ describe('the page around the sheet', () => {
       expect(await table.count()).toBe(0);
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');
     });
-  });
 
-  it('goes from the sheet to the pane, to the head and back by F6', async () => {
-    const { page, sheet } = await open();
-    await sheet.select('A5');
-    await page.keyboard.press('F6');
-    expect(await page.evaluate(() => document.activeElement?.closest('aside')?.id)).toBe('pane');
-    await page.keyboard.press('F6');
-    expect(await page.evaluate(() => document.activeElement?.id)).toBe('runs');
-    await page.keyboard.press('F6');
-    await page.keyboard.type('55');
-    await page.keyboard.press('Enter');
-    await sheet.shows('A5', 'A5. 55.0');
+    it('goes from the sheet to the pane, to the head and back by F6', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('A5');
+      await page.keyboard.press('F6');
+      expect(await page.evaluate(() => document.activeElement?.closest('aside')?.id)).toBe('pane');
+      await page.keyboard.press('F6');
+      expect(await page.evaluate(() => document.activeElement?.id)).toBe('runs');
+      await page.keyboard.press('F6');
+      await page.keyboard.type('55');
+      await page.keyboard.press('Enter');
+      await sheet.shows('A5', 'A5. 55.0');
+    });
   });
 
   it('follows the system’s scheme until the maker chooses, and remembers the choice', async () => {
@@ -58,14 +58,24 @@ describe('the page around the sheet', () => {
     expect(await again.page.evaluate(() => document.documentElement.dataset['theme'])).toBe('dark');
   });
 
-  it.each(['light', 'dark'] as const)('holds no barrier that can be found by rule, in %s', async (colorScheme) => {
-    const { page, sheet } = await open({ context: { colorScheme } });
-    await sheet.enter('B5', 'thin');
-    await sheet.select('C5');
-    await page.locator('#problem').waitFor();
-    expect(await barriers(page)).toEqual([]);
-    await page.getByRole('button', { name: 'As table' }).click();
-    expect(await barriers(page)).toEqual([]);
+  describe('with a cell at fault', () => {
+    const opened = openedOnce(async () => {
+      const found = await open();
+      await found.sheet.enter('B5', 'thin');
+      await found.sheet.select('C5');
+      await found.page.locator('#problem').waitFor();
+      return found;
+    });
+
+    it.each(['light', 'dark'] as const)('holds no barrier that can be found by rule, in %s', async (colorScheme) => {
+      const { page } = opened();
+      await page.emulateMedia({ colorScheme });
+      await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
+      expect(await barriers(page)).toEqual([]);
+      await page.getByRole('button', { name: 'As table' }).click();
+      expect(await barriers(page)).toEqual([]);
+      await page.keyboard.press('Escape');
+    });
   });
 
   it('fits a window 320 px wide, and any wider one', async () => {

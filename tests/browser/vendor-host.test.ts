@@ -3,7 +3,7 @@ import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { loadBundle } from '../bundle';
 import { bundled } from './bundled';
-import { type Opening, servedSite } from './site';
+import { openedOnce, type Opening, servedSite } from './site';
 
 const vendor = 'node_modules/@microsoft/office-js/dist';
 const from = 'https://appsforoffice.microsoft.com/lib/1/hosted';
@@ -85,51 +85,74 @@ describe('the pane’s page', () => {
     expect(await page.getByRole('button', { name: 'Load the demo run' }).count()).toBe(0);
   });
 
-  it('runs functions in the same runtime as the pane', async () => {
-    const page = await openInExcel();
-    const answer = (name: string, args: unknown[]) =>
-      page.evaluate(([id, list]) => window.richApi.callFunction(id, list), [name, args] as const);
-    expect(await answer('LAYERS', [45, 7, null])).toBe(7);
-    expect(await answer('LAYERS', ['x', 7, null])).toBe('height: "x" is not a number; enter one in mm');
-  });
+  describe('with the demo in the workbook', () => {
+    const opened = openedOnce(async () => {
+      const page = await openInExcel();
+      await loadDemo(page);
+      await page.getByText('The demo is in the workbook. Your own sheets are as they were.').waitFor();
+      await page.getByText('Outsole, Bend 4').waitFor();
+      return { page, context: page.context() };
+    });
 
-  it('loads the demo through the suite’s own library and shows it', async () => {
-    const page = await openInExcel();
-    await loadDemo(page);
-    await page.getByText('The demo is in the workbook. Your own sheets are as they were.').waitFor();
-    await page.getByText('Outsole, Bend 4').waitFor();
-    expect((await sheets(page)).slice(0, 3)).toEqual(['Sheet1', 'Run', 'Styles']);
-    const { tables, largest, order } = await page.evaluate(() => ({
-      tables: window.richApi.tables.map(({ name }) => name),
-      largest: Math.max(...window.richApi.requests),
-      order: [...window.richApi.sheets[1]!.cells.values()]
-        .map(({ formula }) => formula)
-        .find((f) => f?.includes('ORDER')),
-    }));
-    expect(tables).toContain('BottomStockTable');
-    expect(order).toBe(
-      `=SOLEBENCH.ORDER(PairageTable[#All],${['Styles', 'Lasts', 'BottomStock', 'CostsAndTimes', 'Outlines', 'Layouts']
-        .map((name) => `IF(${name}Table[#All]="","",${name}Table[#All])`)
-        .join(',')},OffcutsTable[#All],IF(OffersTable[#All]="","",OffersTable[#All]))`,
-    );
-    // "Excel on the web has a payload size limit for requests and responses of 5MB": the suite's maker.
-    expect(largest).toBeLessThan(1_000_000);
-  });
+    it('loads the demo through the suite’s own library and shows it', async () => {
+      const { page } = opened();
+      expect((await sheets(page)).slice(0, 3)).toEqual(['Sheet1', 'Run', 'Styles']);
+      const { tables, largest, order } = await page.evaluate(() => ({
+        tables: window.richApi.tables.map(({ name }) => name),
+        largest: Math.max(...window.richApi.requests),
+        order: [...window.richApi.sheets[1]!.cells.values()]
+          .map(({ formula }) => formula)
+          .find((f) => f?.includes('ORDER')),
+      }));
+      expect(tables).toContain('BottomStockTable');
+      expect(order).toBe(
+        `=SOLEBENCH.ORDER(PairageTable[#All],${[
+          'Styles',
+          'Lasts',
+          'BottomStock',
+          'CostsAndTimes',
+          'Outlines',
+          'Layouts',
+        ]
+          .map((name) => `IF(${name}Table[#All]="","",${name}Table[#All])`)
+          .join(',')},OffcutsTable[#All],IF(OffersTable[#All]="","",OffersTable[#All]))`,
+      );
+      // "Excel on the web has a payload size limit for requests and responses of 5MB": the suite's maker.
+      expect(largest).toBeLessThan(1_000_000);
+    });
 
-  it('follows the selected cell and what is entered', async () => {
-    const page = await openInExcel();
-    await loadDemo(page);
-    await page.getByText('Outsole, Bend 4').waitFor();
-    const find = (text: string) =>
-      page.evaluate((wanted) => {
-        const [key] = [...window.richApi.sheets[1]!.cells].find(([, { value }]) => value === wanted)!;
-        return key.split(',').map(Number) as [number, number];
-      }, text);
-    const [row, column] = await find('Teasel');
-    await page.evaluate(([r, c]) => window.richApi.select('Run', r, c), [row, column] as const);
-    await page.getByText('Sole, Foam 18').waitFor();
-    await page.evaluate(([r, c]) => window.richApi.enter('Run', r, c, 'Thistle'), [row, column] as const);
-    await page.getByText('to put right', { exact: false }).first().waitFor();
+    it('runs functions in the same runtime as the pane', async () => {
+      const { page } = opened();
+      const answer = (name: string, args: unknown[]) =>
+        page.evaluate(([id, list]) => window.richApi.callFunction(id, list), [name, args] as const);
+      expect(await answer('LAYERS', [45, 7, null])).toBe(7);
+      expect(await answer('LAYERS', ['x', 7, null])).toBe('height: "x" is not a number; enter one in mm');
+    });
+
+    it('puts a picture into the sheet, and calls nothing saved that may not be', async () => {
+      const { page } = opened();
+      await page.getByRole('button', { name: 'Put the picture Build into the sheet' }).click();
+      await page.getByText('Build is in the sheet Run, at the cell that is selected.').waitFor();
+      const [picture] = await page.evaluate(() => window.richApi.pictures);
+      expect(picture?.image).toMatch(/^iVBORw0KGgo/);
+      await page.getByRole('button', { name: 'Save the picture Build' }).click();
+      await page.getByText('was handed to Excel to be saved; whether it was, Excel does not say').waitFor();
+      expect(await page.getByText('is saved', { exact: false }).count()).toBe(0);
+    });
+
+    it('follows the selected cell and what is entered', async () => {
+      const { page } = opened();
+      const find = (text: string) =>
+        page.evaluate((wanted) => {
+          const [key] = [...window.richApi.sheets[1]!.cells].find(([, { value }]) => value === wanted)!;
+          return key.split(',').map(Number) as [number, number];
+        }, text);
+      const [row, column] = await find('Teasel');
+      await page.evaluate(([r, c]) => window.richApi.select('Run', r, c), [row, column] as const);
+      await page.getByText('Sole, Foam 18').waitFor();
+      await page.evaluate(([r, c]) => window.richApi.enter('Run', r, c, 'Thistle'), [row, column] as const);
+      await page.getByText('to put right', { exact: false }).first().waitFor();
+    });
   });
 
   it('asks before it replaces what was entered, and keeps it on no', async () => {
@@ -163,19 +186,6 @@ describe('the pane’s page', () => {
     await page.getByRole('button', { name: 'Blank tables' }).click();
     await page.getByText('Blank tables are in the workbook.', { exact: false }).waitFor();
     expect(await there()).toEqual(before.map(([id, name]) => [id, name === 'Run' ? 'June' : name]));
-  });
-
-  it('puts a picture into the sheet, and calls nothing saved that may not be', async () => {
-    const page = await openInExcel();
-    await loadDemo(page);
-    await page.getByText('Outsole, Bend 4').waitFor();
-    await page.getByRole('button', { name: 'Put the picture Build into the sheet' }).click();
-    await page.getByText('Build is in the sheet Run, at the cell that is selected.').waitFor();
-    const [picture] = await page.evaluate(() => window.richApi.pictures);
-    expect(picture?.image).toMatch(/^iVBORw0KGgo/);
-    await page.getByRole('button', { name: 'Save the picture Build' }).click();
-    await page.getByText('was handed to Excel to be saved; whether it was, Excel does not say').waitFor();
-    expect(await page.getByText('is saved', { exact: false }).count()).toBe(0);
   });
 
   it('offers no Save on the Mac, where none comes of it', async () => {

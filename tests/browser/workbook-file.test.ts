@@ -7,8 +7,9 @@ import { bookOfGrid } from '../../src/host/grid/book-of-grid';
 import { snapshotOf } from '../../src/host/grid/snapshot';
 import { blank } from '../../src/workbook/blank';
 import { demo } from '../../src/workbook/demo';
+import { bundled } from './bundled';
 import { Sheet } from './sheet';
-import { servedSite } from './site';
+import { onWorkbench, openedOnce, servedSite } from './site';
 
 /** A file as a test hands it to the page. */
 const fileOf = (name: string, content: Uint8Array | string) => ({
@@ -28,68 +29,77 @@ describe('workbook files in the page', () => {
     return { name: file.suggestedFilename(), ...readBook(readFileSync(await file.path())) };
   }
 
-  it('saves the demo with every formula, name and value, and opens it again with the same', async () => {
-    const { page } = await site.open();
-    const first = await saved(page, 'Save as file');
-    expect(first.name).toBe(`${demo.name}.xlsx`);
-    expect(first.left).toEqual([]);
-    const planned = bookOfGrid(snapshotOf(demo, 'workbook'));
-    expect(first.book.names).toEqual(planned.names);
-    planned.sheets.forEach(({ cells }, at) => {
-      const formulas = first.book.sheets[at]!.cells.filter(({ formula }) => formula !== undefined);
-      expect(formulas.map(({ formula }) => formula)).toEqual(
-        cells.flatMap(({ formula }) => (formula === undefined ? [] : [formula])),
-      );
-      for (const { value } of formulas) expect(value === undefined || isFault(value)).toBe(false);
+  describe('of the demo', () => {
+    const opened = openedOnce(site.open);
+
+    it('saves a copy with values only', async () => {
+      const { page } = opened();
+      const { name, book } = await saved(page, 'Save values only');
+      expect(name).toBe(`${demo.name} values.xlsx`);
+      const cells = book.sheets.flatMap((sheet) => sheet.cells);
+      expect(cells.filter(({ formula, value }) => formula ?? isFault(value))).toEqual([]);
+      expect(cells.length).toBeGreaterThan(1_000);
     });
-    await page.locator('#choose-file').setInputFiles(fileOf('Copy.xlsx', writeBook(first.book)));
-    await page.getByText('Copy.xlsx is open, as a run of its own.').waitFor();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await page.waitForTimeout(4000);
-    const second = await saved(page, 'Save as file');
-    // A workbook is called by what stands at the head of its first sheet.
-    expect(second.name).toBe(first.name);
-    expect(second.book).toEqual(first.book);
+
+    it('saves the demo with every formula, name and value, and opens it again with the same', async () => {
+      const { page } = opened();
+      const first = await saved(page, 'Save as file');
+      expect(first.name).toBe(`${demo.name}.xlsx`);
+      expect(first.left).toEqual([]);
+      const planned = bookOfGrid(snapshotOf(demo, 'workbook'));
+      expect(first.book.names).toEqual(planned.names);
+      planned.sheets.forEach(({ cells }, at) => {
+        const formulas = first.book.sheets[at]!.cells.filter(({ formula }) => formula !== undefined);
+        expect(formulas.map(({ formula }) => formula)).toEqual(
+          cells.flatMap(({ formula }) => (formula === undefined ? [] : [formula])),
+        );
+        for (const { value } of formulas) expect(value === undefined || isFault(value)).toBe(false);
+      });
+      await page.locator('#choose-file').setInputFiles(fileOf('Copy.xlsx', writeBook(first.book)));
+      await page.getByText('Copy.xlsx is open, as a run of its own.').waitFor();
+      await page.locator('#loading').waitFor({ state: 'detached' });
+      await page.waitForTimeout(4000);
+      const second = await saved(page, 'Save as file');
+      // A workbook is called by what stands at the head of its first sheet.
+      expect(second.name).toBe(first.name);
+      expect(second.book).toEqual(first.book);
+    });
   });
 
-  it('saves a copy with values only', async () => {
-    const { page } = await site.open();
-    const { name, book } = await saved(page, 'Save values only');
-    expect(name).toBe(`${demo.name} values.xlsx`);
-    const cells = book.sheets.flatMap((sheet) => sheet.cells);
-    expect(cells.filter(({ formula, value }) => formula ?? isFault(value))).toEqual([]);
-    expect(cells.length).toBeGreaterThan(1_000);
-  });
+  describe('from elsewhere', () => {
+    const opened = openedOnce(async () => site.open({ instead: await onWorkbench() }));
 
-  it('opens a file as a run of its own, beside the one that was there', async () => {
-    const { page } = await site.open();
-    const sheet = new Sheet(page);
-    await sheet.enter('A1', 'Winter run');
-    const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
-    await page.locator('#choose-file').setInputFiles(file);
-    await page.getByText('Tables.xlsx is open, as a run of its own.').waitFor();
-    await sheet.shows('A1', `A1. ${blank.name}`);
-    await page.goBack();
-    await page.waitForFunction(() => document.title === 'Winter run – Solebench');
-  });
+    it('says why a file cannot be read, and opens one that is dropped', async () => {
+      const { page } = opened();
+      await page.locator('#choose-file').setInputFiles(fileOf('Notes.xlsx', 'Cork 6, 20 sheets'));
+      await page.getByText('Notes.xlsx cannot be read: it is not a workbook (.xlsx).').waitFor();
+      const bytes = [...writeBook(bookOfGrid(snapshotOf(blank, 'workbook')))];
+      await page.evaluate((content) => {
+        const dropped = new DataTransfer();
+        dropped.items.add(new File([new Uint8Array(content)], 'Dropped.xlsx'));
+        const init = { dataTransfer: dropped, bubbles: true, cancelable: true };
+        document.getElementById('grid')?.dispatchEvent(new DragEvent('dragover', init));
+        document.getElementById('grid')?.dispatchEvent(new DragEvent('drop', init));
+      }, bytes);
+      await page.getByText('Dropped.xlsx is open, as a run of its own.').waitFor();
+    });
 
-  it('says why a file cannot be read, and opens one that is dropped', async () => {
-    const { page } = await site.open();
-    await page.locator('#choose-file').setInputFiles(fileOf('Notes.xlsx', 'Cork 6, 20 sheets'));
-    await page.getByText('Notes.xlsx cannot be read: it is not a workbook (.xlsx).').waitFor();
-    const bytes = [...writeBook(bookOfGrid(snapshotOf(blank, 'workbook')))];
-    await page.evaluate((content) => {
-      const dropped = new DataTransfer();
-      dropped.items.add(new File([new Uint8Array(content)], 'Dropped.xlsx'));
-      const init = { dataTransfer: dropped, bubbles: true, cancelable: true };
-      document.getElementById('grid')?.dispatchEvent(new DragEvent('dragover', init));
-      document.getElementById('grid')?.dispatchEvent(new DragEvent('drop', init));
-    }, bytes);
-    await page.getByText('Dropped.xlsx is open, as a run of its own.').waitFor();
+    it('opens a file as a run of its own, beside the one that was there', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      await sheet.enter('A1', 'Winter run');
+      const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
+      await page.locator('#choose-file').setInputFiles(file);
+      await page.getByText('Tables.xlsx is open, as a run of its own.').waitFor();
+      await sheet.shows('A1', `A1. ${blank.name}`);
+      await page.goBack();
+      await page.waitForFunction(() => document.title === 'Winter run – Solebench');
+    });
   });
 
   it('puts a table of another program into the one whose headings it has', async () => {
-    const { page } = await site.open();
+    const script = await bundled('pages/blank.ts');
+    const { page } = await site.open({ instead: { 'page.js': () => script } });
     const list = 'Price;Stock;Material;Thick;Width;Length\n13,60;Cork 99;cork;5,9;500;1000\n';
     await page.locator('#choose-file').setInputFiles({ ...fileOf('list.csv', list), mimeType: 'text/csv' });
     await page.getByText('list.csv has 1 row for Bottom stock.').waitFor();
