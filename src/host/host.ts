@@ -1,6 +1,6 @@
 import type { TableCell } from '../tables/block-cell';
 import type { Cells } from '../tables/cell';
-import type { WorkbookPlan } from '../workbook/workbook';
+import type { SheetPlan, WorkbookPlan } from '../workbook/workbook';
 
 /** One cell. Rows and columns count from 0. */
 export interface CellPlace {
@@ -99,6 +99,12 @@ export interface Host {
    * @throws Error where the workbook has no such table; nothing is written then
    */
   writeTableCells(cells: readonly TableCell[]): Promise<void>;
+
+  /**
+   * Puts a sheet behind those that are there and shows it, in one step; where its name is taken, it has a number as well.
+   * @returns its name
+   */
+  addSheet(plan: SheetPlan): Promise<string>;
 
   /** Writes single cells, on whatever sheets; what stands around them stays. */
   writeCells(cells: readonly WrittenCell[]): Promise<void>;

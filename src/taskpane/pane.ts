@@ -11,7 +11,10 @@ import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import type { LostCode } from '../tables/named-codes';
 import { blank } from '../workbook/blank';
+import type { Tried } from '../tables/what-if/steps';
+import type { TriedCell } from '../tables/what-if/tried-cell';
 import { demo } from '../workbook/demo';
+import { whatIfSheet } from '../workbook/what-if-sheet';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { BenchCalendar } from './bench-calendar';
 import { benchDaysSection } from './bench-days-section';
@@ -52,6 +55,8 @@ import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
 import { tabs, type View } from './views';
+import { WhatIf } from './what-if';
+import { whatIfSection } from './what-if-section';
 import { waiting } from './waiting';
 import { Watched } from './watched';
 import './workings-view';
@@ -111,10 +116,11 @@ class Pane {
   private drawn = 0;
   private units = keptUnits();
   private cautious = false;
-  private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost', PictureFrame>>;
+  private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost' | 'whatIf', PictureFrame>>;
   private readonly sheetChoice: SheetChoice;
   private readonly comparing: Comparing;
   private readonly calendar: BenchCalendar;
+  private readonly whatIf: WhatIf;
   private readonly paper: PaperMaking;
   private readonly searching: Searching;
   private readonly buying: Buying;
@@ -141,10 +147,12 @@ class Pane {
       sheet: frame('sheet-shown', 'Sheet'),
       pairs: frame('pairs', 'Pairs by size'),
       cost: frame('cost', 'Cost by material'),
+      whatIf: frame('what-if-curve', 'Sheets and cost'),
     };
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
     this.calendar = new BenchCalendar(this.draw);
+    this.whatIf = new WhatIf(this.draw);
     this.paper = new PaperMaking(this.draw, this.say, files);
     this.searching = new Searching(search, this.draw);
     this.buying = new Buying(purchase, this.draw);
@@ -230,7 +238,8 @@ class Pane {
         return html`${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
         ${fillSection(watched, this.filling, (pair) => this.addPair(pair), this.undoes)}`;
       case 'Compare':
-        return compareSection(watched, lead, this.comparing, figures);
+        return html`${compareSection(watched, lead, this.comparing, figures)}
+        ${whatIfSection(watched, this.whatIf, frames.whatIf, width, (cell, tried) => this.writeTried(cell, tried))}`;
       case 'Checks':
         return checksSection(watched, lead, figures, (lost, to) => this.rename(lost, to));
       case 'Paper':
@@ -356,6 +365,14 @@ class Pane {
 
   private addPair(pair: FurtherPair): void {
     this.attempt(() => this.filling.add(pair, this.host), `${named(pair)} has a pair more in Pairage.`);
+  }
+
+  /** What was tried, as a sheet of its own. */
+  private writeTried(cell: TriedCell, tried: readonly Tried[]): void {
+    this.host
+      .addSheet(whatIfSheet(cell, tried, this.watched.money))
+      .then((name) => this.whatIf.wrote(name))
+      .catch(this.refused);
   }
 
   private rename(lost: LostCode, to: string): void {

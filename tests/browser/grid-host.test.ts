@@ -165,6 +165,54 @@ describe('the grid as a host', () => {
     });
   });
 
+  it('puts a sheet behind those that are there as one step for undo', async () => {
+    const { page } = await open();
+    const add = () =>
+      page.evaluate((plan) => window.workbench.host.addSheet(plan), {
+        ...other.sheets[0]!,
+        name: 'What if',
+        tables: [],
+        lists: [],
+        cells: other.sheets[0]!.cells.slice(0, 3),
+      });
+    const before = await tables(page);
+    expect([await add(), await add()]).toEqual(['What if', 'What if 2']);
+    const there = (name: string) =>
+      page.evaluate(
+        (sheet) => window.workbench.host.read({ kind: 'cells', sheet, row: 2, column: 0, rows: 1, columns: 1 }),
+        name,
+      );
+    expect((await there('What if 2'))?.cells).toEqual([[12]]);
+    await undo(page);
+    expect(await there('What if 2')).toBeUndefined();
+    expect((await there('What if'))?.cells).toEqual([[12]]);
+    expect(await tables(page)).toEqual(before);
+  });
+
+  it('writes cells of several tables as one step for undo, new rows above the last', async () => {
+    const { page } = await open();
+    const before = await tables(page);
+    const names = Object.keys(before);
+    const rows = before['Lots of stock']!.length;
+    await page.evaluate(
+      ([other, end]) =>
+        window.workbench.host.writeTableCells([
+          { table: 'Lots of stock', row: 1, column: 0, value: 77 },
+          { table: 'Lots of stock', row: end, column: 1, value: 8 },
+          { table: other, row: 1, column: 0, value: '' },
+        ]),
+      [names.find((name) => name !== 'Lots of stock')!, rows] as const,
+    );
+    const after = await tables(page);
+    expect(after['Lots of stock']).toHaveLength(rows + 1);
+    expect(after['Lots of stock']?.[1]?.[0]).toBe(77);
+    expect(after['Lots of stock']?.[rows - 1]).toEqual([null, 8]);
+    expect(after['Lots of stock']?.at(-1)).toEqual(before['Lots of stock']!.at(-1));
+    expect(after[names.find((name) => name !== 'Lots of stock')!]?.[1]?.[0]).toBeNull();
+    await undo(page);
+    expect(await tables(page)).toEqual(before);
+  });
+
   it('loads another workbook in the place of the first as one step for undo', async () => {
     const { page, sheet } = await open();
     const before = await tables(page);

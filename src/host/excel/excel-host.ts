@@ -1,7 +1,7 @@
 import { greatestOf } from '../../core/numerics/extremes';
 import type { TableCell } from '../../tables/block-cell';
 import type { Cells } from '../../tables/cell';
-import type { WorkbookPlan } from '../../workbook/workbook';
+import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import { asTyped } from './as-typed';
 import { contentOf, ownSheets, planTables, readMade } from './own-sheets';
@@ -10,7 +10,7 @@ import { askedUnprotected, assertWritable } from './protected-sheets';
 import { codeOf, run } from './run';
 import { askedState, COUNTS_FROM_1904 } from './workbook-state';
 import { breaksReferences, inFormulas, replaceSheets } from './replace-sheets';
-import { setUpPrint } from './write-sheet';
+import { setUpPrint, writeSheet } from './write-sheet';
 import type {
   Block,
   CellPlace,
@@ -28,6 +28,7 @@ import { listen } from './listen';
 import { withReferences } from '../formulas';
 import { byTable, inGrownTable, noTable } from '../growing-rows';
 import { rectangles } from './rectangles';
+import { freeNames } from '../free-names';
 import { problemOf } from '../problems';
 
 /** Puts a yes-or-no question to the maker. */
@@ -275,6 +276,21 @@ export class ExcelHost implements Host {
         }
       }
       await context.sync();
+    });
+  }
+
+  async addSheet(plan: SheetPlan): Promise<string> {
+    return run(async (context) => {
+      const { worksheets } = context.workbook;
+      worksheets.load('items/name');
+      await context.sync();
+      const taken = worksheets.items.map(({ name }) => name);
+      const [name] = freeNames([plan.name], taken) as [string];
+      const sheet = worksheets.add(name);
+      writeSheet(sheet, { ...plan, name }, new Map());
+      sheet.activate();
+      await context.sync();
+      return name;
     });
   }
 

@@ -1,5 +1,6 @@
 import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { blanksApart } from '../formulas';
+import { freeNames } from '../free-names';
 import { tableNames } from '../table-names';
 import { contentOf, keepMade, letGo, type Made, ownSheets, planTables, readMade } from './own-sheets';
 import { supports } from './requirements';
@@ -220,17 +221,6 @@ function tablesOn(
     const there = tables.get(name);
     if (there) return [name, there.table] as const;
     return [name, writeTable(sheet, filledPart(area, plan.cells), called.get(name) as string)] as const;
-  });
-}
-
-/** Names unlike those that are taken, which sheets of the maker's own have: "Run" becomes "Run 2". */
-function freeNames(wanted: readonly string[], others: readonly string[]): string[] {
-  const taken = new Set(others.map((name) => name.toLowerCase()));
-  return wanted.map((name) => {
-    let free = name;
-    for (let at = 2; taken.has(free.toLowerCase()); at++) free = `${name} ${at}`;
-    taken.add(free.toLowerCase());
-    return free;
   });
 }
 

@@ -9,6 +9,7 @@ import {
   IUndoRedoService,
   IUniverInstanceService,
   type IWorkbookData,
+  mergeWorksheetSnapshotWithDefault,
   sequenceExecute,
   UniverInstanceType,
   type Workbook,
@@ -23,6 +24,8 @@ import {
 } from '@univerjs/engine-formula';
 import {
   InsertRowByRangeCommand,
+  InsertSheetMutation,
+  RemoveSheetMutation,
   ScrollToCellOperation,
   SetRangeValuesCommand,
   SetSelectionsOperation,
@@ -34,11 +37,12 @@ import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs'
 import { greatestOf } from '../../core/numerics/extremes';
 import type { TableCell } from '../../tables/block-cell';
 import type { Cells } from '../../tables/cell';
-import type { WorkbookPlan } from '../../workbook/workbook';
+import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { byTable, inGrownTable, noTable } from '../growing-rows';
+import { freeNames } from '../free-names';
 import { problemOf } from '../problems';
 import { runName, titleIn } from './as-entered';
 import { contentAtRest } from './content-at-rest';
@@ -226,6 +230,30 @@ export class GridHost implements Host {
     } finally {
       batch.dispose();
     }
+  }
+
+  async addSheet(plan: SheetPlan): Promise<string> {
+    const workbook = this.workbook();
+    const [unitId, there] = [workbook.getUnitId(), workbook.getSheets()];
+    const [name] = freeNames(
+      [plan.name],
+      there.map((sheet) => sheet.getName()),
+    ) as [string];
+    const ids = freeIds(new Set(there.map((sheet) => sheet.getSheetId())));
+    const { sheets, styles } = snapshotOf({ name, sheets: [{ ...plan, name }] }, unitId, ids);
+    const sheet = mergeWorksheetSnapshotWithDefault(sheets[ids(0)] ?? {});
+    const active = (subUnitId: string) => ({ id: SetWorksheetActiveOperation.id, params: { unitId, subUnitId } });
+    const redo = [
+      { id: InsertSheetMutation.id, params: { unitId, index: there.length, sheet, styles } },
+      active(sheet.id),
+    ];
+    const undo = [
+      active(workbook.getActiveSheet().getSheetId()),
+      { id: RemoveSheetMutation.id, params: { unitId, subUnitId: sheet.id } },
+    ];
+    if (!sequenceExecute(redo, this.commands).result) throw new Error('The grid could not take the sheet.');
+    this.injector.get(IUndoRedoService).pushUndoRedo({ unitID: unitId, undoMutations: undo, redoMutations: redo });
+    return name;
   }
 
   async writeCells(cells: readonly WrittenCell[]): Promise<void> {

@@ -433,6 +433,26 @@ describe.each([9, 14, 16, 20])('the office suite, ExcelApi 1.%i, as a host', (ex
     });
   });
 
+  it('puts a sheet behind those that are there, under a name that is free, and takes no other away', async () => {
+    await host.load(small);
+    const sheet: SheetPlan = {
+      ...small.sheets[0]!,
+      name: 'What if',
+      cells: [
+        { row: 0, column: 0, role: 'title', value: 'What if' },
+        { row: 1, column: 0, role: 'result', align: 'right', format: '0.00', value: 14.5 },
+      ],
+      tables: [],
+      results: [],
+      lists: [],
+    };
+    expect(await host.addSheet(sheet)).toBe('What if');
+    expect(await host.addSheet(sheet)).toBe('What if 2');
+    expect(suite.cell('What if', 1, 0).value).toBe(14.5);
+    expect(suite.cell('What if 2', 0, 0).value).toBe('What if');
+    expect((await host.tables()).get('Pairage')?.[1]).toBeDefined();
+  });
+
   it('writes single cells on several sheets, as they are typed, and leaves their neighbours', async () => {
     await host.load(small);
     await host.writeCells([
