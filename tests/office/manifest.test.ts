@@ -171,7 +171,7 @@ describe('a build for another address', () => {
     for (const { helpUrl, id } of functions) {
       expect(helpUrl).toBe(`https://example.org/bottoms/help/${id.toLowerCase()}.html`);
     }
-  }, 60_000);
+  }, 180_000);
 
   it.each(['http://example.org/', 'example.org', 'https://example.org/?a=1', 'https://example.org/#a'])(
     'is refused for %s with what to give instead',
@@ -180,6 +180,6 @@ describe('a build for another address', () => {
       expect(status).not.toBe(0);
       expect(stderr).toContain('Give the address of the folder that serves the files');
     },
-    60_000,
+    180_000,
   );
 });

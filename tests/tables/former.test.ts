@@ -26,6 +26,8 @@ const HEADINGS: readonly (readonly [table: string, former: string, today: string
 const CHOICES: readonly (readonly [table: string, heading: string, former: string, today: string])[] = [
   ['Styles', 'Sole ends', 'to the back', 'at the back'],
   ['Styles', 'Welt ends', 'to the seat', 'at the seat'],
+  ['Bottom stock', 'Material', 'EVA', 'foam'],
+  ['Bottom stock', 'Material', 'microcellular rubber', 'rubber'],
 ];
 
 const tableOf = (name: string) => tables.find((one) => one.name === name) as Table<Columns>;

@@ -106,7 +106,7 @@ export class RunsHere {
     const workbook = await this.workbookOf(id);
     const copy = await this.numbered(workbook);
     const [own, before] = [runName(copy), runName(workbook)];
-    const kept = 'with its pairs, days due and sheets on hand: put in what has changed';
+    const kept = 'with its pairs, days due and sheets on hand: enter what has changed';
     return this.add(copy, `“${own}” is a copy of “${before}” ${kept}. “${before}” stays as it is.`);
   }
 
