@@ -48,7 +48,6 @@ export function whatIfPicture(input: WhatIfPictureInput, width: number): Picture
   const below = TOP + HIGH + GAP;
   const foot = below + HIGH;
   const steps = sheetSteps(tried);
-  const legend = steps.map((step, i) => `${i + 1}: ${stepInWords(step)}`);
   const marks: Mark[] = [
     ...plot(
       'Sheets to buy',
@@ -68,8 +67,10 @@ export function whatIfPicture(input: WhatIfPictureInput, width: number): Picture
     height: foot + 14,
     marks,
     label: `${name}, ${values.length} values from ${figure(least)} to ${figure(most)}: sheets to buy and ${measure.words.toLowerCase()}.`,
-    facts: tried.map(({ value, outcome, why }) => [figure(value), why ?? said(outcome, measure)] as const),
-    legend,
+    facts: [
+      ...tried.map(({ value, outcome, why }) => [figure(value), why ?? said(outcome, measure)] as const),
+      ...steps.map((step, i) => [`Step ${i + 1}`, stepInWords(step)] as const),
+    ],
   };
 }
 
@@ -129,7 +130,11 @@ function axis(
 }
 
 function today(at: number, foot: number, now: number): Marks {
-  return [line('chain', at, TOP + 3, at, foot), text(LEFT, foot + 11, `today ${figure(now)}`, 'bold', 'start')];
+  return [
+    line('chain', at, TOP + 3, at, TOP + HIGH),
+    line('chain', at, TOP + HIGH + GAP + 3, at, foot),
+    text(LEFT, foot + 11, `today ${figure(now)}`, 'bold', 'start'),
+  ];
 }
 
 /** Numbers of the steps, above the upper plot; one that has no room is told below alone. */

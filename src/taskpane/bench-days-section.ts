@@ -26,7 +26,10 @@ export function benchDaysSection(
   calendar.follow(standing.plan);
   const { state } = calendar;
   return html`<section class="section" aria-labelledby="bench-days">
-    <header><h2 id="bench-days">Days at the bench</h2></header>
+    <header>
+      <h2 id="bench-days">Days at the bench</h2>
+      ${state.kind === 'made' ? turns(state.days, calendar) : nothing}
+    </header>
     ${state.kind === 'running' ? html`<p role="status">Working out the days at the bench.</p>` : nothing}
     ${state.kind === 'failed' ? html`<p role="alert">The days could not be worked out: ${state.why}.</p>` : nothing}
     ${
@@ -97,26 +100,33 @@ function summary(all: readonly BenchDay[], minutesADay: number): TemplateResult 
   </p>`;
 }
 
-function choice(all: readonly BenchDay[], shown: BenchDay, calendar: BenchCalendar): TemplateResult {
-  const at = all.indexOf(shown);
+/** To the day before and after the one that is shown. */
+function turns(days: BenchDays, calendar: BenchCalendar): TemplateResult | typeof nothing {
+  const all = dayByDay(days);
+  const at = Math.max(
+    0,
+    all.findIndex(({ day }) => day === calendar.day),
+  );
+  if (all.length === 0) return nothing;
   const go = (to: number) => calendar.show(all[to]?.day ?? 1);
-  return html`<div class="row">
-    <label class="field grow"
-      >Day
-      <select @change=${(event: Event) => calendar.show(Number((event.target as HTMLSelectElement).value))}>
-        ${all.map(
-          (one) =>
-            html`<option value=${one.day} .selected=${one === shown}>
-              ${benchDayInWords(one)} · ${figure(one.minutes / 60)} h${one.made > 0 ? ` · ${one.made} made` : ''}
-            </option>`,
-        )}
-      </select>
-    </label>
-    <div class="tools" role="group" aria-label="Days">
-      ${button('Previous', () => go(at - 1), { kind: 'link', label: 'Previous day', disabled: at === 0 })}
-      ${button('Next', () => go(at + 1), { kind: 'link', label: 'Next day', disabled: at === all.length - 1 })}
-    </div>
+  return html`<div class="tools" role="group" aria-label="Days">
+    ${button('Previous', () => go(at - 1), { kind: 'link', label: 'Previous day', disabled: at === 0 })}
+    ${button('Next', () => go(at + 1), { kind: 'link', label: 'Next day', disabled: at === all.length - 1 })}
   </div>`;
+}
+
+function choice(all: readonly BenchDay[], shown: BenchDay, calendar: BenchCalendar): TemplateResult {
+  return html`<label class="field"
+    >Day
+    <select @change=${(event: Event) => calendar.show(Number((event.target as HTMLSelectElement).value))}>
+      ${all.map(
+        (one) =>
+          html`<option value=${one.day} .selected=${one === shown}>
+            ${benchDayInWords(one)} · ${figure(one.minutes / 60)} h${one.made > 0 ? ` · ${one.made} made` : ''}
+          </option>`,
+      )}
+    </select>
+  </label>`;
 }
 
 function table(day: BenchDay): TemplateResult {

@@ -140,7 +140,7 @@ function steps(tried: readonly Tried[]): TemplateResult {
     ? html`<p class="caption">As many sheets are bought with each.</p>`
     : html`<p class="caption">Sheets become more or fewer:</p>
         <ol class="checks">
-          ${all.map((step) => html`<li>${stepInWords(step)}</li>`)}
+          ${all.map((step, i) => html`<li><b class="num">${i + 1}</b> ${stepInWords(step)}</li>`)}
         </ol>`;
 }
 
@@ -184,7 +184,9 @@ function acts(
   write: (cell: TriedCell, tried: readonly Tried[]) => void,
 ): TemplateResult {
   if (whatIf.written !== undefined) {
-    return html`<p role="status"><i class="sign ok" aria-hidden="true"></i> It is on the sheet ${whatIf.written}.</p>`;
+    return html`<p role="status">
+      <i class="sign ok" aria-hidden="true"></i> It is on the sheet ${whatIf.written}, behind the others.
+    </p>`;
   }
   return html`${whatIf.isFor(watched.tables) ? nothing : html`<p class="caption">The tables have changed since; plan each anew.</p>`}
     <p class="acts">

@@ -70,7 +70,7 @@ describe('what if', { timeout: 120_000 }, () => {
     expect([4, 5, 6].map((row) => at(row, 1))).toEqual(whatIf.tried.slice(1).map(({ outcome }) => outcome?.sheets));
     const measure = { words: 'Bench, h', of: () => 1, digits: 1 };
     const { marks, facts } = whatIfPicture({ ...cell, tried: whatIf.tried, measure }, 90);
-    expect(facts).toHaveLength(4);
+    expect(facts.filter(([what]) => !what.startsWith('Step'))).toHaveLength(4);
     expect(JSON.stringify(marks)).not.toMatch(/NaN|null|Infinity/);
     expect(JSON.stringify(marks)).toContain('today 45');
   });

@@ -16,7 +16,7 @@ const at = (argument: keyof PlanCells, code: string, heading: string | number): 
   return triedCell(INPUT_TABLES[argument].name, table, row, column);
 };
 
-describe('a cell in which numbers are tried', () => {
+describe('a cell in which numbers are tried', { timeout: 120_000 }, () => {
   it('is one that takes a number, called by its row and its heading', () => {
     expect(at('stock', 'Cork 6', 'Price')).toMatchObject({ name: 'Cork 6, Price', now: 13.6, whole: false });
     expect(at('pairage', 'Betony', 38)).toMatchObject({ name: 'Betony, pairs in 38', now: 3, whole: true });
