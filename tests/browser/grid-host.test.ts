@@ -189,26 +189,25 @@ describe('the grid as a host', () => {
     expect(await tables(page)).toEqual(before);
   });
 
-  it('writes cells of several tables as one step for undo, new rows above the last', async () => {
+  it('writes cells of a table as one step for undo, new rows above the last', async () => {
     const { page } = await open();
     const before = await tables(page);
-    const names = Object.keys(before);
     const rows = before['Lots of stock']!.length;
     await page.evaluate(
-      ([other, end]) =>
+      (end) =>
         window.workbench.host.writeTableCells([
           { table: 'Lots of stock', row: 1, column: 0, value: 77 },
           { table: 'Lots of stock', row: end, column: 1, value: 8 },
-          { table: other, row: 1, column: 0, value: '' },
+          { table: 'Lots of stock', row: 2, column: 0, value: '' },
         ]),
-      [names.find((name) => name !== 'Lots of stock')!, rows] as const,
+      rows,
     );
     const after = await tables(page);
     expect(after['Lots of stock']).toHaveLength(rows + 1);
     expect(after['Lots of stock']?.[1]?.[0]).toBe(77);
     expect(after['Lots of stock']?.[rows - 1]).toEqual([null, 8]);
     expect(after['Lots of stock']?.at(-1)).toEqual(before['Lots of stock']!.at(-1));
-    expect(after[names.find((name) => name !== 'Lots of stock')!]?.[1]?.[0]).toBeNull();
+    expect(after['Lots of stock']?.[2]?.[0]).toBeNull();
     await undo(page);
     expect(await tables(page)).toEqual(before);
   });

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { beforeAll, describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it, vi } from 'vitest';
 import { bundled } from './bundled';
 import { ownLast, ownPairs, ownStocks, ownStyles, type Records } from './own-run';
 import { Sheet } from './sheet';
@@ -192,7 +192,10 @@ describe('tables in the page', () => {
     const opened = openedOnce(async () => {
       const found = await open();
       await begin(found.page);
-      await expect.poll(async () => (await summaryOf(found.page))[0], { timeout: 60_000 }).toBe(30);
+      await vi.waitFor(async () => expect((await summaryOf(found.page))[0]).toBe(30), {
+        timeout: 60_000,
+        interval: 250,
+      });
       return found;
     });
 
