@@ -231,7 +231,9 @@ describe('tables in the page', () => {
     });
 
     it('count rows and sizes that are inserted anywhere between the headings and the sums', async () => {
-      const { page, sheet } = opened();
+      const { page, sheet } = await open();
+      await begin(page);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(30);
       const insert = (what: 'rows' | 'columns', at: number) =>
         page.evaluate(
           ([kind, index]) => {
@@ -270,6 +272,10 @@ describe('tables in the page', () => {
         await insert('rows', row);
         await set(row, 0, 'Style 1');
         await set(row, 5, 4);
+        // As a maker does: the next row once the sums have this one.
+        const counted = { first: 34, middle: 38, last: 42 }[where];
+        await expect.poll(async () => (await sums()).all, { timeout: 60_000 }).toBe(counted);
+        await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(counted);
       }
       await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(42);
       await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(42);
