@@ -30,8 +30,6 @@ export async function openRuntime(
 ): Promise<Runtime> {
   const suite = await bundled('pages/suite.ts');
   const { page: opened } = await open({
-    // One test keeps the search's file from the page.
-    expected: /search\.js net::ERR_FAILED|Failed to load resource: net::ERR_FAILED/,
     path: 'suite.html',
     ready: false,
     more: {
@@ -45,7 +43,9 @@ export async function openRuntime(
     },
     ...(after && { instead: { 'functions.js': (content: string) => content + after } }),
     // Its script library comes with the suite and is not needed for calls; its reports go nowhere from here.
-    expected: /request to another host|MicrosoftAjax\.js is not loaded/,
+    // One test keeps the search's file from the page.
+    expected:
+      /request to another host|MicrosoftAjax\.js is not loaded|search\.js net::ERR_FAILED|resource: net::ERR_FAILED/,
   });
   await opened.waitForFunction(() => 'onMessageFromHost' in window._richApiNativeBridge);
   const callAll = (calls: readonly SuiteCall[]) => opened.evaluate((list) => window.suite.call(list).answers, calls);
