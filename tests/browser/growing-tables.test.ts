@@ -272,10 +272,6 @@ describe('tables in the page', () => {
         await insert('rows', row);
         await set(row, 0, 'Style 1');
         await set(row, 5, 4);
-        // As a maker does: the next row once the sums have this one.
-        const counted = { first: 34, middle: 38, last: 42 }[where];
-        await expect.poll(async () => (await sums()).all, { timeout: 60_000 }).toBe(counted);
-        await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(counted);
       }
       await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(42);
       await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(42);

@@ -1,5 +1,6 @@
 import { CommandType, type ICommandInfo, ICommandService, type Injector } from '@univerjs/core';
 import {
+  FormulaExecutedStateType,
   IActiveDirtyManagerService,
   SetFormulaCalculationNotificationMutation,
   SetFormulaCalculationResultMutation,
@@ -52,6 +53,8 @@ class Calculations {
   private wait: number = WAIT.least;
   private begun = NaN;
   private running = false;
+  /** Whether the one that is running has been told to stop. */
+  private stopping = false;
   /** Whether cells have moved since the last began, and whether its answers are of where they were. */
   private moved = false;
   private stale = false;
@@ -82,10 +85,11 @@ class Calculations {
     if (id === SetFormulaCalculationStartMutation.id) {
       this.begun = performance.now();
       this.running = true;
-      this.stale = false;
+      this.stopping = this.stale = false;
       this.pending = undefined;
     }
-    if (id === SetFormulaCalculationNotificationMutation.id && isEnd(params)) {
+    if (id === SetFormulaCalculationStopMutation.id) this.stopping = true;
+    if (id === SetFormulaCalculationNotificationMutation.id && this.isEnd(params)) {
       this.running = false;
       if (this.pending) setTimeout(() => this.goOn());
       this.wait = Math.min(WAIT.most, Math.max(WAIT.least, SHARE * (performance.now() - this.begun) || 0));
@@ -130,8 +134,13 @@ class Calculations {
     this.trigger._executingDirtyData = this.pending;
     this.start();
   }
-}
 
-function isEnd(params: unknown): boolean {
-  return (params as { readonly functionsExecutedState?: unknown } | undefined)?.functionsExecutedState !== undefined;
+  /**
+   * Whether a notification tells of the end of the calculation that is running. One that is stopped tells of it twice, the
+   * second time when the next has begun already.
+   */
+  private isEnd(params: unknown): boolean {
+    const state = (params as { readonly functionsExecutedState?: unknown } | undefined)?.functionsExecutedState;
+    return state !== undefined && (this.stopping || state !== FormulaExecutedStateType.STOP_EXECUTION);
+  }
 }

@@ -52,7 +52,10 @@ describe('calculations that begin soon', () => {
         {
           onCommandExecuted: (listener: CommandListener) => void (tell = listener),
           beforeCommandExecuted: (listener: CommandListener) => void (warn = listener),
-          syncExecuteCommand: (id: string, params: object) => void executed.push({ id, params: params as never }),
+          syncExecuteCommand: (id: string, params: object) => {
+            executed.push({ id, params: params as never });
+            tell({ id, params, type: CommandType.MUTATION });
+          },
           executeCommand: async (id: string, params: object) => {
             executed.push({ id, params });
             tell({ id, params, type: CommandType.MUTATION });
@@ -134,6 +137,23 @@ describe('calculations that begin soon', () => {
     const own = { unitData: { book: {} } };
     warn({ id: result, params: own, type: CommandType.MUTATION });
     expect(own).toEqual({ unitData: { book: {} } });
+  });
+
+  it('takes the second word of the end of a stopped calculation for nothing that runs since', () => {
+    const stopped = { id: notification, params: { functionsExecutedState: 1 }, type: CommandType.MUTATION };
+    change('A1');
+    vi.advanceTimersByTime(20);
+    change('A2');
+    vi.advanceTimersByTime(20);
+    tell(stopped);
+    // The grid begins again by itself.
+    tell({ id: start, params: trigger._executingDirtyData, type: CommandType.MUTATION });
+    tell(stopped);
+    warn({ id: 'sheet.mutation.insert-row', type: CommandType.MUTATION });
+    expect(executed.map(({ id }) => id)).toEqual([start, stop, stop]);
+    const late = { unitData: { book: { sheet: { 7: { 3: { v: 10 } } } } } };
+    warn({ id: result, params: late, type: CommandType.MUTATION });
+    expect(late).toEqual({ unitData: {} });
   });
 
   it('begins what it was to begin again although the one before had ended of itself', () => {
