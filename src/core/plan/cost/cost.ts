@@ -10,23 +10,17 @@ import type { OrderLine } from '../order';
 import { piecesFrom } from '../pieces';
 import type { Runs, SizeRun, StyleRun } from '../runs';
 import { benchOf } from '../bench';
+import { type BesideStock, besideStock } from './beside-stock';
 import { type Fitting, fittingOf } from './fitting';
 import { ratesOf } from './rates';
 import { volume } from './volume';
 import { work, type Work } from './work';
 
 /** What a style costs. Figures are for one pair, on the average of the run's sizes; money in the sheet's own. */
-export interface CostLine {
+export interface CostLine extends BesideStock {
   readonly run: StyleRun;
   /** Its share, by net area, of all sheets needed; sheets without a price count nothing. */
   readonly stock: number;
-  /** ml; undefined where no coverage is given. */
-  readonly adhesive: number | undefined;
-  readonly adhesiveCost: number;
-  readonly sundries: number;
-  /** At the bench, as its steps have it. */
-  readonly minutes: number;
-  readonly work: number;
   /** On stock and adhesive. */
   readonly spoilage: number;
   readonly pair: number;
@@ -50,22 +44,17 @@ export function cost(
   return styles.map((run): CostLine => {
     const { code } = run.style;
     const taken = workOf(run, input, bench);
-    const ml = average(run, (size) => taken.get(size)?.adhesive);
-    const minutes = average(run, (size) => taken.get(size)?.minutes) ?? 0;
+    const beside = besideStock(rates, code, {
+      adhesive: average(run, (size) => taken.get(size)?.adhesive),
+      minutes: average(run, (size) => taken.get(size)?.minutes),
+    });
     const stock = stockShares(run, orders).reduce((sum, { money }) => sum + money, 0) / run.pairs;
-    const adhesiveCost = ((ml ?? 0) / 1000) * (rates.one('money a litre', [code]) ?? 0);
-    const sundries = rates.sum('money a pair', [code]);
-    const labour = (minutes / 60) * (rates.one('money an hour', [code]) ?? 0);
-    const spoilage = (stock + adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
-    const pair = stock + adhesiveCost + sundries + labour + spoilage;
+    const spoilage = (stock + beside.adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
+    const pair = stock + beside.adhesiveCost + beside.sundries + beside.work + spoilage;
     return {
+      ...beside,
       run,
       stock,
-      adhesive: ml,
-      adhesiveCost,
-      sundries,
-      minutes,
-      work: labour,
       spoilage,
       pair,
       whole: pair * run.pairs,
