@@ -59,7 +59,7 @@ export class PictureFrame {
     const title = `${this.name}: ${picture.label}`;
     return html`<header>
         <h2 id=${this.id}>${this.name}</h2>
-        <div class="tools" role="group" aria-label="${this.name}, tools">
+        <div class="tools sizes" role="group" aria-label="${this.name}, tools">
           ${button('−', () => this.zoom(-1), { kind: 'link', label: `${this.name} smaller`, disabled: this.step === 0 })}
           ${button('+', () => this.zoom(1), {
             kind: 'link',

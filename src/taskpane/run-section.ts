@@ -2,6 +2,7 @@ import { html, type TemplateResult } from 'lit';
 import { costPicture } from '../drawing/cost-picture';
 import { pairsPicture } from '../drawing/pairs-picture';
 import { INPUT_TABLES } from '../tables/input-tables';
+import { allCut } from './book-section';
 import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
@@ -67,7 +68,11 @@ export function runSection(
             )}
           </section>`
         : watched.results
-          ? html`<section class="section"><p>No cost yet: first put right what Checks names.</p></section>`
+          ? html`<section class="section">
+              <p>
+                ${allCut(watched) ? 'All pairs are cut: no stock is to buy.' : 'No cost yet: first put right what Checks names.'}
+              </p>
+            </section>`
           : ''
     }`;
 }
