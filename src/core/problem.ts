@@ -40,6 +40,8 @@ export class Problem extends Error {
     readonly there?: Place,
   ) {
     super(sentence({ place, reason, there }, placeInWords));
+    // Problems are kept with what was read; where they were thrown would keep alive all that was called with, whole tables.
+    this.stack = `${this.name}: ${this.message}`;
   }
 
   /** The sentence with its places in words of the host's. */

@@ -13,6 +13,8 @@ import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { loadBundle } from '../bundle';
 import { planArguments } from '../demo-cells';
+import { letGo } from '../let-go';
+import { smallFile } from './small-run';
 
 let functions: FunctionsBundle;
 beforeAll(() => {
@@ -109,6 +111,22 @@ function withoutBlankText(sheet: Book['sheets'][number]): Book['sheets'][number]
   );
   return { ...sheet, cells };
 }
+
+describe('recompute of one file after the other', () => {
+  it('lets go of the grid, of its workbook and of what was read of it', async () => {
+    const held: WeakRef<object>[] = [];
+    const file = smallFile();
+    await recompute(file, [], functions, async (host) => {
+      const tables = await host.tables();
+      held.push(new WeakRef(host), ...[...tables.values()].map((rows) => new WeakRef(rows)));
+      return false;
+    });
+    // Another one takes the place of what is kept of the last, as of the cells that a function was called with.
+    await recompute(file, [readChange('Run!D5=4')], functions);
+    expect(held.length).toBeGreaterThan(5);
+    for (const one of held) expect(await letGo(one)).toBe(true);
+  }, 60_000);
+});
 
 describe('the words of the command', () => {
   it('are files, changes and switches in any order', () => {

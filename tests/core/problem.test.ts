@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Problem, THERE } from '../../src/core/problem';
+import { letGo } from '../let-go';
 
 describe('Problem', () => {
   it('names the argument, then says what is wrong and what would do', () => {
@@ -31,5 +32,21 @@ describe('Problem', () => {
     const problem = new Problem('unavailable', { argument: 'height' }, 'no mix');
     expect(problem).toBeInstanceOf(Error);
     expect(problem).toMatchObject({ name: 'Problem', code: 'unavailable', reason: 'no mix' });
+  });
+
+  it('holds nothing of the table in which it was found', async () => {
+    const read = (table: readonly unknown[]): Problem => {
+      try {
+        table.forEach(() => {
+          throw new Problem('invalid', { argument: 'stock' }, 'it is blank');
+        });
+      } catch (error) {
+        if (error instanceof Problem) return error;
+      }
+      throw new Error('No problem was found.');
+    };
+    const found = ((table: readonly unknown[]) => ({ problem: read(table), table: new WeakRef(table) }))([{}]);
+    expect(await letGo(found.table)).toBe(true);
+    expect(found.problem.stack).toBe('Problem: stock: it is blank');
   });
 });
