@@ -12,10 +12,7 @@ import { addPurchases, type Draft } from './purchases';
 import type { Solver } from './programme';
 
 /** Branches of the choice that are looked at. */
-const NODES = 300;
-
-/** A cost that a sheet has beside its price, as a share of it: of equal purchases the one that is cut from less. */
-const BESIDE = 1e-7;
+const NODES = 1000;
 
 /** Money that differs by less is the same. */
 const SAME = 1e-6;
@@ -35,32 +32,32 @@ export function buy(job: BuyJob, solver: Solver): BuyAnswer {
   // Pairs in matching places lie as they are.
   if (matched || plain <= least + SAME) return before;
   const wanted = kinds.map(({ count }) => count);
-  const columns = [
-    ...grounds.flatMap((ground, i) => columnsFor(ground, i, wanted, solver, job.columns)),
-    ...plainColumns(job, kinds, grounds),
-  ];
+  const generated = grounds.map((ground, i) => columnsFor(ground, i, wanted, solver, job.columns));
+  const columns = [...generated.flatMap((one) => one.columns), ...plainColumns(job, kinds, grounds)];
   const known = { ...before, known: columns.length };
-  const chosen = choose(columns, grounds, wanted, solver);
-  if (!chosen) return known;
-  const shares = sharesOf(chosen, grounds, wanted, all);
-  const cost = costOfShares(shares, job.formats);
-  if (cost >= plain - SAME) return known;
+  const choices = [choose(columns, grounds, wanted, solver), ...generated.map(({ whole }) => whole)];
+  const { shares, cost } = choices.reduce<Pick<BuyAnswer, 'shares' | 'cost'>>((best, choice) => {
+    if (!choice || choice.length === 0) return best;
+    const shares = sharesOf(choice, grounds, wanted, all);
+    const cost = costOfShares(shares, job.formats);
+    return cost < best.cost - SAME ? { shares, cost } : best;
+  }, before);
+  if (shares === before.shares) return known;
   mustBeSound(faultsOf(job, shares));
   return { ...known, shares, cost };
 }
 
-/** How often each layout is cut. */
+/** How often each layout is cut: at least cost, and of equal purchases from the fewest sheets. */
 function choose(
   columns: readonly Column[],
   grounds: readonly Ground[],
   wanted: readonly number[],
   solver: Solver,
 ): readonly Column[] | undefined {
-  const prices = grounds.flatMap(({ terms }) => terms.flatMap(({ price }) => price ?? []));
-  const beside = BESIDE * Math.max(1e-3, greatestOf(prices));
+  const pieces = wanted.reduce((sum, count) => sum + count, 0);
   const most = greatestOf(wanted);
-  const draft: Draft = { variables: columns.map(() => ({ cost: beside, whole: true, most })), rows: [] };
-  const packs = addPurchases(draft, grounds);
+  const draft: Draft = { variables: columns.map(() => ({ cost: 0, whole: true, most })), rows: [] };
+  const packs = addPurchases(draft, grounds, pieces, true);
   for (const [kind, count] of wanted.entries()) {
     if (count === 0) continue;
     const terms = columns.flatMap(({ counts }, j) => (counts[kind]! > 0 ? [[j, counts[kind]!] as const] : []));
@@ -71,8 +68,22 @@ function choose(
     const bought = packs[i]!.map(({ variable, sheets }) => [variable, -sheets] as const);
     if (own.length > 0) draft.rows.push({ terms: [...own, ...bought], most: ground.onHand });
   }
-  const solution = solver(draft, NODES);
-  return solution && columns.flatMap((column, j) => new Array<Column>(Math.round(solution.values[j]!)).fill(column));
+  const cheapest = solver(draft, NODES);
+  if (!cheapest) return undefined;
+  // Sheets that are bought one by one cost more the more there are.
+  const paid = grounds.every(
+    ({ onHand, terms }) => onHand === 0 && terms.every(({ pack, minimum }) => pack === 1 && minimum <= 1),
+  );
+  const solution = paid ? cheapest : (solver(fewestSheets(draft, columns.length, cheapest.values), NODES) ?? cheapest);
+  return columns.flatMap((column, j) => new Array<Column>(Math.round(solution.values[j]!)).fill(column));
+}
+
+/** The same programme for the fewest sheets of what was bought. */
+function fewestSheets({ variables, rows }: Draft, columns: number, values: readonly number[]): Draft {
+  const bounded = variables.map((one, i) =>
+    i < columns ? { ...one, cost: 1 } : { ...one, cost: 0, most: Math.round(values[i]!) },
+  );
+  return { variables: bounded, rows };
 }
 
 /** The sheets of the plain answer as layouts to choose from. */

@@ -30,13 +30,16 @@ class Columns {
 
   /** @returns the layout, where it was not known */
   add(placements: Placements): Column | undefined {
-    const counts = countsOf(placements, this.kinds);
-    const key = counts.join(' ');
+    const column = this.columnOf(placements);
+    const key = column.counts.join(' ');
     if (placements.length === 0 || this.known.has(key)) return undefined;
     this.known.add(key);
-    const column = { ground: this.ground, counts, placements };
     this.list.push(column);
     return column;
+  }
+
+  columnOf(placements: Placements): Column {
+    return { ground: this.ground, counts: countsOf(placements, this.kinds), placements };
   }
 }
 
@@ -49,11 +52,22 @@ const FULLER = [0.02, 0, -0.03];
 /** Worth more than a sheet by less is rounding. */
 const WORTH = 1e-6;
 
+/** Parts of a sheet that count as a whole one where a mix is rounded. */
+const NEARLY = [0, 0.25, 0.5];
+
+/** Layouts of one kind of sheet, and the fewest of them on which all that fits was laid. */
+export interface Generated {
+  readonly columns: readonly Column[];
+  /** Nothing where pieces do not fit. */
+  readonly whole: readonly Column[];
+}
+
 /**
  * Layouts of one kind of sheet, worth choosing from: those of the whole run, one of each piece alone, then such as prices from
  * the linear programme over those known make worth more than a sheet (column generation: Gilmore and Gomory, "A linear
- * programming approach to the cutting-stock problem", Oper. Res. 9, 1961), laid by the quick rows. They depend on pieces and
- * sheet alone: neither prices nor what is on hand change them.
+ * programming approach to the cutting-stock problem", Oper. Res. 9, 1961), laid by the quick rows; and those met where the best
+ * mix is rounded sheet by sheet, with new layouts for what is left each time. They depend on pieces and sheet alone: neither
+ * prices nor what is on hand change them.
  * @param wanted of each kind
  */
 export function columnsFor(
@@ -62,34 +76,112 @@ export function columnsFor(
   wanted: readonly number[],
   solver: Solver,
   most: number,
-): readonly Column[] {
+): Generated {
   const columns = new Columns(at, wanted.length);
   for (const sheet of ground.sheets(wanted)) columns.add(sheet);
-  if (!ground.inRows || columns.list.length === 0) return columns.list;
-  for (const [kind, fits] of ground.fits.entries()) {
-    if (fits && wanted[kind]! > 0) columns.add(ground.sheet(wanted.map((count, i) => (i === kind ? count : 0))));
+  if (!ground.inRows || columns.list.length === 0) return { columns: columns.list, whole: [] };
+  const generation = new Generation(columns, ground, solver, most);
+  const fitting = wanted.map((count, kind) => (ground.fits[kind] ? count : 0));
+  for (const [kind, count] of fitting.entries()) if (count > 0) generation.lay(only(fitting, kind));
+  const mix = generation.bestMix(fitting);
+  if (mix) roundUp(columns, mix, ground, fitting);
+  const whole = NEARLY.map((up) => generation.dive(fitting, up)).sort((a, b) => a.length - b.length)[0]!;
+  return { columns: columns.list, whole: fitting.some((count, kind) => count < wanted[kind]!) ? [] : whole };
+}
+
+function only(counts: readonly number[], kind: number): readonly number[] {
+  return counts.map((count, i) => (i === kind ? count : 0));
+}
+
+/** A mix of layouts, parts of sheets counted. */
+interface Mix {
+  readonly list: readonly Column[];
+  readonly values: readonly number[];
+}
+
+/** Finds new layouts of a ground until none is worth more than a sheet. */
+class Generation {
+  private readonly shares: readonly number[];
+  private readonly tried = new Set<string>();
+
+  constructor(
+    private readonly columns: Columns,
+    private readonly ground: Ground,
+    private readonly solver: Solver,
+    private readonly most: number,
+  ) {
+    this.shares = ground.shares;
   }
-  const shares = ground.shares;
-  const tried = new Set<string>();
-  const lay = (counts: readonly number[]): Placements => {
+
+  /** A layout of these pieces, unless it is known or there are enough. */
+  lay(counts: readonly number[]): Column | undefined {
     const key = counts.join(' ');
-    if (tried.has(key) || tried.size >= most) return [];
-    tried.add(key);
-    return ground.sheet(counts);
-  };
-  for (let found = 1; found > 0 && columns.list.length < most;) {
-    const solution = cheapestMix(columns.list, ground, wanted, solver);
-    if (!solution) break;
-    const worth = (counts: readonly number[]) => counts.reduce((sum, n, i) => sum + n * solution.duals[i]!, 0);
-    const fullest = greatestOf(columns.list.map(({ counts }) => fill(counts, shares)));
-    found = 0;
-    for (const counts of promising(solution.duals, shares, wanted, ground.fits, fullest)) {
-      const column = columns.add(lay(counts));
-      if (column && worth(column.counts) > 1 + WORTH) found++;
+    if (this.tried.has(key) || this.tried.size >= this.most) return undefined;
+    this.tried.add(key);
+    return this.columns.add(this.ground.sheet(counts));
+  }
+
+  /** The fewest sheets, parts of them counted, on which these pieces lie, of layouts that hold no more than these. */
+  bestMix(left: readonly number[]): Mix | undefined {
+    this.cover(left);
+    for (;;) {
+      const list = this.columns.list.filter(({ counts }) => counts.every((count, i) => count <= left[i]!));
+      const mix = cheapestMix(list, this.ground, left, this.solver);
+      if (!mix) return undefined;
+      const worth = (counts: readonly number[]) => counts.reduce((sum, n, i) => sum + n * mix.duals[i]!, 0);
+      const fullest = greatestOf(list.map(({ counts }) => fill(counts, this.shares)));
+      let found = 0;
+      for (const counts of promising(mix.duals, this.shares, left, this.ground.fits, fullest)) {
+        const column = this.lay(counts);
+        if (column && worth(column.counts) > 1 + WORTH) found++;
+      }
+      if (found === 0) return { list, values: mix.values };
     }
   }
-  roundUp(columns, ground, wanted, solver);
-  return columns.list;
+
+  /**
+   * The sheets of the best mix that are whole, or nearly, then those of the best mix of what they leave, and so on (diving:
+   * Vanderbeck, "Computational study of a column generation algorithm for bin packing and cutting stock problems", Math. Program.
+   * 86, 1999).
+   * @param up parts of a sheet that are rounded up once more than this lacks
+   */
+  dive(wanted: readonly number[], up: number): readonly Column[] {
+    const left = [...wanted];
+    const sheets: Column[] = [];
+    const take = (column: Column, times: number) => {
+      for (; times > 0 && column.counts.every((count, i) => count <= left[i]!); times--) {
+        sheets.push(column);
+        for (const [i, count] of column.counts.entries()) left[i]! -= count;
+      }
+    };
+    while (left.some((count) => count > 0)) {
+      const mix = this.bestMix(left);
+      if (!mix) return this.rest(left, sheets);
+      const { list, values } = mix;
+      const order = [...list.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
+      const before = sheets.length;
+      for (const j of order) take(list[j]!, Math.floor(values[j]! + up + 1e-9));
+      if (sheets.length === before) take(list[order[0]!]!, 1);
+    }
+    return sheets;
+  }
+
+  /** Layouts without which some of the pieces would lie on none. */
+  private cover(left: readonly number[]): void {
+    this.lay(left);
+    const bare = left.flatMap((count, kind) => {
+      const laid = ({ counts }: Column) => counts[kind]! > 0 && counts.every((n, i) => n <= left[i]!);
+      return count > 0 && !this.columns.list.some(laid) ? [kind] : [];
+    });
+    for (const kind of bare) this.columns.add(this.ground.sheet(only(left, kind)));
+  }
+
+  /** What is left as the rows lay it. */
+  private rest(left: readonly number[], sheets: readonly Column[]): readonly Column[] {
+    const more = this.ground.sheets(left).map((sheet) => this.columns.columnOf(sheet));
+    for (const { placements } of more) this.columns.add(placements);
+    return [...sheets, ...more];
+  }
 }
 
 function fill(counts: readonly number[], shares: readonly number[]): number {
@@ -138,17 +230,14 @@ function promising(
 }
 
 /** Adds what the rows make of the pieces that whole sheets of the best mix leave over. */
-function roundUp(columns: Columns, ground: Ground, wanted: readonly number[], solver: Solver): void {
-  const known = [...columns.list];
-  const solution = cheapestMix(known, ground, wanted, solver);
-  if (!solution) return;
-  for (const up of [0, 0.25, 0.5]) {
+function roundUp(columns: Columns, { list, values }: Mix, ground: Ground, wanted: readonly number[]): void {
+  for (const up of NEARLY) {
     const left = [...wanted];
     // The fullest sheets first, none more often than pieces are left for it.
-    const order = [...known.keys()].sort((a, b) => solution.values[b]! - solution.values[a]! || a - b);
+    const order = [...list.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
     for (const j of order) {
-      const { counts } = known[j]!;
-      for (let times = Math.floor(solution.values[j]! + up + 1e-9); times > 0; times--) {
+      const { counts } = list[j]!;
+      for (let times = Math.floor(values[j]! + up + 1e-9); times > 0; times--) {
         if (counts.some((count, i) => count > left[i]!)) break;
         for (const [i, count] of counts.entries()) left[i]! -= count;
       }

@@ -1,5 +1,9 @@
-/** Steps that the whole is divided into; sizes are rounded up to them. */
-const STEPS = 2000;
+/** Steps that the whole is divided into at most, so that every size is whole steps; else sizes are rounded up to so many. */
+const MOST_STEPS = 12_000;
+const STEPS = 4000;
+
+/** Sizes that differ from whole steps by less are whole steps. */
+const WHOLE = 1e-7;
 
 /** One kind of thing to choose from. */
 export interface Choice {
@@ -10,14 +14,16 @@ export interface Choice {
 }
 
 /**
- * The most valuable choice that fits in the whole, of each kind no more than there are: a dynamic programme over sizes rounded
- * up to a 2000th, numbers split into powers of two (Martello and Toth, "Knapsack Problems", 1990, section 3).
+ * The most valuable choice that fits in the whole, of each kind no more than there are: a dynamic programme over sizes, numbers
+ * split into powers of two (Martello and Toth, "Knapsack Problems", 1990, section 3). Exact where all sizes are whole steps of
+ * some division of the whole, else of sizes rounded up to a 4000th.
  */
 export function knapsack(choices: readonly Choice[], whole: number): readonly number[] {
-  const room = Math.floor(STEPS * whole + 1e-9);
+  const division = divisionFor(choices.map(({ size }) => size));
+  const room = Math.floor(division * whole + 1e-9);
   const value = new Float64Array(room + 1);
   const bundles = choices.flatMap(({ size, value: worth, most }, kind) => {
-    const steps = Math.max(1, Math.ceil(STEPS * size - 1e-9));
+    const steps = Math.max(1, Math.ceil(division * (size - WHOLE)));
     const list: { readonly kind: number; readonly count: number; readonly steps: number; readonly worth: number }[] =
       [];
     let left = worth > 0 ? Math.min(most, Math.floor(room / steps)) : 0;
@@ -44,4 +50,11 @@ export function knapsack(choices: readonly Choice[], whole: number): readonly nu
     at -= steps;
   }
   return counts;
+}
+
+/** The fewest steps of which every size is a whole number. */
+function divisionFor(sizes: readonly number[]): number {
+  const whole = (steps: number) => sizes.every((size) => Math.abs(size - Math.round(size * steps) / steps) < WHOLE);
+  for (let steps = 1; steps <= MOST_STEPS; steps++) if (whole(steps)) return steps;
+  return STEPS;
 }

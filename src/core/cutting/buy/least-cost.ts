@@ -16,7 +16,8 @@ const NODES = 5000;
  */
 export function leastCost(kinds: readonly Piece[], grounds: readonly Ground[], solver: Solver): number {
   const draft: Draft = { variables: [], rows: [] };
-  const packs = addPurchases(draft, grounds);
+  const pieces = kinds.reduce((sum, { count }) => sum + count, 0);
+  const packs = addPurchases(draft, grounds, pieces, false);
   for (const { weight, hold } of tellingWeighings(kinds, grounds)) {
     const holds = grounds.map((ground) => hold(roomOf(ground)));
     const onHand = grounds.reduce((sum, ground, i) => sum + (ground.onHand > 0 ? holds[i]! * ground.onHand : 0), 0);
