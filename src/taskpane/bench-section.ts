@@ -7,10 +7,10 @@ import type { Watched } from './watched';
 
 /** The steps at the bench of the style and size shown, as its ticket has them. */
 export function benchSection(watched: Watched, figures: Figures): TemplateResult | typeof nothing {
-  const { run, sizeRun, standing } = watched;
-  if (!run || !sizeRun || standing.kind !== 'plan') return nothing;
-  const lines = standing.plan.ticket(run.style.code, sizeRun.size).filter((line) => line.sizeRun === sizeRun);
-  const apart = standing.plan.workApart(run.style.code);
+  const { run, sizeRun, sound } = watched;
+  if (!run || !sizeRun || !sound) return nothing;
+  const lines = sound.ticket(run.style.code, sizeRun.size).filter((line) => line.sizeRun === sizeRun);
+  const apart = sound.workApart(run.style.code);
   const names = ` (${apart.items.join(', ')})`;
   const minutes = lines.reduce((sum, { step }) => sum + step.minutes, apart.minutes);
   return html`<section class="section">

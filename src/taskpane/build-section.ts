@@ -25,10 +25,10 @@ export function buildSection(
   figures: Figures,
   width: number,
 ): TemplateResult | typeof nothing {
-  const { bottom, run, sizeRun, shown, standing } = watched;
-  if (!bottom || !run || !sizeRun || !shown || standing.kind !== 'plan') return nothing;
+  const { bottom, run, sizeRun, shown, sound } = watched;
+  if (!bottom || !run || !sizeRun || !shown || !sound) return nothing;
   const directionOf = (layer: Layer) =>
-    standing.plan.input.stock.find(({ code }) => code === layer.stock)?.direction ?? 'any way';
+    sound.input.stock.find(({ code }) => code === layer.stock)?.direction ?? 'any way';
   const piece = shownPiece(bottom, shown.item);
   const picture = frame.view(
     {
@@ -54,7 +54,7 @@ export function buildSection(
   );
   return html`<section class="section" aria-labelledby="build">
     ${picture} ${partsTable(watched, bottom, piece, figures)}
-    ${heelHeld(bottom, limitsOf(standing.plan.input.rates), figures)}
+    ${heelHeld(bottom, limitsOf(sound.input.rates), figures)}
   </section>`;
 }
 

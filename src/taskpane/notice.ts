@@ -23,7 +23,7 @@ export function notice(watched: Watched, lead: Lead, showThem: () => void): Temp
       <p><b>To put right:</b> ${first.inWords(watched.where)}</p>
       <div class="acts">
         ${button('Go to the cell', () => lead(place), { kind: 'link' })}
-        ${problems.length > 1 ? button(`All ${problems.length}`, showThem, { kind: 'link' }) : nothing}
+        ${problems.length > 1 ? button('Show them all', showThem, { kind: 'link' }) : nothing}
       </div>
     </div>`;
   }

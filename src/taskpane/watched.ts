@@ -135,9 +135,15 @@ export class Watched {
     this.read();
   }
 
+  /** The plan of all that can be built: where there are slips, without what they leave out, once that is worked out. */
+  get sound(): Plan | undefined {
+    const { standing } = this;
+    return standing.kind === 'plan' || (standing.kind === 'slips' && standing.checks) ? standing.plan : undefined;
+  }
+
   /** Styles that can be built, in the order of the workbook. */
   get runs(): readonly StyleRun[] {
-    return this.standing.kind === 'plan' ? this.standing.plan.runs.styles : [];
+    return this.sound?.runs.styles ?? [];
   }
 
   get run(): StyleRun | undefined {
@@ -272,7 +278,7 @@ export class Watched {
       ...standing,
       checks: [...standing.plan.checksBeside(standing.problems), ...notRead(this.places)],
     };
-    this.tell();
+    this.show({});
   }
 
   /** Works a plan out step by step, and shows its bottoms as soon as there are any. */

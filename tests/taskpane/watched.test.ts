@@ -144,6 +144,11 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     // The sheet Lasts has its headings in row 3; the fourth column is D.
     expect(watched.problems[0]?.inWords(watched.where)).toMatch(/^Lasts, D4, Bottom length: "long"/);
     expect(watched.cellAt({ table: 'Lasts', row: 1, heading: 'Bottom length' })).toBe('Lasts, D4');
+    // Styles on other lasts are built all the same.
+    await until(() => watched.bottom);
+    const code = workbook.cells.get('Lasts')?.[1]?.[0];
+    expect(watched.runs.filter(({ last }) => last.code === code)).toEqual([]);
+    expect(watched.results).toBeUndefined();
     workbook.enter('Lasts', 1, 3, before);
     await until(() => watched.results && watched.problems.length === 0);
   });
