@@ -53,8 +53,7 @@ export function buildSection(
     unitNote(figures),
   );
   return html`<section class="section" aria-labelledby="build">
-    ${picture} ${partsTable(watched, bottom, piece, figures)}
-    ${heelHeld(bottom, limitsOf(sound.input.rates), figures)}
+    ${picture} ${partsTable(watched, bottom, piece, figures)} ${heelHeld(bottom, limitsOf(sound.input.rates), figures)}
   </section>`;
 }
 
