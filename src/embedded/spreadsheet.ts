@@ -97,26 +97,7 @@ export function createSpreadsheet(
     locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords) },
     logLevel: LogLevel.WARN,
   });
-  const presets = [
-    UniverSheetsCorePreset({
-      container,
-      header: true,
-      toolbar: false,
-      footer: { statisticBar: true, menus: false, zoomSlider: true },
-      // The page begins the calculation itself, once the custom functions are there.
-      formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
-      disableAutoFocus: true,
-    }),
-    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
-  ];
-  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
-    const [plugin, config] = Array.isArray(entry) ? entry : [entry];
-    const own = plugin === UniverUIPlugin && {
-      override: [[IClipboardInterfaceService, { useClass: ClipboardByEvent }]],
-    };
-    univer.registerPlugin(plugin as PluginCtor, (own ? { ...config, ...own } : config) as never);
-  }
-  univer.registerPlugin(PalettePlugin as PluginCtor);
+  addPlugins(univer, container);
   const api = FUniver.newAPI(univer);
   univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
   const injector = univer.__getInjector();
@@ -150,4 +131,28 @@ export function createSpreadsheet(
       injector.get(ThemeService).setDarkMode(dark);
     },
   };
+}
+
+/** The grid's own parts, with ours in the place of what copies and of what paints. */
+function addPlugins(univer: Univer, container: string): void {
+  const presets = [
+    UniverSheetsCorePreset({
+      container,
+      header: true,
+      toolbar: false,
+      footer: { statisticBar: true, menus: false, zoomSlider: true },
+      // The page begins the calculation itself, once the custom functions are there.
+      formula: { initialFormulaComputing: CalculationMode.NO_CALCULATION },
+      disableAutoFocus: true,
+    }),
+    UniverSheetsDataValidationPreset({ showEditOnDropdown: false, showSearchOnDropdown: false }),
+  ];
+  for (const entry of presets.flatMap(({ plugins }) => plugins)) {
+    const [plugin, config] = Array.isArray(entry) ? entry : [entry];
+    const own = plugin === UniverUIPlugin && {
+      override: [[IClipboardInterfaceService, { useClass: ClipboardByEvent }]],
+    };
+    univer.registerPlugin(plugin as PluginCtor, (own ? { ...config, ...own } : config) as never);
+  }
+  univer.registerPlugin(PalettePlugin as PluginCtor);
 }

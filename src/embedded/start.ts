@@ -1,4 +1,4 @@
-import { ICommandService } from '@univerjs/core';
+import { ICommandService, type Injector } from '@univerjs/core';
 import { ILayoutService } from '@univerjs/ui';
 import { GridHost } from '../host/grid/grid-host';
 import { ask } from '../taskpane/ask';
@@ -57,29 +57,8 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
     injector.get(ILayoutService).focus();
     return true;
   };
-  followTheme(element('theme', HTMLButtonElement), spreadsheet.recolour);
-  pasteUnstyled();
-  showErrorsOnHover(injector, host);
-  speakSelection(host, element('said'), element('problem'));
-  offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
-  goRound([
-    { element: element('actions'), enter: () => enterFirst(element('actions')) },
-    { element: element('sheet'), enter: enterSheet },
-    { element: element('pane'), enter: () => enterFirst(element('pane')) },
-  ]);
-  undoBeside(element('sheet'), injector.get(ICommandService));
-  enterChooses();
-  const runs = new RunsHere(host, injector, {
-    ask: (question) => ask(element('asking', HTMLDialogElement), question),
-    say: showNotice,
-  });
-  const files = offerFiles(injector, host, runs, {
-    open: element('open-file'),
-    save: element('save-file'),
-    saveValues: element('save-values'),
-    choose: element('choose-file', HTMLInputElement),
-  });
-  offerRuns(element('runs'), element('runs-list', HTMLDialogElement), runs, files.choose);
+  furnish(host, spreadsheet, enterSheet);
+  const { runs, files } = offerKeeping(host, injector);
   showName(host);
   markTabs(injector, host);
 
@@ -111,6 +90,38 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   if (loaded) loaded.mountPane(element('pane'), host, { begin: (next) => runs.begin(next) });
   else showNotice('The pane beside the sheet did not load. Load the page again to have it.');
   return { host, spreadsheet };
+}
+
+/** What the page has around its sheet: its look, its ways by keys, and what is read aloud. */
+function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet: () => boolean): void {
+  followTheme(element('theme', HTMLButtonElement), recolour);
+  pasteUnstyled();
+  showErrorsOnHover(injector, host);
+  speakSelection(host, element('said'), element('problem'));
+  offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
+  goRound([
+    { element: element('actions'), enter: () => enterFirst(element('actions')) },
+    { element: element('sheet'), enter: enterSheet },
+    { element: element('pane'), enter: () => enterFirst(element('pane')) },
+  ]);
+  undoBeside(element('sheet'), injector.get(ICommandService));
+  enterChooses();
+}
+
+/** Runs that are kept and files, with their buttons. */
+function offerKeeping(host: GridHost, injector: Injector) {
+  const runs = new RunsHere(host, injector, {
+    ask: (question) => ask(element('asking', HTMLDialogElement), question),
+    say: showNotice,
+  });
+  const files = offerFiles(injector, host, runs, {
+    open: element('open-file'),
+    save: element('save-file'),
+    saveValues: element('save-values'),
+    choose: element('choose-file', HTMLInputElement),
+  });
+  offerRuns(element('runs'), element('runs-list', HTMLDialogElement), runs, files.choose);
+  return { runs, files };
 }
 
 /** Says that a run opened well once it is worked out; to leave it before that is no failure of it. */
