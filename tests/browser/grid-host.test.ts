@@ -130,7 +130,9 @@ describe('the grid as a host', () => {
         [2, null],
       ]);
       expect(after?.[9]).toEqual([9, 8]);
-      await sheet.shows('B3', 'B3. 65.0');
+      // The sheet in sight is the one that was last written to.
+      await page.evaluate(() => window.workbench.host.select({ sheet: 'Run', row: 2, column: 1 }));
+      await sheet.saying('B3. 65.0');
       await undo(page);
       expect(await tables(page)).toEqual(before);
       // Undoing goes to the sheet on which something changed.
