@@ -40,7 +40,7 @@ export default defineConfig({
           hookTimeout: 120_000,
           // How long to look again and again for what is to come, where the test says nothing else; Vitest's second is short.
           expect: { poll: { timeout: 30_000 } },
-          fileParallelism: false,
+          // After the unit tests: beside a Chromium, which takes what it gets, those would wait in vain.
           sequence: { groupOrder: 1 },
           // A busy machine may starve the browser. The report names each test that was run twice.
           retry: 1,
