@@ -132,7 +132,7 @@ function choice(all: readonly BenchDay[], shown: BenchDay, calendar: BenchCalend
 function table(day: BenchDay): TemplateResult {
   return html`<p class="caption">
       ${benchDayInWords(day)}: ${figure(day.minutes)} min of work, ${day.lasts} pairs of lasts
-      taken${day.made > 0 ? `, ${day.made} pairs made` : ''}.
+      taken${day.made > 0 ? `, ${day.made} ${day.made === 1 ? 'pair' : 'pairs'} made` : ''}.
     </p>
     <div class="scrolls" tabindex="0" role="group" aria-label="What is worked at, table">
       <table class="figures">

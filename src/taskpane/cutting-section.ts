@@ -124,7 +124,7 @@ function piecesHere(cutting: StockCutting, sheet: NamedSheet, shown: Shown): Tem
   const said =
     wanted > 0
       ? `${shown.style}, ${shown.size}: ${here} of its ${wanted} pieces here.`
-      : `${shown.style} takes nothing from this stock.`;
+      : `${shown.style} in ${shown.size} takes nothing from this stock.`;
   return html`<p class="caption">${said}</p>`;
 }
 

@@ -7,9 +7,11 @@ import type { FurtherPair } from '../core/plan/fill-up';
 import type { Host } from '../host/host';
 import { runNameIn } from '../host/run-name';
 import { writeLayouts } from '../host/write-layouts';
+import type { Cells } from '../tables/cell';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import type { LostCode } from '../tables/named-codes';
+import { sameInputs } from '../tables/plan-cells';
 import { blank } from '../workbook/blank';
 import type { Tried } from '../tables/what-if/steps';
 import type { TriedCell } from '../tables/what-if/tried-cell';
@@ -112,6 +114,8 @@ class Pane {
   private query = '';
   private functions: readonly DescribedFunction[] = [];
   private said = '';
+  /** The tables before what was done last, and whether they have been seen to say something else since. */
+  private done: { readonly before: ReadonlyMap<string, Cells>; seen: boolean } | undefined;
   /** Width of the view, px. */
   private drawn = 0;
   private units = keptUnits();
@@ -137,6 +141,8 @@ class Pane {
     this.begin = begin;
     this.watched = new Watched(host);
     this.watched.onChange(() => {
+      this.noticeUndo();
+      this.whatIf.look(host).catch(this.refused);
       this.nameRun();
       this.draw();
     });
@@ -319,9 +325,21 @@ class Pane {
 
   /** Does something to the workbook and says so; nothing where the maker would rather not, and why where it fails. */
   private attempt(work: () => Promise<unknown>, done: string): void {
+    const before = this.watched.tables;
     work()
-      .then((held) => this.say(held === false ? '' : done))
+      .then((held) => {
+        this.say(held === false ? '' : done);
+        this.done = { before, seen: false };
+      })
       .catch(this.refused);
+  }
+
+  /** What was done and is said to be done is undone once the tables say again what they said before. */
+  private noticeUndo(): void {
+    const { done, watched } = this;
+    if (!done || watched.tables === done.before) return;
+    if (!sameInputs(watched.tables, done.before)) done.seen = true;
+    else if (done.seen) [this.done, this.said] = [undefined, ''];
   }
 
   private readonly refused = (error: unknown): void => this.say(whatWentWrong(error));

@@ -78,7 +78,7 @@ function found(
   const better = betterOf(all, stocks);
   const ended = why === undefined ? nothing : html`<p role="alert">The search ended early: ${why}</p>`;
   if (written) {
-    return inLayouts('The layouts', undoes);
+    return inLayouts('The layouts are', undoes);
   }
   const start = stopped ? 'Stopped. ' : '';
   const discard = button('Discard', () => searching.drop(), {

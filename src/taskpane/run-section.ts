@@ -16,7 +16,13 @@ export function runSection(
   width: number,
 ): TemplateResult {
   const { runs, shown, money } = watched;
-  if (runs.length === 0 || !shown) return waiting(watched, 'No pairs in this run yet.');
+  if (runs.length === 0 || !shown) {
+    const slips = watched.standing.kind === 'slips';
+    return waiting(
+      watched,
+      slips ? 'Nothing can be planned yet: first put right what Checks names.' : 'No pairs in this run yet.',
+    );
+  }
   const results = watched.results ?? watched.before;
   const byId = (id: string) =>
     runs
@@ -67,7 +73,7 @@ export function runSection(
               html`<p class="caption">Stock to buy, whole sheets and packs; what is on hand costs nothing here.</p>`,
             )}
           </section>`
-        : watched.results
+        : watched.standing.kind === 'slips' || watched.results
           ? html`<section class="section">
               <p>
                 ${allCut(watched) ? 'All pairs are cut: no stock is to buy.' : 'No cost yet: first put right what Checks names.'}

@@ -108,7 +108,7 @@ function found(
   const { saved } = progress;
   const best = `${state.stopped ? 'Stopped. ' : ''}Best found: ${sheetsInWords(progress.sheets)}`;
   if (state.written) {
-    return inLayouts(sheetsInWords(progress.sheets), undoes);
+    return inLayouts(`${sheetsInWords(progress.sheets)} ${progress.sheets === 1 ? 'is' : 'are'}`, undoes);
   }
   const again = html`
     ${button('Go on', () => searching.goOn(), { kind: 'link', label: 'Go on searching' })}
@@ -151,7 +151,7 @@ function scale({ rows, sheets: best, least }: StockProgress): TemplateResult {
 /** That what was found has been written down, and how it is taken out again. */
 export function inLayouts(what: string, undoes: boolean): TemplateResult {
   return html`<p role="status">
-    <i class="sign ok" aria-hidden="true"></i> ${what} are in Layouts, and the plan uses them.
+    <i class="sign ok" aria-hidden="true"></i> ${what} in Layouts, and the plan uses them.
     ${undoes ? 'Undo takes them out again.' : 'Empty their rows to have the quick rows again.'}
   </p>`;
 }

@@ -1,6 +1,7 @@
 import { type Outcome, outcomeOf } from '../core/plan/outcome';
 import type { PlaceWords } from '../core/problem';
 import { whatWentWrong } from '../core/what-went-wrong';
+import type { Host } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { planCells } from '../tables/plan-cells';
 import { type PlanReading, readPlan } from '../tables/plan-input';
@@ -65,6 +66,16 @@ export class WhatIf {
 
   wrote(sheet: string): void {
     this.written = sheet;
+    this.changed();
+  }
+
+  /** Notices that the sheet is gone again, as after undo. */
+  async look(host: Pick<Host, 'read'>): Promise<void> {
+    const { written: sheet } = this;
+    if (sheet === undefined) return;
+    const there = await host.read({ kind: 'cells', sheet, row: 0, column: 0, rows: 1, columns: 1 });
+    if (there || this.written !== sheet) return;
+    this.written = undefined;
     this.changed();
   }
 

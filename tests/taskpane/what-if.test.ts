@@ -1,6 +1,7 @@
 import { describe, expect, it, vi } from 'vitest';
 import { placeInWords } from '../../src/core/problem';
 import { whatIfPicture } from '../../src/drawing/what-if-picture';
+import type { Host } from '../../src/host/host';
 import type { Cells } from '../../src/tables/cell';
 import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { type TriedCell, triedCell } from '../../src/tables/what-if/tried-cell';
@@ -50,6 +51,21 @@ describe('what if', { timeout: 120_000 }, () => {
     whatIf.start(tables, placeInWords);
     whatIf.stop();
     expect(whatIf.running).toBe(false);
+  });
+
+  it('says that it is on a sheet only as long as that is there', async () => {
+    const whatIf = await tried('40');
+    whatIf.wrote('What if');
+    const read = vi
+      .fn<Host['read']>()
+      .mockResolvedValueOnce({ cells: [['']] } as never)
+      .mockResolvedValue(undefined);
+    await whatIf.look({ read });
+    expect(whatIf.written).toBe('What if');
+    await whatIf.look({ read });
+    expect(whatIf.written).toBeUndefined();
+    await whatIf.look({ read });
+    expect(read).toHaveBeenCalledTimes(2);
   });
 
   it('is drawn, told as a table and written as a sheet with the same numbers', async () => {

@@ -43,7 +43,7 @@ function boxes(job: PaperJob, all: readonly BenchDay[], minutesADay: number | un
 }
 
 function blocksOf(day: BenchDay, width: number): readonly Block[] {
-  const made = day.made > 0 ? `, ${day.made} pairs made` : '';
+  const made = day.made > 0 ? `, ${day.made} ${day.made === 1 ? 'pair' : 'pairs'} made` : '';
   return [
     heading(`${benchDayInWords(day)}: ${decimals(day.minutes / 60, 1)} h, ${day.lasts} pairs of lasts taken${made}`),
     ...tableBlocks(
