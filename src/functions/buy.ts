@@ -4,6 +4,7 @@ import { isBlank, readNumber } from '../tables/cell';
 import { purchasesTable } from '../tables/purchases';
 import { writeTable } from '../tables/result';
 import { buyBeside } from '../workers/buy-beside';
+import { EFFORT } from '../workers/search-stock';
 import { hireHere } from '../workers/workers';
 import { answer } from './answer';
 import { soundPlan } from './plan-arguments';
@@ -20,6 +21,7 @@ const NO_RATES = [['']];
  * @param {any[][]} [offcuts]
  * @param {any[][]} [offers]
  * @param {any} [spoiled] Share of the pieces that is spoiled and cut again, 0 to 0.5; without it none.
+ * @param {any} [effort] How long to search for denser layouts besides, in millions of places tried for each stock, 0 to 1000; without it none.
  * @param {CustomFunctions.CancelableInvocation} invocation Tells when the answer is no longer wanted.
  * @returns {Promise<any[][]>} A table: a row a stock and offer: sheets cut, on hand and to buy, money; of each stock the least possible, the gap in % and the quick rows.
  */
@@ -33,13 +35,15 @@ export function stockToBuy(
   offcuts: any[][],
   offers: any[][],
   spoiled: any,
+  effort: any,
   invocation: CustomFunctions.CancelableInvocation,
 ): Promise<any[][]> {
   // Slips are told at once; only the choice itself takes its time.
   const { wanted, money } = answer(() => {
     const { plan, money } = soundPlan([pairage, styles, lasts, stock, NO_RATES, outlines, layouts, offcuts, offers]);
     const share = isBlank(spoiled) ? 0 : readNumber(spoiled, { least: 0, most: 0.5 }, { argument: 'spoiled' });
-    return { wanted: toBuy(plan, share), money };
+    const tried = isBlank(effort) ? 0 : readNumber(effort, { least: 0, most: EFFORT.most }, { argument: 'effort' });
+    return { wanted: toBuy(plan, share, tried), money };
   });
   const token = { stopped: false };
   invocation.onCanceled = () => (token.stopped = true);

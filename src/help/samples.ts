@@ -58,7 +58,7 @@ export const sampleCalls: readonly SampleCall[] = [
   { name: 'FIRSTWASTE', args: [square, 3, 'one way'] },
   { name: 'PLACEMENTS', args: [square, 600, 400, 3, 10, 5, 'one foot'] },
   { name: 'LAYOUTSEARCH', args: [...plan.slice(0, 4), plan[5], 1, 7, plan[7], plan[8]] },
-  { name: 'STOCKTOBUY', args: [...plan.slice(0, 4), ...plan.slice(5), 0.02] },
+  { name: 'STOCKTOBUY', args: [...plan.slice(0, 4), ...plan.slice(5), 0.02, 1] },
   { name: 'SUMMARY', args: plan },
   { name: 'PIECES', args: plan },
   { name: 'CUTTING', args: plan },

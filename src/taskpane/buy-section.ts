@@ -25,7 +25,8 @@ export function buySection(
     <header><h2 id="buy">What to buy</h2></header>
     <p class="caption">
       Formats and numbers at least cost: the row in Bottom stock and the rows in Offers, what is on the shelf, packs and
-      least quantities. Sheets are laid by the quick rows and chosen together.
+      least quantities. Sheets are laid by the quick rows and chosen together; on request the search lays them denser,
+      on several formats at once.
     </p>
     <label class="field"
       >Spoiled and cut again, %
@@ -38,6 +39,14 @@ export function buySection(
         @change=${(event: Event) => buying.spoil(Number((event.target as HTMLInputElement).value))}
       />
     </label>
+    <label class="tick"
+      ><input
+        type="checkbox"
+        .checked=${buying.searches}
+        @change=${(event: Event) => buying.search((event.target as HTMLInputElement).checked)}
+      />
+      Search for denser layouts besides; it takes minutes</label
+    >
     ${state.kind === 'running' ? running(buying, state.at, state.of) : nothing}
     ${state.kind === 'failed' ? html`<p role="alert">It ended without an answer: ${state.why}.</p>` : nothing}
     ${state.kind === 'found' ? found(state.bought, watched.money) : nothing}

@@ -22,11 +22,16 @@ export type BuyState =
   | { readonly kind: 'found'; readonly bought: readonly Bought[]; readonly written: boolean }
   | { readonly kind: 'failed'; readonly why: string };
 
+/** Millions of places that a search besides tries for each stock. */
+const EFFORT = 8;
+
 /** Works out what to buy for a plan, stock by stock. */
 export class Buying {
   state: BuyState = { kind: 'none' };
   /** Per cent of the pieces that are spoiled and cut again. */
   spoiled = 0;
+  /** Whether the long search looks for denser layouts besides. */
+  searches = false;
   private of: Plan | undefined;
   private token = { stopped: false };
 
@@ -43,6 +48,11 @@ export class Buying {
   spoil(percent: number): void {
     if (!(percent >= 0 && percent <= 50)) return;
     this.spoiled = percent;
+    this.drop();
+  }
+
+  search(besides: boolean): void {
+    this.searches = besides;
     this.drop();
   }
 
@@ -70,7 +80,7 @@ export class Buying {
   }
 
   private async work(plan: Plan, token: { readonly stopped: boolean }): Promise<void> {
-    const wanted = toBuy(plan, this.spoiled / 100);
+    const wanted = toBuy(plan, this.spoiled / 100, this.searches ? EFFORT : 0);
     const jobs = wanted.map(({ job }) => job);
     const tell = (at: number) => {
       if (token === this.token) this.become({ kind: 'running', at, of: jobs.length });

@@ -128,5 +128,5 @@ function soles(): BuyJob {
     { format, terms: [{ ...terms, price: 19.5, onHand: 1 }] },
     { format: { ...format, length: 1200, width: 800 }, terms: [{ ...terms, price: 36 }] },
   ];
-  return { pieces, formats, plain: [{ format: 0, layout: quickLayout(pieces, format) }], columns: 250 };
+  return { pieces, formats, plain: [{ format: 0, layout: quickLayout(pieces, format) }], columns: 250, effort: 6 };
 }

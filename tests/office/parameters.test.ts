@@ -37,7 +37,7 @@ const KNOWN: Readonly<Record<string, string>> = {
   BATCHES: 'pairage styles lasts stock rates outlines? layouts? offcuts?',
   BENCHDAYS: 'pairage styles lasts stock rates outlines? layouts? offcuts? offers?',
   TICKET: 'style pairage styles lasts stock rates outlines? layouts? size? offcuts?',
-  STOCKTOBUY: 'pairage styles lasts stock outlines? layouts? offcuts? offers? spoiled?',
+  STOCKTOBUY: 'pairage styles lasts stock outlines? layouts? offcuts? offers? spoiled? effort?',
   PIECESPERSHEET: 'outline sheet_width sheet_length knife_room? edge_trim? direction? feet?',
   AREAUSE: 'outline sheet_width sheet_length knife_room? edge_trim? direction? feet?',
   FIRSTWASTE: 'outline knife_room? direction?',

@@ -41,13 +41,14 @@ const COLUMNS = 250;
 /**
  * Everything that is cut from stocks of which an offer has a price, as it can be bought.
  * @param spoiled share of the pieces that is spoiled and cut again
+ * @param effort millions of places that the long search tries for each stock
  * @throws Problem where a piece fits on no sheet
  */
-export function toBuy(plan: Plan, spoiled: number): readonly ToBuy[] {
-  return plan.input.stock.flatMap((stock) => stockToBuy(plan, stock, spoiled) ?? []);
+export function toBuy(plan: Plan, spoiled: number, effort = 0): readonly ToBuy[] {
+  return plan.input.stock.flatMap((stock) => stockToBuy(plan, stock, spoiled, effort) ?? []);
 }
 
-function stockToBuy(plan: Plan, stock: Stock, spoiled: number): ToBuy | undefined {
+function stockToBuy(plan: Plan, stock: Stock, spoiled: number, effort: number): ToBuy | undefined {
   const cuttings = plan.layoutsOf(stock);
   const own = plan.runs.styles.flatMap((run) => piecesFrom(run, stock.code) ?? []);
   const offers = byFormat(offersOf(stock, plan.input.offers));
@@ -71,6 +72,7 @@ function stockToBuy(plan: Plan, stock: Stock, spoiled: number): ToBuy | undefine
         layout,
       })),
       columns: COLUMNS,
+      effort,
     },
   };
 

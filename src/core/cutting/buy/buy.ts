@@ -4,6 +4,7 @@ import type { Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
 import { type Column, columnsFor } from './columns';
+import { denser } from './denser';
 import { type Ground, groundsOf } from './ground';
 import type { BuyAnswer, BuyJob, BuyShare } from './job';
 import { leastCost } from './least-cost';
@@ -29,23 +30,29 @@ export function buy(job: BuyJob, solver: Solver): BuyAnswer {
   const least = leastCost(kinds, grounds, solver);
   const plain = costOfShares(job.plain, job.formats);
   const before = { shares: job.plain, cost: plain, least: Math.min(least, plain), known: 0 };
-  // Pairs in matching places lie as they are.
-  if (matched || plain <= least + SAME) return before;
+  if (plain <= least + SAME) return before;
+  if (matched)
+    return { ...before, why: 'pairs that are to match lie as the plan lays them: nothing cheaper was looked for' };
   const wanted = kinds.map(({ count }) => count);
   const generated = grounds.map((ground, i) => columnsFor(ground, i, wanted, solver, job.columns));
   const columns = [...generated.flatMap((one) => one.columns), ...plainColumns(job, kinds, grounds)];
   const known = { ...before, known: columns.length };
   const choices = [choose(columns, grounds, wanted, solver), ...generated.map(({ whole }) => whole)];
-  const { shares, cost } = choices.reduce<Pick<BuyAnswer, 'shares' | 'cost'>>((best, choice) => {
+  const cheapest = (best: Found, choice: readonly Column[] | undefined): Found => {
     if (!choice || choice.length === 0) return best;
     const shares = sharesOf(choice, grounds, wanted, all);
     const cost = costOfShares(shares, job.formats);
     return cost < best.cost - SAME ? { shares, cost } : best;
-  }, before);
+  };
+  const chosen = choices.reduce<Found>(cheapest, before);
+  const sought = { kinds, formats: job.formats, grounds, columns, cost: chosen.cost, least };
+  const { shares, cost } = chosen.cost > least + SAME ? cheapest(chosen, denser(sought, solver, job.effort)) : chosen;
   if (shares === before.shares) return known;
   mustBeSound(faultsOf(job, shares));
   return { ...known, shares, cost };
 }
+
+type Found = Pick<BuyAnswer, 'shares' | 'cost'>;
 
 /** How often each layout is cut: at least cost, and of equal purchases from the fewest sheets. */
 function choose(

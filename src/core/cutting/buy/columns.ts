@@ -49,6 +49,9 @@ const BEST_KINDS = [2, 5, 13];
 /** How full a sheet may be thought, beside the fullest that is known. */
 const FULLER = [0.02, 0, -0.03];
 
+/** Sheets with more pieces than this count as several: to lay them takes as long. */
+const FEW = 20;
+
 /** Worth more than a sheet by less is rounding. */
 const WORTH = 1e-6;
 
@@ -85,6 +88,8 @@ export function columnsFor(
   for (const [kind, count] of fitting.entries()) if (count > 0) generation.lay(only(fitting, kind));
   const mix = generation.bestMix(fitting);
   if (mix) roundUp(columns, mix, ground, fitting);
+  // An offcut is there once.
+  if (ground.offcut !== undefined) return { columns: columns.list, whole: [] };
   const whole = NEARLY.map((up) => generation.dive(fitting, up)).sort((a, b) => a.length - b.length)[0]!;
   return { columns: columns.list, whole: fitting.some((count, kind) => count < wanted[kind]!) ? [] : whole };
 }
@@ -103,6 +108,7 @@ interface Mix {
 class Generation {
   private readonly shares: readonly number[];
   private readonly tried = new Set<string>();
+  private spent = 0;
 
   constructor(
     private readonly columns: Columns,
@@ -116,9 +122,11 @@ class Generation {
   /** A layout of these pieces, unless it is known or there are enough. */
   lay(counts: readonly number[]): Column | undefined {
     const key = counts.join(' ');
-    if (this.tried.has(key) || this.tried.size >= this.most) return undefined;
+    if (this.tried.has(key) || this.spent >= this.most) return undefined;
     this.tried.add(key);
-    return this.columns.add(this.ground.sheet(counts));
+    const sheet = this.ground.sheet(counts);
+    this.spent += Math.max(1, sheet.length / FEW);
+    return this.columns.add(sheet);
   }
 
   /** The fewest sheets, parts of them counted, on which these pieces lie, of layouts that hold no more than these. */

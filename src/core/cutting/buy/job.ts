@@ -23,8 +23,10 @@ export interface BuyJob {
   readonly formats: readonly BuyFormat[];
   /** What the quick rows take. */
   readonly plain: readonly BuyShare[];
-  /** Layouts known at most, of each format. */
+  /** Layouts tried at most of each format, those of many pieces counted several times. */
   readonly columns: number;
+  /** Millions of places that the long search tries for a cheaper purchase; 0 for none. */
+  readonly effort: number;
 }
 
 export interface BuyAnswer {

@@ -1,6 +1,6 @@
 /** Steps that the whole is divided into at most, so that every size is whole steps; else sizes are rounded up to so many. */
 const MOST_STEPS = 12_000;
-const STEPS = 4000;
+const STEPS = 2000;
 
 /** Sizes that differ from whole steps by less are whole steps. */
 const WHOLE = 1e-7;
@@ -16,7 +16,7 @@ export interface Choice {
 /**
  * The most valuable choice that fits in the whole, of each kind no more than there are: a dynamic programme over sizes, numbers
  * split into powers of two (Martello and Toth, "Knapsack Problems", 1990, section 3). Exact where all sizes are whole steps of
- * some division of the whole, else of sizes rounded up to a 4000th.
+ * some division of the whole, else of sizes rounded up to a 2000th.
  */
 export function knapsack(choices: readonly Choice[], whole: number): readonly number[] {
   const division = divisionFor(choices.map(({ size }) => size));

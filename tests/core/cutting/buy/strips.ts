@@ -26,5 +26,11 @@ export function stripFormat(length: number, ...terms: readonly Partial<Terms>[])
 
 /** The quick rows on the first format as the plain answer. */
 export function jobOf(pieces: readonly Piece[], formats: readonly BuyFormat[], columns = 250): BuyJob {
-  return { pieces, formats, plain: [{ format: 0, layout: quickLayout(pieces, formats[0]!.format) }], columns };
+  return {
+    pieces,
+    formats,
+    plain: [{ format: 0, layout: quickLayout(pieces, formats[0]!.format) }],
+    columns,
+    effort: 0,
+  };
 }
