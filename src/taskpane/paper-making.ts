@@ -141,6 +141,10 @@ export class PaperMaking {
     const known = this.state.kind === 'made' ? this.state.pages : undefined;
     this.work(async (breathe) => {
       const pages = known ?? (await this.pages(job, breathe));
+      if (pages.length === 0) {
+        this.put({ kind: 'made', pages });
+        return;
+      }
       const { pdfOf } = await import(/* webpackChunkName: "paper" */ './paper-files');
       const names = this.kinds.filter(({ id }) => this.documents.has(id)).map(({ name }) => name.toLowerCase());
       const title = `${job.run}, ${names.join(', ')}`;

@@ -38,9 +38,11 @@ export function chosenRuns({ plan, styles, sizes }: PaperJob): readonly { run: S
     .filter((one) => one.sizes.length > 0);
 }
 
+/** Pieces that are still to be cut. */
 export function chosenPieces(job: PaperJob): readonly PieceLine[] {
   return job.plan.buildable.filter(
-    ({ run, sizeRun, layer }) =>
+    ({ run, sizeRun, layer, count }) =>
+      count > 0 &&
       named(job.styles, run.style.code) &&
       (job.sizes === undefined || job.sizes.includes(sizeRun.size)) &&
       named(job.stocks, layer.stock),

@@ -21,7 +21,7 @@ export const DOCUMENTS: readonly DocumentKind[] = [
   {
     id: 'templates',
     name: 'Templates',
-    meaning: 'Every piece at true size, to cut out and draw round.',
+    meaning: 'Every piece that is still to be cut, at true size, to cut out and draw round.',
     pages: templatePages,
   },
   {
@@ -51,7 +51,7 @@ export const DOCUMENTS: readonly DocumentKind[] = [
   {
     id: 'labels',
     name: 'Labels for pieces',
-    meaning: 'A label for every cut piece, with its pair and its place in it.',
+    meaning: 'A label for every piece that is still to be cut, with its pair and its place in it.',
     *pages(job) {
       return labelPages(job, yield* pieceLabels(job));
     },

@@ -13,14 +13,15 @@ export interface Label {
   readonly lines: readonly string[];
 }
 
-/** One label for each cut piece: which pair it belongs to, and which of its pieces it is. */
+/** One label for each piece that is still to be cut: which pair it belongs to, and which of its pieces it is. */
 export function* pieceLabels(job: PaperJob): InParts<readonly Label[]> {
   const labels: Label[] = [];
   for (const { run, sizes } of chosenRuns(job)) {
     for (const sizeRun of sizes) {
       const { layers } = sizeRun.bottom;
       const pairs = orderedPairs(job.plan.input, run, sizeRun);
-      for (const [i, { customer, due }] of pairs.entries()) {
+      for (const [i, { customer, due, cut }] of pairs.entries()) {
+        if (cut) continue;
         for (const foot of ['L', 'R']) {
           for (const { item, part, stock } of layers) {
             if (!isChosenStock(job, stock)) continue;

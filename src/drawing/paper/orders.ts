@@ -7,6 +7,7 @@ import { dayInWords, MONTHS } from '../../tables/day';
 export interface OrderedPair {
   readonly customer: string;
   readonly due: string;
+  readonly cut: boolean;
 }
 
 /** The pairs of a style and size one by one, the first due first, those without a day last. */
@@ -22,6 +23,7 @@ export function orderedPairs(
       Array.from({ length: row.pairs.get(size) ?? 0 }, () => ({
         customer: row.customer ?? '',
         due: dayInWords(row.due),
+        cut: row.cut === true,
       })),
     );
 }
@@ -36,6 +38,14 @@ export function customersInWords(pairs: readonly OrderedPair[]): string {
   const counts = new Map<string, number>();
   for (const { customer } of pairs) if (customer) counts.set(customer, (counts.get(customer) ?? 0) + 1);
   return [...counts].map(([name, count]) => `${name} ${count}`).join(', ');
+}
+
+/** "2 pairs, 1 of them cut already"; nothing where none is cut. */
+export function cutInWords({ pairs, toCut }: Pick<SizeRun, 'pairs' | 'toCut'>): string {
+  if (toCut === pairs) return '';
+  const all = pairs === 1 ? 'One pair' : `${pairs} pairs`;
+  if (toCut > 0) return `${all}, ${pairs - toCut} of them cut already`;
+  return pairs === 1 ? 'One pair, cut already' : `${all}, all of them cut already`;
 }
 
 /** The first day on which any of them is due. */

@@ -9,7 +9,7 @@ import { figuresIn, tableBlocks, wordsIn } from './table-blocks';
 import { orderedPairs } from './orders';
 import type { Page } from './page';
 import { stepsBySize, type StepsBySize } from './steps-by-size';
-import { cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPicture } from './ticket-parts';
+import { alreadyCut, cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPicture } from './ticket-parts';
 
 /** Most sizes side by side in a table. */
 const MOST = 12;
@@ -19,21 +19,18 @@ export function styleTicket(job: PaperJob, run: StyleRun, sizes: readonly SizeRu
   const steps = job.plan.ticket(run.style.code).filter(({ sizeRun }) => sizes.includes(sizeRun));
   const width = textWidth(job.paper);
   const groups = stepsBySize(steps);
+  const sum = (of: 'pairs' | 'toCut') => sizes.reduce((all, one) => all + one[of], 0);
   const blocks: readonly Block[] = [
     picture(job, run, sizes, width),
     gap(3),
     ...measureBlocks(sizes, width),
     gap(3),
+    ...alreadyCut({ pairs: sum('pairs'), toCut: sum('toCut') }, width),
     ...groups.flatMap((group) => stepBlocks(group, groups.length > 1, width)),
     ...cautionBlocks(steps, width),
   ];
   const pairs = sizes.flatMap((size) => orderedPairs(job.plan.input, run, size));
-  const boxes = ticketBoxes(
-    run,
-    sizesInWords(sizes),
-    sizes.reduce((sum, one) => sum + one.pairs, 0),
-    pairs,
-  );
+  const boxes = ticketBoxes(run, sizesInWords(sizes), sum('pairs'), pairs);
   return flowPages(job, run.style.code, boxes, blocks);
 }
 
@@ -73,13 +70,13 @@ function measureBlocks(sizes: readonly SizeRun[], width: number): readonly Block
 }
 
 function stepBlocks({ sizes, steps }: StepsBySize, named: boolean, width: number): readonly Block[] {
-  const pairs = sizes.reduce((sum, one) => sum + one.pairs, 0);
+  const toCut = sizes.reduce((sum, one) => sum + one.toCut, 0);
   const differing = steps.some(({ figures }) => figures.length > 0);
   return [
     ...(named ? [heading(`Steps of ${sizesInWords(sizes)}`)] : []),
     ...tableBlocks(
       stepColumns(false),
-      steps.map(({ line, words }) => stepRow(line, words, pairs, false)),
+      steps.map(({ line, words }) => stepRow(line, words, toCut, false)),
       width,
     ),
     gap(3),

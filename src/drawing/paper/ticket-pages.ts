@@ -10,7 +10,7 @@ import { tableBlocks } from './table-blocks';
 import { orderedPairs } from './orders';
 import type { Page } from './page';
 import { styleTicket } from './style-ticket';
-import { cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPicture } from './ticket-parts';
+import { alreadyCut, cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPicture } from './ticket-parts';
 
 /** Width of the picture beside the heights to measure, mm. */
 const PICTURE = 128;
@@ -37,14 +37,15 @@ export function* ticketPages(job: PaperJob): InParts<readonly Page[]> {
 
 function sizeTicket(job: PaperJob, run: StyleRun, sizeRun: SizeRun): readonly Page[] {
   const steps = job.plan.ticket(run.style.code, sizeRun.size).filter((one) => one.sizeRun === sizeRun);
-  const { pairs } = sizeRun;
+  const { pairs, toCut } = sizeRun;
   const width = textWidth(job.paper);
   const blocks: readonly Block[] = [
     pictureBlock(job, run, sizeRun, width),
     gap(3),
+    ...alreadyCut(sizeRun, width),
     ...tableBlocks(
       stepColumns(true),
-      steps.map((one) => stepRow(one, stepInWords(one), pairs, true)),
+      steps.map((one) => stepRow(one, stepInWords(one), toCut, true)),
       width,
     ),
     gap(3),

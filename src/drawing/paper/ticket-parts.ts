@@ -12,7 +12,7 @@ import { type PaperJob, sizeWords } from './chosen';
 import { paragraph } from './blocks';
 import type { Block } from './flow';
 import { figuresIn, type PaperColumn, ticksIn, wordsIn } from './table-blocks';
-import { customersInWords, firstDue, type OrderedPair } from './orders';
+import { customersInWords, cutInWords, firstDue, type OrderedPair } from './orders';
 import type { TitleBox } from './title-block';
 
 const figures = figuresOf('metric');
@@ -44,6 +44,12 @@ export function ticketBoxes(
   ];
 }
 
+/** Says how many of the pairs are cut already, where some are. */
+export function alreadyCut(pairs: Pick<SizeRun, 'pairs' | 'toCut'>, width: number): readonly Block[] {
+  const words = cutInWords(pairs);
+  return words === '' ? [] : [paragraph(`${words}: Cut has the pieces that are left to cut.`, width, 3)];
+}
+
 /** The table of steps. @param heights whether it has those after each step */
 export function stepColumns(heights: boolean): readonly PaperColumn[] {
   return [
@@ -66,15 +72,15 @@ const told = (value: number | undefined, digits = 0) => (value === undefined ? '
 /**
  * A step as a row of the table.
  * @param words what to do
- * @param pairs for which its piece is cut
+ * @param toCut pairs for which its piece is still to be cut
  */
-export function stepRow({ step }: TicketStep, words: string, pairs: number, heights: boolean): readonly string[] {
+export function stepRow({ step }: TicketStep, words: string, toCut: number, heights: boolean): readonly string[] {
   const alone = step.acts.includes('cut') ? step.pieces[0] : undefined;
   return [
     String(step.number),
     [piecesInWords(step.pieces), alone?.stock].filter(Boolean).join(', '),
     words,
-    alone ? String(2 * pairs) : '',
+    alone ? String(2 * toCut) : '',
     step.coats.length > 0 ? String(Math.max(...step.coats)) : '',
     told(step.open?.value, 1),
     told(step.pressed?.value, 1),

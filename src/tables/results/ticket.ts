@@ -50,7 +50,7 @@ export const ticketTable = (
     figure('Skive', ({ step }) => step.skive?.width, { unit: 'mm' }),
     figure('Angle', ({ step }) => step.skive?.angle, { unit: '°', format: '0' }),
     figure('Skive to', ({ step }) => step.skive?.edge, { unit: 'mm' }),
-    figure('Cut', (line) => (alone(line) ? 2 * line.sizeRun.pairs : undefined), { unit: 'L and R', format: '0' }),
+    figure('Cut', (line) => (alone(line) ? 2 * line.sizeRun.toCut : undefined), { unit: 'L and R', format: '0' }),
     words('Kind', ({ step }) => step.kind, { width: 70 }),
     figure('Work', ({ step }) => step.minutes || undefined, { unit: 'min a pair', format: '0.0', width: 58 }),
   ],

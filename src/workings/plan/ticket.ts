@@ -22,7 +22,7 @@ const twice = (
   formula: '2 · p',
 });
 
-const stillToCut: ColumnWorkings<PieceLine>[string] = (line, context) => {
+const stillToCut = (line: Pick<PieceLine, 'run' | 'sizeRun'>, context: Context): ColumnWorking => {
   const { pairs, toCut } = line.sizeRun;
   if (toCut === pairs) return twice(line, context);
   return twice(line, context, [
@@ -130,7 +130,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   'Skive mm': skiveMade('width'),
   'Angle °': skiveMade('angle'),
   'Skive to mm': skiveMade('edge'),
-  'Cut L and R': twice,
+  'Cut L and R': stillToCut,
   'At back mm': heightAt('back'),
   'At breast mm': heightAt('breast'),
   'At tread mm': heightAt('tread'),
