@@ -9,7 +9,7 @@ import {
   thenInWords,
 } from '../tables/bench-days-in-words';
 import { dayInWords } from '../tables/day';
-import { numbersInWords } from '../tables/results/bench-days';
+import { stepsInWords } from '../tables/results/bench-days';
 import type { BenchCalendar, LateWithHelp } from './bench-calendar';
 import { button } from './button';
 import type { Lead } from './go-to';
@@ -141,7 +141,7 @@ function table(day: BenchDay): TemplateResult {
             <th scope="col">Style</th>
             <th scope="col">Last</th>
             <th scope="col" class="num">Pairs</th>
-            <th scope="col" class="num">Steps</th>
+            <th scope="col">Steps</th>
             <th scope="col" class="num">min</th>
             <th scope="col">Then</th>
           </tr>
@@ -159,7 +159,7 @@ function row(line: BenchLine): TemplateResult {
     <th scope="row">${[lot.run.style.code, lot.row.customer].filter(Boolean).join(', ')}</th>
     <td>${lasts > 0 ? `${lot.last.code} ${lot.size}` : `not yet on ${lot.last.code} ${lot.size}`}</td>
     <td class="num">${lot.pairs}</td>
-    <td class="num">${steps ? numbersInWords(steps) : '–'}</td>
+    <td>${steps ? stepsInWords(steps) : '–'}</td>
     <td class="num">${minutes > 0 ? figure(minutes) : '–'}</td>
     <td>${thenInWords(line)}</td>
   </tr>`;

@@ -23,7 +23,7 @@ export interface Batch {
   /** The batches of this last and size that it is in, from 1; undefined where there is no last. */
   readonly from: number | undefined;
   readonly to: number | undefined;
-  /** Work on one of its pairs and on all of them, minutes. */
+  /** Work that is still to be done on one of its pairs and on all of them, minutes. */
   readonly minutesAPair: number | undefined;
   readonly minutes: number | undefined;
   /** Work on all orders that are due no later, minutes, and working days until the bench is through with it. */
@@ -80,8 +80,10 @@ class BenchTime {
     }
   }
 
-  minutesAPair({ run, sizeRun }: Ordered): number {
-    return workOf(run, this.input).get(sizeRun)?.minutes ?? 0;
+  /** Of pairs that are cut, without cutting them out. */
+  minutesAPair({ run, sizeRun, row }: Ordered): number {
+    const { minutes, cutting } = workOf(run, this.input).get(sizeRun) ?? { minutes: 0, cutting: 0 };
+    return row.cut ? minutes - cutting : minutes;
   }
 
   minutes(order: Ordered): number {

@@ -43,7 +43,7 @@ export function outcomeOf(plan: Pick<Plan, 'possible' | 'checks'>): Outcome {
     bought: [...bought].map(([stock, buy]) => ({ stock, buy })),
     toPay: orders.reduce((all, { toPay }) => all + (toPay ?? 0), 0),
     cost: costs.reduce((all, { whole }) => all + whole, 0),
-    hours: costs.reduce((all, { minutes, run }) => all + (minutes * run.pairs) / 60, 0),
+    hours: costs.reduce((all, { hours }) => all + hours, 0),
     weight: grams === undefined ? undefined : grams / 1000,
     adhesive: ml === undefined ? undefined : ml / 1000,
     putRight: plan.checks.filter(({ verdict }) => verdict === 'putRight').length,

@@ -23,7 +23,7 @@ export interface RunSummary {
   readonly toPay: number;
   /** Cost of all pairs. */
   readonly whole: number;
-  /** Bench time of all pairs, hours. */
+  /** Bench time that all pairs still take, hours. */
   readonly hours: number;
   /** The first day on which pairs are due; undefined where no row has one, or one that cannot be read. */
   readonly due: number | undefined;
@@ -54,7 +54,7 @@ export function summary({ asked, orders, costs, notOrdered, notCosted, checks }:
     allMade: notCosted.length === 0,
     toPay: sum(orders, ({ toPay }) => toPay ?? 0),
     whole: sum(costs, ({ whole }) => whole),
-    hours: sum(costs, ({ minutes, run }) => (minutes * run.pairs) / 60),
+    hours: sum(costs, ({ hours }) => hours),
     due: days.length > 0 ? Math.min(...days) : undefined,
     putRight: putRight.length,
     next: nextStep(putRight, orders, costs.length > 0 && costs.every(({ run }) => run.toCut === 0)),

@@ -35,6 +35,14 @@ export function does(operation: Operation, ...acts: readonly Act[]): boolean {
   return operation.acts.some((act) => acts.includes(act));
 }
 
+/**
+ * Whether an operation marks a piece on its sheet and cuts it out: it is done once the cutting is booked. Of all that is
+ * prepared it alone is; skiving and making ready are of the bench (derived).
+ */
+export function isCuttingOut(operation: Operation): boolean {
+  return does(operation, 'cut');
+}
+
 /** All faces of a joint. */
 export function facesOf({ above, below }: Joint): readonly Face[] {
   return [...above, ...below];

@@ -3,7 +3,7 @@ import { lateOrders } from '../../core/plan/bench-days/late-orders';
 import { Problem } from '../../core/problem';
 import { type BenchDay, benchDayInWords, dayByDay, lateInWords, thenInWords } from '../../tables/bench-days-in-words';
 import { decimals } from '../../tables/figures';
-import { numbersInWords } from '../../tables/results/bench-days';
+import { stepsInWords } from '../../tables/results/bench-days';
 import { gap, heading, paragraph } from './blocks';
 import { chosenRuns, type InParts, type PaperJob } from './chosen';
 import { type Block, flowPages, textWidth } from './flow';
@@ -53,7 +53,7 @@ function blocksOf(day: BenchDay, width: number): readonly Block[] {
         wordsIn('Last', 26),
         figuresIn('Size', 10),
         figuresIn('Pairs', 10),
-        figuresIn('Steps', 14),
+        wordsIn('Steps', 24),
         figuresIn('min', 12),
         wordsIn('Then waits for', 44),
         ticksIn('Done', 10),
@@ -73,7 +73,7 @@ function rowOf(line: BenchLine): readonly string[] {
     lasts > 0 ? lot.last.code : `not yet on ${lot.last.code}`,
     String(lot.size),
     String(lot.pairs),
-    steps ? numbersInWords(steps) : '–',
+    steps ? stepsInWords(steps) : '–',
     minutes > 0 ? decimals(minutes, 1) : '–',
     thenInWords(line),
     '',

@@ -1,4 +1,4 @@
-import type { BenchLine } from '../../core/plan/bench-days/bench-days';
+import type { BenchLine, StepRange, StepsOfDay } from '../../core/plan/bench-days/bench-days';
 import { nameInWords, whyInWords } from '../left-out-in-words';
 import { figure, type ResultTable, words } from '../result';
 import { GENERAL } from '../schema';
@@ -19,7 +19,7 @@ export const benchDaysTable: ResultTable<BenchLine> = {
     figure('Batch', ({ lot }) => lot.batch, { format: '0', width: 58 }),
     figure('Pairs', ({ lot }) => lot.pairs, { unit: 'number', format: '0', width: 58 }),
     figure('Lasts taken', ({ lasts }) => lasts || undefined, { unit: 'pairs', format: '0', width: 58 }),
-    words('Steps', ({ steps }) => steps && numbersInWords(steps), { width: 58 }),
+    words('Steps', ({ steps }) => steps && stepsInWords(steps), { width: 118, wraps: true }),
     figure('Work', ({ minutes }) => minutes, { unit: 'min', format: '0' }),
     words('At work', ({ kinds }) => kinds.map((kind) => (kind ? WORK_WORDS[kind] : 'work of no step')).join(', '), {
       width: 250,
@@ -33,7 +33,9 @@ export const benchDaysTable: ResultTable<BenchLine> = {
   ],
 };
 
-/** "20–45", or one number alone. */
-export function numbersInWords({ from, to }: { readonly from: number; readonly to: number }): string {
-  return from === to ? String(from) : `${from}–${to}`;
+/** "11–15, 18", and of what goes on on a later day "19 in part". */
+export function stepsInWords({ done, inPart }: StepsOfDay): string {
+  const list = (ranges: readonly StepRange[]) =>
+    ranges.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
+  return [list(done), inPart.length > 0 ? `${list(inPart)} in part` : ''].filter(Boolean).join('; ');
 }

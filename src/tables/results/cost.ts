@@ -7,8 +7,8 @@ import { figure, MONEY, type ResultTable, sumOf, words } from '../result';
 function litresOf({ adhesive, run }: CostLine): number | undefined {
   return adhesive === undefined ? undefined : (adhesive * run.pairs) / 1000;
 }
-function hoursOf({ minutes, run }: CostLine): number {
-  return (minutes * run.pairs) / 60;
+function hoursOf({ hours }: CostLine): number {
+  return hours;
 }
 
 /** What a pair and the run cost, by style. */

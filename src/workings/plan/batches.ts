@@ -71,7 +71,7 @@ export const batchColumns: ColumnWorkings<Batch> = {
       step('n', 'Pairs of this order', undefined, batch.pairs),
       step(
         'T',
-        'Minutes of a pair in this size: its ticket’s, and what is counted by the pair',
+        'Minutes of a pair in this size: its ticket’s, without cutting out where Cut is filled in, and what is counted by the pair',
         undefined,
         batch.minutesAPair ?? 0,
         'min',

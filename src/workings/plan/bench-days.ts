@@ -1,7 +1,7 @@
 import type { BenchLine } from '../../core/plan/bench-days/bench-days';
 import { fold } from '../../core/plan/codes';
 import { ratesOf } from '../../core/plan/cost/rates';
-import { numbersInWords } from '../../tables/results/bench-days';
+import { stepsInWords } from '../../tables/results/bench-days';
 import { WAIT_WORDS } from '../../tables/words';
 import { step, told } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
@@ -56,7 +56,7 @@ export const benchDayColumns: ColumnWorkings<BenchLine> = {
     what: 'Pairs of lasts that it has on this day: from its first step on the last until it is pulled',
   }),
   Steps: ({ steps }) => ({
-    what: `Numbers on the ticket of what is worked at: ${steps ? numbersInWords(steps) : 'none'}`,
+    what: `Numbers on the ticket of what is done; in part is what goes on on a later day: ${steps ? stepsInWords(steps) : 'none'}`,
   }),
   'Work min': ({ lot, minutesInAll }, context) => ({
     given: minutesADay(context),
@@ -64,7 +64,7 @@ export const benchDayColumns: ColumnWorkings<BenchLine> = {
       step('n', 'Pairs', undefined, lot.pairs),
       step(
         'T',
-        'Minutes of a pair: its ticket’s, and what is counted by the pair',
+        'Minutes of a pair: its ticket’s, without cutting out where Cut is filled in, and what is counted by the pair',
         undefined,
         minutesInAll / lot.pairs,
       ),

@@ -1,5 +1,5 @@
 import { fold } from '../../core/plan/codes';
-import { type CostLine, stockShares, workOf } from '../../core/plan/cost/cost';
+import { type CostLine, cuttingDone, stockShares, workOf } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
@@ -215,10 +215,16 @@ export const costColumns: ColumnWorkings<CostLine> = {
   }),
   'Work h, the run': ({ minutes, run }, context) => ({
     given: pairsOf(context, run.style.code),
-    steps: [before('T', 'Minutes of a pair', minutes, 'min'), before('P', 'Pairs of the style', run.pairs)],
+    steps: [
+      before('T', 'Minutes of a pair', minutes, 'min'),
+      before('P', 'Pairs of the style', run.pairs),
+      ...(run.toCut < run.pairs
+        ? [before('K', 'Cutting out of the pairs that are cut', cuttingDone(run, workOf(run, context.plan.input)), 'min')]
+        : []),
+    ],
     symbol: 'H',
-    what: 'Hours of the run',
-    formula: 'T · P / 60',
+    what: 'Hours that the run still takes',
+    formula: run.toCut < run.pairs ? '(T · P − K) / 60' : 'T · P / 60',
   }),
   'Bought ¤ a pair': (line, context) => {
     const { style, sizes, pairs } = line.run;

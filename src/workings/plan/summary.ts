@@ -17,10 +17,8 @@ export const summaryColumns: ColumnWorkings<RunSummary> = {
     what: 'Sum of Cost: all pairs of all styles',
   }),
   'Bench h': (_line, { plan }) => ({
-    steps: plan.possible.costs.map(({ run, minutes }) =>
-      told(`Hours for ${run.style.code}`, (minutes * run.pairs) / 60, 'h'),
-    ),
-    what: 'Minutes of a pair × pairs, of all styles',
+    steps: plan.possible.costs.map(({ run, hours }) => told(`Hours for ${run.style.code}`, hours, 'h')),
+    what: 'Work, the run, of all styles, as in Cost: minutes of a pair × pairs; of pairs that are cut without cutting them out',
   }),
   'Next due': (_line, { plan }) => ({
     given: plan.input.pairage.flatMap((row) => (row.due === undefined ? [] : [cellOf(row.row, row.style, row.due)])),

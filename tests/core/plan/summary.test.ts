@@ -4,20 +4,19 @@ import { summary } from '../../../src/core/plan/summary';
 import { Problem } from '../../../src/core/problem';
 
 const order = (buy: number, toPay?: number) => ({ buy, toPay }) as never;
-const cost = (pairs: number, minutes: number, whole: number) => ({ run: { pairs }, minutes, whole }) as never;
+const cost = (pairs: number, hours: number, whole: number) => ({ run: { pairs }, hours, whole }) as never;
 const row = (due: number | undefined, pairs: number) => ({ due, pairs });
 const check = (kind: string, verdict: string) => ({ kind, verdict, subject: 'A' }) as unknown as Check;
 const nothing = { asked: [], orders: [], costs: [], notOrdered: [], notCosted: [], checks: [] };
 
 describe('summary', () => {
   it('adds up pairs, money and hours', () => {
-    const costs = [cost(10, 30, 200), cost(2, 90, 50)];
+    const costs = [cost(10, 5, 200), cost(2, 3, 50)];
     const { pairs, toPay, whole, hours } = summary({
       ...nothing,
       costs,
       orders: [order(1, 12.5), order(2), order(0, 0)],
     });
-    // 10 pairs of half an hour and 2 of an hour and a half are 8 hours.
     expect({ pairs, toPay, whole, hours }).toEqual({ pairs: 12, toPay: 12.5, whole: 250, hours: 8 });
   });
 

@@ -8,12 +8,26 @@ import { lastsOf, type Queue, queuesOf } from '../queues';
 import type { Runs } from '../runs';
 import { beforeWorkingDays } from '../working-days';
 import { type LastsOf, type Lot, lotsOf } from './lots';
-import { type LotTimes, type Schedule, scheduled } from './schedule';
+import { type LotTimes, SAME, type Schedule, scheduled } from './schedule';
 import { tasksOf, type Wait } from './tasks';
 import { WorkingTime } from './working-time';
 
 /** What a lot waits for when a day is over: besides what keeps a task, its turn at the bench. */
 export type WaitAtNight = Wait | 'its turn';
+
+/** Numbers on the ticket from one to another, both included. */
+export interface StepRange {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** Steps of one day, rising. */
+export interface StepsOfDay {
+  /** That are done with when the day is over. */
+  readonly done: readonly StepRange[];
+  /** That are worked at and gone on with on a later day. */
+  readonly inPart: readonly StepRange[];
+}
 
 /** What is done on one day to one lot, or that it lies on its lasts. */
 export interface BenchLine {
@@ -21,8 +35,8 @@ export interface BenchLine {
   /** Day of work, from 1; the spreadsheet's day where a day of start is given. */
   readonly day: number;
   readonly date: number | undefined;
-  /** First and last number on the ticket of what is worked at; undefined where it is no step or nothing. */
-  readonly steps: { readonly from: number; readonly to: number } | undefined;
+  /** Steps that are worked at; undefined where it is no step or nothing. */
+  readonly steps: StepsOfDay | undefined;
   /** Without mere waiting; undefined stands for work that is of no step. */
   readonly kinds: readonly (StepKind | undefined)[];
   /** Work of this day, and of the lot in all. */
@@ -178,23 +192,45 @@ function lineOf(
   time: WorkingTime,
   dated: boolean,
 ): BenchLine {
-  const tasks = [...(worked?.tasks ?? [])].sort((a, b) => a - b).map((place) => lot.tasks[place]!);
-  const numbers = tasks.flatMap(({ number }) => number ?? []);
+  const places = [...(worked?.tasks ?? [])].sort((a, b) => a - b);
+  const tasks = places.map((place) => lot.tasks[place]!);
+  const closes = time.closes(day);
   const dateOf = (at: number) => (dated ? time.dateOf(at) : undefined);
-  const waits = waitingAt(lot, times, time.closes(day), time);
+  const waits = waitingAt(lot, times, closes, time);
   const { due } = lot.row;
   return {
     lot,
     day: day + 1,
     date: dateOf(day),
-    steps: numbers.length > 0 ? { from: numbers[0]!, to: numbers.at(-1)! } : undefined,
+    steps: stepsOf(lot, places, (place) => times.tasks[place]!.ended <= closes + SAME),
     kinds: [...new Set(tasks.map(({ kind }) => kind))].filter((kind) => kind !== 'wait'),
     minutes: worked?.minutes ?? 0,
     minutesInAll: lot.pairs * lot.tasks.reduce((sum, { minutes }) => sum + minutes, 0),
-    lasts: times.taken < time.closes(day) ? lot.pairs : 0,
+    lasts: times.taken < closes ? lot.pairs : 0,
     waits: waits && { what: waits.what, until: waits.day + 1, date: dateOf(waits.day) },
     late: waits || due === undefined || !dated ? undefined : Math.max(0, time.dateOf(day) - due),
   };
+}
+
+function stepsOf(
+  { tasks }: Lot,
+  places: readonly number[],
+  isDone: (place: number) => boolean,
+): StepsOfDay | undefined {
+  const steps = places.flatMap((place) => {
+    const number = tasks[place]!.number;
+    return number === undefined ? [] : [{ number, done: isDone(place) }];
+  });
+  if (steps.length === 0) return undefined;
+  const ranges = (done: boolean) => rangesOf(steps.filter((step) => step.done === done).map(({ number }) => number));
+  return { done: ranges(true), inPart: ranges(false) };
+}
+
+/** Rising numbers as the fewest ranges that hold them and no others. */
+function rangesOf(numbers: readonly number[]): readonly StepRange[] {
+  const starts = numbers.filter((number, i) => numbers[i - 1] !== number - 1);
+  const ends = numbers.filter((number, i) => numbers[i + 1] !== number + 1);
+  return starts.map((from, i) => ({ from, to: ends[i]! }));
 }
 
 /** What keeps a lot from going on when a day closes: of the tasks that come next, the one that can be done first. */

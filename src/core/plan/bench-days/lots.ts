@@ -4,7 +4,7 @@ import type { PairageRow, PlanInput } from '../inputs';
 import { distinctLeftOut, type LeftOut } from '../left-out';
 import { inTurn, lastsOf, type Ordered, type Queue, queuesOf } from '../queues';
 import type { Runs, SizeRun, StyleRun } from '../runs';
-import { type Task, tasksOf } from './tasks';
+import { type Task, tasksOf, tasksOnceCut } from './tasks';
 
 /** Pairs of one order and size that are on their lasts together: what an order has of one batch. */
 export interface Lot {
@@ -55,7 +55,8 @@ function lotsOfQueue(
   if (!onHand) return [];
   let before = 0;
   return orders.flatMap(({ row, run, sizeRun, pairs }) => {
-    const tasks = tasksOf(run, input).get(sizeRun) ?? [];
+    const all = tasksOf(run, input).get(sizeRun) ?? [];
+    const tasks = row.cut ? tasksOnceCut(all) : all;
     const lots: Lot[] = [];
     for (let left = pairs; left > 0;) {
       const batch = Math.floor(before / onHand) + 1;

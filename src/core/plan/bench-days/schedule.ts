@@ -39,7 +39,7 @@ export interface Schedule {
 }
 
 /** Moments closer than this are one, minutes. */
-const SAME = 1e-6;
+export const SAME = 1e-6;
 
 /** So many steps of the work between two pauses. */
 const PAUSE = 200;

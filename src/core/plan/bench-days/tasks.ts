@@ -2,7 +2,7 @@ import type { Style } from '../../bottom/style';
 import { derived } from '../../derived';
 import { orderOf } from '../../steps/in-order';
 import { timeOnLast } from '../../steps/making';
-import { does } from '../../steps/operation';
+import { does, isCuttingOut } from '../../steps/operation';
 import type { Operation, StepKind } from '../../steps/step';
 import { type Bench, timesOfSteps } from '../../steps/steps';
 import { furtherWork, type Times } from '../../steps/times';
@@ -19,6 +19,8 @@ export interface Task {
   /** Its number on the ticket; undefined for work that is of no step. */
   readonly number: number | undefined;
   readonly kind: StepKind | undefined;
+  /** Whether it is cutting a piece out. */
+  readonly cuts: boolean;
   /** Of work. */
   readonly minutes: number;
   /** By the clock, until what hangs on it may begin, and what that waits for. */
@@ -50,6 +52,20 @@ export function tasksOf(
   });
 }
 
+/** The same of pairs that are cut. */
+export const tasksOnceCut = (tasks: readonly Task[]): readonly Task[] =>
+  onceCutBefore(tasks, [], () => withoutCutting(tasks));
+
+const onceCutBefore = derived<readonly Task[], readonly Task[]>('tasks of pairs that are cut');
+
+/** Tasks without cutting out, which waits for nothing. */
+function withoutCutting(tasks: readonly Task[]): readonly Task[] {
+  const left = tasks.filter(({ cuts }) => !cuts);
+  const places = new Map(left.map((task, i) => [tasks.indexOf(task), i]));
+  const moved = (all: readonly number[]) => all.flatMap((place) => places.get(place) ?? []);
+  return withAfter(left.map((task) => ({ ...task, sitting: moved(task.sitting), before: moved(task.before) })));
+}
+
 function tasksOfSize({ bottom }: SizeRun, style: Style, bench: Bench): readonly Task[] {
   const steps = timesOfSteps(bottom, style, bench);
   return withFurtherWork(tasksOfSteps(steps), furtherWork(style.code, bench.rates).minutes);
@@ -71,6 +87,7 @@ export function tasksOfSteps(steps: readonly Timed[]): readonly Task[] {
     all.map((step, i) => ({
       number: i + 1,
       kind: step.kind,
+      cuts: isCuttingOut(step),
       minutes: step.minutes,
       wait: step.wait?.value ?? 0,
       waitsFor: does(step, 'mellow', 'dry', 'cool') ? 'drying' : 'adhesive',
@@ -98,6 +115,7 @@ function withFurtherWork(tasks: readonly Task[], minutes: number): readonly Task
   const first = {
     number: undefined,
     kind: undefined,
+    cuts: false,
     minutes,
     wait: 0,
     waitsFor: 'adhesive' as const,

@@ -26,6 +26,8 @@ export interface CostLine extends BesideStock {
   readonly pair: number;
   /** All pairs of the run. */
   readonly whole: number;
+  /** Bench time that its pairs still take, hours: of those that are cut, without cutting them out. */
+  readonly hours: number;
   /** g; undefined where a density is missing. */
   readonly weight: number | undefined;
   /** Of a pair of bought units, where their price is given. */
@@ -58,6 +60,7 @@ export function cost(
       spoilage,
       pair,
       whole: pair * run.pairs,
+      hours: (beside.minutes * run.pairs - cuttingDone(run, taken)) / 60,
       weight: weightOf(run, stocks),
       fitting: run.style.boughtPrice === undefined ? undefined : fittingOf(run, rates),
     };
@@ -84,6 +87,11 @@ export function workOf(
   return workBefore(run, [input.rates, ...stocksOf(style).map(bench.mouldedFace)], () => {
     return new Map(sizes.map((size) => [size, work(timesOfSteps(size.bottom, style, bench), style.code, bench.rates)]));
   });
+}
+
+/** Minutes of cutting out the pieces of the pairs that are cut. */
+export function cuttingDone({ sizes }: StyleRun, taken: ReadonlyMap<SizeRun, Work>): number {
+  return sizes.reduce((sum, size) => sum + (size.pairs - size.toCut) * (taken.get(size)?.cutting ?? 0), 0);
 }
 
 function weightOf(run: StyleRun, stocks: ReadonlyMap<string, Stock>): number | undefined {

@@ -1,11 +1,14 @@
 import { orderOf } from '../../steps/in-order';
 import { type Making, makingOf, type Stay, stayOnLast } from '../../steps/making';
+import { isCuttingOut } from '../../steps/operation';
 import type { Operation } from '../../steps/step';
 import { type BenchRates, furtherWork, type Times } from '../../steps/times';
 
 /** What one pair takes at the bench. */
 export interface Work {
   readonly minutes: number;
+  /** Of them, those of cutting its pieces out: a pair that is cut takes them no more. */
+  readonly cutting: number;
   /** ml; undefined where a coverage is missing. */
   readonly adhesive: number | undefined;
   readonly making: Making;
@@ -19,11 +22,13 @@ export function work(
   rates: BenchRates,
 ): Work {
   let minutes = furtherWork(style, rates).minutes;
+  let cutting = 0;
   let adhesive: number | undefined = 0;
   for (const step of steps) {
     minutes += step.minutes;
+    if (isCuttingOut(step)) cutting += step.minutes;
     adhesive = adhesive === undefined || step.adhesive === undefined ? undefined : adhesive + step.adhesive;
   }
   const order = orderOf(steps);
-  return { minutes, adhesive, making: makingOf(steps, order), onLast: stayOnLast(steps, order) };
+  return { minutes, cutting, adhesive, making: makingOf(steps, order), onLast: stayOnLast(steps, order) };
 }

@@ -61,6 +61,77 @@ describe('the demo’s days at the bench', () => {
   });
 });
 
+describe('steps of a day', () => {
+  const { plan } = demoPlan();
+  const { lines } = daysOf(plan);
+  const numbersOf = (ranges: readonly { readonly from: number; readonly to: number }[]) =>
+    ranges.flatMap(({ from, to }) => Array.from({ length: to - from + 1 }, (_, i) => from + i));
+
+  it('are each done on one day, all of them, and none is in part on a day after', () => {
+    const lots = new Map<(typeof lines)[number]['lot'], typeof lines>();
+    for (const line of lines) lots.set(line.lot, [...(lots.get(line.lot) ?? []), line]);
+    expect(lots.size).toBeGreaterThan(40);
+    for (const [lot, own] of lots) {
+      const done = own.flatMap(({ steps }) => numbersOf(steps?.done ?? []));
+      const wanted = lot.tasks.flatMap(({ number }) => number ?? []);
+      expect([...done].sort((a, b) => a - b)).toEqual(wanted);
+      for (const { steps, day } of own) {
+        for (const number of numbersOf(steps?.inPart ?? [])) {
+          const on = own.find((line) => numbersOf(line.steps?.done ?? []).includes(number))!;
+          expect(on.day).toBeGreaterThan(day);
+        }
+      }
+    }
+    expect(lines.some(({ steps }) => (steps?.done.length ?? 0) > 1)).toBe(true);
+  });
+});
+
+describe('pairs that are cut', () => {
+  const rates = [
+    HOURS,
+    { Item: 'Cutting', Value: 5, Unit: 'minutes a piece' },
+    { Item: 'Joint', Value: 3, Unit: 'minutes a joint' },
+  ];
+  const row = { Style: 'Betony', 38: 2 };
+  const planned = (Cut: number | string, more: readonly Named[] = []) => planOf([{ ...row, Cut }, ...more], {}, rates);
+  const [left, cut] = [planned(''), planned(2)];
+  const pieces = left.runs.styles[0]!.sizes[0]!.bottom.layers.length;
+  // Two pairs, two feet, 5 minutes a piece (worked by hand).
+  const saved = 2 * 2 * pieces * 5;
+  const hours = (plan: Plan) => plan.costs.reduce((sum, one) => sum + one.hours, 0);
+
+  it('take no more time for cutting out, at the bench, in batches and on its days', () => {
+    expect(pieces).toBeGreaterThan(1);
+    expect(60 * (hours(left) - hours(cut))).toBeCloseTo(saved, 9);
+    expect(cut.summary().hours).toBeCloseTo(hours(cut), 9);
+    const inBatches = (plan: Plan) => plan.batches.reduce((sum, { minutes = 0 }) => sum + minutes, 0);
+    expect(inBatches(left) - inBatches(cut)).toBeCloseTo(saved, 9);
+    const onDays = (plan: Plan) => daysOf(plan).lines.reduce((sum, { minutes }) => sum + minutes, 0);
+    expect(onDays(cut)).toBeCloseTo(inBatches(cut), 4);
+    const numbers = daysOf(cut)
+      .lines.flatMap(({ steps }) => steps?.done ?? [])
+      .map(({ from }) => from);
+    expect(Math.min(...numbers)).toBe(pieces + 1);
+  });
+
+  it('cost the work that they took, as others', () => {
+    expect(cut.costs[0]!.minutes).toBe(left.costs[0]!.minutes);
+    expect(cut.costs[0]!.work).toBe(left.costs[0]!.work);
+  });
+
+  it('leave the others their cutting out', () => {
+    const both = planned(2, [{ Style: 'Betony', 38: 1 }]);
+    const all = planned('', [{ Style: 'Betony', 38: 1 }]);
+    expect(60 * (hours(all) - hours(both))).toBeCloseTo(saved, 9);
+  });
+
+  it('keep every rule of the bench', () => {
+    const { lots } = lotsOf(cut.runs, cut.input);
+    const schedule = finished(scheduled(lots, new WorkingTime(300, undefined, 7)));
+    expect(infractions(lots, schedule, { minutes: 300 })).toEqual([]);
+  });
+});
+
 describe('days at the bench', () => {
   it('hold a last for its days, batch after batch: 4 pairs on 1 pair of lasts for 2 days take 8 (derived, as Batches)', () => {
     const plan = planOf([{ Style: 'Betony', 38: 4 }], { 'Pairs on hand': 1, 'Days on last': 2 }, [HOURS, START]);

@@ -10,6 +10,7 @@ export function tasksOfGiven(given: readonly Given[]): readonly Task[] {
   return given.map((one, i) => ({
     number: i + 1,
     kind: 'prepare',
+    cuts: false,
     minutes: 0,
     wait: 0,
     waitsFor: 'adhesive',
