@@ -260,7 +260,10 @@ function shown(making: PaperMaking, state: MakingState): TemplateResult | typeof
 function pages(making: PaperMaking, { pages: all, file }: MakingState & { readonly kind: 'made' }): TemplateResult {
   const at = Math.min(making.page, all.length - 1);
   const page = all[at];
-  if (!page) return html`<section class="section"><p>Nothing to show: no piece is chosen, or all that are chosen are cut already.</p></section>`;
+  if (!page)
+    return html`<section class="section">
+      <p>Nothing to show: no piece is chosen, or all that are chosen are cut already.</p>
+    </section>`;
   const { width, height, name } = page;
   const label = `Page ${at + 1} of ${all.length}: ${name}`;
   return html`<section class="section" aria-labelledby="pages">

@@ -219,7 +219,14 @@ export const costColumns: ColumnWorkings<CostLine> = {
       before('T', 'Minutes of a pair', minutes, 'min'),
       before('P', 'Pairs of the style', run.pairs),
       ...(run.toCut < run.pairs
-        ? [before('K', 'Cutting out of the pairs that are cut', cuttingDone(run, workOf(run, context.plan.input)), 'min')]
+        ? [
+            before(
+              'K',
+              'Cutting out of the pairs that are cut',
+              cuttingDone(run, workOf(run, context.plan.input)),
+              'min',
+            ),
+          ]
         : []),
     ],
     symbol: 'H',
