@@ -54,7 +54,7 @@ function toRun(): void {
 
 /** Opens the readable table of the sheet at hand, reads it and closes it again. */
 function readSheet(): string {
-  const dialog = document.querySelector('dialog');
+  const dialog = document.querySelector<HTMLDialogElement>('#readable');
   document.getElementById('as-table')?.click();
   const text = dialog?.querySelector('table')?.innerText ?? '';
   dialog?.close();
