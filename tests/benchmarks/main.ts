@@ -1,5 +1,5 @@
 /**
- * npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--json]
+ * npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--evaluations MILLION] [--json]
  * Runs one benchmark and prints what it found: a table, or JSON.
  */
 
@@ -9,6 +9,8 @@ export interface Options {
   readonly instances?: string | undefined;
   readonly seconds?: number | undefined;
   readonly seeds?: number | undefined;
+  /** Millions of places tried. */
+  readonly evaluations?: number | undefined;
 }
 
 /** What a benchmark finds: one record a line, and whether all that was asked of it holds. */
@@ -21,6 +23,7 @@ export interface Findings {
 const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Findings | Promise<Findings>>>> = {
   blocks: async () => (await import('./blocks')).blocks,
   buy: async () => (await import('./buy')).buying,
+  descents: async () => (await import('./descents')).descents,
   drawing: async () => (await import('./drawing')).drawing,
   cutting: async () => (await import('./cutting')).cutting,
   edit: async () => (await import('./edit')).edit,
@@ -38,7 +41,7 @@ async function main(): Promise<void> {
   const options = read(rest);
   if (!load || !options) {
     console.error(
-      `npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--json]\nNAME is one of ${Object.keys(BENCHMARKS).join(', ')}.`,
+      `npm run bench -- NAME [--instances DIR] [--seconds S] [--seeds N] [--evaluations MILLION] [--json]\nNAME is one of ${Object.keys(BENCHMARKS).join(', ')}.`,
     );
     process.exit(2);
   }
@@ -52,15 +55,17 @@ async function main(): Promise<void> {
 }
 
 function read(words: readonly string[]): (Options & { readonly json: boolean }) | undefined {
-  const options: { instances?: string; seconds?: number; seeds?: number; json: boolean } = { json: false };
+  const options: { instances?: string; seconds?: number; seeds?: number; evaluations?: number; json: boolean } = {
+    json: false,
+  };
   for (let i = 0; i < words.length; i++) {
     const word = words[i];
     if (word === '--json') options.json = true;
     else if (word === '--instances') options.instances = words[++i] ?? '';
-    else if (word === '--seconds' || word === '--seeds') {
+    else if (word === '--seconds' || word === '--seeds' || word === '--evaluations') {
       const value = Number(words[++i]);
       if (!(value > 0)) return undefined;
-      options[word === '--seconds' ? 'seconds' : 'seeds'] = value;
+      options[word.slice(2) as 'seconds' | 'seeds' | 'evaluations'] = value;
     } else return undefined;
   }
   return options;
