@@ -36,7 +36,7 @@ export async function searchWorkbook(
   const { stocks } = plan.layouts;
   const found = await searchRun(
     stocks,
-    (cutting, told) => searchStock(cutting, effort, 1, told, token, crew),
+    (cutting, told, all, rank) => searchStock(cutting, effort, 1, told, all, crew, { rank }),
     tell,
     token,
   );

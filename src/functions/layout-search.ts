@@ -73,12 +73,16 @@ async function search(
   try {
     // Of a stock in several formats one search lays all of it.
     const searched = new Set(searchChances(stocks).map(({ cutting }) => cutting));
-    for (const cutting of stocks.filter((one) => searched.has(one))) {
-      const key = `${cutting.content} ${effort} ${seed}`;
-      const found = ended.find(key) ?? (await searchStock(cutting, effort, seed, () => undefined, token, crew)).layouts;
-      if (token.stopped) break;
-      for (const row of ended.keep(key, found)) rows.push(row);
-    }
+    const found = stocks
+      .filter((one) => searched.has(one))
+      .map(async (cutting, rank) => {
+        const key = `${cutting.content} ${effort} ${seed}`;
+        const known = ended.find(key);
+        if (known) return known;
+        const { layouts } = await searchStock(cutting, effort, seed, () => undefined, token, crew, { rank });
+        return token.stopped ? [] : ended.keep(key, layouts);
+      });
+    for (const layouts of await Promise.all(found)) rows.push(...layouts);
   } catch (error) {
     // Where the search cannot be worked at all.
     answer(() => {

@@ -21,7 +21,7 @@ export type RunSearchState =
       readonly why?: string | undefined;
     };
 
-/** Searches stock after stock of a run, the most promising money first. */
+/** Searches the stocks of a run side by side, the most promising money first. */
 export class RunSearching extends OneSearch<RunSearchState> {
   constructor(
     private readonly search: CuttingSearch,
@@ -45,10 +45,12 @@ export class RunSearching extends OneSearch<RunSearchState> {
   }
 
   private async work(stocks: readonly StockCutting[], effort: Effort, token: Token): Promise<void> {
-    const search = (at: StockCutting, tell: Parameters<CuttingSearch>[3]) =>
-      this.search(at, EFFORTS[effort], 1, tell, token);
-    const tell = (progress: RunProgress) => this.become({ kind: 'running', ...progress }, token);
-    const found = await searchRun(stocks, search, tell, token);
+    const found = await searchRun(
+      stocks,
+      (at, tell, all, rank) => this.search(at, EFFORTS[effort], 1, tell, all, { rank }),
+      (progress) => this.become({ kind: 'running', ...progress }, token),
+      token,
+    );
     this.become({ kind: 'found', found, stopped: token.stopped, written: false }, token);
   }
 }

@@ -1,7 +1,7 @@
 import type { StockCutting } from '../core/plan/cutting';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { Token } from '../workers/run';
-import { type Effort, EFFORTS, type StockProgress } from '../workers/search-stock';
+import { type Effort, EFFORTS, type Going, type StockProgress } from '../workers/search-stock';
 import { OneSearch } from './one-search';
 
 /** Searches for the fewest sheets of a stock, beside the page. Effort is in millions of places tried. */
@@ -11,6 +11,7 @@ export type CuttingSearch = (
   seed: number,
   listener: (progress: StockProgress) => void,
   token: Token,
+  going?: Going,
 ) => Promise<StockProgress>;
 
 /** Where a search stands. */
@@ -58,7 +59,7 @@ export class Searching extends OneSearch<SearchState> {
     this.run(cutting, undefined);
   }
 
-  /** Searches on another way; the best of both is kept. */
+  /** Searches on another way, from what it found. */
   goOn(): void {
     if (this.state.kind !== 'found' || !this.of) return;
     this.seed += 1;
@@ -74,10 +75,10 @@ export class Searching extends OneSearch<SearchState> {
     const token = this.replaced();
     this.of = cutting;
     this.become({ kind: 'running', progress: before });
-    const best = (now: StockProgress) => (before && before.sheets <= now.sheets ? { ...before, done: now.done } : now);
+    const best = (now: StockProgress) => (before && before.sheets < now.sheets ? { ...before, done: now.done } : now);
     const become = (state: SearchState) => this.become(state, token);
     const tell = (progress: StockProgress) => become({ kind: 'running', progress: best(progress) });
-    this.search(cutting, EFFORTS[this.effort], this.seed, tell, token)
+    this.search(cutting, EFFORTS[this.effort], this.seed, tell, token, { from: before })
       .then((answer) => become({ kind: 'found', progress: best(answer), stopped: token.stopped, written: false }))
       .catch((error: unknown) => become({ kind: 'failed', why: whatWentWrong(error) }));
   }

@@ -26,9 +26,27 @@ const MOST_DEATHS = 2;
 /** How often the token is looked at while workers work, ms. */
 const LOOK_EVERY = 50;
 
-/** Workers that work tasks through side by side. Without workers it does so itself, one task after the other. */
+/** A task that waits for a worker, or is at work. */
+interface Order<T, A> {
+  readonly task: T;
+  readonly rank: number;
+  readonly token: Token;
+  readonly stop: Stop;
+  readonly found: (answer: A) => void;
+  /** @param answer undefined where the work was stopped */
+  readonly done: (answer: A | undefined) => void;
+  readonly failed: (error: unknown) => void;
+}
+
+/**
+ * Workers that work tasks through side by side, those of several searches too. Without workers it does so itself, one task
+ * after the other. Workers stay, with what they have prepared, until they are sent home.
+ */
 export class Crew<T, A> {
   private readonly workers: (WorkerLike | undefined)[];
+  /** Seats at which nobody works. */
+  private readonly free: number[];
+  private waiting: Order<T, A>[] = [];
 
   /**
    * @param work what its workers do, for where there are none
@@ -39,51 +57,45 @@ export class Crew<T, A> {
     private readonly hire: (() => WorkerLike | undefined) | undefined,
     size: number,
   ) {
-    this.workers = new Array<WorkerLike | undefined>(hire ? Math.max(1, size) : 0).fill(undefined);
+    this.workers = new Array<WorkerLike | undefined>(hire ? Math.max(1, size) : 1).fill(undefined);
+    this.free = [...this.workers.keys()];
   }
 
   /**
    * Works tasks through; the answers do not depend on how many workers there are, nor on how many of them die.
    * @param found told of the best so far of every task that has found something
+   * @param rank of several searches at once, that of the lowest comes first, and the others' tasks take the seats it leaves
    * @returns the answers in the order of the tasks; undefined where the token stopped the work
    */
   async perform(
     tasks: readonly T[],
     token: Token,
     found: (answers: readonly (A | undefined)[]) => void = () => {},
+    rank = 0,
   ): Promise<readonly A[] | undefined> {
-    const answers: A[] = [];
     const best: (A | undefined)[] = tasks.map(() => undefined);
-    const tell = (at: number) => (answer: A) => {
-      best[at] = answer;
-      found(best);
-    };
-    if (this.workers.length === 0) {
-      for (const [at, task] of tasks.entries()) {
-        await breath();
-        if (token.stopped) return undefined;
-        answers.push(await this.work(task, token, tell(at)));
-      }
-      return token.stopped ? undefined : answers;
-    }
-    let next = 0;
     const stop = new Stop();
-    const watch = setInterval(() => {
-      if (token.stopped) stop.abort();
-    }, LOOK_EVERY);
-    const line = async (seat: number): Promise<void> => {
-      while (next < tasks.length && !stop.aborted) {
-        const at = next++;
-        const answer = await this.handOver(seat, tasks[at] as T, token, stop, tell(at));
-        if (answer) answers[at] = answer;
-      }
-    };
+    const watch = this.hire && setInterval(() => token.stopped && stop.abort(), LOOK_EVERY);
+    const answered = tasks.map(
+      (task, at) =>
+        new Promise<A | undefined>((done, failed) => {
+          const tell = (answer: A) => {
+            best[at] = answer;
+            found(best);
+          };
+          this.waiting.push({ task, rank, token, stop, found: tell, done, failed });
+          stop.onabort(() => done(undefined));
+        }),
+    );
+    this.seatAll();
     try {
-      await Promise.all(this.workers.map((_, seat) => line(seat)));
+      const answers = await Promise.all(answered);
+      return token.stopped || stop.aborted ? undefined : (answers as readonly A[]);
     } finally {
-      clearInterval(watch);
+      if (watch) clearInterval(watch);
+      // Where one has failed the others are not waited for.
+      stop.abort();
     }
-    return stop.aborted ? undefined : answers;
   }
 
   /** Sends all workers home. */
@@ -92,13 +104,39 @@ export class Crew<T, A> {
     this.workers.fill(undefined);
   }
 
-  private async handOver(
-    seat: number,
-    task: T,
-    token: Token,
-    stop: Stop,
-    found: (answer: A) => void,
-  ): Promise<A | undefined> {
+  /** Sets free seats to work for as long as there are tasks. */
+  private seatAll(): void {
+    while (this.free.length > 0 && this.waiting.length > 0) {
+      const seat = this.free.shift() as number;
+      void this.sit(seat).then(() => {
+        this.free.push(seat);
+        // More may have come meanwhile.
+        this.seatAll();
+      });
+    }
+  }
+
+  private async sit(seat: number): Promise<void> {
+    for (let order = this.next(); order; order = this.next()) {
+      const { done, failed } = order;
+      await this.handOver(seat, order).then(done, failed);
+    }
+  }
+
+  /** The task that comes next, of the search of the lowest rank. */
+  private next(): Order<T, A> | undefined {
+    const waiting = (this.waiting = this.waiting.filter(({ stop }) => !stop.aborted));
+    if (waiting.length === 0) return undefined;
+    const least = Math.min(...waiting.map(({ rank }) => rank));
+    return waiting.splice(
+      waiting.findIndex(({ rank }) => rank === least),
+      1,
+    )[0];
+  }
+
+  private async handOver(seat: number, { task, token, stop, found }: Order<T, A>): Promise<A | undefined> {
+    if (!this.hire) await breath();
+    if (token.stopped || stop.aborted) return undefined;
     for (let deaths = 0; deaths <= MOST_DEATHS && !stop.aborted; deaths++) {
       const worker = this.at(seat);
       if (!worker) break;

@@ -10,6 +10,7 @@ export type { Progress, SheetsJob, Token };
  * Searches for the fewest sheets. The same job gives the same answer, whatever the crew; stopped, it gives the best that
  * it had. No layout leaves that has not been verified.
  * @param listener told of the best so far, at first of what it begins with
+ * @param rank among searches that share the crew: the lowest comes first
  * @throws Problem that names a piece which fits on no sheet
  */
 export async function run(
@@ -17,6 +18,7 @@ export async function run(
   listener: (progress: Progress) => void,
   token: Token,
   crew: Crew<Task, Answer>,
+  rank = 0,
 ): Promise<Progress> {
   const steps = fewestSheets(job);
   let step = steps.next();
@@ -29,7 +31,7 @@ export async function run(
   while (!step.done) {
     const { tasks, after } = step.value;
     tell(after([]));
-    const answers = token.stopped ? undefined : await crew.perform(tasks, token, (some) => tell(after(some)));
+    const answers = token.stopped ? undefined : await crew.perform(tasks, token, (some) => tell(after(some)), rank);
     if (!answers) return best as Progress;
     step = steps.next(answers);
   }

@@ -11,7 +11,7 @@ export interface StockFound {
 
 /** Where the search of a run stands. */
 export interface RunProgress {
-  /** The stock at hand, which it is, counted from 1, and how many are searched in all. */
+  /** The first stock that is not done, which it is, counted from 1, and how many are searched in all. */
   readonly at: StockCutting;
   readonly number: number;
   readonly count: number;
@@ -21,28 +21,55 @@ export interface RunProgress {
 }
 
 /**
- * Searches the stocks of a run of which some could be saved, one after the other, the most promising money first.
- * @param search searches one stock and tells of its best so far
+ * Searches the stocks of a run of which some could be saved, side by side: the most promising money first, and the others
+ * with what workers that one leaves free.
+ * @param search searches one stock and tells of its best so far; `rank` is its place in the order, from 0
  * @param token ends it; what was found until then is the answer
  */
 export async function searchRun(
   stocks: readonly StockCutting[],
-  search: (cutting: StockCutting, tell: (progress: StockProgress) => void, token: Token) => Promise<StockProgress>,
+  search: (
+    cutting: StockCutting,
+    tell: (progress: StockProgress) => void,
+    token: Token,
+    rank: number,
+  ) => Promise<StockProgress>,
   listener: (progress: RunProgress) => void,
   token: Token,
 ): Promise<readonly StockFound[]> {
   const worth = searchChances(stocks).flatMap(({ hopeless, cutting }) => (hopeless === undefined ? [cutting] : []));
-  const ended: StockFound[] = [];
-  for (const [i, at] of worth.entries()) {
-    const tell = (progress?: StockProgress) => {
-      const found = progress ? [...ended, { cutting: at, progress }] : [...ended];
-      listener({ at, number: i + 1, count: worth.length, done: (i + (progress?.done ?? 0)) / worth.length, found });
+  const best = worth.map((): StockProgress | undefined => undefined);
+  const ended = new Set<StockCutting>();
+  let failed = false;
+  const all = {
+    get stopped() {
+      return failed || token.stopped;
+    },
+  };
+  const found = () => worth.flatMap((cutting, i) => (best[i] ? [{ cutting, progress: best[i] }] : []));
+  const tell = () => {
+    const number = worth.findIndex((cutting) => !ended.has(cutting));
+    const at = worth[number];
+    if (!at || failed) return;
+    const done = best.reduce((sum, progress) => sum + (progress?.done ?? 0), 0) / worth.length;
+    listener({ at, number: number + 1, count: worth.length, done, found: found() });
+  };
+  const searches = worth.map(async (cutting, rank) => {
+    const told = (progress: StockProgress) => {
+      best[rank] = progress;
+      tell();
     };
+    best[rank] = await search(cutting, told, all, rank);
+    ended.add(cutting);
     tell();
-    ended.push({ cutting: at, progress: await search(at, tell, token) });
-    if (token.stopped) break;
+  });
+  tell();
+  try {
+    await Promise.all(searches);
+  } finally {
+    failed = true;
   }
-  return ended;
+  return found();
 }
 
 /** Of what was found, what takes fewer sheets than the plan does now and is still what is to be cut. */

@@ -2,6 +2,7 @@ import type { Token } from '../core/cutting/search/effort';
 import type { StockCutting } from '../core/plan/cutting';
 import { commonGround, rowsOnGround } from '../core/plan/common-ground';
 import type { FoundRow } from '../core/plan/inputs';
+import type { Layout } from '../core/cutting/sheet/layout';
 import type { Answer, Task } from '../core/cutting/search/perform';
 import type { Crew } from './crew';
 import { type Progress, run } from './run';
@@ -22,6 +23,16 @@ export interface StockProgress {
   readonly done: number;
   /** Rows for the Layouts table, of all formats of the stock. */
   readonly layouts: readonly FoundRow[];
+  /** How the pieces lie: another search of the same cutting goes on from it. */
+  readonly layout: Layout;
+}
+
+/** How a search of a stock goes on. */
+export interface Going {
+  /** What an earlier search of the same cutting came to; else from the layout that the plan uses. */
+  readonly from?: StockProgress | undefined;
+  /** Among searches that share the crew: the lowest comes first. */
+  readonly rank?: number | undefined;
 }
 
 /** Least, usual and greatest effort of a search, in millions of places tried. */
@@ -32,7 +43,7 @@ export const EFFORTS = { short: 2, usual: EFFORT.usual, long: 100, longest: 500 
 export type Effort = keyof typeof EFFORTS;
 
 /**
- * Searches for the fewest sheets of one stock of a plan, from the layout that the plan uses.
+ * Searches for the fewest sheets of one stock of a plan.
  * @param cutting of the plan, with the pieces and the format of the sheets
  * @param effort millions of places tried
  */
@@ -43,6 +54,7 @@ export async function searchStock(
   listener: (progress: StockProgress) => void,
   token: Token,
   crew: Crew<Task, Answer>,
+  { from, rank }: Going = {},
 ): Promise<StockProgress> {
   const { stock, rows, least } = cutting;
   const told = (progress: Progress): StockProgress => ({
@@ -54,8 +66,9 @@ export async function searchStock(
     least,
     done: progress.done,
     layouts: rowsOnGround(cutting, progress.layout),
+    layout: progress.layout,
   });
   const { pieces, format, layout } = commonGround(cutting);
-  const job = { pieces, format, effort, seed, start: layout };
-  return told(await run(job, (progress) => listener(told(progress)), token, crew));
+  const job = { pieces, format, effort, seed, start: from?.layout ?? layout };
+  return told(await run(job, (progress) => listener(told(progress)), token, crew, rank));
 }

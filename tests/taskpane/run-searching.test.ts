@@ -30,40 +30,49 @@ const progress = (code: string, sheets: number, done: number): StockProgress => 
   least: 1,
   done,
   layouts: [],
+  layout: { offcuts: [], sheets: [] },
 });
 
 /** A search that does what the test says, when it says so. */
 function byHand() {
-  const asked: { code: string; effort: number; token: Token; tell: (now: StockProgress) => void }[] = [];
-  let settle: { answer: (found: StockProgress) => void; fail: (error: Error) => void } | undefined;
-  const search: CuttingSearch = ({ stock: { code } }, effort, _seed, tell, token) => {
-    asked.push({ code, effort, token, tell });
-    return new Promise((answer, fail) => (settle = { answer, fail }));
+  const asked: { code: string; effort: number; token: Token; tell: (now: StockProgress) => void; rank?: number }[] = [];
+  const settle = new Map<string, { answer: (found: StockProgress) => void; fail: (error: Error) => void }>();
+  const search: CuttingSearch = ({ stock: { code } }, effort, _seed, tell, token, { rank } = {}) => {
+    asked.push({ code, effort, token, tell, ...(rank !== undefined && { rank }) });
+    return new Promise((answer, fail) => settle.set(code, { answer, fail }));
   };
   const then = () => new Promise((resolve) => setTimeout(resolve, 0));
   return {
     search,
     asked,
-    answer: (found: StockProgress) => (settle?.answer(found), then()),
-    fail: (error: Error) => (settle?.fail(error), then()),
+    answer: (found: StockProgress) => (settle.get(found.stock)?.answer(found), then()),
+    fail: (code: string, error: Error) => (settle.get(code)?.fail(error), then()),
   };
 }
 
 describe('a search of the whole run', () => {
-  it('goes from stock to stock, the dearest chance first, past what can save nothing, with one progress', async () => {
+  it('searches stocks side by side, the dearest chance before the others, past what can save nothing', async () => {
     const { search, asked, answer } = byHand();
-    const seen: number[] = [];
+    const seen: [done: number, at: string, number: number][] = [];
     const searching = new RunSearching(search, () => {
-      if (searching.state.kind === 'running') seen.push(searching.state.done);
+      const { state } = searching;
+      if (state.kind === 'running') seen.push([state.done, state.at.stock.code, state.number]);
     });
     searching.start(RUN, 'short');
-    expect(asked.map(({ code, effort }) => [code, effort])).toEqual([['dear', EFFORTS.short]]);
+    expect(asked.map(({ code, effort, rank }) => [code, effort, rank])).toEqual([
+      ['dear', EFFORTS.short, 0],
+      ['cheap', EFFORTS.short, 1],
+    ]);
     asked[0]!.tell(progress('dear', 4, 0.5));
-    await answer(progress('dear', 4, 1));
-    expect(asked.map(({ code }) => code)).toEqual(['dear', 'cheap']);
     asked[1]!.tell(progress('cheap', 6, 0.5));
+    await answer(progress('dear', 4, 1));
     await answer(progress('cheap', 4, 1));
-    expect(seen).toEqual([0, 0.25, 0.5, 0.75]);
+    expect(seen).toEqual([
+      [0, 'dear', 1],
+      [0.25, 'dear', 1],
+      [0.5, 'dear', 1],
+      [0.75, 'cheap', 2],
+    ]);
     expect(searching.state).toMatchObject({ kind: 'found', stopped: false, written: false });
     const { state } = searching;
     if (state.kind !== 'found') throw new Error('It is not done.');
@@ -84,17 +93,23 @@ describe('a search of the whole run', () => {
     searching.start(RUN, 'usual');
     searching.stop();
     expect(asked[0]!.token.stopped).toBe(true);
+    await answer(progress('cheap', 6, 0.1));
     await answer(progress('dear', 4, 0.3));
-    expect(asked).toHaveLength(1);
-    expect(searching.state).toMatchObject({ kind: 'found', stopped: true, found: [{ progress: { sheets: 4 } }] });
+    expect(searching.state).toMatchObject({
+      kind: 'found',
+      stopped: true,
+      found: [{ progress: { sheets: 4 } }, { progress: { sheets: 6 } }],
+    });
   });
 
   it('keeps what it had where it ends early, and says why', async () => {
-    const { search, answer, fail } = byHand();
+    const { search, asked, answer, fail } = byHand();
     const searching = new RunSearching(search, () => undefined);
     searching.start(RUN, 'usual');
     await answer(progress('dear', 4, 1));
-    await fail(new Error('out of memory'));
+    await fail('cheap', new Error('out of memory'));
+    // Whatever is still at work is to end.
+    expect(asked[0]!.token.stopped).toBe(true);
     expect(searching.state).toMatchObject({ kind: 'found', why: 'out of memory', found: [{ cutting: DEAR }] });
   });
 

@@ -155,4 +155,43 @@ describe('run', { timeout: 60_000 }, () => {
       ),
     ).rejects.toThrow(/giant/);
   });
+
+  it('takes tasks of several searches, those of the lowest rank first, and ends none of them with another', async () => {
+    const order: string[] = [];
+    const shared = new Crew<string, string>(
+      async (task) => (order.push(task), await Promise.resolve(task)),
+      undefined,
+      0,
+    );
+    const token = { stopped: false };
+    const searches = [
+      shared.perform(['b1', 'b2'], token, undefined, 1),
+      shared.perform(['a1', 'a2'], never, undefined, 0),
+    ];
+    expect(await searches[1]).toEqual(['a1', 'a2']);
+    // The first was at work before the others came.
+    expect(order.slice(0, 3)).toEqual(['b1', 'a1', 'a2']);
+    token.stopped = true;
+    expect(await searches[0]).toBeUndefined();
+    expect(await shared.perform(['c'], never)).toEqual(['c']);
+  });
+
+  it('keeps its workers from one search to the next, and goes on from what was found', async () => {
+    let hired = 0;
+    const kept = crew(
+      () =>
+        new Crew(
+          perform,
+          () => {
+            hired++;
+            return nodeWorker();
+          },
+          2,
+        ),
+    );
+    const first = await run(job, () => undefined, never, kept);
+    const again = await run({ ...job, seed: 6, start: first.layout }, () => undefined, never, kept);
+    expect(hired).toBeLessThanOrEqual(2);
+    expect(again.layout.sheets.length).toBeLessThanOrEqual(first.layout.sheets.length);
+  });
 });
