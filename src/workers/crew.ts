@@ -104,23 +104,32 @@ export class Crew<T, A> {
     this.workers.fill(undefined);
   }
 
-  /** Sets free seats to work for as long as there are tasks. */
+  /** Sets free seats to work. */
   private seatAll(): void {
-    while (this.free.length > 0 && this.waiting.length > 0) {
-      const seat = this.free.shift() as number;
-      void this.sit(seat).then(() => {
-        this.free.push(seat);
-        // More may have come meanwhile.
-        this.seatAll();
-      });
+    while (this.waiting.length > 0) {
+      const seat = this.free.shift();
+      if (seat === undefined) return;
+      this.sit(seat);
     }
   }
 
-  private async sit(seat: number): Promise<void> {
-    for (let order = this.next(); order; order = this.next()) {
-      const { done, failed } = order;
-      await this.handOver(seat, order).then(done, failed);
+  /** Has a seat work for as long as there are tasks. */
+  private sit(seat: number): void {
+    const order = this.next();
+    if (!order) {
+      this.free.push(seat);
+      return;
     }
+    this.handOver(seat, order).then(
+      (answer) => {
+        order.done(answer);
+        this.sit(seat);
+      },
+      (error: unknown) => {
+        order.failed(error);
+        this.sit(seat);
+      },
+    );
   }
 
   /** The task that comes next, of the search of the lowest rank. */

@@ -7,8 +7,11 @@ import * as at from './kernel/layout';
 import type { Views } from './kernel/views';
 import type { TurnedOutline } from './turned-outline';
 
-/** Memory for tables of losses, numbers in all: few shapes get fine tables, many get coarse ones. */
-const TABLE_NUMBERS = 8e6;
+/**
+ * Numbers in all tables of losses: few shapes get fine tables, many get coarse ones, because a search of usual length
+ * spends more on working out a fine table than it gains by it.
+ */
+const TABLE_NUMBERS = 2e6;
 const FINEST = 40;
 const COARSEST = 12;
 

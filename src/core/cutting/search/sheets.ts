@@ -16,7 +16,7 @@ import { type TurnedOutline, inTurns } from './turned-outline';
 import { Space } from './space';
 
 /** So many shapes, kinds times turns, are prepared at most where pieces may lie any way: each two of them cost. */
-const MOST_SHAPES = 240;
+const MOST_SHAPES = 128;
 const TURNS = [12, 8, 4];
 
 /** How far the outline that the search lays may reach beyond the piece, mm: fewer corners, faster tests. */

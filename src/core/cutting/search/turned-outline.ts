@@ -25,9 +25,12 @@ export interface TurnedOutline {
   readonly middleY: number;
 }
 
-/** Poles kept at most of an outline, of few and of many outlines: losses between poles are worked out for every two. */
-const MOST_POLES = { few: 24, many: 10 };
-const MANY = 60;
+/** Poles kept at most of an outline, by how many shapes there are: losses between poles are worked out for every two. */
+const MOST_POLES: readonly (readonly [shapes: number, poles: number])[] = [
+  [60, 24],
+  [240, 12],
+  [Infinity, 10],
+];
 
 /** Poles of outlines that have been asked for, whichever search asked. */
 const known = new Memo<readonly Pole[]>(new Memory(16e6), 'poles', ({ length }) => bytesOfRecords(length));
@@ -37,7 +40,7 @@ const known = new Memo<readonly Pole[]>(new Memory(16e6), 'poles', ({ length }) 
  * @param kinds how many there are in all
  */
 export function inTurns(ring: Ring, kind: number, turns: readonly number[], kinds: number): readonly TurnedOutline[] {
-  const most = kinds > MANY ? MOST_POLES.many : MOST_POLES.few;
+  const [, most] = MOST_POLES.find(([shapes]) => kinds * turns.length <= shapes)!;
   const poles = known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
   const hull = convexHull(ring);
   const diameter = Math.max(...hull.flatMap(([ax, ay]) => hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by))));
