@@ -40,9 +40,12 @@ export interface Round {
   readonly after: (answers: readonly (Answer | undefined)[]) => Progress;
 }
 
-/** Searches that go on side by side, and how often they compare what they found. */
-const SEARCHES = 2;
-const ROUNDS = 8;
+/**
+ * Searches that go on side by side, and how often they compare what they found: the same number whatever workers there are.
+ * Drawing a roll together takes a longer breath.
+ */
+const FILLING = { searches: 8, rounds: 8 };
+const SHORTENING = { searches: 4, rounds: 4 };
 
 /** A sheet that is so many times as long as wide is a roll: all that counts is the length that is taken from it. */
 const ROLL = 4;
@@ -79,7 +82,8 @@ export function* fewestSheets({
     const others = layout.sheets.length > 1 || (format.offcuts ?? []).length > 0;
     const fewer = layout.sheets.length > least && others && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
-    const evaluations = Math.ceil(Math.min(total / ROUNDS, total - spent) / SEARCHES);
+    const { searches, rounds } = fewer ? FILLING : SHORTENING;
+    const evaluations = Math.ceil(Math.min(total / rounds, total - spent) / searches);
     const search = { pieces, format, turns, evaluations };
     const { tasks, better } = fewer
       ? filling(search, layout, spent >= total / 4, random)
@@ -129,7 +133,7 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const groups = groupsOf(others, open, random);
   const dealt = groups.length > 1 && more.length > FEW;
   random.shuffle(more);
-  const tasks = Array.from({ length: SEARCHES }, (_, i): FillTask => ({
+  const tasks = Array.from({ length: FILLING.searches }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
     sheets: groups[i % groups.length]!.map((sheet) => others[sheet]!),
@@ -160,7 +164,7 @@ function shortening(search: Search, layout: Layout, random: Random): Step {
   const last = emptiestOf(layout, pieces);
   const reach = (sheet: Placements) =>
     Math.max(...sheet.map(({ piece, turn, x, y }) => box(moved(pieces[piece]!.ring, turn, x, y)).right));
-  const tasks = Array.from({ length: SEARCHES }, (): RollTask => ({
+  const tasks = Array.from({ length: SHORTENING.searches }, (): RollTask => ({
     kind: 'roll',
     ...search,
     placements: layout.sheets[last]!,
@@ -210,7 +214,7 @@ function groupsOf(
     const group = groups[groups.length - 1]!;
     const own = sheets[sheet]!.placements.length;
     if (group.length > 0 && count + own > MOST_PIECES) {
-      if (groups.length === SEARCHES) break;
+      if (groups.length === FILLING.searches) break;
       groups.push([sheet]);
       count = own;
     } else {
