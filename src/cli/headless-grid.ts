@@ -14,6 +14,7 @@ import { UniverSheetsPlugin } from '@univerjs/sheets';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { bindFunctions } from '../embedded/custom-functions/bind';
 import { GridHost } from '../host/grid/grid-host';
+import { noteRowsAtOnce } from '../host/grid/row-index';
 import { Settled } from '../host/grid/settled';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { problemOf } from '../host/problems';
@@ -48,6 +49,7 @@ export async function workOut(
     logLevel: LogLevel.SILENT,
   });
   try {
+    noteRowsAtOnce();
     univer.registerPlugin(UniverFormulaEnginePlugin);
     univer.registerPlugin(UniverSheetsPlugin);
     univer.registerPlugin(UniverSheetsFormulaPlugin, {

@@ -27,6 +27,7 @@ import { lookOfExamples } from '../host/grid/example-look';
 import { fillSums } from '../host/grid/fill-sums';
 import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
+import { noteRowsAtOnce } from '../host/grid/row-index';
 import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
@@ -91,6 +92,7 @@ export function createSpreadsheet(
   widenSelectionOutline();
   letListsFollow();
   forgetTabsLeft();
+  noteRowsAtOnce();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,

@@ -28,8 +28,8 @@ import { withBlanksApart } from './blanks-in-files';
 import { lookOf } from './book-look';
 import { areaOf, bookRule } from './book-rules';
 import { lookTypedOver } from './example-look';
-import { isPlanned, styleId } from './look';
-import { type ResultLook, resultLook, spilledCell, spilledStyle } from './result-look';
+import { isPlanned, styleId, styleOf } from './look';
+import { type ResultLook, resultLook, spilledCell } from './result-look';
 import { namesIn, rulesIn } from './snapshot';
 import { type Spilled, spilledIn } from './spilled-resource';
 
@@ -87,7 +87,8 @@ function fileNames({ name, custom, freeze }: Partial<IWorksheetData>, sheet: num
 
 /** The grid's styles as looks, each once, so that cells share them. */
 class Looks {
-  private readonly known = new Map<string, Look>();
+  /** By what cells look like of which nothing is said. */
+  private readonly known = new Map<IStyleData | undefined, Map<string, Look>>();
 
   constructor(private readonly styles: IWorkbookData['styles']) {}
 
@@ -97,9 +98,20 @@ class Looks {
 
   /** @param ground what a cell looks like of which nothing is said */
   of(style: IStyleData, ground: IStyleData | undefined, id?: string): Look {
-    const key = `${id ?? ''} ${JSON.stringify(style)}`;
-    let look = this.known.get(key);
-    if (!look) this.known.set(key, (look = lookOf({ ...ground, ...style }, id)));
+    return this.find(ground, `${id ?? ''} ${JSON.stringify(style)}`, () => lookOf({ ...ground, ...style }, id));
+  }
+
+  /** Of a cell in a table of ours: the name of its style says all of it. */
+  planned(cell: ReturnType<typeof spilledCell>, ground: IStyleData | undefined): Look {
+    const id = styleId(cell);
+    return this.find(ground, id, () => lookOf({ ...ground, ...styleOf(cell) }, id));
+  }
+
+  private find(ground: IStyleData | undefined, key: string, make: () => Look): Look {
+    let looks = this.known.get(ground);
+    if (!looks) this.known.set(ground, (looks = new Map<string, Look>()));
+    let look = looks.get(key);
+    if (!look) looks.set(key, (look = make()));
     return look;
   }
 }
@@ -223,12 +235,11 @@ class SheetOfGrid {
 
   /** A maker's own style goes before the table's, as it does on the screen. */
   private spilledLook(look: ResultLook, range: IRange, row: number, column: number, own: ICellData | undefined): Look {
-    const at = [row - range.startRow, column - range.startColumn, range.endRow - range.startRow + 1] as const;
+    const { startRow, startColumn, endRow } = range;
+    const cell = spilledCell(look, row - startRow, column - startColumn, endRow - startRow + 1);
     const kept = isPlanned(own?.s) ? undefined : this.looks.style(own?.s);
-    const style = spilledStyle(look, ...at);
-    return kept
-      ? this.looks.of({ ...style, ...kept }, this.ground)
-      : this.looks.of(style, this.ground, styleId(spilledCell(look, ...at)));
+    if (!kept) return this.looks.planned(cell, this.ground);
+    return this.looks.of({ ...styleOf(cell), ...kept }, this.ground);
   }
 
   private comment(cell: ICellData | undefined, row: number, column: number): void {
