@@ -5,6 +5,7 @@ import { readChange, recompute, type Recomputed } from '../../src/cli/recompute-
 import { terminalTable } from '../../src/cli/terminal-table';
 import type { Book } from '../../src/exchange/xlsx/book';
 import { readBook } from '../../src/exchange/xlsx/read';
+import { valuesOnly } from '../../src/exchange/xlsx/values-only';
 import { writeBook } from '../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../src/host/grid/book-of-grid';
 import { snapshotOf } from '../../src/host/grid/snapshot';
@@ -13,6 +14,7 @@ import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { loadBundle } from '../bundle';
 import { planArguments } from '../demo-cells';
+import { faultsOf, partsOf } from '../exchange/xlsx/standard';
 import { letGo } from '../let-go';
 import { smallFile } from './small-run';
 
@@ -50,6 +52,11 @@ describe('recompute', () => {
       const { rules: listed, columns: wide, rows: high, frozen: held } = before.sheets[at]!;
       expect({ rules, columns, rows, frozen }).toEqual({ rules: listed, columns: wide, rows: high, frozen: held });
     });
+  });
+
+  it('is written as the standard has it, with values alone too', async () => {
+    const files = [done.book, valuesOnly(done.book)].map((book) => partsOf(writeBook(book)));
+    expect(await faultsOf(files)).toEqual([[], []]);
   });
 
   it('writes the values that the functions give when they are called by hand', () => {

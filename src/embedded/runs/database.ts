@@ -17,18 +17,38 @@ export interface RunsSchema extends DBSchema {
 
 export type RunsDatabase = IDBPDatabase<RunsSchema>;
 
-/** @throws DOMException where the browser keeps nothing, as in some private windows */
-export function openDatabase(name = 'solebench runs'): Promise<RunsDatabase> {
-  return openDB<RunsSchema>(name, 1, {
-    upgrade(database) {
-      database.createObjectStore('runs', { keyPath: 'id' });
-      database.createObjectStore('contents');
-      database.createObjectStore('states', { keyPath: 'key', autoIncrement: true }).createIndex('run', 'run');
-      database.createObjectStore('past');
-      database.createObjectStore('left');
-      database.createObjectStore('notes');
-    },
-    // A page of a later build that brings its own form waits for nobody.
-    blocking: (_now, _next, event) => (event.target as IDBDatabase).close(),
-  });
+const VERSION = 1;
+
+/**
+ * @param ended is told where the browser, or a page of a later build, has closed the database
+ * @throws Error where a later build has made another of it; DOMException where the browser keeps nothing, as in some
+ * private windows
+ */
+export async function openDatabase(
+  name = 'solebench runs',
+  ended: () => void = () => undefined,
+): Promise<RunsDatabase> {
+  try {
+    return await openDB<RunsSchema>(name, VERSION, {
+      upgrade(database) {
+        database.createObjectStore('runs', { keyPath: 'id' });
+        database.createObjectStore('contents');
+        database.createObjectStore('states', { keyPath: 'key', autoIncrement: true }).createIndex('run', 'run');
+        database.createObjectStore('past');
+        database.createObjectStore('left');
+        database.createObjectStore('notes');
+      },
+      // A page of a later build that brings its own form waits for nobody.
+      blocking: (_now, _next, event) => {
+        (event.target as IDBDatabase).close();
+        ended();
+      },
+      terminated: ended,
+    });
+  } catch (error) {
+    if (!(error instanceof DOMException) || error.name !== 'VersionError') throw error;
+    throw new Error('a newer version of the page keeps the runs now; load this page again to have it', {
+      cause: error,
+    });
+  }
 }

@@ -30,7 +30,7 @@ export function leave(store: RunStore, left: Omit<Left, 'content'>, workbook: IW
   try {
     localStorage.setItem(PREFIX + key, JSON.stringify(whole));
   } catch {
-    forget(left);
+    // What the visit left there before stays, should this be lost: the next page takes both in, by their versions.
     store.leave(key, whole);
   }
 }

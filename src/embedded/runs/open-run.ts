@@ -12,6 +12,8 @@ export class OpenRun {
   private before: IWorkbookData | undefined;
   private queue: Promise<unknown> = Promise.resolve();
   private underWay = 0;
+  /** How many times it was left since it was kept. */
+  private timesLeft = 0;
 
   /**
    * @param version what is kept; 0 where nothing is yet
@@ -45,7 +47,9 @@ export class OpenRun {
   /** Leaves a workbook for the next page, before this returns. */
   leave(workbook: IWorkbookData): void {
     const { store, id, version: from, underWay } = this;
-    leave(store, { id, from, by: store.visit, version: from + underWay + 1, at: Date.now() }, workbook);
+    // A page that came back after it was left may be left again before anything is kept.
+    const version = from + underWay + ++this.timesLeft;
+    leave(store, { id, from, by: store.visit, version, at: Date.now() }, workbook);
   }
 
   private async keepNext(workbook: IWorkbookData): Promise<void> {
@@ -61,6 +65,7 @@ export class OpenRun {
       this.moved(run);
     }
     this.before = workbook;
+    this.timesLeft = 0;
     forget({ id, by: store.visit });
   }
 

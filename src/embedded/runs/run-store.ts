@@ -11,21 +11,27 @@ export const STATES = { most: 100, bytes: 24 * 2 ** 20 } as const;
 
 /** All runs that this browser keeps. What it writes goes in whole or not at all. */
 export class RunStore {
+  /** The database while it is open, and as it is being opened. */
+  private database: RunsDatabase | undefined;
+  private opening: Promise<RunsDatabase> | undefined;
+
   private constructor(
-    private readonly database: RunsDatabase,
+    private readonly name: string | undefined,
     /** The visit, by which a run says who kept it last. */
     readonly visit: string,
     private readonly now: () => number,
   ) {}
 
-  /** @throws DOMException where the browser keeps nothing */
+  /** @throws Error where the browser keeps nothing, or a newer version of the page keeps it */
   static async open(database?: string, visit = newId(), now: () => number = Date.now): Promise<RunStore> {
-    return new RunStore(await openDatabase(database), visit, now);
+    const store = new RunStore(database, visit, now);
+    await store.opened();
+    return store;
   }
 
   /** Runs and what is in the bin, the latest first. */
   async list(): Promise<{ readonly runs: readonly Run[]; readonly bin: readonly Run[] }> {
-    const all = (await this.database.getAll('runs')).sort((one, other) => other.changed - one.changed);
+    const all = (await (await this.opened()).getAll('runs')).sort((one, other) => other.changed - one.changed);
     return {
       runs: all.filter(({ removed }) => removed === undefined),
       bin: all
@@ -34,26 +40,26 @@ export class RunStore {
     };
   }
 
-  run(id: string): Promise<Run | undefined> {
-    return this.database.get('runs', id);
+  async run(id: string): Promise<Run | undefined> {
+    return (await this.opened()).get('runs', id);
   }
 
   /** The run of the last visit; where that is no longer in the list, the one changed last. */
   async latest(): Promise<Run | undefined> {
     const { runs } = await this.list();
-    const last = await this.database.get('notes', 'last');
+    const last = await (await this.opened()).get('notes', 'last');
     const sound = runs.filter(({ damaged }) => !damaged);
     return sound.find(({ id }) => id === last) ?? sound[0];
   }
 
   /** Says which run the next visit begins with. */
   async visited(id: string): Promise<void> {
-    await this.database.put('notes', id, 'last');
+    await (await this.opened()).put('notes', id, 'last');
   }
 
   /** What is kept of a run, as it was saved. */
-  content(id: string): Promise<unknown> {
-    return this.database.get('contents', id);
+  async content(id: string): Promise<unknown> {
+    return (await this.opened()).get('contents', id);
   }
 
   /**
@@ -124,16 +130,18 @@ export class RunStore {
 
   /** Changes before what a run holds now, the latest first. */
   async states(id: string): Promise<readonly EarlierState[]> {
-    return ((await this.database.getAllFromIndex('states', 'run', id)) as EarlierState[]).reverse();
+    return ((await (await this.opened()).getAllFromIndex('states', 'run', id)) as EarlierState[]).reverse();
   }
 
   /** The workbook before a change, packed. */
-  past(key: number): Promise<Uint8Array | undefined> {
-    return this.database.get('past', key);
+  async past(key: number): Promise<Uint8Array | undefined> {
+    return (await this.opened()).get('past', key);
   }
 
   /** Hands over the run of a page on its way out: no answer is waited for. */
   leave(key: string, left: unknown): void {
+    // To open it anew takes longer than the page is there.
+    if (!this.database) return;
     const work = this.database.transaction('left', 'readwrite');
     const put = work.store.put(left, key);
     work.commit();
@@ -143,17 +151,33 @@ export class RunStore {
 
   /** What pages on their way out handed over. */
   async left(): Promise<readonly (readonly [key: string, left: unknown])[]> {
-    const work = this.database.transaction('left');
+    const work = (await this.opened()).transaction('left');
     const [keys, values] = await Promise.all([work.store.getAllKeys(), work.store.getAll()]);
     return keys.map((key, at) => [key, values[at]] as const);
   }
 
   async forgetLeft(key: string): Promise<void> {
-    await this.database.delete('left', key);
+    await (await this.opened()).delete('left', key);
   }
 
   close(): void {
-    this.database.close();
+    this.database?.close();
+    this.database = this.opening = undefined;
+  }
+
+  /** The database, opened anew where it was closed meanwhile. */
+  private opened(): Promise<RunsDatabase> {
+    const ended = () => {
+      this.database = this.opening = undefined;
+    };
+    this.opening ??= openDatabase(this.name, ended).then(
+      (database) => (this.database = database),
+      (error: unknown) => {
+        ended();
+        throw error;
+      },
+    );
+    return this.opening;
   }
 
   private change(id: string, changed: (run: Run) => Run): Promise<void> {
@@ -195,7 +219,7 @@ export class RunStore {
 
   /** Does something in one transaction: all of it is kept in the end, or nothing. */
   private async whole<T>(work: (within: Work) => Promise<T>): Promise<T> {
-    const transaction = this.database.transaction(PARTS, 'readwrite');
+    const transaction = (await this.opened()).transaction(PARTS, 'readwrite');
     // Told of below; of what fails before the end, that failure itself.
     transaction.done.catch(() => undefined);
     let answer: T;
@@ -203,7 +227,8 @@ export class RunStore {
       answer = await work(transaction);
     } catch (error) {
       abort(transaction);
-      throw error;
+      // Where the browser has ended it, as without room, its requests tell only that it has ended.
+      throw transaction.error ?? error;
     }
     await transaction.done;
     return answer;

@@ -10,7 +10,7 @@ import { workbookIn } from '../../../src/embedded/runs/workbook-in';
 import { small, titleOf } from './small-workbook';
 
 /** Storage that writes at once, with room for so many letters. */
-function storage(room: number) {
+function storage(room: { readonly letters: number }) {
   const items: Record<string, string> = {};
   return new Proxy(items, {
     get: (_, key) =>
@@ -18,7 +18,7 @@ function storage(room: number) {
         getItem: (name: string) => items[name] ?? null,
         removeItem: (name: string) => void delete items[name],
         setItem: (name: string, text: string) => {
-          if (text.length > room) throw new DOMException('No room.', 'QuotaExceededError');
+          if (text.length > room.letters) throw new DOMException('No room.', 'QuotaExceededError');
           items[name] = text;
         },
       })[String(key)],
@@ -37,9 +37,12 @@ describe('the run that a page works on', () => {
 
   beforeEach(() => {
     [name, moved] = [`open run ${++database}`, []];
-    vi.stubGlobal('localStorage', storage(10_000));
+    vi.stubGlobal('localStorage', storage({ letters: 10_000 }));
   });
-  afterEach(() => vi.unstubAllGlobals());
+  afterEach(() => {
+    vi.unstubAllGlobals();
+    vi.restoreAllMocks();
+  });
 
   it('is kept change by change, with a way back before each that was entered', async () => {
     const store = await visit('one');
@@ -74,7 +77,7 @@ describe('the run that a page works on', () => {
     ['the storage that writes at once', 10_000],
     ['the database', 10],
   ])('is taken in by the next page when it is left for %s', async (_where, room) => {
-    vi.stubGlobal('localStorage', storage(room));
+    vi.stubGlobal('localStorage', storage({ letters: room }));
     const store = await visit('one');
     const { id } = await store.make(small('Run'));
     const run = await opened(store, id);
@@ -111,6 +114,27 @@ describe('the run that a page works on', () => {
     await (await opened(await visit('two'), id)).keep(small('Run, elsewhere'));
     await takeInLeft(store);
     expect(await titles(store)).toEqual(['Run, elsewhere', 'Run, late']);
+  });
+
+  it('is not lost where a page is left twice and has no room the second time', async () => {
+    const room = { letters: 10_000 };
+    vi.stubGlobal('localStorage', storage(room));
+    const store = await visit('one');
+    const { id } = await store.make(small('Run'));
+    const run = await opened(store, id);
+    run.leave(small('Run, left'));
+    room.letters = 10;
+    // What the database is given last is sometimes lost.
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementationOnce(function (this: IDBObjectStore) {
+      return this.get('nothing') as IDBRequest;
+    });
+    run.leave(small('Run, left again'));
+    await takeInLeft(await visit('two'));
+    expect(await held(store, id)).toBe('Run, left');
+    // With room in the database, what was left last counts.
+    run.leave(small('Run, left at last'));
+    await takeInLeft(await visit('three'));
+    expect([await titles(store), (await store.run(id))?.version]).toEqual([['Run, left at last'], 4]);
   });
 
   it('puts aside what was left and cannot be read', async () => {

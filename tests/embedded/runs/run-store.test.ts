@@ -1,4 +1,6 @@
 import 'fake-indexeddb/auto';
+import { forceCloseDatabase } from 'fake-indexeddb';
+import { openDB } from 'idb';
 import type { IWorkbookData } from '@univerjs/core';
 import { afterEach, describe, expect, it, vi } from 'vitest';
 import { openDatabase } from '../../../src/embedded/runs/database';
@@ -149,5 +151,58 @@ describe('the runs that a browser keeps', () => {
     await keep('Second', 2);
     expect(await held(first, id)).toBe('Second');
     expect((await first.states(id)).map(({ what }) => what)).toEqual(['Second']);
+  });
+
+  it('make room too where the browser tells of none only when it ends the work', async () => {
+    const { first } = await stores();
+    const { id } = await first.make(small('Run'));
+    const keep = async (title: string) => {
+      const from = (await first.run(id))?.version ?? 0;
+      const state = { at: 5, what: title, packed: new Uint8Array(8) };
+      await first.keep({ id, workbook: small(title), from, by: first.visit, at: 5, state });
+    };
+    await keep('First');
+    const full = new DOMException('No room.', 'QuotaExceededError');
+    const put = IDBObjectStore.prototype.put;
+    let refusals = 1;
+    vi.spyOn(IDBObjectStore.prototype, 'put').mockImplementation(function (this: IDBObjectStore, ...args) {
+      const request = put.apply(this, args);
+      // As the database's standard has it, "abort a transaction": all that is asked for fails by the end, which has the reason.
+      if (this.name === 'contents' && refusals-- > 0) {
+        const { transaction } = this;
+        transaction.abort();
+        Object.defineProperty(transaction, 'error', { value: full });
+      }
+      return request;
+    });
+    await keep('Second');
+    expect(await held(first, id)).toBe('Second');
+    expect((await first.states(id)).map(({ what }) => what)).toEqual(['Second']);
+    refusals = 9;
+    await expect(keep('Third')).rejects.toBe(full);
+    expect([await held(first, id), (await first.run(id))?.version]).toEqual(['Second', 3]);
+  });
+
+  it('are kept on where the browser closed the database meanwhile', async () => {
+    const opened = vi.spyOn(IDBFactory.prototype, 'open');
+    const { first } = await stores();
+    const { id } = await first.make(small('Run'));
+    for (const { value } of opened.mock.results) forceCloseDatabase((value as IDBOpenDBRequest).result as never);
+    await new Promise((resolve) => setTimeout(resolve));
+    await first.keep({ id, workbook: small('Run, kept'), from: 1, by: first.visit });
+    expect(await held(first, id)).toBe('Run, kept');
+    expect(await titles(first)).toEqual(['Run, kept']);
+  });
+
+  it('are left to a newer version of the page, and what is kept no longer says why', async () => {
+    const { first, name } = await stores();
+    const { id } = await first.make(small('Run'));
+    const newer = await openDB(name, 2);
+    const why = 'a newer version of the page keeps the runs now; load this page again to have it';
+    const kept = first.keep({ id, workbook: small('Run, kept'), from: 1, by: first.visit });
+    await expect(kept).rejects.toThrow(why);
+    await expect(RunStore.open(name)).rejects.toThrow(why);
+    expect(await newer.get('runs', id)).toMatchObject({ name: 'Run', version: 1 });
+    newer.close();
   });
 });
