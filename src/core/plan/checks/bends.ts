@@ -10,34 +10,46 @@ import type { StyleRun } from '../runs';
 import type { Check } from './check';
 import { worst } from './worst';
 
-/** Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. */
+/**
+ * Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. Of
+ * which it is not known what it takes, once, where it is stretched most.
+ */
 export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
   const subject = style.code;
-  return (['over', 'hollow'] as const).flatMap((side) => {
+  const unknown = new Map<string, Check & { readonly kind: 'tubeUnknown' }>();
+  const known = (['over', 'hollow'] as const).flatMap((side) => {
     const tightest = worst(sizes, ({ bottom }) => 1 / (radiusOf(bottom, side) ?? Infinity));
     const radius = tightest && radiusOf(tightest.bottom, side);
     if (!tightest || radius === undefined) return [];
     const bent = new Map<string, Layer>();
     for (const layer of tightest.bottom.layers)
       if (layer.follows) bent.set(`${layer.part} ${fold(layer.stock)}`, layer);
-    return [...bent.values()].map((layer): Check => {
+    return [...bent.values()].flatMap((layer): readonly Check[] => {
       const { part, thickness } = layer;
       const strain = 2 * radius > thickness ? bendStrain(thickness, radius, side) : 1;
-      const tube = stocks.get(fold(layer.stock))?.smallestTube;
-      if (tube === undefined) return { kind: 'tubeUnknown', subject, verdict: 'lookAt', part, strain, found: radius };
+      const stock = fold(layer.stock);
+      const tube = stocks.get(stock)?.smallestTube;
+      if (tube === undefined) {
+        if (strain > (unknown.get(stock)?.strain ?? -Infinity))
+          unknown.set(stock, { kind: 'tubeUnknown', subject, verdict: 'lookAt', part, strain, found: radius });
+        return [];
+      }
       const wanted = leastRadius(thickness, tube / thickness, side);
-      return {
-        kind: 'bend',
-        subject,
-        verdict: radius >= wanted ? 'holds' : 'lookAt',
-        found: radius,
-        wanted,
-        part,
-        side,
-        strain,
-      };
+      return [
+        {
+          kind: 'bend',
+          subject,
+          verdict: radius >= wanted ? 'holds' : 'lookAt',
+          found: radius,
+          wanted,
+          part,
+          side,
+          strain,
+        },
+      ];
     });
   });
+  return [...known, ...unknown.values()];
 }
 
 const radii = derived<Profile, Readonly<Record<BendSide, number | undefined>>>('tightest radii of a last');
