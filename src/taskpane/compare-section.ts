@@ -100,9 +100,15 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
     <p class="caption">
       Each way is planned anew for this style’s own pairs, on sheets of its own. The least of a line is written bold.
     </p>
-    ${button(`Change it under ${heading}`, () => lead({ table: INPUT_TABLES.styles.name, code: style.code, heading }), {
-      kind: 'plain',
-    })}
+    <p class="acts">
+      ${button(
+        `Change it under ${heading}`,
+        () => lead({ table: INPUT_TABLES.styles.name, code: style.code, heading }),
+        {
+          kind: 'plain',
+        },
+      )}
+    </p>
   </section>`;
 }
 

@@ -127,10 +127,12 @@ function asked(cell: TriedCell, watched: Watched, whatIf: WhatIf): TemplateResul
     ${
       whatIf.running
         ? nothing
-        : button('Plan each', () => whatIf.start(watched.tables, watched.where), {
-            kind: 'go',
-            label: `Plan the run with each number for ${cell.name}`,
-          })
+        : html`<p class="acts">
+            ${button('Plan each', () => whatIf.start(watched.tables, watched.where), {
+              kind: 'go',
+              label: `Plan the run with each number for ${cell.name}`,
+            })}
+          </p>`
     }`;
 }
 
