@@ -32,6 +32,7 @@ const rooms = {
     'stock',
     'cutting/quick-layout.ts',
     'cutting/search',
+    'cutting/pattern',
     'cutting/rows',
     'cutting/sheet',
     'geometry',

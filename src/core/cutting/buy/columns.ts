@@ -2,6 +2,7 @@ import { greatestOf } from '../../numerics/extremes';
 import type { Placements } from '../sheet/layout';
 import type { Ground } from './ground';
 import { knapsack } from './knapsack';
+import { patternSheets } from './pattern-sheets';
 import type { Solver } from './programme';
 
 /** One sheet as it can be cut. */
@@ -83,6 +84,7 @@ export function columnsFor(
   const columns = new Columns(at, wanted.length);
   for (const sheet of ground.sheets(wanted)) columns.add(sheet);
   if (!ground.inRows || columns.list.length === 0) return { columns: columns.list, whole: [] };
+  for (const sheet of patternSheets(ground, wanted)) columns.add(sheet);
   const generation = new Generation(columns, ground, solver, most);
   const fitting = wanted.map((count, kind) => (ground.fits[kind] ? count : 0));
   for (const [kind, count] of fitting.entries()) if (count > 0) generation.lay(only(fitting, kind));

@@ -20,10 +20,24 @@ export interface Choice {
  */
 export function knapsack(choices: readonly Choice[], whole: number): readonly number[] {
   const division = divisionFor(choices.map(({ size }) => size));
-  const room = Math.floor(division * whole + 1e-9);
+  const steps = (size: number) => Math.max(1, Math.ceil(division * (size - WHOLE)));
+  return chosen(choices, steps, Math.floor(division * whole + 1e-9)).counts;
+}
+
+/** No choice that fits in the whole is worth more than this one, of sizes rounded down to a 12,000th. */
+export function knapsackAtMost(
+  choices: readonly Choice[],
+  whole: number,
+): { readonly counts: readonly number[]; readonly worth: number } {
+  const steps = (size: number) => Math.floor(MOST_STEPS * size);
+  return chosen(choices, steps, Math.max(0, Math.ceil(MOST_STEPS * whole)));
+}
+
+/** @param room steps in the whole */
+function chosen(choices: readonly Choice[], stepsOf: (size: number) => number, room: number) {
   const value = new Float64Array(room + 1);
   const bundles = choices.flatMap(({ size, value: worth, most }, kind) => {
-    const steps = Math.max(1, Math.ceil(division * (size - WHOLE)));
+    const steps = stepsOf(size);
     const list: { readonly kind: number; readonly count: number; readonly steps: number; readonly worth: number }[] =
       [];
     let left = worth > 0 ? Math.min(most, Math.floor(room / steps)) : 0;
@@ -34,7 +48,7 @@ export function knapsack(choices: readonly Choice[], whole: number): readonly nu
     }
     return list;
   });
-  const chosen = bundles.map(({ steps, worth }) => {
+  const taken = bundles.map(({ steps, worth }) => {
     const here = new Uint8Array(room + 1);
     for (let at = room; at >= steps; at--) {
       const more = value[at - steps]! + worth;
@@ -44,12 +58,12 @@ export function knapsack(choices: readonly Choice[], whole: number): readonly nu
   });
   const counts = choices.map(() => 0);
   for (let i = bundles.length - 1, at = room; i >= 0; i--) {
-    if (!chosen[i]![at]) continue;
+    if (!taken[i]![at]) continue;
     const { kind, count, steps } = bundles[i]!;
     counts[kind]! += count;
     at -= steps;
   }
-  return counts;
+  return { counts, worth: value[room]! };
 }
 
 /** The fewest steps of which every size is a whole number. */

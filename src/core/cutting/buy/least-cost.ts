@@ -5,6 +5,7 @@ import { type Room, type Weighing, weighings, weighingsByArea } from '../sheet/w
 import type { Ground } from './ground';
 import { addPurchases, type Draft } from './purchases';
 import type { Solver } from './programme';
+import { worthsOnSheets } from './worth-on-sheets';
 
 /** Weighings of each kind of sheet that are held against a purchase. */
 const MOST_WEIGHINGS = 12;
@@ -18,8 +19,15 @@ export function leastCost(kinds: readonly Piece[], grounds: readonly Ground[], s
   const draft: Draft = { variables: [], rows: [] };
   const pieces = kinds.reduce((sum, { count }) => sum + count, 0);
   const packs = addPurchases(draft, grounds, pieces, false);
-  for (const { weight, hold } of tellingWeighings(kinds, grounds)) {
-    const holds = grounds.map((ground) => hold(roomOf(ground)));
+  const byRoom = tellingWeighings(kinds, grounds).map(({ weight, hold }) => ({
+    weight,
+    holds: grounds.map((ground) => hold(roomOf(ground))),
+  }));
+  const byWorth = worthsOnSheets(kinds, grounds, solver).map((worth) => ({
+    weight: kinds.reduce((sum, { count }, i) => sum + count * worth.kinds[i]!, 0),
+    holds: worth.holds,
+  }));
+  for (const { weight, holds } of [...byRoom, ...byWorth]) {
     const onHand = grounds.reduce((sum, ground, i) => sum + (ground.onHand > 0 ? holds[i]! * ground.onHand : 0), 0);
     const lack = weight * (1 - 1e-9) - onHand;
     if (!(lack > 0)) continue;

@@ -34,3 +34,25 @@ export function jobOf(pieces: readonly Piece[], formats: readonly BuyFormat[], c
     effort: 0,
   };
 }
+
+/** Orders that some full sheets were cut into without waste: no fewer can hold them (derived). */
+export function backwards(seed: number, patterns: number, length: number) {
+  const random = lcg(seed);
+  const counts = new Map<number, number>();
+  let sheets = 0;
+  for (let i = 0; i < patterns; i++) {
+    const times = 1 + Math.floor(15 * random());
+    sheets += times;
+    for (let left = length; left > 0;) {
+      const piece = left < 320 ? left : 80 + 10 * Math.floor(18 * random());
+      counts.set(piece, (counts.get(piece) ?? 0) + times);
+      left -= piece;
+    }
+  }
+  return { orders: [...counts], sheets };
+}
+
+function lcg(seed: number): () => number {
+  let state = seed >>> 0;
+  return () => (state = (Math.imul(state, 1664525) + 1013904223) >>> 0) / 2 ** 32;
+}
