@@ -95,17 +95,31 @@ function offcutCells(
   return [...cleared.filter(({ row, column }) => !overwritten.has(`${row} ${column}`)), ...written];
 }
 
-/** Pairs that are cut by row; a table of before is given the column where it has a blank one. */
+/**
+ * Pairs that are cut by row, and what their stock cost; a table of before is given the columns where it has blank ones.
+ */
 function cutCells(tables: Tables, { rows }: Booking): readonly TableCell[] {
   const { name, columns } = pairageTable;
   const cells = tables.get(name) ?? [];
-  const known = columnsIn(pairageTable, cells[0] ?? []).get('cut');
-  const column = known ?? (cells[0] ?? []).findIndex((_, at) => cells.every((line) => isBlank(line[at])));
-  if (column < 0) throw lacking(pairageTable, columns.cut.heading);
-  return [
-    ...(known === undefined ? [cell(name, 0, column, columns.cut.heading)] : []),
-    ...rows.map(({ row, pairs }) => cell(name, row.row, column, pairs)),
-  ];
+  const [headings = []] = cells;
+  const known = columnsIn(pairageTable, headings);
+  const blank = headings.flatMap((_, at) => (cells.every((line) => isBlank(line[at])) ? [at] : []));
+  return (['cut', 'stockCut'] as const).flatMap((one) => {
+    const { heading } = columns[one];
+    const column = known.get(one) ?? blank.shift();
+    if (column === undefined) throw lacking(pairageTable, heading);
+    return [
+      ...(known.has(one) ? [] : [cell(name, 0, column, heading)]),
+      ...rows.map(({ row, pairs, stock }) =>
+        cell(name, row.row, column, one === 'cut' ? pairs : stock === undefined ? '' : money(stock)),
+      ),
+    ];
+  });
+}
+
+/** As exact as sums of money need it. */
+function money(exact: number): number {
+  return Number(exact.toFixed(4));
 }
 
 function servedLayouts(tables: Tables, { accounts }: Booking): readonly TableCell[] {

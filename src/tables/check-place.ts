@@ -80,6 +80,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   daysOnLast: own(lasts.name, 'Days on last'),
   late: own(pairage.name, 'Due'),
   pairsCut: own(pairage.name, 'Cut'),
+  stockCut: own(pairage.name, 'Stock cut'),
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   measuredApart: own(stock.name, 'Measured'),
   price: own(stock.name, 'Price'),

@@ -27,6 +27,18 @@ export const pairageTable = table({
       }),
       0,
     ),
+    stockCut: defaulted(
+      number({
+        heading: 'Stock cut',
+        meaning:
+          'What the sheets of the cut pairs of the row cost, in your money, filled in when cutting is booked; Cost shares it over the pairs of the style',
+        least: 0,
+        most: 1e9,
+        format: '0.00',
+        width: 58,
+      }),
+      0,
+    ),
     total: sums({ heading: 'Pairs', meaning: 'Sum of the row; not read', width: 84 }),
   },
   bySize: {
@@ -43,6 +55,7 @@ export const pairageTable = table({
 export function toPairage({
   bySize,
   cut,
+  stockCut,
   ...row
 }: Reading<(typeof pairageTable)['columns']>['rows'][number]): PairageRow {
   const { pairs } = askedOf({ pairs: bySize });
@@ -53,5 +66,5 @@ export function toPairage({
       `${cut} of its ${pairs} pairs are cut; enter the others in a row of their own`,
     );
   }
-  return { ...row, pairs: bySize, ...(cut > 0 && { cut: true }) };
+  return { ...row, pairs: bySize, ...(cut > 0 && { cut: true, ...(stockCut > 0 && { stockCut }) }) };
 }

@@ -65,7 +65,7 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
   placed.forEach(({ name, column, size }, at) => {
     const figures = size !== undefined || column?.kind === 'number';
     const align = figures ? 'right' : 'left';
-    const unit = name === 'price' ? money : column?.unit;
+    const unit = name === 'price' || name === 'stockCut' ? money : column?.unit;
     const heading = column ? headingOf({ heading: column.heading, ...(unit && { unit }) }) : size;
     cells.push({ row, column: at, role: 'heading', align, value: heading as string | number });
     const sum = name === 'total' && sizes.length > 0;

@@ -112,7 +112,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   heights[4] = 18;
   const pairageAt = 6;
   const pairage = inputBlock(pairageTable, contents.pairage, pairageAt, {
-    columns: ['style', 'customer', 'due', 'total', 'cut'],
+    columns: ['style', 'customer', 'due', 'total', 'cut', 'stockCut'],
     sizes,
     // Rows for a first run; the demo's are the maker's to add to.
     spare: examples ? 11 : 2,

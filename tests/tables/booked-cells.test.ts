@@ -58,6 +58,16 @@ describe('bookedCells', () => {
     expect(onHand(before) + bought - cut).toBe(onHand(plan));
   });
 
+  it('leave what a pair costs as it was, of every style, and the hours without cutting out', () => {
+    const costOf = ({ costs }: typeof plan) => costs.map(({ pair, stock }) => [pair, stock]);
+    const [now, then] = [costOf(planOf(demo)), costOf(plan)];
+    expect(then).toHaveLength(now.length);
+    // Rows have their sums of money to four digits.
+    for (const [i, line] of now.entries()) for (const at of [0, 1]) expect(then[i]![at]).toBeCloseTo(line[at]!, 3);
+    expect(plan.summary().whole).toBeCloseTo(planOf(demo).summary().whole, 2);
+    expect(plan.summary().hours).toBeLessThan(planOf(demo).summary().hours);
+  });
+
   it('take the offcuts that are used, and give what is left a code of its own and its place', () => {
     const used = planOf(demo).cutting.stocks.flatMap(({ offcuts }) => offcuts.map(({ code }) => code));
     expect(used.length).toBeGreaterThan(0);
@@ -100,10 +110,10 @@ describe('bookedCells', () => {
     expect(left.filter((line) => line.some((cell) => cell !== ''))).toEqual([headings, own]);
   });
 
-  it('give a pairage of before the column Cut where it has a blank one, and else say what to do', () => {
-    const before = without(demo, 'Pairage', 'Cut');
+  it('give a pairage of before the columns where it has blank ones, and else say what to do', () => {
+    const before = without(without(demo, 'Pairage', 'Stock cut'), 'Pairage', 'Cut');
     const filled = written(before, booked(before));
-    expect(filled.get('Pairage')![0]).toContain('Cut');
+    expect(filled.get('Pairage')![0]).toEqual(expect.arrayContaining(['Cut', 'Stock cut']));
     expect(planOf(filled).cutting.stocks).toEqual([]);
     const narrow = new Map([
       ...before,

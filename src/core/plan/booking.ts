@@ -5,6 +5,7 @@ import { Problem } from '../problem';
 import { purchase } from '../stock/purchase';
 import { sheetArea, type Stock } from '../stock/stock';
 import { fold } from './codes';
+import { stockOfRow } from './cost/stock-cut';
 import type { StockCutting } from './cutting';
 import { askedOf, type OffcutRow, type PairageRow } from './inputs';
 import { limitsOf } from './limits';
@@ -50,8 +51,15 @@ export interface Booking {
   /** Stocks of which the plan does not know where what is left lies: hides, and sheets that are not sound all over. */
   readonly byHand: readonly Stock[];
   readonly accounts: readonly AreaAccount[];
-  /** Rows of Pairage of which all pairs are cut then, with their number. */
-  readonly rows: readonly { readonly row: PairageRow; readonly pairs: number }[];
+  readonly rows: readonly BookedRow[];
+}
+
+/** A row of Pairage of which all pairs are cut then. */
+export interface BookedRow {
+  readonly row: PairageRow;
+  readonly pairs: number;
+  /** What their stock costs as it is planned, money; undefined where a price is missing. */
+  readonly stock: number | undefined;
 }
 
 /**
@@ -73,10 +81,14 @@ export function booking(plan: Plan): Booking {
     byHand: [...new Set(stocks.filter(isByHand).map(({ stock }) => stock))],
     accounts: pieces.map(({ cutting, left }) => accountOf(cutting, left)),
     rows: pairage
-      .filter(({ cut }) => !cut)
-      .map((row) => ({ row, pairs: askedOf(row).pairs }))
-      .filter(({ pairs }) => pairs > 0),
+      .filter((row) => !row.cut && askedOf(row).pairs > 0)
+      .map((row) => ({ row, pairs: askedOf(row).pairs, stock: stockOf(row, plan) })),
   };
+}
+
+function stockOf(row: PairageRow, { runs, possible: { orders } }: Plan): number | undefined {
+  const run = runs.styles.find(({ style: { code } }) => fold(code) === fold(row.style));
+  return run && stockOfRow(row, run, orders);
 }
 
 /** Where the area goes if only some of what is left is kept. */

@@ -75,7 +75,7 @@ export function compare(input: PlanInput, code: string, variants: readonly Varia
     // Ways are compared as if nothing were cut yet.
     pairage: input.pairage
       .filter((row) => fold(row.style) === fold(code))
-      .map((row) => (row.cut ? { ...row, cut: false } : row)),
+      .map((row) => (row.cut ? { ...row, cut: false, stockCut: undefined } : row)),
     layouts: [],
     offcuts: [],
     offers: [],

@@ -49,6 +49,8 @@ export interface PairageRow {
   readonly pairs: ReadonlyMap<number, number>;
   /** Whether its pairs are cut: no sheet is needed for them any more. */
   readonly cut?: boolean | undefined;
+  /** What the sheets of its cut pairs cost, as it was booked; money. */
+  readonly stockCut?: number | undefined;
 }
 
 /** What a rate's value means. */

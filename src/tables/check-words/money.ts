@@ -1,14 +1,19 @@
 import { isoOf } from '../../core/calendar';
 import type { Rate } from '../../core/plan/inputs';
 import type { Place } from '../../core/problem';
+import { counted } from '../counted';
 import { WORK_WORDS } from '../words';
 import type { WordsOf } from './words-of';
 
 /** What is said of prices, rates, minutes and days. */
 export const moneyWords: WordsOf<
-  'price' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'dueFar'
+  'price' | 'stockCut' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'dueFar'
 > = {
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
+  stockCut: ({ subject, pairs }) => ({
+    check: 'Stock cut',
+    say: `the cost of ${subject} is without the stock of ${counted(pairs, 'pair')} cut earlier: enter what it cost under Stock cut in Pairage`,
+  }),
   coverage: () => ({
     check: 'Adhesive',
     say: 'no coverage is given, so the adhesive is not counted: enter m² a litre in Costs and times',

@@ -47,7 +47,7 @@ export const sheetWords: WordsOf<
   }),
   pairsCut: ({ found, wanted }) => ({
     check: 'Cut, pairs',
-    say: `${found} of ${wanted} pairs are cut: their sheets are in Cutting, Order and Cost no more`,
+    say: `${found} of ${wanted} pairs are cut: no sheets are planned or ordered for them any more; Cost has what is under Stock cut`,
   }),
   offcutsUsed: (check) => ({
     check: 'Offcuts',

@@ -86,16 +86,20 @@ export const costColumns: ColumnWorkings<CostLine> = {
     given: pairsOf(context, run.style.code),
     what: 'Sum of its pairs in Pairage',
   }),
-  'Stock ¤ a pair': ({ run }, context) => {
+  'Stock ¤ a pair': ({ run, stockCut }, context) => {
     const shares = stockShares(run, context.plan.possible.orders);
-    const steps = shares.map(({ stock, share, money }, i) =>
-      step(
-        `m${below(i + 1)}`,
-        `${stock.code}: all its sheets’ price, of which the style has ${(100 * share).toFixed(1)} % by net area`,
-        undefined,
-        money,
+    const { money: cut } = stockCut;
+    const steps = [
+      ...shares.map(({ stock, share, money }, i) =>
+        step(
+          `m${below(i + 1)}`,
+          `${stock.code}: all its sheets’ price, of which the style has ${(100 * share).toFixed(1)} % by net area`,
+          undefined,
+          money,
+        ),
       ),
-    );
+      ...(cut > 0 ? [before('k', 'What the stock of pairs that are cut cost, under Stock cut in Pairage', cut)] : []),
+    ];
     return {
       given: [
         given('P', 'Pairs of the style', run.pairs),

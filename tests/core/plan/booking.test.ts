@@ -151,6 +151,54 @@ describe('booking', () => {
   });
 });
 
+describe('what the stock of cut pairs cost', () => {
+  const stock = STOCKS.map((one, i) => ({ ...one, Price: 10 + i }));
+  const rows: readonly Named[] = [
+    { Style: 'Betony', Customer: 'Shop', 37: 2, 38: 3 },
+    { Style: 'Betony', Customer: 'Stall', 38: 1, 40: 4 },
+  ];
+  const planned = (pairage: readonly Named[]) => planOf({ stock, pairage });
+  const before = planned(rows);
+  const booked = booking(before).rows.map(({ stock: money }) => money!);
+  const [cost] = before.costs;
+
+  it('is each row’s part of the sheets by net area, and makes up the stock of the style', () => {
+    expect(booked[0]! + booked[1]!).toBeCloseTo(10 * cost!.stock, 9);
+    const area = ({ pairage }: { readonly pairage: readonly Named[] }) =>
+      planned(pairage).pieces.reduce((sum, one) => sum + one.area * one.count, 0);
+    // One stock alone would share it exactly so; the styles’ layers are much alike.
+    expect(booked[0]! / booked[1]!).toBeCloseTo(area({ pairage: [rows[0]!] }) / area({ pairage: [rows[1]!] }), 1);
+  });
+
+  it('leaves the cost of a pair and of the run as they were, once all is booked', () => {
+    const after = planned(rows.map((row, i) => ({ ...row, Cut: 5, 'Stock cut': booked[i] })));
+    expect(after.orders).toEqual([]);
+    expect(after.costs[0]).toMatchObject({ minutes: cost!.minutes, sundries: cost!.sundries });
+    for (const what of ['stock', 'pair', 'whole'] as const) expect(after.costs[0]![what]).toBeCloseTo(cost![what], 9);
+    expect(after.summary().whole).toBeCloseTo(before.summary().whole, 9);
+    expect(after.checks.filter(({ kind }) => kind === 'stockCut')).toEqual([]);
+  });
+
+  it('is added to the stock of pairs that are to be cut, over all pairs (worked by hand)', () => {
+    const [half] = planned([{ ...rows[0]!, Cut: 5, 'Stock cut': 55 }, rows[1]!]).costs;
+    const [rest] = planned([rows[1]!]).costs;
+    expect(half!.stock).toBeCloseTo((55 + 5 * rest!.stock) / 10, 9);
+  });
+
+  it('counts for nothing in a row that is not cut', () => {
+    const typed = planned([{ ...rows[0]!, 'Stock cut': 55 }, rows[1]!]);
+    expect(typed.costs[0]!.stock).toBe(cost!.stock);
+  });
+
+  it('is not said where a sheet has no price', () => {
+    const unpriced = stock.map((one) => ({ ...one, Price: '' }));
+    expect(booking(planOf({ stock: unpriced, pairage: rows })).rows.map(({ stock: money }) => money)).toEqual([
+      undefined,
+      undefined,
+    ]);
+  });
+});
+
 describe('accountOf', () => {
   it('counts an offcut that is not kept among the waste', () => {
     const { accounts, left } = booking(planOf());
@@ -193,6 +241,15 @@ describe('a run that is half cut', () => {
     const [left] = new Plan(inputOf({ ...priced, pairage: [half[1]!] })).costs;
     expect(line!.stock * 8).toBeCloseTo(left!.stock * 3, 9);
     expect(line!.run.pairs).toBe(8);
+  });
+
+  it('says of how many pairs it does not know what their stock cost', () => {
+    const stock = USUAL_TABLES.stock.map((one) => ({ ...one, Price: 10 }));
+    const told = (pairage: readonly Named[]) =>
+      new Plan(inputOf({ stock, pairage })).checks.filter(({ kind }) => kind === 'stockCut');
+    expect(told(half)).toMatchObject([{ subject: 'Betony', verdict: 'lookAt', pairs: 5 }]);
+    expect(told([{ ...half[0]!, 'Stock cut': 40 }, half[1]!])).toEqual([]);
+    expect(told([half[1]!])).toEqual([]);
   });
 
   it('comes to its making once all is cut', () => {

@@ -110,6 +110,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
     }
   /** Pairs of a style that are cut already, and all of its pairs. */
   | ({ readonly kind: 'pairsCut' } & Measured)
+  /** Pairs that are cut and whose stock is in no cost, since nothing says what it cost. */
+  | { readonly kind: 'stockCut'; readonly pairs: number }
   | { readonly kind: 'price' }
   | ({ readonly kind: 'measuredApart' } & Measured)
   | { readonly kind: 'coverage' }

@@ -30,9 +30,9 @@ export function moneyChecks(
       if (line.adhesive === undefined) list.push({ kind: 'coverage', subject, verdict: 'lookAt' });
       if (rates.one('money an hour', [subject]) === undefined)
         list.push({ kind: 'workRate', subject, verdict: 'lookAt' });
-      // Sheets of pairs that are cut are in no cost any more.
-      const whole = line.run.toCut === line.run.pairs;
-      const choice = whole && known(line) ? makeOrBuy(line) : undefined;
+      const { pairsWithout } = line.stockCut;
+      if (pairsWithout > 0) list.push({ kind: 'stockCut', subject, verdict: 'lookAt', pairs: pairsWithout });
+      const choice = pairsWithout === 0 && known(line) ? makeOrBuy(line) : undefined;
       if (choice) {
         const { make: found, buy: wanted, breakEven } = choice;
         list.push({

@@ -13,14 +13,16 @@ import { benchOf } from '../bench';
 import { type BesideStock, besideStock } from './beside-stock';
 import { type Fitting, fittingOf } from './fitting';
 import { ratesOf } from './rates';
+import { type StockCut, stockCutOf } from './stock-cut';
 import { volume } from './volume';
 import { work, type Work } from './work';
 
 /** What a style costs. Figures are for one pair, on the average of the run's sizes; money in the sheet's own. */
 export interface CostLine extends BesideStock {
   readonly run: StyleRun;
-  /** Its share, by net area, of all sheets needed; sheets without a price count nothing. */
+  /** Its share, by net area, of all sheets needed, and what the stock of pairs cost that are cut; sheets without a price count nothing. */
   readonly stock: number;
+  readonly stockCut: StockCut;
   /** On stock and adhesive. */
   readonly spoilage: number;
   readonly pair: number;
@@ -38,7 +40,7 @@ export interface CostLine extends BesideStock {
 export function cost(
   { styles }: Runs,
   orders: readonly OrderLine[],
-  input: Pick<PlanInput, 'rates' | 'stock'>,
+  input: Pick<PlanInput, 'rates' | 'stock' | 'pairage'>,
 ): readonly CostLine[] {
   const rates = ratesOf(input.rates);
   const bench = benchOf(input);
@@ -50,13 +52,15 @@ export function cost(
       adhesive: average(run, (size) => taken.get(size)?.adhesive),
       minutes: average(run, (size) => taken.get(size)?.minutes),
     });
-    const stock = stockShares(run, orders).reduce((sum, { money }) => sum + money, 0) / run.pairs;
+    const stockCut = stockCutOf(code, input.pairage);
+    const stock = stockShares(run, orders).reduce((sum, { money }) => sum + money, stockCut.money) / run.pairs;
     const spoilage = (stock + beside.adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
     const pair = stock + beside.adhesiveCost + beside.sundries + beside.work + spoilage;
     return {
       ...beside,
       run,
       stock,
+      stockCut,
       spoilage,
       pair,
       whole: pair * run.pairs,
