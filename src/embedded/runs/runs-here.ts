@@ -2,6 +2,7 @@ import type { Injector, IWorkbookData } from '@univerjs/core';
 import { whatWentWrong } from '../../core/what-went-wrong';
 import type { GridHost } from '../../host/grid/grid-host';
 import { wholeWorkbook } from '../../host/grid/whole-workbook';
+import { withNoneCut } from '../../host/grid/none-cut';
 import { runName } from '../../host/grid/as-entered';
 import { snapshotOf } from '../../host/grid/snapshot';
 import type { WorkbookPlan } from '../../workbook/workbook';
@@ -101,13 +102,16 @@ export class RunsHere {
     return true;
   }
 
-  /** Makes the next run of one: the same under a name of its own, and goes to it. */
+  /** Makes the next run of one: the same under a name of its own, of which nothing is cut yet, and goes to it. */
   async copy(id: string): Promise<boolean> {
     const workbook = await this.workbookOf(id);
-    const copy = await this.numbered(workbook);
+    const copy = withNoneCut(await this.numbered(workbook));
     const [own, before] = [runName(copy), runName(workbook)];
-    const kept = 'with its pairs, days due and sheets on hand: enter what has changed';
-    return this.add(copy, `“${own}” is a copy of “${before}” ${kept}. “${before}” stays as it is.`);
+    const kept = 'with its pairs and days due, none of them cut; sheets on hand and offcuts come along as they stand';
+    return this.add(
+      copy,
+      `“${own}” is a copy of “${before}” ${kept}. Enter what has changed. “${before}” stays as it is.`,
+    );
   }
 
   /** Calls a run otherwise. @throws Error where it is at work in another tab */
