@@ -3,33 +3,49 @@ import type { PlanInput } from '../core/plan/inputs';
 import type { SizeRun, StyleRun } from '../core/plan/runs';
 import { Problem } from '../core/problem';
 import type { TableCell } from './block-cell';
-import { bare, type Cells } from './cell';
+import { bare, type Cells, isBlank } from './cell';
 import { readHeadings } from './headings';
 import { pairageTable } from './pairage';
 
 /**
- * The cell of Pairage that has one pair more, of a style and size: in a row that has pairs of it and is not cut, the first.
- * @throws Problem where there is no such row
+ * The cells of Pairage that have one pair more, of a style and size, that no customer has ordered: in the first row of the
+ * style that is for none and is not cut, else in a row of its own.
+ * @throws Problem where no column has the size
  */
 export function addedPair(
   tables: ReadonlyMap<string, Cells>,
   { pairage }: Pick<PlanInput, 'pairage'>,
   { style: { code }, last }: StyleRun,
   { size, system }: SizeRun,
-): TableCell {
-  const { name, argument } = pairageTable;
+): readonly TableCell[] {
+  const { name, argument, columns } = pairageTable;
   const [headings = [], ...lines] = tables.get(name) ?? [];
-  const column = readHeadings(pairageTable, headings, lines).sizes.find((one) => one.size === size)?.column;
+  const { at, sizes } = readHeadings(pairageTable, headings, lines);
+  const place = { argument, table: name };
+  const column = sizes.find((one) => one.size === size)?.column;
+  if (column === undefined) throw new Problem('invalid', place, `it has no column of size ${size} to add a pair to`);
   const own = pairage.find(
     (row) =>
       !row.cut &&
+      row.customer === undefined &&
       fold(row.style) === fold(code) &&
-      (row.system ?? last.system) === system &&
-      (row.pairs.get(size) ?? 0) > 0,
+      (row.system ?? last.system) === system,
   );
-  if (!own || column === undefined) {
-    throw new Problem('invalid', { argument, table: name }, `it has no row of ${code} in ${size} to add a pair to`);
+  if (own) {
+    const before = bare(lines[own.row - 1]?.[column]);
+    const pairs = isBlank(before) ? 0 : Number(before);
+    return [{ table: name, row: own.row, column, value: pairs + 1 }];
   }
-  const before = bare(lines[own.row - 1]?.[column]);
-  return { table: name, row: own.row, column, value: (typeof before === 'number' ? before : Number(before)) + 1 };
+  const blank = lines.findIndex((line) => line.every(isBlank));
+  const row = blank < 0 ? lines.length + 1 : blank + 1;
+  const cell = (under: 'style' | 'system', value: string): TableCell => {
+    const found = at.get(under);
+    if (found === undefined) throw new Problem('invalid', place, `it has no column ${columns[under].heading}`);
+    return { table: name, row, column: found, value };
+  };
+  return [
+    cell('style', code),
+    ...(system === last.system ? [] : [cell('system', system)]),
+    { table: name, row, column, value: 1 },
+  ];
 }

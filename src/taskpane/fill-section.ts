@@ -58,7 +58,7 @@ function found(
   return html`${
     added
       ? html`<p role="status">
-          <i class="sign ok" aria-hidden="true"></i> ${named(added)} has a pair more in Pairage.
+          <i class="sign ok" aria-hidden="true"></i> ${named(added)} has a pair more in Pairage, for no customer.
           ${undoes ? 'Undo takes it out again.' : ''} The list is of the run before: find further pairs anew.
         </p>`
       : current

@@ -63,7 +63,7 @@ export class FillingSheets {
     try {
       const tables = await host.tables();
       if (!sameInputs(tables, of.tables)) throw new Error('The tables have changed since; find further pairs anew.');
-      await host.writeTableCells([addedPair(tables, of.plan.input, pair.run, pair.sizeRun)]);
+      await host.writeTableCells(addedPair(tables, of.plan.input, pair.run, pair.sizeRun));
       this.become({ ...state, added: pair });
     } finally {
       this.adding = false;

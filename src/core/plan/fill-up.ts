@@ -33,7 +33,7 @@ const MOST_LAID = 60_000;
 const NATURAL = 10;
 
 /**
- * Which further pair of each style and size that is to be cut comes out of the sheets that are taken anyway: of every offer
+ * Which further pair of each style and size of the run comes out of the sheets that are taken anyway: of every offer
  * as many are bought as before, and no more come off the shelf. A pair is named only where the plan with it, laid anew by
  * the quick rows, takes no more (derived).
  * @param tell how many of how many have been tried, and what was found so far
@@ -54,10 +54,11 @@ export function* fillUp(plan: Plan, tell: (soFar: FillUp) => void = () => undefi
   return { pairs, tried: all.length, notTried: 0 };
 }
 
-/** Sizes of which pairs are to be cut, those with most pairs in the run first. */
-function candidates({ runs }: Plan): readonly { readonly run: StyleRun; readonly sizeRun: SizeRun }[] {
+/** All sizes of the run, those with most pairs in it first; none where no sheet is taken. */
+function candidates({ runs, cutting }: Plan): readonly { readonly run: StyleRun; readonly sizeRun: SizeRun }[] {
+  if (cutting.stocks.length === 0) return [];
   return runs.styles
-    .flatMap((run) => run.sizes.filter(({ toCut }) => toCut > 0).map((sizeRun) => ({ run, sizeRun })))
+    .flatMap((run) => run.sizes.map((sizeRun) => ({ run, sizeRun })))
     .sort((a, b) => b.sizeRun.pairs - a.sizeRun.pairs);
 }
 

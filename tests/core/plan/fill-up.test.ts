@@ -60,7 +60,20 @@ describe('fillUp', () => {
     ]);
   });
 
-  it('offers none of which the pairs are cut already', () => {
+  it('offers sizes of which the pairs are cut already, with all that are in the run', () => {
+    const pairage: readonly Named[] = [
+      { Style: 'Plain', 38: 5, Cut: 5 },
+      { Style: 'Plain', 37: 1, 39: 2 },
+    ];
+    const { pairs } = finished(fillUp(planOf({ pairage })));
+    expect(pairs.map(({ sizeRun }) => [sizeRun.size, sizeRun.pairs])).toEqual([
+      [38, 5],
+      [39, 2],
+      [37, 1],
+    ]);
+  });
+
+  it('offers none of a style of whose stock no sheet is taken, since its pairs are cut already', () => {
     const pairage = [PAIRAGE[0]!, { Style: 'Plain', 38: 5, Cut: 5 }];
     expect(found(planOf({ pairage })).map(([style]) => style)).toEqual(['Slab', 'Slab', 'Slab']);
     expect(found(planOf({ pairage: [{ Style: 'Plain', 38: 5, Cut: 5 }] }))).toEqual([]);
