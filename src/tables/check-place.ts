@@ -58,7 +58,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   bend: ofPart,
   tubeUnknown: ofPart,
   leatherPairs: ofPart,
-  leatherAcross: own(stock.name, 'Direction'),
+  leatherAnyWay: own(stock.name, 'Direction'),
   skiveWide: (check) => style(check.part === 'lift' ? 'Skive to' : 'Sole skive')(check),
   bareGround: style('Outsole'),
   weltHidden: style('Projection'),

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { formatName } from '../core/stock/offer';
 import { gapOf } from '../tables/purchases';
 import { button } from './button';
-import { type Bought, type Buying, cheaper } from './buying';
+import { type Bought, type Buying, type BuyState, cheaper } from './buying';
 import { waiting } from './waiting';
 import type { Watched } from './watched';
 
@@ -49,8 +49,7 @@ export function buySection(
     >
     ${state.kind === 'running' ? running(buying, state.at, state.of) : nothing}
     ${state.kind === 'failed' ? html`<p role="alert">It ended without an answer: ${state.why}.</p>` : nothing}
-    ${state.kind === 'found' ? found(state.bought, watched.money) : nothing}
-    ${state.kind === 'found' ? next(state, buying.isFor(plan), write, undoes) : nothing}
+    ${state.kind === 'found' ? answer(state, buying.isFor(plan), watched.money, write, undoes) : nothing}
     ${
       state.kind === 'running'
         ? nothing
@@ -74,14 +73,31 @@ function running(buying: Buying, at: number, of: number): TemplateResult {
     ${button('Stop', () => buying.stop(), { kind: 'link', label: 'Stop working out what to buy' })}`;
 }
 
-function found(bought: readonly Bought[], money: string): TemplateResult {
+/** What was worked out, as long as it is of the tables as they are, or was written into them. */
+function answer(
+  state: BuyState & { readonly kind: 'found' },
+  current: boolean,
+  money: string,
+  write: (bought: readonly Bought[]) => void,
+  undoes: boolean,
+): TemplateResult {
+  const { bought, written } = state;
+  if (!current && !written) {
+    return html`<p role="status">The tables have changed since it was worked out; work it out anew.</p>`;
+  }
+  return html`${current ? nothing : html`<p class="caption">As it was worked out, of the tables before:</p>`}
+  ${found(bought, current ? 'Now' : 'Before', money)} ${next(state, write, undoes)}`;
+}
+
+/** @param before what is said of the sheets of the plan that it was worked out for */
+function found(bought: readonly Bought[], before: 'Now' | 'Before', money: string): TemplateResult {
   const sum = (of: (one: Bought) => number) => bought.reduce((all, one) => all + of(one), 0);
   const whole = { cost: sum(({ answer }) => answer.cost), least: sum(({ answer }) => answer.least) };
   const plain = sum((one) => one.plain);
   const why = bought.find(({ answer }) => answer.why !== undefined)?.answer.why;
   return html`<p role="status">
-      <b>To pay ${paid(whole.cost, money)}.</b> Now ${paid(plain, money)}; proven least ${paid(whole.least, money)}, gap
-      ${gapOf(whole).toFixed(1)} %.
+      <b>To pay ${paid(whole.cost, money)}.</b> ${before} ${paid(plain, money)}; proven least
+      ${paid(whole.least, money)}, gap ${gapOf(whole).toFixed(1)} %.
     </p>
     ${why === undefined ? nothing : html`<p>These are the quick rows: ${why}.</p>`}
     <div class="scrolls" tabindex="0" role="group" aria-label="What to buy, table">
@@ -95,7 +111,7 @@ function found(bought: readonly Bought[], money: string): TemplateResult {
             <th scope="col" class="num">To pay</th>
             <th scope="col" class="num">Least</th>
             <th scope="col" class="num">Gap %</th>
-            <th scope="col" class="num">Now</th>
+            <th scope="col" class="num">${before}</th>
           </tr>
         </thead>
         <tbody>
@@ -121,7 +137,6 @@ function found(bought: readonly Bought[], money: string): TemplateResult {
 
 function next(
   { bought, written }: { readonly bought: readonly Bought[]; readonly written: boolean },
-  current: boolean,
   write: (bought: readonly Bought[]) => void,
   undoes: boolean,
 ): TemplateResult {
@@ -133,7 +148,6 @@ function next(
   }
   const better = cheaper(bought);
   if (better.length === 0) return html`<p class="caption">The plan’s own sheets cost no more.</p>`;
-  if (!current) return html`<p class="caption">The tables have changed since; work it out anew.</p>`;
   return html`<p class="acts">${button('Write the layouts', () => write(better), { kind: 'go' })}</p>`;
 }
 

@@ -107,9 +107,9 @@ export function cuttingSection(
 /** How well a stock is used, and what laid its pieces. */
 function useInWords(cutting: StockCutting): TemplateResult {
   return html`<p class="caption">
-    ${percent(cutting.areaUse)} area use over ${amount(cutting)}; lost between the pieces
-    ${percent(cutting.lostBetween)}, outside of them ${percent(cutting.lostOutside)}. Least possible ${cutting.least},
-    laid by ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
+    ${percent(cutting.areaUse)} area use over ${amount(cutting)}; of the same area ${percent(cutting.lostBetween)} is
+    lost between the pieces, ${percent(cutting.lostOutside)} outside of them. Least possible ${cutting.least}, laid by
+    ${cutting.source === 'rows' ? 'quick rows' : 'the search'}.
   </p>`;
 }
 

@@ -119,7 +119,7 @@ function cuttingOf(share: Share, all: ToLay, laid: Laid, ignored?: string): Stoc
     netOfStock: share.counts ? all.pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0) : net,
     ground,
     areaUse: net / cutFrom,
-    lostBetween: 1 - net / ground,
+    lostBetween: (ground - net) / cutFrom,
     lostOutside: 1 - ground / cutFrom,
     least,
     sheets,

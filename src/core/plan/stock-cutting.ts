@@ -28,7 +28,7 @@ export interface StockCutting {
   readonly ground: number;
   /** Net area over the area of the sheets and offcuts. */
   readonly areaUse: number;
-  /** Lost between the pieces, as a share of the ground that they take up on each sheet. */
+  /** Lost between the pieces, as a share of the sheets and offcuts: with what is used and what is lost outside all of them. */
   readonly lostBetween: number;
   /** Lost outside of that ground, as a share of the sheets. */
   readonly lostOutside: number;

@@ -5,7 +5,7 @@ import type { WordsOf } from './words-of';
 /** What is said of sheets, and of how they are laid. */
 export const sheetWords: WordsOf<
   | 'leatherPairs'
-  | 'leatherAcross'
+  | 'leatherAnyWay'
   | 'measuredApart'
   | 'layoutIgnored'
   | 'layoutUsed'
@@ -21,9 +21,9 @@ export const sheetWords: WordsOf<
         ? `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance: choose it under Pairs in Bottom stock`
         : `the ${PART_WORDS[check.part].toLowerCase()}s of a pair are laid ${check.pairs}; keep them within so much of one substance`,
   }),
-  leatherAcross: (check) => ({
+  leatherAnyWay: ({ part, across }) => ({
     check: 'Direction',
-    say: `${PART_WORDS[check.part].toLowerCase()}s lie across it: leather soles and insoles are cut along the backbone, never at a quarter turn; choose "end for end" under Direction in Bottom stock`,
+    say: `${PART_WORDS[part].toLowerCase()}s ${across ? 'lie across it' : 'may lie any way'}: leather soles, insoles and welts are cut along the backbone, never at a quarter turn; choose "end for end" under Direction in Bottom stock`,
   }),
   measuredApart: () => ({
     check: 'Thickness, mm',

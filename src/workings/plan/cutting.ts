@@ -137,10 +137,10 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   }),
   'Lost between %': (one, context) => ({
     given: format(context, one),
-    steps: [net(one), ground(one)],
+    steps: [net(one), ground(one), sheet(one), sheets(one), ...offcuts(one)],
     symbol: 'w',
-    what: 'Lost between the pieces',
-    formula: '100 · (1 − N / G)',
+    what: 'Lost between the pieces, of the sheets: with the area use and what is lost outside they are all of it',
+    formula: `100 · (G − N) / (${whole(one)})`,
   }),
   'Lost outside %': (one, context) => ({
     given: format(context, one),

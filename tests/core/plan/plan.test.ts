@@ -97,7 +97,7 @@ describe('Plan', () => {
           expect(verifyLayout(pieces, format, layout)).toEqual([]);
           expect(layout.sheets.length).toBeGreaterThanOrEqual(least);
           // What is used and what is lost between and outside is the whole sheet.
-          expect((1 - lostBetween) * (1 - lostOutside)).toBeCloseTo(areaUse, 9);
+          expect(areaUse + lostBetween + lostOutside).toBeCloseTo(1, 9);
         }
         for (const { need, onHand, buy } of plan.orders) expect(onHand + buy).toBeGreaterThanOrEqual(need);
       }),

@@ -22,16 +22,24 @@ export function offcutChecks({ stocks }: Cutting): readonly Check[] {
 
 const LENGTHWISE: ReadonlySet<Part> = new Set<Part>(['insole', 'midsole', 'sole', 'outsole']);
 
-/** Of leather, soles and insoles lie along the backbone, never at a quarter turn: it stretches and wears otherwise across (common practice). */
+/**
+ * Of leather, soles and insoles lie along the backbone, never at a quarter turn: it stretches and wears otherwise across; and
+ * so do welts, which must not stretch (common practice).
+ */
 export function leatherChecks({ stocks }: Cutting): readonly Check[] {
+  const codes = new Set<string>();
   return stocks.flatMap(({ stock, lines, layout }): readonly Check[] => {
-    if (stock.material !== 'leather' || stock.direction !== 'any way') return [];
-    const across = allPlacements(layout).find(({ piece, turn }) => {
-      const part = lines[Math.floor(piece / FEET.length)]?.layer.part;
-      return part !== undefined && LENGTHWISE.has(part) && Math.abs(Math.sin((turn * Math.PI) / 180)) > ACROSS;
-    });
-    const part = across && lines[Math.floor(across.piece / FEET.length)]?.layer.part;
-    return part ? [{ kind: 'leatherAcross', subject: stock.code, verdict: 'lookAt', part }] : [];
+    if (stock.material !== 'leather' || stock.direction !== 'any way' || codes.has(stock.code)) return [];
+    const partAt = (piece: number) => lines[Math.floor(piece / FEET.length)]?.layer.part;
+    const isLengthwise = (part: Part | undefined) => part !== undefined && LENGTHWISE.has(part);
+    const across = allPlacements(layout).find(
+      ({ piece, turn }) => isLengthwise(partAt(piece)) && Math.abs(Math.sin((turn * Math.PI) / 180)) > ACROSS,
+    );
+    const parts = lines.map(({ layer }) => layer.part);
+    const part = across ? partAt(across.piece) : (parts.find(isLengthwise) ?? parts.find((one) => one === 'welt'));
+    if (!part) return [];
+    codes.add(stock.code);
+    return [{ kind: 'leatherAnyWay', subject: stock.code, verdict: 'lookAt', part, across: across !== undefined }];
   });
 }
 

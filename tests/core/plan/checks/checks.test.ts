@@ -187,16 +187,23 @@ describe('checks', () => {
     expect(kinds(rolled, 'rocker')).toMatchObject([{ verdict: 'holds', found: 30 }]);
   });
 
-  it('find leather soles that lie across their sheet, where nothing keeps them along it', () => {
+  it('find leather soles that nothing keeps along their sheet, and say where some lie across it', () => {
     // 400 mm wide and 120 mm long: a sole has room across it alone.
     const across = { Width: 400, Length: 120, Direction: '' };
-    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', across) }, 'leatherAcross')).toMatchObject(
-      [{ subject: 'Bend 4', part: 'sole', verdict: 'lookAt' }],
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', across) }, 'leatherAnyWay')).toMatchObject(
+      [{ subject: 'Bend 4', part: 'sole', verdict: 'lookAt', across: true }],
     );
     const along = { Direction: 'end for end' };
-    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', along) }, 'leatherAcross')).toEqual([]);
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', along) }, 'leatherAnyWay')).toEqual([]);
+    // Of a wide sheet they come out along it; the next run may lay them across all the same.
+    const wide = { Direction: '' };
+    expect(kinds({ styles: style({ Sole: 'Bend 4' }), stock: stock('Bend 4', wide) }, 'leatherAnyWay')).toMatchObject([
+      { subject: 'Bend 4', part: 'sole', verdict: 'lookAt' },
+    ]);
+    // Lifts and covers lie as they come.
+    expect(kinds({ styles: style({ Lifts: 'Bend 4' }), stock: stock('Bend 4', wide) }, 'leatherAnyWay')).toEqual([]);
     const cork = { Width: 400, Length: 120 };
-    expect(kinds({ styles: style({ Sole: 'Cork 4' }), stock: stock('Cork 4', cork) }, 'leatherAcross')).toEqual([]);
+    expect(kinds({ styles: style({ Sole: 'Cork 4' }), stock: stock('Cork 4', cork) }, 'leatherAnyWay')).toEqual([]);
   });
 
   it('find leather soles to be paired, sizes without a last, and orders that come late', () => {
