@@ -2,8 +2,9 @@ import { WAIT_ITEMS } from '../core/steps/usual-times';
 import { STEP_KINDS } from '../core/steps/step';
 import { type Rate, RATE_UNITS, type RateUnit } from '../core/plan/inputs';
 import { Problem } from '../core/problem';
+import { type Cell, isBlank } from './cell';
 import type { Reading } from './read';
-import { choice, number, optional, table, text } from './schema';
+import { choice, number, optional, readDay, type Required, table, text } from './schema';
 
 export const ratesTable = table({
   name: 'Costs and times',
@@ -14,7 +15,7 @@ export const ratesTable = table({
     scope: optional(
       text({ heading: 'For', meaning: 'A style, a stock or a material that it holds for; blank is all' }),
     ),
-    value: number({ heading: 'Value', meaning: 'How much', least: 0, most: 1e6, format: '0.00' }),
+    value: valueColumn(),
     unit: choice({ heading: 'Unit', meaning: 'What the value is in', former: ['Counts'], width: 150 }, RATE_UNITS),
     step: optional(
       choice(
@@ -28,6 +29,33 @@ export const ratesTable = table({
     ),
   },
 });
+
+/** A value that is no number: of some units it may be something else. */
+interface NoNumber {
+  readonly cell: Cell;
+  readonly problem: Problem;
+}
+
+function valueColumn(): Required<number | NoNumber> {
+  const inner = number({
+    heading: 'Value',
+    meaning: 'How much; of the day of start a day such as 2027-06-14',
+    least: 0,
+    most: 1e6,
+    format: '0.00',
+  });
+  return {
+    ...inner,
+    read(cell, place) {
+      try {
+        return inner.read(cell, place);
+      } catch (problem) {
+        if (problem instanceof Problem && !isBlank(cell)) return { cell, problem };
+        throw problem;
+      }
+    },
+  };
+}
 
 /** What a value in such a unit may be; in others it may be anything from 0. */
 const BOUNDS: Readonly<
@@ -50,7 +78,8 @@ const BOUNDS: Readonly<
  * A rate from its row.
  * @throws Problem for a value that cannot be in its unit.
  */
-export function toRate({ bySize: _none, ...rate }: Reading<(typeof ratesTable)['columns']>['rows'][number]): Rate {
+export function toRate({ bySize: _none, ...row }: Reading<(typeof ratesTable)['columns']>['rows'][number]): Rate {
+  const rate = { ...row, value: valueOf(row) };
   const bound = BOUNDS[rate.unit];
   if (bound && !bound.sound(rate.value)) {
     const place = { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Value' };
@@ -72,4 +101,18 @@ export function toRate({ bySize: _none, ...rate }: Reading<(typeof ratesTable)['
     );
   }
   return rate;
+}
+
+function valueOf({
+  value,
+  unit,
+  row,
+}: {
+  readonly value: number | NoNumber;
+  readonly unit: RateUnit;
+  readonly row: number;
+}): number {
+  if (typeof value === 'number') return value;
+  if (unit !== 'day of start') throw value.problem;
+  return readDay(value.cell, { argument: 'rates', table: 'Costs and times', row, column: 'Value' });
 }

@@ -130,17 +130,20 @@ export function sums(about: About): Column<undefined> {
 
 /** A day: the spreadsheet's day number, or text such as 2027-06-14 or, in the run's year, 14 June. */
 export function date(about: About): Required<number> {
-  return column('date', { ...about, format: 'd mmm yyyy' }, (rich, place, { year } = {}) => {
-    const cell = bare(rich);
-    const day = typeof cell === 'string' ? dayIn(cell, year) : undefined;
-    if (day && 'day' in day) return day.day;
-    const words = typeof cell === 'string' && cell.trim() !== '' && !isError(cell);
-    if (words && (day || !/^\s*\d+([.,]\d+)?\s*$/.test(cell))) {
-      const why = day?.unclear ?? 'is no day that the sheet knows; enter one such as 2027-06-14';
-      throw new Problem('invalid', place, `${cellInWords(cell)} ${why}`);
-    }
-    return readNumber(rich, { least: 1, most: 200_000 }, place);
-  });
+  return column('date', { ...about, format: 'd mmm yyyy' }, (rich, place, { year } = {}) => readDay(rich, place, year));
+}
+
+/** A day in a cell, as the spreadsheet's number. @throws Problem that names a form in which days are read */
+export function readDay(rich: Cell, place: Place, year?: number): number {
+  const cell = bare(rich);
+  const day = typeof cell === 'string' ? dayIn(cell, year) : undefined;
+  if (day && 'day' in day) return day.day;
+  const words = typeof cell === 'string' && cell.trim() !== '' && !isError(cell);
+  if (words && (day || !/^\s*\d+([.,]\d+)?\s*$/.test(cell))) {
+    const why = day?.unclear ?? 'is no day that the sheet knows; enter one such as 2027-06-14';
+    throw new Problem('invalid', place, `${cellInWords(cell)} ${why}`);
+  }
+  return readNumber(rich, { least: 1, most: 200_000 }, place);
 }
 
 /**

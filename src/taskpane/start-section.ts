@@ -27,8 +27,8 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
     ${
       empty
         ? html`<p class="small">
-            The demo fills the tables with an invented run. Blank tables have headings, drop-downs and one example of
-            each.
+            The demo fills the tables with an invented run. Blank tables have headings, drop-downs and examples to type
+            over.
           </p>`
         : open.length > 0
           ? html`<p>

@@ -91,7 +91,7 @@ export const blank: WorkbookPlan = planningWorkbook({
   ],
   outlines: [],
   offers: [],
-  offcuts: [{ code: 'Example', stock: 'Foam 10', length: 500, width: 400 }],
+  offcuts: [],
   ticket: {},
   examples: true,
 });

@@ -4,7 +4,7 @@ import type { Last } from '../../src/core/last/last';
 import type { PlanInput, Rate } from '../../src/core/plan/inputs';
 import { lastsTable, toLast } from '../../src/tables/lasts';
 import { readPlan } from '../../src/tables/plan-input';
-import { ratesTable } from '../../src/tables/rates';
+import { ratesTable, toRate } from '../../src/tables/rates';
 import { type Reading, readTable } from '../../src/tables/read';
 import type { Columns, Table } from '../../src/tables/schema';
 import { stockTable, toStock } from '../../src/tables/stock';
@@ -80,7 +80,7 @@ export function findSample(code: string): Stock {
 }
 
 export function ratesOf(...named: readonly Named[]): readonly Rate[] {
-  return named.map((one, i) => ({ ...rowOf(ratesTable, { Item: `Rate ${i}`, ...one }), row: i + 1 }));
+  return named.map((one, i) => toRate({ ...rowOf(ratesTable, { Item: `Rate ${i}`, ...one }), row: i + 1 }));
 }
 
 /** The tables of a plan by their argument, as records by heading. */

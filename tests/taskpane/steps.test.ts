@@ -23,6 +23,14 @@ describe('the first steps through the tables', () => {
     expect(order).toEqual(['Lasts', 'Bottom stock', 'Styles', 'Pairage', 'Costs and times']);
   });
 
+  it('go through every table that has an example to type over', () => {
+    const filled = Object.entries(tableCells(blank)).filter(([, cells]) =>
+      cells.slice(1).some((line) => line.some((cell) => cell !== '' && cell !== null)),
+    );
+    const order = steps(new Map(), [], blank).map(({ table }) => table);
+    expect(filled.map(([name]) => name).sort()).toEqual([...order].sort());
+  });
+
   it('are begun where a cell cannot be read, and where the plan finds a slip in the table', () => {
     const tables = tablesOf(demo);
     const lasts = (tables.get('Lasts') ?? []).map((row, i) =>
