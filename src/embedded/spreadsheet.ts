@@ -38,6 +38,7 @@ import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
 import { passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
+import { wordsWhileFollowing } from './words-while-following';
 
 /** The grid with one workbook in it. */
 export interface Spreadsheet {
@@ -96,7 +97,7 @@ export function createSpreadsheet(
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords) },
+    locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords, wordsWhileFollowing(sheetsWords)) },
     logLevel: LogLevel.WARN,
   });
   addPlugins(univer, container);

@@ -119,31 +119,45 @@ describe('the runs of a browser', () => {
     // A dozen pages are loaded here, one after the other.
   }, 240_000);
 
-  it('are at work in one tab at a time, and handed over on request', async () => {
+  it('are at work in one tab at a time: others follow, and are handed it on request', async () => {
     const { context, page, sheet } = await open();
     await sheet.enter('A5', '22');
-    const second = await open({ in: context, ready: false });
-    await second.page.getByText('“Test run” is open in another tab.').waitFor();
+    const second = await open({ in: context });
+    const elsewhere =
+      /“Test run” is at work in another tab\. What is kept there shows here, and nothing can be entered\./;
+    await second.page.getByText(elsewhere).waitFor();
+    await second.sheet.shows('A5', 'A5. 22.0');
+    // What is kept in the one shows in the other, and nothing can be entered there.
     await page.bringToFront();
-    // Not kept yet when it is asked for.
     await sheet.enter('A5', '23');
     await second.page.bringToFront();
-    await second.page.getByRole('button', { name: 'Work here' }).click();
-    await shown(second.page);
+    // Whoever looks at a cell there goes on looking at it.
+    await second.sheet.saying('A5. 23.0');
+    await second.page.keyboard.type('99');
+    await second.page.getByText('Press Work here, above the sheet, to enter anything.').waitFor();
+    await second.page.keyboard.press('Enter');
+    await kept(second.page);
+    await second.page.keyboard.press('Escape');
     await second.sheet.shows('A5', 'A5. 23.0');
+    await page.bringToFront();
+    // Not kept yet when it is asked for.
+    await sheet.enter('A5', '24');
+    await second.page.bringToFront();
+    await second.page.getByRole('button', { name: 'Work here' }).click();
+    await second.page.getByText(elsewhere).waitFor({ state: 'detached' });
+    await second.sheet.shows('A5', 'A5. 24.0');
     await second.sheet.enter('A5', '33');
     await page.bringToFront();
-    await page.getByText('“Test run” is at work in another tab now.').waitFor();
-    // Nothing that is typed here counts any more.
-    await page.keyboard.type('99');
-    await page.keyboard.press('Enter');
-    await kept(page);
-    await page.getByRole('button', { name: 'Work here again' }).click();
-    await page.getByText('“Test run” is open in another tab.').waitFor();
+    await page.getByText(elsewhere).waitFor();
+    await sheet.shows('A5', 'A5. 33.0');
     // A tab that is closed lets go by itself.
     await second.page.close();
+    await page.getByText(elsewhere).waitFor({ state: 'detached' });
+    await sheet.enter('A5', '44');
+    await kept(page);
+    await page.reload();
     await shown(page);
-    await sheet.shows('A5', 'A5. 33.0');
+    await sheet.shows('A5', 'A5. 44.0');
   });
 
   it('are told of at once where the browser has no room or keeps nothing, and can be saved as a file', async () => {

@@ -17,12 +17,22 @@ import type { RunStore } from './run-store';
 import { dayInWords } from './times';
 import { workbookIn } from './workbook-in';
 
-/** A run that this tab has, and the workbook in it. */
+/** A run that this tab has or looks at, and the workbook in it. */
 export interface Entered {
   readonly run: OpenRun;
   readonly workbook: IWorkbookData;
   /** Whether its values are to be worked out before it is shown. */
   readonly fresh: boolean;
+  /** Where another tab has it: what is shown of it meanwhile. */
+  readonly elsewhere?: Elsewhere & { readonly shown: IWorkbookData };
+}
+
+/** A run that is at work in another tab. */
+export interface Elsewhere {
+  /** Asks that tab to hand it over. */
+  readonly take: () => void;
+  /** Resolves once this tab has it. */
+  readonly held: Promise<void>;
 }
 
 /** What entering a run needs. */
@@ -80,21 +90,24 @@ async function askBack({ store, doorway }: Entrance, { id, name }: Run, removed:
   await store.giveBack(id);
 }
 
-/** Opens a run that is kept, as soon as no other tab has it. @returns undefined where it is to be looked for again */
+/** Opens a run that is kept, to look at where another tab has it. @returns undefined where it is to be looked for again */
 async function openKept(entrance: Entrance, { id, name, damaged }: Run): Promise<Entered | undefined> {
   const { store, holding, doorway, moved, lost } = entrance;
   const others = (await store.list()).runs.filter((one) => one.id !== id);
-  const elsewhere = (take: () => void) => {
-    const here = {
-      name: 'Work here',
-      run: () => {
-        doorway.show(`Waiting for the other tab to keep “${name}”.`, [], []);
-        take();
-      },
-    };
+  const elsewhere = await heldOrElsewhere(holding, id, lost);
+  if (elsewhere) {
+    const run = await store.run(id);
+    const workbook = run && !damaged && run.removed === undefined ? workbookIn(await store.content(id)) : undefined;
+    if (run && workbook) {
+      // The grid works on the very workbook that it is given.
+      const shown = structuredClone(workbook);
+      const looked = new OpenRun(store, id, run.version, moved);
+      return { run: looked, workbook, fresh: false, elsewhere: { ...elsewhere, shown } };
+    }
+    const here = { name: 'Work here', run: elsewhere.take };
     doorway.show(`“${name}” is open in another tab.`, [here], others);
-  };
-  await holding.hold(id, elsewhere, lost);
+    await elsewhere.held;
+  }
   doorway.clear();
   // The tab that had it may have left more on its way out. What cannot be taken in now is so at another visit.
   await alone(() => takeInLeft(store)).catch(() => undefined);
@@ -140,5 +153,13 @@ function askDamaged(
       ],
       others,
     );
+  });
+}
+
+/** Resolves once this tab has a run, or another turns out to have it. */
+export function heldOrElsewhere(holding: Holding, id: string, lost: () => void): Promise<Elsewhere | undefined> {
+  return new Promise((resolve, reject) => {
+    const held: Promise<void> = holding.hold(id, (take) => resolve({ take, held }), lost);
+    held.then(() => resolve(undefined), reject);
   });
 }

@@ -12,6 +12,8 @@ type Message =
   | { readonly kind: 'has'; readonly run: string }
   /** Whoever has the run is to hand it over. */
   | { readonly kind: 'give'; readonly run: string }
+  /** A run's latest change is kept. */
+  | { readonly kind: 'kept'; readonly run: string }
   /** The list of runs has changed. */
   | { readonly kind: 'list' };
 
@@ -99,6 +101,18 @@ export class Holding {
     this.listeners.add((message) => {
       if (message.kind === 'give' && message.run === this.held?.run) listener();
     });
+  }
+
+  /** Calls when another tab has kept a change of a run. */
+  onKept(run: string, listener: () => void): () => void {
+    const hears = (message: Message) => message.kind === 'kept' && message.run === run && listener();
+    this.listeners.add(hears);
+    return () => this.listeners.delete(hears);
+  }
+
+  /** Tells other tabs that a change of a run is kept. */
+  kept(run: string): void {
+    this.tell({ kind: 'kept', run });
   }
 
   /** Calls when another tab has changed the list of runs. */

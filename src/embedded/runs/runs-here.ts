@@ -22,8 +22,9 @@ import { workbookIn } from './workbook-in';
 export interface Kept {
   readonly store: RunStore;
   readonly holding: Holding;
-  readonly open: OpenRun;
-  readonly keeping: Keeping;
+  /** The run at hand, unless another tab has it. */
+  readonly open?: OpenRun;
+  readonly keeping?: Keeping;
 }
 
 /** What dealing with runs needs of the page. */
@@ -48,14 +49,14 @@ export class RunsHere {
 
   /** The run that the page works on, as the list knows it. */
   get openId(): string | undefined {
-    return this.kept?.open.id;
+    return this.kept?.open?.id;
   }
 
   /** Runs and the bin, once what was changed here is kept. */
   async list(): ReturnType<RunStore['list']> {
     if (!this.kept) return { runs: [], bin: [] };
     // What cannot be kept is told of already; the list is shown all the same.
-    await this.kept.keeping.now().catch(() => undefined);
+    await this.kept.keeping?.now().catch(() => undefined);
     return this.kept.store.list();
   }
 
@@ -91,7 +92,7 @@ export class RunsHere {
   /** Goes to another run, or to that of the last visit. @returns whether the page is being left */
   async go(id: string | undefined): Promise<boolean> {
     try {
-      await this.kept?.keeping.now();
+      await this.kept?.keeping?.now();
     } catch {
       const own = this.host.workbookName;
       const lost = `“${own}” could not be kept: what you changed in it last is lost when you leave it. Go on?`;
@@ -130,7 +131,7 @@ export class RunsHere {
   async remove(id: string): Promise<void> {
     const { store, holding, keeping } = await this.free(id);
     const here = id === this.openId;
-    if (here) await keeping.handOver();
+    if (here) await keeping?.handOver();
     await store.remove(id);
     holding.listChanged();
     if (!here) return;
@@ -157,7 +158,8 @@ export class RunsHere {
 
   /** Changes of the run at hand, the latest first. */
   async states(): Promise<readonly EarlierState[]> {
-    return (await this.kept?.store.states(this.kept.open.id)) ?? [];
+    const { store, open } = this.kept ?? {};
+    return store && open ? store.states(open.id) : [];
   }
 
   /** Puts what the run held before a change into it, in one step for undo. */
@@ -200,6 +202,8 @@ export class RunsHere {
    * @param why it cannot be a run of its own
    */
   async inPlace(workbook: IWorkbookData, why: string, said = ''): Promise<boolean> {
+    // What stands here is another tab's.
+    if (this.kept && !this.kept.open) throw new Error(why);
     const [own, next] = [this.host.workbookName, runName(workbook)];
     const question = `${why} “${next}” can take the place of “${own}”; undo brings that back until the page is closed. Go on?`;
     if (!(await this.page.ask(question))) return false;
