@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { costPicture } from '../drawing/cost-picture';
 import { pairsPicture } from '../drawing/pairs-picture';
 import { INPUT_TABLES } from '../tables/input-tables';
@@ -6,7 +6,7 @@ import { allCut } from './book-section';
 import type { Lead } from './go-to';
 import type { PictureFrame } from './picture-frame';
 import { waiting } from './waiting';
-import type { Watched } from './watched';
+import type { Shown, Watched } from './watched';
 
 /** The whole run: its pairs by size, and what its stock costs by material. */
 export function runSection(
@@ -15,20 +15,27 @@ export function runSection(
   frames: { readonly pairs: PictureFrame; readonly cost: PictureFrame },
   width: number,
 ): TemplateResult {
-  const { runs, shown, money } = watched;
+  const { runs, shown, standing } = watched;
   if (runs.length === 0 || !shown) {
-    const slips = watched.standing.kind === 'slips';
+    const slips = standing.kind === 'slips';
     return waiting(
       watched,
       slips ? 'Nothing can be planned yet: first put right what Checks names.' : 'No pairs in this run yet.',
     );
   }
-  const results = watched.results ?? watched.before;
+  return html`<section class="section" aria-labelledby="pairs">
+      ${pairsBySize(watched, shown, lead, frames.pairs, width)}
+    </section>
+    ${waiting(watched)} ${costByMaterial(watched, lead, frames.cost, width)}`;
+}
+
+function pairsBySize(watched: Watched, shown: Shown, lead: Lead, frame: PictureFrame, width: number): TemplateResult {
+  const { runs } = watched;
   const byId = (id: string) =>
     runs
       .flatMap(({ style, sizes }) => sizes.map(({ system, size }) => ({ style: style.code, system, size })))
       .find(({ style, system, size }) => `${style} ${system} ${size}` === id);
-  const pairs = frames.pairs.view(
+  return frame.view(
     {
       draw: (u) => pairsPicture({ runs, shown }, u),
       picked: byIdOf(watched),
@@ -43,44 +50,44 @@ export function runSection(
     },
     width,
   );
-  const orders = results?.orders ?? [];
-  const stock = watched.cutting?.stock.material;
-  return html`<section class="section" aria-labelledby="pairs">${pairs}</section>
-    ${waiting(watched)}
-    ${
-      orders.length > 0
-        ? html`<section class="section" aria-labelledby="cost">
-            ${frames.cost.view(
-              {
-                draw: (u) => costPicture({ orders, money, shown: stock }, u),
-                picked: stock,
-                onPick: (material) => {
-                  const found = orders.find(({ cutting }) => cutting.stock.material === material);
-                  if (found) watched.show({ stock: found.cutting.stock.code });
-                },
-                onEnter: (material) => {
-                  const found = orders.find(({ cutting }) => cutting.stock.material === material);
-                  if (found) {
-                    lead({
-                      table: INPUT_TABLES.stock.name,
-                      code: found.cutting.stock.code,
-                      heading: 'Price',
-                    });
-                  }
-                },
-              },
-              width,
-              html`<p class="caption">Stock to buy, whole sheets and packs; what is on hand costs nothing here.</p>`,
-            )}
-          </section>`
-        : watched.standing.kind === 'slips' || watched.results
-          ? html`<section class="section">
-              <p>
-                ${allCut(watched) ? 'All pairs are cut: no stock is to buy.' : 'No cost yet: first put right what Checks names.'}
-              </p>
-            </section>`
-          : ''
-    }`;
+}
+
+/** What is to buy, of the plan before until there is a new one; or why nothing is. */
+function costByMaterial(
+  watched: Watched,
+  lead: Lead,
+  frame: PictureFrame,
+  width: number,
+): TemplateResult | typeof nothing {
+  const { results, before, standing, money } = watched;
+  const orders = (results ?? before)?.orders ?? [];
+  if (orders.length === 0) {
+    if (!results && standing.kind !== 'slips') return nothing;
+    const why = allCut(watched)
+      ? 'All pairs are cut: no stock is to buy.'
+      : 'No cost yet: first put right what Checks names.';
+    return html`<section class="section"><p>${why}</p></section>`;
+  }
+  const shown = watched.cutting?.stock.material;
+  const stockOf = (material: string) =>
+    orders.find(({ cutting }) => cutting.stock.material === material)?.cutting.stock;
+  const picture = frame.view(
+    {
+      draw: (u) => costPicture({ orders, money, shown }, u),
+      picked: shown,
+      onPick: (material) => {
+        const stock = stockOf(material);
+        if (stock) watched.show({ stock: stock.code });
+      },
+      onEnter: (material) => {
+        const stock = stockOf(material);
+        if (stock) lead({ table: INPUT_TABLES.stock.name, code: stock.code, heading: 'Price' });
+      },
+    },
+    width,
+    html`<p class="caption">Stock to buy, whole sheets and packs; what is on hand costs nothing here.</p>`,
+  );
+  return html`<section class="section" aria-labelledby="cost">${picture}</section>`;
 }
 
 function byIdOf({ sizeRun, shown }: Watched): string | undefined {
