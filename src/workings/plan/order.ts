@@ -1,9 +1,10 @@
 import { sheetArea } from '../../core/stock/stock';
 import type { OrderLine } from '../../core/plan/order';
+import { inPacks } from '../../core/stock/purchase';
 import { convertUnit } from '../../core/units';
 import { offersTable } from '../../tables/offers';
 import { step } from '../working';
-import { cell, type ColumnWorkings, type Context } from './context';
+import { cell, type ColumnWorking, type ColumnWorkings, type Context } from './context';
 import { cuttingColumns } from './cutting';
 
 const ofCutting =
@@ -22,6 +23,37 @@ const stock = (
   of.offer !== undefined && name in offersTable.columns
     ? cell(context, 'offers', of.offer, name, symbol, value)
     : cell(context, 'stock', of.row, name, symbol, value);
+
+/** What is bought of one of several offers of a format. */
+function boughtOfOne(line: OrderLine, context: Context): ColumnWorking {
+  const { stock: of, offers, sheets } = line.cutting;
+  const { onHand, minimum, pack } = of;
+  const shelf = offers.reduce((sum, offer) => sum + offer.onHand, 0);
+  const before = offers.slice(0, offers.indexOf(of)).reduce((sum, offer) => sum + offer.onHand, 0);
+  const bought = line.need - Math.min(onHand, Math.max(0, sheets - before));
+  const others = offers.filter((offer) => offer !== of);
+  return {
+    given: [
+      stock(context, line, 'price'),
+      stock(context, line, 'onHand'),
+      stock(context, line, 'minimum', 'm', minimum),
+      stock(context, line, 'pack', 'k', pack),
+      ...others.flatMap((offer) => {
+        const one = { ...line, cutting: { ...line.cutting, stock: offer } };
+        return ['price', 'onHand', 'minimum', 'pack'].map((name) => stock(context, one, name));
+      }),
+    ],
+    steps: [
+      step('n', 'Sheets of this format', undefined, sheets),
+      step('h', 'On the shelf, of all its offers', undefined, shelf),
+      step('l', 'Sheets that lack', 'max(0, n − h)', Math.max(0, sheets - shelf)),
+      step('x', 'Of these bought of this offer: at least cost, tried out over all offers', undefined, bought),
+    ],
+    symbol: 'B',
+    what: bought === 0 ? 'Nothing to buy of it' : 'No fewer than are sold, in whole packs',
+    formula: inPacks(of, bought) === line.buy ? (bought === 0 ? 'x' : '⌈max(x, m) / k⌉ · k') : undefined,
+  };
+}
 
 export const orderColumns: ColumnWorkings<OrderLine> = {
   Stock: ofCutting('Stock'),
@@ -44,16 +76,7 @@ export const orderColumns: ColumnWorkings<OrderLine> = {
   Buy: (line, context) => {
     const { stock: of, offers } = line.cutting;
     const { onHand, minimum, pack } = of;
-    if (offers.length > 1) {
-      return {
-        given: offers.flatMap((offer) => {
-          const one = { ...line, cutting: { ...line.cutting, stock: offer } };
-          return ['price', 'onHand', 'minimum', 'pack'].map((name) => stock(context, one, name));
-        }),
-        steps: [step('n', 'Sheets of this format', undefined, line.cutting.sheets)],
-        what: 'What is bought of this offer where all its sheets cost least, tried out over all offers of the format',
-      };
-    }
+    if (offers.length > 1) return boughtOfOne(line, context);
     const lack = Math.max(0, line.need - onHand);
     return {
       given: [
