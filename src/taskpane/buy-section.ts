@@ -94,12 +94,11 @@ function found(bought: readonly Bought[], before: 'Now' | 'Before', money: strin
   const sum = (of: (one: Bought) => number) => bought.reduce((all, one) => all + of(one), 0);
   const whole = { cost: sum(({ answer }) => answer.cost), least: sum(({ answer }) => answer.least) };
   const plain = sum((one) => one.plain);
-  const why = bought.find(({ answer }) => answer.why !== undefined)?.answer.why;
   return html`<p role="status">
       <b>To pay ${paid(whole.cost, money)}.</b> ${before} ${paid(plain, money)}; proven least
       ${paid(whole.least, money)}, gap ${gapOf(whole).toFixed(1)} %.
     </p>
-    ${why === undefined ? nothing : html`<p>These are the quick rows: ${why}.</p>`}
+    ${whys(bought).map((sentence) => html`<p>${sentence}</p>`)}
     <div class="scrolls" tabindex="0" role="group" aria-label="What to buy, table">
       <table class="figures">
         <thead>
@@ -133,6 +132,15 @@ function found(bought: readonly Bought[], before: 'Now' | 'Before', money: strin
         </tbody>
       </table>
     </div>`;
+}
+
+/** Why some stocks are bought as the quick rows take them. */
+function whys(bought: readonly Bought[]): readonly string[] {
+  const reasons = new Set(bought.flatMap(({ answer: { why } }) => why ?? []));
+  return [...reasons].map((why) => {
+    const own = bought.filter(({ answer }) => answer.why === why).map(({ wanted }) => wanted.stock.code);
+    return `These are the quick rows${own.length === bought.length ? '' : ` for ${own.join(', ')}`}: ${why}.`;
+  });
 }
 
 function next(

@@ -51,7 +51,7 @@ const BEST_KINDS = [2, 5, 13];
 const FULLER = [0.02, 0, -0.03];
 
 /** Sheets with more pieces than this count as several: to lay them takes as long. */
-const FEW = 20;
+const FEW = 40;
 
 /** Worth more than a sheet by less is rounding. */
 const WORTH = 1e-6;
@@ -166,7 +166,7 @@ class Generation {
     };
     while (left.some((count) => count > 0)) {
       const mix = this.bestMix(left);
-      if (!mix) return this.rest(left, sheets);
+      if (!mix || this.spent >= this.most) return this.rest(left, sheets);
       const { list, values } = mix;
       const order = [...list.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
       const before = sheets.length;

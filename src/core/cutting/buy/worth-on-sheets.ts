@@ -1,4 +1,4 @@
-import { leastOf } from '../../numerics/extremes';
+import { greatestOf, leastOf } from '../../numerics/extremes';
 import type { Piece } from '../sheet/piece';
 import { roomOn } from '../sheet/sheet';
 import { weighings } from '../sheet/weighings';
@@ -15,8 +15,9 @@ export interface Worth {
 /** Prices that are found for pieces, before it is enough. */
 const ROUNDS = 40;
 
-/** With more kinds than this, so many lie on a sheet that their areas tell as much. */
-const MOST_KINDS = 60;
+/** Where more than this lie on a sheet, of more kinds than this, their areas tell as much. */
+const MOST_ON_SHEET = 12;
+const FEW_KINDS = 3;
 
 /** Areas are sound to this share: the tolerance all round a piece is less. */
 const SLACK = 1e-4;
@@ -28,7 +29,6 @@ const SLACK = 1e-4;
  * sheet holds (Farley, "A note on bounding a class of linear programming problems", Oper. Res. 38, 1990).
  */
 export function worthsOnSheets(kinds: readonly Piece[], grounds: readonly Ground[], solver: Solver): readonly Worth[] {
-  if (kinds.length > MOST_KINDS) return [];
   const choices = grounds.map((ground) => choicesOn(ground, kinds));
   const whole = grounds.flatMap(({ offcut }, i) => (offcut === undefined ? [i] : []));
   const costs = [
@@ -38,10 +38,20 @@ export function worthsOnSheets(kinds: readonly Piece[], grounds: readonly Ground
       : []),
   ];
   return costs.flatMap((cost) => {
+    if (kinds.length > FEW_KINDS && onSheet(kinds, grounds, cost) > MOST_ON_SHEET) return [];
     const worths = pricesFor(kinds, choices, cost, solver);
     if (!worths) return [];
     return [{ kinds: worths, holds: choices.map((list) => held(list, worths).worth * (1 + 1e-9)) }];
   });
+}
+
+/** How many pieces the largest of some sheets has room for, by their areas. */
+function onSheet(kinds: readonly Piece[], grounds: readonly Ground[], costs: readonly (number | undefined)[]): number {
+  const total = kinds.reduce((sum, { count }) => sum + count, 0);
+  const numbers = grounds.flatMap(({ shares }, i) =>
+    costs[i] === undefined ? [] : [total / kinds.reduce((sum, { count }, kind) => sum + count * shares[kind]!, 0)],
+  );
+  return greatestOf(numbers);
 }
 
 /** The lowest price of a sheet; undefined where none has one. */

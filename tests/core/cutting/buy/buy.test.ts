@@ -5,7 +5,8 @@ import type { BuyFormat } from '../../../../src/core/cutting/buy/job';
 import { costOfShares, plainAnswer } from '../../../../src/core/cutting/buy/plain';
 import { costOfSheets } from '../../../../src/core/stock/purchase';
 import { highsInNode } from '../../../highs';
-import { rectangle } from '../outlines';
+import { mirror } from '../../../../src/core/geometry/mirror';
+import { rectangle, soleLike } from '../outlines';
 import { exactCost } from './exact';
 import { backwards, jobOf, stripFormat, strips } from './strips';
 
@@ -204,6 +205,22 @@ describe('what to buy', () => {
     // 415.24 by area.
     expect(least).toBeCloseTo(453, 5);
   }, 60_000);
+
+  it('says that pairs which are to match lie as the plan lays them', () => {
+    const left = soleLike(200, 24);
+    const pieces = [left, mirror(left)].map((ring, foot) => ({
+      key: foot === 0 ? 'left' : 'right',
+      ring,
+      count: 5,
+      way: { kind: 'endForEnd' } as const,
+      pair: 'a',
+    }));
+    const format = { length: 500, width: 300, knifeRoom: 2, edgeTrim: 5, pairs: 'side by side' } as const;
+    const job = jobOf(pieces, [{ format, terms: [{ price: 10, pack: 1, minimum: 0, onHand: 0 }] }]);
+    const { cost, shares, why } = buy(job, solver);
+    expect([cost, shares]).toEqual([costOfShares(job.plain, job.formats), job.plain]);
+    expect(why).toMatch(/left and right are to match/);
+  });
 
   it('is the plain answer with a reason where nothing can be solved', () => {
     const job = jobOf(
