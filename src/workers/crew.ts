@@ -44,9 +44,9 @@ interface Order<T, A> {
  */
 export class Crew<T, A> {
   private readonly workers: (WorkerLike | undefined)[];
-  /** Seats at which nobody works. */
+  /** Seats at which nobody works, and what waits for one, by rank. */
   private readonly free: number[];
-  private waiting: Order<T, A>[] = [];
+  private readonly waiting: Order<T, A>[] = [];
 
   /**
    * @param work what its workers do, for where there are none
@@ -87,7 +87,8 @@ export class Crew<T, A> {
           stop.onabort(() => done(undefined));
         }),
     );
-    this.seatAll();
+    this.waiting.sort((a, b) => a.rank - b.rank);
+    for (const seat of this.free.splice(0)) this.sit(seat);
     try {
       const answers = await Promise.all(answered);
       return token.stopped || stop.aborted ? undefined : (answers as readonly A[]);
@@ -104,43 +105,19 @@ export class Crew<T, A> {
     this.workers.fill(undefined);
   }
 
-  /** Sets free seats to work. */
-  private seatAll(): void {
-    while (this.waiting.length > 0) {
-      const seat = this.free.shift();
-      if (seat === undefined) return;
-      this.sit(seat);
-    }
-  }
-
   /** Has a seat work for as long as there are tasks. */
   private sit(seat: number): void {
-    const order = this.next();
+    let order = this.waiting.shift();
+    while (order?.stop.aborted) order = this.waiting.shift();
     if (!order) {
       this.free.push(seat);
       return;
     }
-    this.handOver(seat, order).then(
-      (answer) => {
-        order.done(answer);
-        this.sit(seat);
-      },
-      (error: unknown) => {
-        order.failed(error);
-        this.sit(seat);
-      },
-    );
-  }
-
-  /** The task that comes next, of the search of the lowest rank. */
-  private next(): Order<T, A> | undefined {
-    const waiting = (this.waiting = this.waiting.filter(({ stop }) => !stop.aborted));
-    if (waiting.length === 0) return undefined;
-    const least = Math.min(...waiting.map(({ rank }) => rank));
-    return waiting.splice(
-      waiting.findIndex(({ rank }) => rank === least),
-      1,
-    )[0];
+    const { done, failed } = order;
+    this.handOver(seat, order)
+      .then(done, failed)
+      .finally(() => this.sit(seat))
+      .catch(failed);
   }
 
   private async handOver(seat: number, { task, token, stop, found }: Order<T, A>): Promise<A | undefined> {
