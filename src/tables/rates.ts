@@ -31,7 +31,7 @@ export const ratesTable = table({
 });
 
 /** A value that is no number: of some units it may be something else. */
-interface NoNumber {
+export interface NoNumber {
   readonly cell: Cell;
   readonly problem: Problem;
 }

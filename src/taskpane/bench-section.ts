@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { TicketStep } from '../core/plan/ticket';
+import { cutInWords } from '../drawing/paper/orders';
 import type { Figures } from '../tables/figures';
 import { piecesInWords, stepInWords } from '../tables/step-in-words';
 import { CARE_WORDS, LOOK_WORDS } from '../tables/words';
@@ -11,6 +12,7 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
   if (!run || !sizeRun || !sound) return nothing;
   const lines = sound.ticket(run.style.code, sizeRun.size).filter((line) => line.sizeRun === sizeRun);
   const apart = sound.workApart(run.style.code);
+  const cut = cutInWords(sizeRun);
   const names = ` (${apart.items.join(', ')})`;
   const minutes = lines.reduce((sum, { step }) => sum + step.minutes, apart.minutes);
   return html`<section class="section">
@@ -19,7 +21,7 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
         <b>Steps at the bench, ${lines.length}</b>
         <span class="small">
           ${run.style.code}, ${sizeRun.system}
-          ${sizeRun.size}${minutes > 0 ? `, ${minutes.toFixed(0)} min a pair` : nothing}
+          ${sizeRun.size}${minutes > 0 ? `, ${minutes.toFixed(0)} min a pair` : nothing}${cut === '' ? nothing : `; ${cut}`}
         </span>
       </summary>
       <ol class="bench">
