@@ -9,7 +9,7 @@ import { words } from './words-of';
 
 const { plan } = demoPlan();
 const shown = (style: string, size: number, system: 'metric' | 'imperial' = 'metric', of = plan) => {
-  const watched = { ...built(of, style, size), standing: { kind: 'plan', plan: of } } as unknown as Watched;
+  const watched = { ...built(of, style, size), sound: of } as unknown as Watched;
   return words(benchSection(watched, figuresOf(system))).replace(/\s+/g, ' ');
 };
 
@@ -26,6 +26,14 @@ describe('the steps at the bench in the pane', () => {
       expect(next, stepInWords(line)).toBeGreaterThan(at);
       at = next;
     }
+  });
+
+  it('say how many of the pairs are cut already', () => {
+    const { input } = plan;
+    const [first] = input.pairage.filter(({ style, pairs }) => style === 'Betony' && (pairs.get(38) ?? 0) > 0);
+    const pairage = input.pairage.map((row) => (row === first ? { ...row, cut: true } : row));
+    expect(shown('Betony', 38, 'metric', new Plan({ ...input, pairage }))).toContain('cut already');
+    expect(shown('Betony', 38)).not.toContain('cut already');
   });
 
   it('tell heights in the units chosen, waits in hours where they are long, what to look for and what can hurt', () => {
