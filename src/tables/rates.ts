@@ -50,8 +50,8 @@ function valueColumn(): Required<number | NoNumber> {
       try {
         return inner.read(cell, place);
       } catch (problem) {
-        if (problem instanceof Problem && !isBlank(cell)) return { cell, problem };
-        throw problem;
+        if (isBlank(cell)) throw problem;
+        return { cell, problem: problem as Problem };
       }
     },
   };

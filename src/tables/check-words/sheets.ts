@@ -21,9 +21,9 @@ export const sheetWords: WordsOf<
         ? `cut the ${PART_WORDS[check.part].toLowerCase()}s of a pair from like places along the backbone, within so much of one substance: choose it under Pairs in Bottom stock`
         : `the ${PART_WORDS[check.part].toLowerCase()}s of a pair are laid ${check.pairs}; keep them within so much of one substance`,
   }),
-  leatherAnyWay: ({ part, across }) => ({
+  leatherAnyWay: ({ part }) => ({
     check: 'Direction',
-    say: `${PART_WORDS[part].toLowerCase()}s ${across ? 'lie across it' : 'may lie any way'}: leather soles, insoles and welts are cut along the backbone, never at a quarter turn; choose "end for end" under Direction in Bottom stock`,
+    say: `${PART_WORDS[part].toLowerCase()}s may lie any way, across it too: leather soles, insoles and welts are cut along the backbone, never at a quarter turn; choose "end for end" under Direction in Bottom stock`,
   }),
   measuredApart: () => ({
     check: 'Thickness, mm',
@@ -47,7 +47,7 @@ export const sheetWords: WordsOf<
   }),
   pairsCut: ({ found, wanted }) => ({
     check: 'Cut, pairs',
-    say: `${found} of ${wanted} pairs are cut: no sheets are planned or ordered for them any more; Cost has what is under Stock cut`,
+    say: `${found} of ${wanted} pairs are cut: no sheets are planned for them any more`,
   }),
   offcutsUsed: (check) => ({
     check: 'Offcuts',

@@ -4,7 +4,7 @@ import type { PairageRow, PlanInput } from '../inputs';
 import { distinctLeftOut, type LeftOut } from '../left-out';
 import { inTurn, lastsOf, type Ordered, type Queue, queuesOf } from '../queues';
 import type { Runs, SizeRun, StyleRun } from '../runs';
-import { type Task, tasksOf, tasksOnceCut } from './tasks';
+import { type Task, tasksOf, withoutCutting } from './tasks';
 
 /** Pairs of one order and size that are on their lasts together: what an order has of one batch. */
 export interface Lot {
@@ -56,7 +56,7 @@ function lotsOfQueue(
   let before = 0;
   return orders.flatMap(({ row, run, sizeRun, pairs }) => {
     const all = tasksOf(run, input).get(sizeRun) ?? [];
-    const tasks = row.cut ? tasksOnceCut(all) : all;
+    const tasks = row.cut ? withoutCutting(all) : all;
     const lots: Lot[] = [];
     for (let left = pairs; left > 0;) {
       const batch = Math.floor(before / onHand) + 1;

@@ -52,14 +52,8 @@ export function tasksOf(
   });
 }
 
-/** The same of pairs that are cut. */
-export const tasksOnceCut = (tasks: readonly Task[]): readonly Task[] =>
-  onceCutBefore(tasks, [], () => withoutCutting(tasks));
-
-const onceCutBefore = derived<readonly Task[], readonly Task[]>('tasks of pairs that are cut');
-
-/** Tasks without cutting out, which waits for nothing. */
-function withoutCutting(tasks: readonly Task[]): readonly Task[] {
+/** The same of pairs that are cut: cutting out, which waits for nothing, is done. */
+export function withoutCutting(tasks: readonly Task[]): readonly Task[] {
   const left = tasks.filter(({ cuts }) => !cuts);
   const places = new Map(left.map((task, i) => [tasks.indexOf(task), i]));
   const moved = (all: readonly number[]) => all.flatMap((place) => places.get(place) ?? []);

@@ -92,8 +92,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'unusedPart'; readonly part: Part }
   | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
   | ({ readonly kind: 'highBuild' } & Measured & InSize)
-  /** Leather that may lie any way although soles, insoles or welts are cut from it; whether some lie across its length. */
-  | { readonly kind: 'leatherAnyWay'; readonly part: Part; readonly across: boolean }
+  /** Leather that may lie any way although soles, insoles or welts are cut from it. */
+  | { readonly kind: 'leatherAnyWay'; readonly part: Part }
   | { readonly kind: 'leatherPairs'; readonly wanted: number; readonly part: Part; readonly pairs: Pairs }
   | ({ readonly kind: 'lasts'; readonly size: number } & Measured)
   | { readonly kind: 'lastsUnknown' }

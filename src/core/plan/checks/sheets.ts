@@ -1,13 +1,8 @@
 import type { Part } from '../../bottom/layer';
-import { allPlacements } from '../../cutting/sheet/layout';
 import type { Stock } from '../../stock/stock';
 import type { Cutting } from '../cutting';
-import { FEET } from '../pieces';
 import type { Runs } from '../runs';
 import type { Check } from './check';
-
-/** A piece lies across where it is turned further than halfway from the sheet's length. */
-const ACROSS = Math.SQRT1_2;
 
 export function offcutChecks({ stocks }: Cutting): readonly Check[] {
   return stocks
@@ -20,27 +15,19 @@ export function offcutChecks({ stocks }: Cutting): readonly Check[] {
     }));
 }
 
-const LENGTHWISE: ReadonlySet<Part> = new Set<Part>(['insole', 'midsole', 'sole', 'outsole']);
+const LENGTHWISE: ReadonlySet<Part> = new Set<Part>(['insole', 'midsole', 'sole', 'outsole', 'welt']);
 
 /**
  * Of leather, soles and insoles lie along the backbone, never at a quarter turn: it stretches and wears otherwise across; and
  * so do welts, which must not stretch (common practice).
  */
 export function leatherChecks({ stocks }: Cutting): readonly Check[] {
-  const codes = new Set<string>();
-  return stocks.flatMap(({ stock, lines, layout }): readonly Check[] => {
-    if (stock.material !== 'leather' || stock.direction !== 'any way' || codes.has(stock.code)) return [];
-    const partAt = (piece: number) => lines[Math.floor(piece / FEET.length)]?.layer.part;
-    const isLengthwise = (part: Part | undefined) => part !== undefined && LENGTHWISE.has(part);
-    const across = allPlacements(layout).find(
-      ({ piece, turn }) => isLengthwise(partAt(piece)) && Math.abs(Math.sin((turn * Math.PI) / 180)) > ACROSS,
-    );
-    const parts = lines.map(({ layer }) => layer.part);
-    const part = across ? partAt(across.piece) : (parts.find(isLengthwise) ?? parts.find((one) => one === 'welt'));
-    if (!part) return [];
-    codes.add(stock.code);
-    return [{ kind: 'leatherAnyWay', subject: stock.code, verdict: 'lookAt', part, across: across !== undefined }];
-  });
+  const parts = new Map<string, Part>();
+  for (const { stock, lines } of stocks) {
+    const part = lines.map(({ layer }) => layer.part).find((one) => LENGTHWISE.has(one));
+    if (part && stock.material === 'leather' && stock.direction === 'any way') parts.set(stock.code, part);
+  }
+  return [...parts].map(([subject, part]) => ({ kind: 'leatherAnyWay', subject, verdict: 'lookAt', part }));
 }
 
 /** Styles of which pairs are cut: no sheets are planned for those. */

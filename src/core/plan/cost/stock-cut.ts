@@ -14,11 +14,13 @@ export interface StockCut {
 
 /** What the stock of the cut pairs of a style cost. */
 export function stockCutOf(code: string, pairage: readonly PairageRow[]): StockCut {
-  const rows = pairage.filter(({ style, cut }) => cut && fold(style) === fold(code));
-  return {
-    money: rows.reduce((sum, { stockCut = 0 }) => sum + stockCut, 0),
-    pairsWithout: rows.reduce((sum, row) => sum + (row.stockCut === undefined ? askedOf(row).pairs : 0), 0),
-  };
+  let [money, pairsWithout] = [0, 0];
+  for (const row of pairage) {
+    if (!row.cut || fold(row.style) !== fold(code)) continue;
+    if (row.stockCut === undefined) pairsWithout += askedOf(row).pairs;
+    else money += row.stockCut;
+  }
+  return { money, pairsWithout };
 }
 
 /**
