@@ -1,7 +1,7 @@
 import { WAIT_ITEMS } from '../core/steps/usual-times';
 import { STEP_KINDS } from '../core/steps/step';
 import { type Rate, RATE_UNITS, type RateUnit } from '../core/plan/inputs';
-import { Problem } from '../core/problem';
+import { type Place, Problem } from '../core/problem';
 import { type Cell, isBlank } from './cell';
 import type { Reading } from './read';
 import { choice, number, optional, readDay, type Required, table, text } from './schema';
@@ -79,40 +79,26 @@ const BOUNDS: Readonly<
  * @throws Problem for a value that cannot be in its unit.
  */
 export function toRate({ bySize: _none, ...row }: Reading<(typeof ratesTable)['columns']>['rows'][number]): Rate {
-  const rate = { ...row, value: valueOf(row) };
-  const bound = BOUNDS[rate.unit];
+  const place = (column: string): Place => ({ argument: 'rates', table: 'Costs and times', row: row.row, column });
+  const bad = (column: string, why: string) => new Problem('invalid', place(column), why);
+  const { unit, item } = row;
+  const rate = { ...row, value: valueOf(row.value, unit, place('Value')) };
+  const bound = BOUNDS[unit];
   if (bound && !bound.sound(rate.value)) {
-    const place = { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Value' };
-    throw new Problem('invalid', place, `${rate.value} is not possible where the unit is ${rate.unit}; ${bound.say}`);
+    throw bad('Value', `${rate.value} is not possible where the unit is ${unit}; ${bound.say}`);
   }
   const waits: readonly string[] = WAIT_ITEMS;
-  if (rate.unit === 'minutes waited' && !waits.some((item) => item.toLowerCase() === rate.item.trim().toLowerCase())) {
-    throw new Problem(
-      'invalid',
-      { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Item' },
-      `"${rate.item}" is no wait that a step has; use one of ${WAIT_ITEMS.join(', ')}`,
-    );
+  if (unit === 'minutes waited' && !waits.some((one) => one.toLowerCase() === item.trim().toLowerCase())) {
+    throw bad('Item', `"${item}" is no wait that a step has; use one of ${WAIT_ITEMS.join(', ')}`);
   }
-  if (rate.step !== undefined && rate.unit !== 'minutes a pair') {
-    throw new Problem(
-      'invalid',
-      { argument: 'rates', table: 'Costs and times', row: rate.row, column: 'Step' },
-      `only minutes a pair are spent on a kind of step; leave it blank where the unit is ${rate.unit}`,
-    );
+  if (rate.step !== undefined && unit !== 'minutes a pair') {
+    throw bad('Step', `only minutes a pair are spent on a kind of step; leave it blank where the unit is ${unit}`);
   }
   return rate;
 }
 
-function valueOf({
-  value,
-  unit,
-  row,
-}: {
-  readonly value: number | NoNumber;
-  readonly unit: RateUnit;
-  readonly row: number;
-}): number {
+function valueOf(value: number | NoNumber, unit: RateUnit, place: Place): number {
   if (typeof value === 'number') return value;
   if (unit !== 'day of start') throw value.problem;
-  return readDay(value.cell, { argument: 'rates', table: 'Costs and times', row, column: 'Value' });
+  return readDay(value.cell, place);
 }

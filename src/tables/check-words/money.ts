@@ -10,9 +10,9 @@ export const moneyWords: WordsOf<
   'price' | 'stockCut' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'dueFar'
 > = {
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
-  stockCut: ({ subject, pairs }) => ({
+  stockCut: ({ pairs }) => ({
     check: 'Stock cut',
-    say: `the cost of ${subject} is without the stock of ${counted(pairs, 'pair')} cut earlier: enter it under Stock cut in Pairage`,
+    say: `the cost is without the stock of ${counted(pairs, 'pair')} cut earlier: enter it under Stock cut in Pairage`,
   }),
   coverage: () => ({
     check: 'Adhesive',

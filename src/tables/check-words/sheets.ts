@@ -23,7 +23,7 @@ export const sheetWords: WordsOf<
   }),
   leatherAnyWay: ({ part }) => ({
     check: 'Direction',
-    say: `${PART_WORDS[part].toLowerCase()}s may lie any way, across it too: leather soles, insoles and welts are cut along the backbone, never at a quarter turn; choose "end for end" under Direction in Bottom stock`,
+    say: `${PART_WORDS[part].toLowerCase()}s may lie any way: leather soles, insoles and welts are cut along the backbone; choose "end for end" under Direction in Bottom stock`,
   }),
   measuredApart: () => ({
     check: 'Thickness, mm',
