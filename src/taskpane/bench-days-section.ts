@@ -159,7 +159,7 @@ function row(line: BenchLine): TemplateResult {
     <th scope="row">${[lot.run.style.code, lot.row.customer].filter(Boolean).join(', ')}</th>
     <td>${lasts > 0 ? `${lot.last.code} ${lot.size}` : `not yet on ${lot.last.code} ${lot.size}`}</td>
     <td class="num">${lot.pairs}</td>
-    <td>${steps ? stepsInWords(steps) : '–'}</td>
+    <td>${stepsInWords(steps) || '–'}</td>
     <td class="num">${minutes > 0 ? figure(minutes) : '–'}</td>
     <td>${thenInWords(line)}</td>
   </tr>`;

@@ -73,7 +73,7 @@ function rowOf(line: BenchLine): readonly string[] {
     lasts > 0 ? lot.last.code : `not yet on ${lot.last.code}`,
     String(lot.size),
     String(lot.pairs),
-    steps ? stepsInWords(steps) : '–',
+    stepsInWords(steps) || '–',
     minutes > 0 ? decimals(minutes, 1) : '–',
     thenInWords(line),
     '',

@@ -19,7 +19,7 @@ export const benchDaysTable: ResultTable<BenchLine> = {
     figure('Batch', ({ lot }) => lot.batch, { format: '0', width: 58 }),
     figure('Pairs', ({ lot }) => lot.pairs, { unit: 'number', format: '0', width: 58 }),
     figure('Lasts taken', ({ lasts }) => lasts || undefined, { unit: 'pairs', format: '0', width: 58 }),
-    words('Steps', ({ steps }) => steps && stepsInWords(steps), { width: 118, wraps: true }),
+    words('Steps', ({ steps }) => stepsInWords(steps) || undefined, { width: 118, wraps: true }),
     figure('Work', ({ minutes }) => minutes, { unit: 'min', format: '0' }),
     words('At work', ({ kinds }) => kinds.map((kind) => (kind ? WORK_WORDS[kind] : 'work of no step')).join(', '), {
       width: 250,
@@ -33,7 +33,7 @@ export const benchDaysTable: ResultTable<BenchLine> = {
   ],
 };
 
-/** "11–15, 18", and of what goes on on a later day "19 in part". */
+/** "11–15, 18", and of what goes on on a later day "19 in part"; nothing where no step is worked at. */
 export function stepsInWords({ done, inPart }: StepsOfDay): string {
   const list = (ranges: readonly StepRange[]) =>
     ranges.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');

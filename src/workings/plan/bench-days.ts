@@ -56,7 +56,7 @@ export const benchDayColumns: ColumnWorkings<BenchLine> = {
     what: 'Pairs of lasts that it has on this day: from its first step on the last until it is pulled',
   }),
   Steps: ({ steps }) => ({
-    what: `Numbers on the ticket of what is done; in part is what goes on on a later day: ${steps ? stepsInWords(steps) : 'none'}`,
+    what: `Numbers on the ticket of what is done; in part is what goes on on a later day: ${stepsInWords(steps) || 'none'}`,
   }),
   'Work min': ({ lot, minutesInAll }, context) => ({
     given: minutesADay(context),

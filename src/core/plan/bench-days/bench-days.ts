@@ -35,8 +35,8 @@ export interface BenchLine {
   /** Day of work, from 1; the spreadsheet's day where a day of start is given. */
   readonly day: number;
   readonly date: number | undefined;
-  /** Steps that are worked at; undefined where it is no step or nothing. */
-  readonly steps: StepsOfDay | undefined;
+  /** Steps that are worked at. */
+  readonly steps: StepsOfDay;
   /** Without mere waiting; undefined stands for work that is of no step. */
   readonly kinds: readonly (StepKind | undefined)[];
   /** Work of this day, and of the lot in all. */
@@ -195,6 +195,9 @@ function lineOf(
   const places = [...(worked?.tasks ?? [])].sort((a, b) => a - b);
   const tasks = places.map((place) => lot.tasks[place]!);
   const closes = time.closes(day);
+  const isDone = (place: number) => times.tasks[place]!.ended <= closes + SAME;
+  const steps = (done: boolean) =>
+    rangesOf(places.filter((place) => isDone(place) === done).flatMap((place) => lot.tasks[place]!.number ?? []));
   const dateOf = (at: number) => (dated ? time.dateOf(at) : undefined);
   const waits = waitingAt(lot, times, closes, time);
   const { due } = lot.row;
@@ -202,7 +205,7 @@ function lineOf(
     lot,
     day: day + 1,
     date: dateOf(day),
-    steps: stepsOf(lot, places, (place) => times.tasks[place]!.ended <= closes + SAME),
+    steps: { done: steps(true), inPart: steps(false) },
     kinds: [...new Set(tasks.map(({ kind }) => kind))].filter((kind) => kind !== 'wait'),
     minutes: worked?.minutes ?? 0,
     minutesInAll: lot.pairs * lot.tasks.reduce((sum, { minutes }) => sum + minutes, 0),
@@ -212,25 +215,15 @@ function lineOf(
   };
 }
 
-function stepsOf(
-  { tasks }: Lot,
-  places: readonly number[],
-  isDone: (place: number) => boolean,
-): StepsOfDay | undefined {
-  const steps = places.flatMap((place) => {
-    const number = tasks[place]!.number;
-    return number === undefined ? [] : [{ number, done: isDone(place) }];
-  });
-  if (steps.length === 0) return undefined;
-  const ranges = (done: boolean) => rangesOf(steps.filter((step) => step.done === done).map(({ number }) => number));
-  return { done: ranges(true), inPart: ranges(false) };
-}
-
 /** Rising numbers as the fewest ranges that hold them and no others. */
 function rangesOf(numbers: readonly number[]): readonly StepRange[] {
-  const starts = numbers.filter((number, i) => numbers[i - 1] !== number - 1);
-  const ends = numbers.filter((number, i) => numbers[i + 1] !== number + 1);
-  return starts.map((from, i) => ({ from, to: ends[i]! }));
+  const ranges: { from: number; to: number }[] = [];
+  for (const number of numbers) {
+    const last = ranges.at(-1);
+    if (last?.to === number - 1) last.to = number;
+    else ranges.push({ from: number, to: number });
+  }
+  return ranges;
 }
 
 /** What keeps a lot from going on when a day closes: of the tasks that come next, the one that can be done first. */

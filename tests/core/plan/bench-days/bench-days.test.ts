@@ -72,17 +72,17 @@ describe('steps of a day', () => {
     for (const line of lines) lots.set(line.lot, [...(lots.get(line.lot) ?? []), line]);
     expect(lots.size).toBeGreaterThan(40);
     for (const [lot, own] of lots) {
-      const done = own.flatMap(({ steps }) => numbersOf(steps?.done ?? []));
+      const done = own.flatMap(({ steps }) => numbersOf(steps.done));
       const wanted = lot.tasks.flatMap(({ number }) => number ?? []);
       expect([...done].sort((a, b) => a - b)).toEqual(wanted);
       for (const { steps, day } of own) {
-        for (const number of numbersOf(steps?.inPart ?? [])) {
-          const on = own.find((line) => numbersOf(line.steps?.done ?? []).includes(number))!;
+        for (const number of numbersOf(steps.inPart)) {
+          const on = own.find((line) => numbersOf(line.steps.done).includes(number))!;
           expect(on.day).toBeGreaterThan(day);
         }
       }
     }
-    expect(lines.some(({ steps }) => (steps?.done.length ?? 0) > 1)).toBe(true);
+    expect(lines.some(({ steps }) => steps.done.length > 1)).toBe(true);
   });
 });
 
@@ -109,7 +109,7 @@ describe('pairs that are cut', () => {
     const onDays = (plan: Plan) => daysOf(plan).lines.reduce((sum, { minutes }) => sum + minutes, 0);
     expect(onDays(cut)).toBeCloseTo(inBatches(cut), 4);
     const numbers = daysOf(cut)
-      .lines.flatMap(({ steps }) => steps?.done ?? [])
+      .lines.flatMap(({ steps }) => steps.done)
       .map(({ from }) => from);
     expect(Math.min(...numbers)).toBe(pieces + 1);
   });
