@@ -25,8 +25,8 @@ export interface Known {
   readonly least: number;
 }
 
-/** How much fuller than the fullest sheet that is known all sheets of a purchase may have to be. */
-const FULLER = 0.02;
+/** How much fuller than the fullest sheet that is known all sheets of a purchase may have to be: so much the search gains. */
+const FULLER = 0.1;
 
 /** Purchases looked at. */
 const MOST_LOOKED_AT = 50_000;
@@ -36,7 +36,7 @@ const SAME = 1e-6;
 
 /**
  * Purchases that cost less than the cheapest that is known, no less than the least, and whose sheets would hold all pieces were each
- * hardly fuller than the fullest known: the cheapest first, of each cost the one that holds most.
+ * little fuller than the fullest known: the cheapest first, of each cost the one that holds most.
  */
 export function cheaperPurchases({ kinds, formats, grounds, columns, cost, least }: Known): readonly Purchase[] {
   const need = kinds.reduce((sum, kind) => sum + kind.count * sizeOf(kind, formats[0]!.format), 0);
