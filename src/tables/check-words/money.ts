@@ -12,7 +12,7 @@ export const moneyWords: WordsOf<
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
   stockCut: ({ pairs }) => ({
     check: 'Stock cut',
-    say: `the cost is without the stock of ${counted(pairs, 'pair')} cut earlier: enter it under Stock cut in Pairage`,
+    say: `the cost is without the stock of ${counted(pairs, 'pair')} cut earlier: enter it under Stock cut`,
   }),
   coverage: () => ({
     check: 'Adhesive',

@@ -47,7 +47,7 @@ export const sheetWords: WordsOf<
   }),
   pairsCut: ({ found, wanted }) => ({
     check: 'Cut, pairs',
-    say: `${found} of ${wanted} pairs are cut: no sheets are planned for them any more`,
+    say: `${found} of ${wanted} pairs are cut: no sheets are planned for them`,
   }),
   offcutsUsed: (check) => ({
     check: 'Offcuts',

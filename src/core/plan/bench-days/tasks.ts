@@ -1,5 +1,6 @@
 import type { Style } from '../../bottom/style';
 import { derived } from '../../derived';
+import { itemAt } from '../../item-at';
 import { orderOf } from '../../steps/in-order';
 import { timeOnLast } from '../../steps/making';
 import { does, isCuttingOut } from '../../steps/operation';
@@ -55,8 +56,8 @@ export function tasksOf(
 /** The same of pairs that are cut: cutting out, which waits for nothing, is done. */
 export function withoutCutting(tasks: readonly Task[]): readonly Task[] {
   const left = tasks.filter(({ cuts }) => !cuts);
-  const places = new Map(left.map((task, i) => [tasks.indexOf(task), i]));
-  const moved = (all: readonly number[]) => all.flatMap((place) => places.get(place) ?? []);
+  const moved = (all: readonly number[]) =>
+    all.map((place) => left.indexOf(itemAt(tasks, place))).filter((place) => place >= 0);
   return withAfter(left.map((task) => ({ ...task, sitting: moved(task.sitting), before: moved(task.before) })));
 }
 
