@@ -15,7 +15,6 @@ import { sameInputs } from '../tables/plan-cells';
 import { blank } from '../workbook/blank';
 import type { Tried } from '../tables/what-if/steps';
 import type { TriedCell } from '../tables/what-if/tried-cell';
-import { demo } from '../workbook/demo';
 import { whatIfSheet } from '../workbook/what-if-sheet';
 import type { WorkbookPlan } from '../workbook/workbook';
 import { BenchCalendar } from './bench-calendar';
@@ -400,14 +399,18 @@ class Pane {
   }
 
   private load(what: 'demo' | 'blank'): void {
-    const plan = what === 'demo' ? demo : blank;
     const { begin } = this;
-    if (begin) return this.attempt(() => begin(plan), '');
+    if (begin) return this.attempt(async () => begin(await planOf(what)), '');
     const done = what === 'demo' ? 'The demo is in the workbook.' : 'Blank tables are in the workbook.';
     const before = this.undoes ? 'Undo brings back what was there.' : 'Your own sheets are as they were.';
     this.say('Putting the sheets into the workbook.');
-    this.attempt(() => this.host.load(plan), `${done} ${before}`);
+    this.attempt(async () => this.host.load(await planOf(what)), `${done} ${before}`);
   }
+}
+
+/** The demo loads when it is asked for: most who open the pane have a run of their own. */
+async function planOf(what: 'demo' | 'blank'): Promise<WorkbookPlan> {
+  return what === 'blank' ? blank : (await import(/* webpackChunkName: "demo" */ '../workbook/demo')).demo;
 }
 
 /** What the pane shows, spoken whenever a selected cell brings in something else: "Betony, EU 38, left". */
