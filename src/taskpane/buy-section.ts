@@ -86,11 +86,11 @@ function answer(
     return html`<p role="status">The tables have changed since it was worked out; work it out anew.</p>`;
   }
   return html`${current ? nothing : html`<p class="caption">As it was worked out, of the tables before:</p>`}
-  ${found(bought, current ? 'Now' : 'Before', money)} ${next(state, write, undoes)}`;
+  ${found(bought, current ? 'Now' : 'Till then', money)} ${next(state, write, undoes)}`;
 }
 
 /** @param before what is said of the sheets of the plan that it was worked out for */
-function found(bought: readonly Bought[], before: 'Now' | 'Before', money: string): TemplateResult {
+function found(bought: readonly Bought[], before: 'Now' | 'Till then', money: string): TemplateResult {
   const sum = (of: (one: Bought) => number) => bought.reduce((all, one) => all + of(one), 0);
   const whole = { cost: sum(({ answer }) => answer.cost), least: sum(({ answer }) => answer.least) };
   const plain = sum((one) => one.plain);

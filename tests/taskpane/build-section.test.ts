@@ -19,6 +19,7 @@ function shown(rates: readonly Named[]): string {
     bottom: sizeRun!.bottom,
     shown: { foot: 'L', item: 1 },
     standing: { kind: 'plan', plan },
+    sound: plan,
   } as unknown as Watched;
   const frame = { view: () => '' } as unknown as PictureFrame;
   return words(buildSection(watched, () => undefined, frame, figuresOf('metric'), 400));
