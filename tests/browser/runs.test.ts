@@ -35,7 +35,7 @@ describe('the runs of a browser', () => {
     await press(page, 'Next run from this: Spring run');
     await titled(page, 'Spring run 2');
     await page
-      .getByText('“Spring run 2” is a copy of “Spring run” with its pairs, days due and sheets on hand')
+      .getByText('“Spring run 2” is a copy of “Spring run” with its pairs and days due, none of them cut')
       .waitFor();
     const second = page.url();
     expect(second).not.toBe(first);
