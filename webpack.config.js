@@ -82,7 +82,7 @@ const minimizers = (awaited, more = {}) => [
   quickly({ exclude: awaited }),
 ];
 
-/** Holds where, as in the calculation, nothing is done by reading a property and no function is called with `new`. */
+/** Of the calculation: to read a property only to drop it does nothing, and of what is called with `new` all are classes. */
 const CALCULATES = { pure_getters: true, unsafe_arrows: true };
 
 const common = (name) => ({

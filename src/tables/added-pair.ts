@@ -6,11 +6,12 @@ import type { TableCell } from './block-cell';
 import { bare, type Cells, isBlank } from './cell';
 import { readHeadings } from './headings';
 import { pairageTable } from './pairage';
+import { isSumRow, TOTAL } from './sums';
 
 /**
  * The cells of Pairage that have one pair more, of a style and size, that no customer has ordered: in the first row of the
  * style that is for none and is not cut, else in a row of its own.
- * @throws Problem where no column has the size
+ * @throws Problem where no column has the size, or no row is blank above the sums
  */
 export function addedPair(
   tables: ReadonlyMap<string, Cells>,
@@ -20,7 +21,8 @@ export function addedPair(
 ): readonly TableCell[] {
   const { name, argument, columns } = pairageTable;
   const [headings = [], ...lines] = tables.get(name) ?? [];
-  const { at, sizes } = readHeadings(pairageTable, headings, lines);
+  const found = readHeadings(pairageTable, headings, lines);
+  const { at, sizes } = found;
   const place = { argument, table: name };
   const column = sizes.find((one) => one.size === size)?.column;
   if (column === undefined) throw new Problem('invalid', place, `it has no column of size ${size} to add a pair to`);
@@ -36,12 +38,17 @@ export function addedPair(
     const pairs = isBlank(before) ? 0 : Number(before);
     return [{ table: name, row: own.row, column, value: pairs + 1 }];
   }
-  const blank = lines.findIndex((line) => line.every(isBlank));
+  const sums = lines.findIndex((line) => isSumRow(pairageTable, found, line));
+  const above = sums < 0 ? lines : lines.slice(0, sums);
+  const blank = above.findIndex((line) => line.every(isBlank));
+  if (blank < 0 && sums >= 0) {
+    throw new Problem('invalid', place, `it has no blank row above ${TOTAL} to add a pair in; insert one`);
+  }
   const row = blank < 0 ? lines.length + 1 : blank + 1;
   const cell = (under: 'style' | 'system', value: string): TableCell => {
-    const found = at.get(under);
-    if (found === undefined) throw new Problem('invalid', place, `it has no column ${columns[under].heading}`);
-    return { table: name, row, column: found, value };
+    const own = at.get(under);
+    if (own === undefined) throw new Problem('invalid', place, `it has no column ${columns[under].heading}`);
+    return { table: name, row, column: own, value };
   };
   return [
     cell('style', code),

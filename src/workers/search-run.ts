@@ -40,17 +40,17 @@ export async function searchRun(
   const worth = searchChances(stocks).flatMap(({ hopeless, cutting }) => (hopeless === undefined ? [cutting] : []));
   const best = worth.map((): StockProgress | undefined => undefined);
   const ended = new Set<StockCutting>();
-  let failed = false;
+  let over = false;
   const all = {
     get stopped() {
-      return failed || token.stopped;
+      return over || token.stopped;
     },
   };
   const found = () => worth.flatMap((cutting, i) => (best[i] ? [{ cutting, progress: best[i] }] : []));
   const tell = () => {
     const number = worth.findIndex((cutting) => !ended.has(cutting));
     const at = worth[number];
-    if (!at || failed) return;
+    if (!at || over) return;
     const done = best.reduce((sum, progress) => sum + (progress?.done ?? 0), 0) / worth.length;
     listener({ at, number: number + 1, count: worth.length, done, found: found() });
   };
@@ -67,7 +67,8 @@ export async function searchRun(
   try {
     await Promise.all(searches);
   } finally {
-    failed = true;
+    // Where one has failed the others are not waited for.
+    over = true;
   }
   return found();
 }

@@ -84,6 +84,17 @@ export function ratesOf(...named: readonly Named[]): readonly Rate[] {
 }
 
 /** The tables of a plan by their argument, as records by heading. */
+/** One rate of each kind that a pair's cost has: of work, adhesive, sundries and what is spoiled. */
+export const RATES: readonly Named[] = [
+  { Item: 'Work', Value: 30, Unit: 'money an hour' },
+  { Item: 'Adhesive', Value: 14, Unit: 'money a litre' },
+  { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' },
+  { Item: 'Spoilage', Value: 0.04, Unit: 'share spoiled' },
+  { Item: 'Sock', Value: 1.5, Unit: 'money a pair' },
+  { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Betony' },
+  { Item: 'Finishing', Value: 20, Unit: 'minutes a pair' },
+];
+
 export interface NamedTables {
   readonly pairage?: readonly Named[];
   readonly styles?: readonly Named[];

@@ -43,6 +43,11 @@ describe('addedPair', () => {
     ]);
   });
 
+  it('asks for a blank row above the sums rather than write where they do not count it', () => {
+    const full = withPairage(['Style', 'Customer', 38], ['Teasel', 'Orrin', 1], ['All', '', 1], ['', '', '']);
+    expect(() => cellsFor(full, 38)).toThrow(/no blank row above All to add a pair in; insert one/);
+  });
+
   it('names the system of a size that is not the last’s', () => {
     const tables = withPairage(['Style', 'Customer', 'System', 5], ['Teasel', 'Orrin', 'UK', 1], ['', '', '', '']);
     expect(cellsFor(tables, 5)).toContainEqual({ table: 'Pairage', row: 2, column: 2, value: 'UK' });

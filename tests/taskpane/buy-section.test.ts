@@ -28,7 +28,7 @@ describe('what to buy', () => {
   });
 
   it('is marked as of before where its own layouts were written', () => {
-    expect(said(false, true)).toMatch(/of the tables before: To pay 300\.00 €\. Before 400\.00 €/);
+    expect(said(false, true)).toMatch(/of the tables before: To pay 300\.00 €\. Till then 400\.00 €/);
     expect(said(false, true)).toContain('The layouts are in Layouts');
   });
 });

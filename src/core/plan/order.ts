@@ -9,8 +9,9 @@ export interface OrderLine {
   readonly cutting: StockCutting;
   /** What it is for: parts by style. */
   readonly uses: readonly { readonly style: string; readonly part: Part }[];
-  /** Sheets needed, and on the shelf. */
+  /** Sheets needed, those of them that come from the shelf, and all that are there. */
   readonly need: number;
+  readonly shelf: number;
   readonly onHand: number;
   /** What is lacking, no fewer than the least quantity, in whole packs: ⌈max(need − onHand, minimum) / pack⌉ · pack (derived). */
   readonly buy: number;
@@ -32,10 +33,11 @@ export function order(cuttings: readonly StockCutting[]): readonly OrderLine[] {
     const all = purchase(offers, sheets);
     const taken = all.filter(({ need, buy }) => need > 0 || buy > 0);
     return (taken.length > 0 ? taken : all.slice(0, 1)).map(
-      ({ offer, need, buy, sheetPrice, priceProblem }): OrderLine => ({
+      ({ offer, need, shelf, buy, sheetPrice, priceProblem }): OrderLine => ({
         cutting: offer === cutting.stock ? cutting : { ...cutting, stock: offer },
         uses: [...uses.values()],
         need,
+        shelf,
         onHand: offer.onHand,
         buy,
         sheetPrice,

@@ -7,6 +7,8 @@ export interface Taken {
   readonly offer: Stock;
   /** Sheets that are cut of it, from the shelf and bought. */
   readonly need: number;
+  /** Of them from the shelf. */
+  readonly shelf: number;
   readonly buy: number;
   /** Money for one sheet; undefined where no price is given. */
   readonly sheetPrice: number | undefined;
@@ -44,7 +46,7 @@ export function purchase(offers: readonly Stock[], sheets: number): readonly Tak
     const buy = bought[i]!;
     const cut = Math.min(buy, rest);
     rest -= cut;
-    return { ...one, need: shelf[i]! + cut, buy };
+    return { ...one, need: shelf[i]! + cut, shelf: shelf[i]!, buy };
   });
 }
 

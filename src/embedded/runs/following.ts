@@ -54,6 +54,6 @@ export class Following {
   private letEnter(may: boolean): void {
     const { id } = new WorkbookEditablePermission(wholeWorkbook(this.injector).id);
     this.injector.get(IPermissionService).updatePermissionPoint(id, may);
-    for (const part of document.querySelectorAll<HTMLElement>('#pane')) part.inert = !may;
+    document.getElementById('pane')?.toggleAttribute('inert', !may);
   }
 }

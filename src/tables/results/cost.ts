@@ -7,9 +7,7 @@ import { figure, MONEY, type ResultTable, sumOf, words } from '../result';
 function litresOf({ adhesive, run }: CostLine): number | undefined {
   return adhesive === undefined ? undefined : (adhesive * run.pairs) / 1000;
 }
-function hoursOf({ hours }: CostLine): number {
-  return hours;
-}
+const hoursOf = ({ hours }: CostLine) => hours;
 
 /** What a pair and the run cost, by style. */
 export const costTable: ResultTable<CostLine> = {

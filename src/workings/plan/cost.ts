@@ -1,5 +1,6 @@
 import { fold } from '../../core/plan/codes';
-import { type CostLine, cuttingDone, stockShares, workOf } from '../../core/plan/cost/cost';
+import { type CostLine, cuttingDone, workOf } from '../../core/plan/cost/cost';
+import { stockShares } from '../../core/plan/cost/stock-shares';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';

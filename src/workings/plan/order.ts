@@ -27,10 +27,9 @@ const stock = (
 /** What is bought of one of several offers of a format. */
 function boughtOfOne(line: OrderLine, context: Context): ColumnWorking {
   const { stock: of, offers, sheets } = line.cutting;
-  const { onHand, minimum, pack } = of;
+  const { minimum, pack } = of;
   const shelf = offers.reduce((sum, offer) => sum + offer.onHand, 0);
-  const before = offers.slice(0, offers.indexOf(of)).reduce((sum, offer) => sum + offer.onHand, 0);
-  const bought = line.need - Math.min(onHand, Math.max(0, sheets - before));
+  const bought = line.need - line.shelf;
   const others = offers.filter((offer) => offer !== of);
   return {
     given: [

@@ -6,7 +6,7 @@ import { mustBeSound, verifyLayout } from '../sheet/verify-layout';
 import { type Column, columnsFor } from './columns';
 import { denser } from './denser';
 import { type Ground, groundsOf } from './ground';
-import type { BuyAnswer, BuyJob, BuyShare } from './job';
+import { type BuyAnswer, type BuyJob, type BuyShare, SAME_MONEY } from './job';
 import { leastCost } from './least-cost';
 import { costOfShares } from './plain';
 import { addPurchases, type Draft } from './purchases';
@@ -18,9 +18,6 @@ const MATCHED =
 
 /** Branches of the choice that are looked at, and of that among equal purchases. */
 const NODES = { cheapest: 400, fewest: 50 };
-
-/** Money that differs by less is the same. */
-const SAME = 1e-6;
 
 /**
  * What to buy of each format, and how the pieces lie on it, at least cost: layouts of single sheets, chosen together by a
@@ -34,7 +31,7 @@ export function buy(job: BuyJob, solver: Solver): BuyAnswer {
   const least = leastCost(kinds, grounds, solver);
   const plain = costOfShares(job.plain, job.formats);
   const before = { shares: job.plain, cost: plain, least: Math.min(least, plain), known: 0 };
-  if (plain <= least + SAME) return before;
+  if (plain <= least + SAME_MONEY) return before;
   if (matched) return { ...before, why: MATCHED };
   const wanted = kinds.map(({ count }) => count);
   const generated = grounds.map((ground, i) => columnsFor(ground, i, wanted, solver, job.columns));
@@ -45,11 +42,12 @@ export function buy(job: BuyJob, solver: Solver): BuyAnswer {
     if (!choice || choice.length === 0) return best;
     const shares = sharesOf(choice, grounds, wanted, all);
     const cost = costOfShares(shares, job.formats);
-    return cost < best.cost - SAME ? { shares, cost } : best;
+    return cost < best.cost - SAME_MONEY ? { shares, cost } : best;
   };
   const chosen = choices.reduce<Found>(cheapest, before);
   const sought = { kinds, formats: job.formats, grounds, columns, cost: chosen.cost, least };
-  const { shares, cost } = chosen.cost > least + SAME ? cheapest(chosen, denser(sought, solver, job.effort)) : chosen;
+  const { shares, cost } =
+    chosen.cost > least + SAME_MONEY ? cheapest(chosen, denser(sought, solver, job.effort)) : chosen;
   if (shares === before.shares) return known;
   mustBeSound(faultsOf(job, shares));
   return { ...known, shares, cost };

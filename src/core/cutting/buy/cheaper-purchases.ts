@@ -6,7 +6,7 @@ import type { Piece } from '../sheet/piece';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import type { Column } from './columns';
 import type { Ground } from './ground';
-import type { BuyFormat } from './job';
+import { type BuyFormat, SAME_MONEY } from './job';
 
 /** Sheets of each format that are cut, from the shelf and bought, and the money for them. */
 export interface Purchase {
@@ -31,9 +31,6 @@ const FULLER = 0.1;
 /** Purchases looked at. */
 const MOST_LOOKED_AT = 50_000;
 
-/** Money that differs by less is the same. */
-const SAME = 1e-6;
-
 /**
  * Purchases that cost less than the cheapest that is known, no less than the least, and whose sheets would hold all pieces were each
  * little fuller than the fullest known: the cheapest first, of each cost the one that holds most.
@@ -49,8 +46,8 @@ export function cheaperPurchases({ kinds, formats, grounds, columns, cost, least
   const choose = (at: number, sheets: readonly number[], paid: number, held: number): void => {
     if (at === formats.length) {
       looked++;
-      const key = Math.round(paid / SAME);
-      if (paid < least - SAME || held < need || (byCost.get(key)?.held ?? 0) >= held) return;
+      const key = Math.round(paid / SAME_MONEY);
+      if (paid < least - SAME_MONEY || held < need || (byCost.get(key)?.held ?? 0) >= held) return;
       byCost.set(key, { sheets, cost: paid, held });
       return;
     }
@@ -59,7 +56,7 @@ export function cheaperPurchases({ kinds, formats, grounds, columns, cost, least
     const onHand = terms.reduce((sum, one) => sum + one.onHand, 0);
     for (let count = Math.min(most, onHand); count <= most && looked < MOST_LOOKED_AT; count++) {
       const own = costOfSheets(terms, count);
-      if (own === undefined || paid + own >= cost - SAME) break;
+      if (own === undefined || paid + own >= cost - SAME_MONEY) break;
       choose(at + 1, [...sheets, count], paid + own, held + count * holds[at]!);
     }
   };

@@ -1,5 +1,6 @@
 import { greatestOf } from '../../numerics/extremes';
 import type { Placements } from '../sheet/layout';
+import { cheapestCover } from './cover';
 import type { Ground } from './ground';
 import { knapsack } from './knapsack';
 import { patternSheets } from './pattern-sheets';
@@ -13,10 +14,11 @@ export interface Column {
   readonly placements: Placements;
 }
 
-function countsOf(placements: Placements, kinds: number): readonly number[] {
+/** @param kinds how many there are */
+export function columnOf(ground: number, placements: Placements, kinds: number): Column {
   const counts = new Array<number>(kinds).fill(0);
   for (const { piece } of placements) counts[piece]!++;
-  return counts;
+  return { ground, counts, placements };
 }
 
 /** Layouts of a ground that are known so far, each once. */
@@ -40,7 +42,7 @@ class Columns {
   }
 
   columnOf(placements: Placements): Column {
-    return { ground: this.ground, counts: countsOf(placements, this.kinds), placements };
+    return columnOf(this.ground, placements, this.kinds);
   }
 }
 
@@ -136,12 +138,14 @@ class Generation {
     this.cover(left);
     for (;;) {
       const list = this.columns.list.filter(({ counts }) => counts.every((count, i) => count <= left[i]!));
-      const mix = cheapestMix(list, this.ground, left, this.solver);
+      const patterns = list.map(({ counts }) => ({ cost: 1, counts }));
+      const fitting = left.map((count, kind) => (this.ground.fits[kind] ? count : 0));
+      const mix = cheapestCover(patterns, fitting, this.solver);
       if (!mix) return undefined;
-      const worth = (counts: readonly number[]) => counts.reduce((sum, n, i) => sum + n * mix.duals[i]!, 0);
+      const worth = (counts: readonly number[]) => counts.reduce((sum, n, i) => sum + n * mix.prices[i]!, 0);
       const fullest = greatestOf(list.map(({ counts }) => fill(counts, this.shares)));
       let found = 0;
-      for (const counts of promising(mix.duals, this.shares, left, this.ground.fits, fullest)) {
+      for (const counts of promising(mix.prices, this.shares, left, this.ground.fits, fullest)) {
         const column = this.lay(counts);
         if (column && worth(column.counts) > 1 + WORTH) found++;
       }
@@ -158,20 +162,11 @@ class Generation {
   dive(wanted: readonly number[], up: number): readonly Column[] {
     const left = [...wanted];
     const sheets: Column[] = [];
-    const take = (column: Column, times: number) => {
-      for (; times > 0 && column.counts.every((count, i) => count <= left[i]!); times--) {
-        sheets.push(column);
-        for (const [i, count] of column.counts.entries()) left[i]! -= count;
-      }
-    };
     while (left.some((count) => count > 0)) {
       const mix = this.bestMix(left);
       if (!mix || this.spent >= this.most) return this.rest(left, sheets);
-      const { list, values } = mix;
-      const order = [...list.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
-      const before = sheets.length;
-      for (const j of order) take(list[j]!, Math.floor(values[j]! + up + 1e-9));
-      if (sheets.length === before) take(list[order[0]!]!, 1);
+      const whole = wholeSheets(mix, left, up);
+      sheets.push(...(whole.length > 0 ? whole : wholeSheets(commonestOf(mix), left, 0)));
     }
     return sheets;
   }
@@ -198,27 +193,6 @@ function fill(counts: readonly number[], shares: readonly number[]): number {
   return counts.reduce((sum, count, i) => sum + count * shares[i]!, 0);
 }
 
-/** The fewest sheets, parts of them counted, with what each piece is worth. */
-function cheapestMix(list: readonly Column[], ground: Ground, wanted: readonly number[], solver: Solver) {
-  const kinds = wanted
-    .map((count, kind) => ({ count, kind }))
-    .filter(({ count, kind }) => count > 0 && ground.fits[kind]);
-  const solution = solver(
-    {
-      variables: list.map(() => ({ cost: 1, whole: false })),
-      rows: kinds.map(({ count, kind }) => ({
-        terms: list.flatMap(({ counts }, j) => (counts[kind]! > 0 ? [[j, counts[kind]!] as const] : [])),
-        least: count,
-      })),
-    },
-    0,
-  );
-  if (!solution) return undefined;
-  const duals = wanted.map(() => 0);
-  for (const [row, { kind }] of kinds.entries()) duals[kind] = Math.max(0, solution.duals[row]!);
-  return { values: solution.values, duals };
-}
-
 /** Pieces that a sheet might be worth most with: the most valuable by size, and the best for their size. */
 function promising(
   duals: readonly number[],
@@ -240,18 +214,37 @@ function promising(
 }
 
 /** Adds what the rows make of the pieces that whole sheets of the best mix leave over. */
-function roundUp(columns: Columns, { list, values }: Mix, ground: Ground, wanted: readonly number[]): void {
+function roundUp(columns: Columns, mix: Mix, ground: Ground, wanted: readonly number[]): void {
   for (const up of NEARLY) {
     const left = [...wanted];
-    // The fullest sheets first, none more often than pieces are left for it.
-    const order = [...list.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
-    for (const j of order) {
-      const { counts } = list[j]!;
-      for (let times = Math.floor(values[j]! + up + 1e-9); times > 0; times--) {
-        if (counts.some((count, i) => count > left[i]!)) break;
-        for (const [i, count] of counts.entries()) left[i]! -= count;
-      }
-    }
+    wholeSheets(mix, left, up);
     for (const sheet of ground.sheets(left)) columns.add(sheet);
   }
+}
+
+/**
+ * The sheets of a mix that are whole, or nearly, what it has most of first, and none more often than pieces are left for it.
+ * @param left of each kind; less, afterwards, what lies on those sheets
+ * @param up parts of a sheet that are rounded up once more than this lacks
+ */
+function wholeSheets({ list, values }: Mix, left: number[], up: number): readonly Column[] {
+  const sheets: Column[] = [];
+  for (const j of mostFirst(values)) {
+    const column = list[j]!;
+    for (let times = Math.floor(values[j]! + up + 1e-9); times > 0; times--) {
+      if (column.counts.some((count, i) => count > left[i]!)) break;
+      for (const [i, count] of column.counts.entries()) left[i]! -= count;
+      sheets.push(column);
+    }
+  }
+  return sheets;
+}
+
+/** One sheet of what a mix has most of. */
+function commonestOf({ list, values }: Mix): Mix {
+  return { list: [list[mostFirst(values)[0]!]!], values: [1] };
+}
+
+function mostFirst(values: readonly number[]): readonly number[] {
+  return [...values.keys()].sort((a, b) => values[b]! - values[a]! || a - b);
 }

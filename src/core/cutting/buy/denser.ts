@@ -5,7 +5,7 @@ import type { Layout, Placements } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import type { SheetFormat, ShelfOffcut } from '../sheet/sheet';
 import { cheaperPurchases, type Known, type Purchase, roomArea } from './cheaper-purchases';
-import type { Column } from './columns';
+import { type Column, columnOf } from './columns';
 import { fullestSheets } from './fullest-sheets';
 import type { Ground } from './ground';
 import type { BuyFormat } from './job';
@@ -60,11 +60,7 @@ function laidOn(
   const layout = start && searched(kinds, format, start, sheets[main]!, effort);
   if (!layout) return undefined;
   const groundOf = new Map(beside.map(({ code, ground }) => [code, ground]));
-  const column = (ground: number, placements: Placements): Column => {
-    const counts = kinds.map(() => 0);
-    for (const { piece } of placements) counts[piece]!++;
-    return { ground, counts, placements };
-  };
+  const column = (ground: number, placements: Placements) => columnOf(ground, placements, kinds.length);
   return [
     ...layout.sheets.map((placements) => column(main, placements)),
     ...layout.offcuts.map(({ code, placements }) => column(groundOf.get(code)!, placements)),

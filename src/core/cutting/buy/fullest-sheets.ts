@@ -1,7 +1,7 @@
 import { greatestOf } from '../../numerics/extremes';
 import { area } from '../../geometry/area';
 import type { Piece } from '../sheet/piece';
-import type { Column } from './columns';
+import { type Column, columnOf } from './columns';
 import type { Ground } from './ground';
 import type { Solver } from './programme';
 
@@ -41,8 +41,6 @@ export function fullestSheets(
   const chosen = columns.flatMap((column, j) => new Array<Column>(Math.round(solution?.values[j] ?? 0)).fill(column));
   return chosen.map(({ ground, placements: all }) => {
     const placements = all.filter(({ piece }) => left[piece]! > 0 && left[piece]!-- > 0);
-    const counts = wanted.map(() => 0);
-    for (const { piece } of placements) counts[piece]!++;
-    return { ground, counts, placements };
+    return columnOf(ground, placements, wanted.length);
   });
 }

@@ -3,6 +3,9 @@ import type { Layout } from '../sheet/layout';
 import type { Piece } from '../sheet/piece';
 import type { SheetFormat } from '../sheet/sheet';
 
+/** Money that differs by less is the same. */
+export const SAME_MONEY = 1e-6;
+
 /** Sheets of one format, and who has them. */
 export interface BuyFormat {
   /** With the offcuts of such sheets that are on the shelf, on the first format alone. */

@@ -2,6 +2,7 @@ import { greatestOf, leastOf } from '../../numerics/extremes';
 import type { Piece } from '../sheet/piece';
 import { roomOn } from '../sheet/sheet';
 import { weighings } from '../sheet/weighings';
+import { cheapestCover, type Pattern } from './cover';
 import type { Ground } from './ground';
 import { type Choice, knapsackAtMost } from './knapsack';
 import type { Solver } from './programme';
@@ -95,29 +96,18 @@ function pricesFor(
 ): readonly number[] | undefined {
   const bought = costs.flatMap((cost, ground) => (cost === undefined ? [] : [{ cost, ground }]));
   const fits = kinds.map((_, kind) => bought.some(({ ground }) => choices[ground]![kind]!.most > 0));
-  const wanted = kinds.flatMap(({ count }, kind) => (count > 0 && fits[kind] ? [{ count, kind }] : []));
-  if (wanted.length === 0) return undefined;
-  const patterns: { readonly cost: number; readonly counts: readonly number[] }[] = wanted.flatMap(({ kind }) =>
+  const wanted = kinds.map(({ count }, kind) => (fits[kind] ? count : 0));
+  if (wanted.every((count) => count === 0)) return undefined;
+  const patterns: Pattern[] = wanted.flatMap((count, kind) =>
     bought
-      .filter(({ ground }) => choices[ground]![kind]!.most > 0)
+      .filter(({ ground }) => count > 0 && choices[ground]![kind]!.most > 0)
       .map(({ cost }) => ({ cost, counts: kinds.map((_, i) => (i === kind ? 1 : 0)) })),
   );
   let worths: readonly number[] = [];
   for (let round = 0; round < ROUNDS; round++) {
-    const solution = solver(
-      {
-        variables: patterns.map(({ cost }) => ({ cost, whole: false })),
-        rows: wanted.map(({ count, kind }) => ({
-          terms: patterns.flatMap(({ counts }, j) => (counts[kind]! > 0 ? [[j, counts[kind]!] as const] : [])),
-          least: count,
-        })),
-      },
-      0,
-    );
-    if (!solution) return undefined;
-    const own = kinds.map(() => 0);
-    for (const [row, { kind }] of wanted.entries()) own[kind] = Math.max(0, solution.duals[row]!);
-    worths = own;
+    const cover = cheapestCover(patterns, wanted, solver);
+    if (!cover) return undefined;
+    worths = cover.prices;
     const better = bought.flatMap(({ cost, ground }) => {
       const { counts, worth } = held(choices[ground]!, worths);
       return worth > cost * (1 + 1e-7) ? [{ cost, counts }] : [];

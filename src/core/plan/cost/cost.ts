@@ -7,13 +7,13 @@ import { byCode, fold } from '../codes';
 import { stocksOf } from '../finder';
 import type { PlanInput } from '../inputs';
 import type { OrderLine } from '../order';
-import { piecesFrom } from '../pieces';
 import type { Runs, SizeRun, StyleRun } from '../runs';
 import { benchOf } from '../bench';
 import { type BesideStock, besideStock } from './beside-stock';
 import { type Fitting, fittingOf } from './fitting';
 import { ratesOf } from './rates';
 import { type StockCut, stockCutOf } from './stock-cut';
+import { stockShares } from './stock-shares';
 import { volume } from './volume';
 import { work, type Work } from './work';
 
@@ -114,22 +114,6 @@ function average(run: StyleRun, of: (size: StyleRun['sizes'][number]) => number 
     sum += size.pairs * figure;
   }
   return sum / run.pairs;
-}
-
-/** What a style has of a stock's sheets: its share by net area, and what that costs. */
-export interface StockShare {
-  readonly stock: Stock;
-  readonly share: number;
-  readonly money: number;
-}
-
-/** Of all sheets needed that have a price and that the style's pieces are cut from. */
-export function stockShares(run: StyleRun, orders: readonly OrderLine[]): readonly StockShare[] {
-  return orders.flatMap(({ cutting: { stock, netOfStock }, sheetPrice, need }): readonly StockShare[] => {
-    const own = piecesFrom(run, stock.code)?.area;
-    if (own === undefined || sheetPrice === undefined) return [];
-    return [{ stock, share: own / netOfStock, money: (sheetPrice * need * own) / netOfStock }];
-  });
 }
 
 /** Weight of a pair's bottoms, g. */

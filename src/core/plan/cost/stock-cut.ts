@@ -3,6 +3,7 @@ import { askedOf, type PairageRow } from '../inputs';
 import type { OrderLine } from '../order';
 import { piecesFrom } from '../pieces';
 import type { StyleRun } from '../runs';
+import { costOfArea } from './stock-shares';
 
 /** Stock of a style's pairs that are cut already. */
 export interface StockCut {
@@ -30,14 +31,15 @@ export function stockCutOf(code: string, pairage: readonly PairageRow[]): StockC
  */
 export function stockOfRow(row: PairageRow, run: StyleRun, orders: readonly OrderLine[]): number | undefined {
   let money = 0;
-  for (const { cutting, sheetPrice, need } of orders) {
-    const lines = piecesFrom(run, cutting.stock.code)?.lines ?? [];
+  for (const order of orders) {
+    const lines = piecesFrom(run, order.cutting.stock.code)?.lines ?? [];
     const own = lines.reduce((sum, { area, sizeRun: { size, system } }) => {
       return system === (row.system ?? run.last.system) ? sum + 2 * (row.pairs.get(size) ?? 0) * area : sum;
     }, 0);
     if (own === 0) continue;
-    if (sheetPrice === undefined) return undefined;
-    money += (sheetPrice * need * own) / cutting.netOfStock;
+    const part = costOfArea(order, own);
+    if (part === undefined) return undefined;
+    money += part;
   }
   return money;
 }

@@ -8,7 +8,7 @@ import { highsInNode } from '../../../highs';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { rectangle, soleLike } from '../outlines';
 import { exactCost } from './exact';
-import { backwards, jobOf, stripFormat, strips } from './strips';
+import { backwards, jobOf, PRINTED_ORDERS, stripFormat, strips } from './strips';
 
 const solver = await highsInNode();
 
@@ -193,12 +193,7 @@ describe('what to buy', () => {
   });
 
   it('takes 453 raws for a printed example of four lengths (Chvátal, Linear Programming, 1983, chapter 13; from memory)', () => {
-    const orders = strips([
-      [45, 97],
-      [36, 610],
-      [31, 395],
-      [14, 211],
-    ]);
+    const orders = PRINTED_ORDERS;
     const job = jobOf(orders, [stripFormat(100, { price: 1 })]);
     const { cost, least } = buy(job, solver);
     expect(cost).toBe(453);

@@ -16,6 +16,14 @@ export function strips(list: readonly (readonly [length: number, count: number])
   }));
 }
 
+/** Orders of a printed example, cut from raws of 100: the fewest are 453 (Chvátal, Linear Programming, 1983, chapter 13; from memory). */
+export const PRINTED_ORDERS = strips([
+  [45, 97],
+  [36, 610],
+  [31, 395],
+  [14, 211],
+]);
+
 export function stripFormat(length: number, ...terms: readonly Partial<Terms>[]): BuyFormat {
   const usual = { price: 10, pack: 1, minimum: 0, onHand: 0 };
   return {

@@ -4,7 +4,7 @@ import { groundsOf } from '../../../../src/core/cutting/buy/ground';
 import { leastCost } from '../../../../src/core/cutting/buy/least-cost';
 import { worthsOnSheets } from '../../../../src/core/cutting/buy/worth-on-sheets';
 import { highsInNode } from '../../../highs';
-import { stripFormat, strips } from './strips';
+import { PRINTED_ORDERS, stripFormat, strips } from './strips';
 
 const solver = await highsInNode();
 
@@ -36,12 +36,7 @@ describe('worths on sheets', () => {
   });
 
   it('count the fewest raws of a printed example (Chvátal, Linear Programming, 1983, chapter 13; from memory: 453)', () => {
-    const kinds = strips([
-      [45, 97],
-      [36, 610],
-      [31, 395],
-      [14, 211],
-    ]);
+    const kinds = PRINTED_ORDERS;
     expect(leastCost(kinds, groundsOf(kinds, [stripFormat(100, { price: 1 })]), solver)).toBeCloseTo(453, 5);
   });
 });

@@ -1,17 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { beyondStock } from '../../../../src/core/plan/cost/beyond-stock';
 import { Plan } from '../../../../src/core/plan/plan';
-import { inputOf, type Named, STOCKS, USUAL_TABLES } from '../../samples';
-
-const RATES: readonly Named[] = [
-  { Item: 'Work', Value: 30, Unit: 'money an hour' },
-  { Item: 'Adhesive', Value: 14, Unit: 'money a litre' },
-  { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' },
-  { Item: 'Spoilage', Value: 0.04, Unit: 'share spoiled' },
-  { Item: 'Sock', Value: 1.5, Unit: 'money a pair' },
-  { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Betony' },
-  { Item: 'Finishing', Value: 20, Unit: 'minutes a pair' },
-];
+import { inputOf, type Named, RATES, STOCKS, USUAL_TABLES } from '../../samples';
 
 describe('what a pair costs beyond its stock', () => {
   const input = (rates: readonly Named[]) =>

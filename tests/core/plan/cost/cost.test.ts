@@ -3,7 +3,7 @@ import { area } from '../../../../src/core/geometry/area';
 import { breakEven } from '../../../../src/core/plan/cost/break-even';
 import { makeOrBuy } from '../../../../src/core/plan/cost/make-or-buy';
 import { Plan } from '../../../../src/core/plan/plan';
-import { inputOf, type Named, STOCKS, USUAL_TABLES } from '../../samples';
+import { inputOf, type Named, RATES, STOCKS, USUAL_TABLES } from '../../samples';
 
 const priced: readonly Named[] = STOCKS.map((one) => ({ ...one, Price: 10 }));
 const costs = (rates: readonly Named[], styles = USUAL_TABLES.styles, pairage = USUAL_TABLES.pairage) =>
@@ -19,15 +19,7 @@ describe('cost', () => {
   });
 
   it('is the sum of its parts, spoilage on stock and adhesive alone', () => {
-    const [line] = costs([
-      { Item: 'Work', Value: 30, Unit: 'money an hour' },
-      { Item: 'Adhesive', Value: 14, Unit: 'money a litre' },
-      { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' },
-      { Item: 'Spoilage', Value: 0.04, Unit: 'share spoiled' },
-      { Item: 'Sock', Value: 1.5, Unit: 'money a pair' },
-      { Item: 'Shank', Value: 0.8, Unit: 'money a pair', For: 'Betony' },
-      { Item: 'Finishing', Value: 20, Unit: 'minutes a pair' },
-    ]);
+    const [line] = costs(RATES);
     if (!line) throw new Error('There is no cost.');
     expect(line.sundries).toBeCloseTo(2.3, 9);
     expect(line.work).toBeCloseTo(10, 9);
