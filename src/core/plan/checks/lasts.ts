@@ -1,4 +1,5 @@
 import type { Last } from '../../last/last';
+import type { MeasuredLast } from '../../last/measured-last';
 import { modelProfile } from '../../last/model-profile';
 import { type Profile, atGround } from '../../last/profile';
 import { Problem } from '../../problem';
@@ -14,66 +15,96 @@ import { worstSize } from './worst';
 /** A size whose last is so much longer or shorter than the base size's is most likely a slip: eight or nine sizes. */
 const FAR_FROM_BASE = 0.22;
 
+/** What a style's last, its sizes and the leather that lies on it tell. */
 export function lastChecks(
-  { style, last, sizes }: StyleRun,
+  run: StyleRun,
   limits: Limits,
   finder: Finder,
   stocks: ReadonlyMap<string, Stock>,
 ): readonly Check[] {
-  const subject = style.code;
-  const profile = sizes[0]?.bottom.last.profile;
-  if (!profile) return [];
+  if (!run.sizes[0]) return [];
+  return [
+    ...modelChecks(run, limits),
+    ...unusedParts(run.style).map((part): Check => ({ ...lookAt(run, 'unusedPart'), part })),
+    ...farFromBase(run),
+    ...widthChecks(run),
+    ...measuredChecks(run, limits, finder.measured(run.last)),
+    ...leatherPairs(run, limits, stocks),
+  ];
+}
+
+function lookAt<Kind extends Check['kind']>({ style }: StyleRun, kind: Kind) {
+  return { kind, subject: style.code, verdict: 'lookAt' as const };
+}
+
+/** Where a profile stands for a last that it may not fit. */
+function modelChecks(run: StyleRun, limits: Limits): readonly Check[] {
+  const { sizes, style } = run;
   const list: Check[] = [];
-  const { heelHeight } = last;
   const highest = worstSize(sizes, ({ bottom }) => bottom.last.heelHeight);
   const height = highest?.sizeRun.bottom.last.heelHeight ?? 0;
-  if (height > limits.plainModel && profile.source === 'model') {
-    const wanted = limits.plainModel;
-    list.push({ kind: 'plainModel', subject, verdict: 'lookAt', found: height, wanted, size: highest?.size });
-  }
+  if (height > limits.plainModel && sizes[0]?.bottom.last.profile.source === 'model')
+    list.push({ ...lookAt(run, 'plainModel'), found: height, wanted: limits.plainModel, size: highest?.size });
   const off = worstSize(sizes, ({ bottom }) => bottom.last.profile.misfit);
   const misfit = off?.sizeRun.bottom.last.profile.misfit;
   if (misfit !== undefined) {
     const verdict = misfit > limits.misfit ? 'lookAt' : 'holds';
-    list.push({ kind: 'misfit', subject, verdict, found: misfit, wanted: limits.misfit, size: off?.size });
+    list.push({ kind: 'misfit', subject: style.code, verdict, found: misfit, wanted: limits.misfit, size: off?.size });
   }
-  for (const part of unusedParts(style)) list.push({ kind: 'unusedPart', subject, verdict: 'lookAt', part });
-  for (const { size, bottom } of sizes) {
-    const { length } = bottom.last;
-    if (Math.abs(length / last.length - 1) <= FAR_FROM_BASE) continue;
-    list.push({ kind: 'farFromBase', subject, verdict: 'lookAt', found: length, wanted: last.length, size });
-  }
-  // The tread is the widest place of a bottom, the waist the narrowest.
-  if (last.waist > last.tread) {
-    list.push({ kind: 'widths', subject, verdict: 'lookAt', found: last.waist, wanted: last.tread, of: 'waist' });
-  }
-  if (last.seat > last.tread) {
-    list.push({ kind: 'widths', subject, verdict: 'lookAt', found: last.seat, wanted: last.tread, of: 'seat' });
-  }
-  const measured = finder.measured(last);
+  return list;
+}
+
+function farFromBase(run: StyleRun): readonly Check[] {
+  const wanted = run.last.length;
+  return run.sizes.flatMap(({ size, bottom }): readonly Check[] => {
+    const found = bottom.last.length;
+    return Math.abs(found / wanted - 1) > FAR_FROM_BASE ? [{ ...lookAt(run, 'farFromBase'), found, wanted, size }] : [];
+  });
+}
+
+/** The tread is the widest place of a bottom, the waist the narrowest. */
+function widthChecks(run: StyleRun): readonly Check[] {
+  const { last } = run;
+  return (['waist', 'seat'] as const)
+    .filter((of) => last[of] > last.tread)
+    .map((of): Check => ({ ...lookAt(run, 'widths'), found: last[of], wanted: last.tread, of }));
+}
+
+/** Measured gaps and twist, against the heel height, the plain model and the limits. */
+function measuredChecks(run: StyleRun, limits: Limits, measured: MeasuredLast | undefined): readonly Check[] {
+  const { style, last } = run;
+  const { heelHeight } = last;
+  const list: Check[] = [];
   const back = measured?.gaps?.[0]?.z;
   if (back !== undefined && Math.abs(back - heelHeight) > limits.heelControl + 1e-9) {
-    list.push({ kind: 'gapsAgainstHeel', subject, verdict: 'putRight', found: back, wanted: heelHeight });
+    const verdict = 'putRight';
+    list.push({ kind: 'gapsAgainstHeel', subject: style.code, verdict, found: back, wanted: heelHeight });
   }
-  if (measured?.gaps && heelHeight > 0) {
-    const model = plainModel(last);
-    if (model) {
-      const found = Math.max(...measured.gaps.map(({ x, z }) => Math.abs(atGround(model, x).z - z)));
-      list.push({ kind: 'modelAgainstGaps', subject, verdict: 'holds', found, wanted: limits.misfit });
-    }
+  const model = measured?.gaps && heelHeight > 0 ? plainModel(last) : undefined;
+  if (measured?.gaps && model) {
+    const found = Math.max(...measured.gaps.map(({ x, z }) => Math.abs(atGround(model, x).z - z)));
+    const verdict = 'holds';
+    list.push({ kind: 'modelAgainstGaps', subject: style.code, verdict, found, wanted: limits.misfit });
   }
-  if (measured?.twist !== undefined && measured.twist > limits.twist) {
-    list.push({ kind: 'twist', subject, verdict: 'lookAt', found: measured.twist, wanted: limits.twist });
-  }
+  if (measured?.twist !== undefined && measured.twist > limits.twist)
+    list.push({ ...lookAt(run, 'twist'), found: measured.twist, wanted: limits.twist });
+  return list;
+}
+
+/** Leather of one pair wants one substance, so both soles come from like places. */
+function leatherPairs(
+  { style, sizes }: StyleRun,
+  limits: Limits,
+  stocks: ReadonlyMap<string, Stock>,
+): readonly Check[] {
   const leather = sizes[0]?.bottom.layers.find(
     ({ part, material }) => material === 'leather' && (part === 'sole' || part === 'outsole' || part === 'midsole'),
   );
-  if (leather) {
-    const pairs = stocks.get(fold(leather.stock))?.pairs ?? 'anywhere';
-    const verdict = pairs === 'anywhere' ? 'lookAt' : 'holds';
-    list.push({ kind: 'leatherPairs', subject, verdict, wanted: limits.pairSubstance, part: leather.part, pairs });
-  }
-  return list;
+  if (!leather) return [];
+  const pairs = stocks.get(fold(leather.stock))?.pairs ?? 'anywhere';
+  const verdict = pairs === 'anywhere' ? 'lookAt' : 'holds';
+  const { part } = leather;
+  return [{ kind: 'leatherPairs', subject: style.code, verdict, wanted: limits.pairSubstance, part, pairs }];
 }
 
 /** The plain model of a last, or undefined where there is none for its heel. */
