@@ -1,6 +1,5 @@
-import { itemAt, itemRound } from '../item-at';
-import { box } from './box';
-import { convolution } from './convolution';
+import { itemAt } from '../item-at';
+import { convolutionOf, type Curve, type Tracing, tracing } from './convolution';
 import type { Box, Point, Ring } from './ring';
 
 /** Bands across the region; edges are looked up by the band in which a point lies. */
@@ -23,19 +22,17 @@ export class NoFitRegion {
   readonly edges: Float64Array;
 
   /** @param most bands: fewer take less memory, more are looked up faster */
-  constructor(
-    readonly curves: readonly Ring[],
-    most = MOST_BANDS,
-  ) {
-    this.box = box(curves.flat());
+  constructor(curves: readonly Curve[], most = MOST_BANDS) {
+    this.box = boxOf(curves);
     const { bottom, top } = this.box;
     const count = curves.reduce((sum, { length }) => sum + length, 0);
-    this.bands = Math.max(LEAST_BANDS, Math.min(most, 2 * count));
+    this.bands = Math.max(LEAST_BANDS, Math.min(most, count));
     // Twice round: first to count the edges of each band, then to put them there.
     const starts = new Int32Array(this.bands + 1);
     for (const curve of curves) {
-      let [, ay] = itemRound(curve, -1);
-      for (const [, by] of curve) {
+      let ay = curve[curve.length - 1]!;
+      for (let i = 1; i < curve.length; i += 2) {
+        const by = curve[i]!;
         if (ay !== by) {
           const last = this.bandOf(Math.max(ay, by));
           for (let k = this.bandOf(Math.min(ay, by)); k <= last; k++) starts[k + 1]! += EDGE;
@@ -47,8 +44,11 @@ export class NoFitRegion {
     const edges = new Float64Array(itemAt(starts, this.bands));
     const ends = starts.slice();
     for (const curve of curves) {
-      let [ax, ay] = itemRound(curve, -1);
-      for (const [bx, by] of curve) {
+      let ax = curve[curve.length - 2]!;
+      let ay = curve[curve.length - 1]!;
+      for (let i = 0; i < curve.length; i += 2) {
+        const bx = curve[i]!;
+        const by = curve[i + 1]!;
         const upward = ay < by;
         const slope = (bx - ax) / (by - ay);
         const last = ay === by ? -1 : this.bandOf(Math.max(ay, by));
@@ -99,13 +99,30 @@ function windRound(edges: Float64Array, from: number, to: number, x: number, y: 
   return winding !== 0;
 }
 
+function boxOf(curves: readonly Curve[]): Box {
+  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  for (const curve of curves) {
+    for (let i = 0; i < curve.length; i += 2) {
+      left = Math.min(left, curve[i]!);
+      bottom = Math.min(bottom, curve[i + 1]!);
+      right = Math.max(right, curve[i]!);
+      top = Math.max(top, curve[i + 1]!);
+    }
+  }
+  return { left, bottom, right, top };
+}
+
 /** The no-fit region of two outlines that do not cross themselves. */
 export function noFitRegion(first: Ring, second: Ring, mostBands?: number): NoFitRegion {
-  return new NoFitRegion(
-    convolution(
-      first,
-      second.map(([x, y]): Point => [-x, -y]),
-    ),
-    mostBands,
-  );
+  return noFitRegionOf(tracing(first), turnedRound(second), mostBands);
+}
+
+/** The same of a first outline that is traced already, and of a second that is traced turned round. */
+export function noFitRegionOf(first: Tracing, second: Tracing, mostBands?: number): NoFitRegion {
+  return new NoFitRegion(convolutionOf(first, second), mostBands);
+}
+
+/** An outline turned end for end about the origin, traced. */
+export function turnedRound(ring: Ring): Tracing {
+  return tracing(ring.map(([x, y]): Point => [-x, -y]));
 }

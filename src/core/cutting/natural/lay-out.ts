@@ -1,10 +1,9 @@
 import { itemAt } from '../../item-at';
 import type { Stepwise } from '../../stepwise';
-import type { NoFitRegion } from '../../geometry/no-fit-region';
 import type { Placement } from '../sheet/layout';
 import type { SheetFormat } from '../sheet/sheet';
-import { freeFrom } from './free-from';
-import type { Hindrance, Shape, Shapes } from './shapes';
+import { Hindrances } from './hindrances';
+import type { Shape, Shapes } from './shapes';
 
 /** A piece of a unit: its origin lies at (x, y + dy), or seen across the backbone. */
 export interface Part {
@@ -111,13 +110,14 @@ interface Place {
 
 /** A part of a unit, with what the empty sheet and the pieces laid keep it off. */
 interface Hindered extends Part {
-  readonly fixed: readonly NoFitRegion[];
-  readonly moving: (Hindrance & { readonly x: number; readonly y: number })[];
+  readonly off: Hindrances;
 }
 
 /** The first free place of a posture on each line across the sheet; places are only ever taken away. */
 class Lines {
   private readonly x: Float64Array;
+  /** How early the sweep comes to the place that a line had last; infinite where it has none any more. */
+  private readonly cost: Float64Array;
   /** How many of the laid pieces a line's place has been held against. */
   private readonly seen: Int32Array;
   private readonly from: number;
@@ -151,8 +151,9 @@ class Lines {
     const count = right < left || to < from ? 0 : 1 + Math.ceil((to - from) / spacing);
     this.spacing = count > 1 ? (to - from) / (count - 1) : 0;
     this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
+    this.cost = this.x.map((_, line) => this.costOf(line));
     this.seen = new Int32Array(count).fill(-1);
-    this.parts = posture.parts.map((part) => ({ ...part, fixed: shapes.keptOff(part.shape), moving: [] }));
+    this.parts = posture.parts.map((part) => ({ ...part, off: new Hindrances(shapes.keptOff(part.shape)) }));
   }
 
   /**
@@ -160,24 +161,23 @@ class Lines {
    * ever moves on, so that a line is looked at again only while its last place would still be the first.
    */
   first(limit = Infinity): Place | undefined {
+    const { cost } = this;
     for (;;) {
       let least = limit;
       let line = -1;
-      for (let at = 0; at < this.x.length; at++) {
-        const cost = this.costOf(at);
-        if (cost < least) {
-          least = cost;
+      for (let at = 0; at < cost.length; at++) {
+        if (cost[at]! < least) {
+          least = cost[at]!;
           line = at;
         }
       }
       if (line < 0) return undefined;
       const y = this.from + line * this.spacing;
       const x = this.advance(line, y);
-      if (Number.isFinite(x) && this.costOf(line) === least) return { lines: this, x, y, cost: least };
+      if (cost[line] === least) return { lines: this, x, y, cost: least };
     }
   }
 
-  /** How early the sweep comes to the place that a line had last. */
   private costOf(line: number): number {
     const x = this.x[line]!;
     if (!Number.isFinite(x)) return Infinity;
@@ -197,7 +197,7 @@ class Lines {
       if (nextY < this.from || nextY > this.from + (this.x.length - 1) * this.spacing) continue;
       const from = bestX - step * this.spacing;
       const start = step === 1 ? Math.max(this.left, from) : Math.min(this.right, from);
-      const nextX = this.free(start, nextY, 0);
+      const nextX = this.free(start, nextY);
       if (step * (nextX - bestX) > 1e-9) continue;
       [bestX, bestY] = [nextX, nextY];
     }
@@ -210,47 +210,35 @@ class Lines {
 
   private advance(line: number, y: number): number {
     const x = itemAt(this.x, line);
-    if (!Number.isFinite(x)) return x;
     const seen = itemAt(this.seen, line);
     if (seen === this.laid.length) return x;
     this.seen[line] = this.laid.length;
     // What has been laid since may not lie in the way.
     if (seen >= 0 && this.past(x, y, seen) === x) return x;
-    return (this.x[line] = this.free(x, y, 0));
+    this.x[line] = this.free(x, y);
+    this.cost[line] = this.costOf(line);
+    return itemAt(this.x, line);
   }
 
   /** The first place on a line, from one on, that nothing hinders; infinite where there is none. */
-  private free(x: number, y: number, since: number): number {
-    const { step } = this.sweep;
+  private free(x: number, y: number): number {
     for (let at = x; ;) {
-      let next = at;
-      for (const { dy, across, fixed } of this.parts) {
-        const partY = dy + (across ? 2 * this.backbone - y : y);
-        for (const region of fixed) next = freeFrom(region, next, partY, step);
-      }
-      next = this.past(next, y, since);
-      if (next > this.right || next < this.left) return step * Infinity;
+      const next = this.past(at, y);
+      if (next > this.right || next < this.left) return this.sweep.step * Infinity;
       if (next === at) return at;
       at = next;
     }
   }
 
-  /** The same, of pieces laid alone. */
-  private past(x: number, y: number, since: number): number {
-    const { step } = this.sweep;
+  /** How far a place on a line is moved on by each hindrance in turn; or by the pieces alone that were laid after the first few. */
+  private past(x: number, y: number, since?: number): number {
     let next = x;
-    for (const { shape, dy, across, moving } of this.parts) {
-      const partY = dy + (across ? 2 * this.backbone - y : y);
-      while (moving.length < this.laid.length) {
-        const one = itemAt(this.laid, moving.length);
-        moving.push({ ...this.shapes.between(one.shape, shape), x: one.x, y: one.y });
+    for (const { shape, dy, across, off } of this.parts) {
+      while (off.pieces < this.laid.length) {
+        const one = itemAt(this.laid, off.pieces);
+        off.add(this.shapes.between(one.shape, shape), one.x, one.y);
       }
-      for (let k = since; k < moving.length; k++) {
-        const { region, sign, x: laidX, y: laidY } = moving[k]!;
-        const from = sign * (next - laidX);
-        const free = freeFrom(region, from, sign * (partY - laidY), sign === step ? 1 : -1);
-        if (free !== from) next = sign * free + laidX;
-      }
+      next = off.past(next, dy + (across ? 2 * this.backbone - y : y), this.sweep.step, since);
     }
     return next;
   }

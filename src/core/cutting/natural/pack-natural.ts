@@ -62,7 +62,12 @@ function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): S
     const next = units.find((_, i) => itemAt(left, i) > 0);
     if (!next) return layout;
     const tried: (LaidOut & { readonly sweep: Sweep })[] = [];
-    for (const sweep of sweeps) tried.push({ sweep, ...(yield* lay(sweep, spacing)) });
+    for (const sweep of sweeps) {
+      const laid = yield* lay(sweep, spacing);
+      tried.push({ sweep, ...laid });
+      // No other sheet can be fuller than one that takes all that is left.
+      if (laid.used.every((count, i) => count === left[i])) break;
+    }
     tried.sort((a, b) => b.area - a.area);
     if (most > SMALL_RUN && layout.length === 0) sweeps = tried.slice(0, 2).map(({ sweep }) => sweep);
     const fullest = itemAt(tried, 0);

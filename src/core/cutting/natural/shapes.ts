@@ -2,7 +2,8 @@ import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { moved } from '../../geometry/moved';
-import { type NoFitRegion, noFitRegion } from '../../geometry/no-fit-region';
+import { type Tracing, tracing } from '../../geometry/convolution';
+import { type NoFitRegion, noFitRegionOf, turnedRound } from '../../geometry/no-fit-region';
 import { rectangle, rectangleAbout } from '../../geometry/rectangle';
 import { ARC_TOLERANCE, difference, grownMitred, intersection } from '../../geometry/regions';
 import type { Box, Ring } from '../../geometry/ring';
@@ -24,9 +25,10 @@ export interface Shape {
   readonly quality: Quality;
   /** Of the outline itself. */
   readonly box: Box;
-  /** A ring about the outline with few corners, and the same let out by half the knife room. */
-  readonly bare: Ring;
-  readonly roomy: Ring;
+  /** A ring about the outline with few corners, and the same let out by half the knife room: as it lies, and turned round. */
+  readonly bareRound: Tracing;
+  readonly roomy: Tracing;
+  readonly roomyRound: Tracing;
 }
 
 /** Where a shape's origin may not lie, seen from another's; turned round where the sign is −1. */
@@ -39,7 +41,7 @@ export interface Hindrance {
 export class Shapes {
   private readonly made = new Map<string, Shape>();
   private readonly regions = new Map<string, NoFitRegion>();
-  private readonly grounds = new Map<Quality, readonly Ring[]>();
+  private readonly grounds = new Map<Quality, readonly Tracing[]>();
   private readonly hindrances = new Map<string, readonly NoFitRegion[]>();
 
   constructor(
@@ -57,13 +59,15 @@ export class Shapes {
       const { ring, quality = BEST } = itemAt(this.pieces, kind);
       const turned = moved(ring, turn);
       const thinned = [simplify(turned, THINNED)];
+      const roomy = outer(grownMitred(thinned, THINNED + this.format.knifeRoom / 2 + this.spare));
       shape = {
         kind,
         turn,
         quality,
         box: box(turned),
-        bare: outer(grownMitred(thinned, THINNED + this.spare)),
-        roomy: outer(grownMitred(thinned, THINNED + this.format.knifeRoom / 2 + this.spare)),
+        bareRound: turnedRound(outer(grownMitred(thinned, THINNED + this.spare))),
+        roomy: tracing(roomy),
+        roomyRound: turnedRound(roomy),
       };
       this.made.set(key, shape);
     }
@@ -85,7 +89,7 @@ export class Shapes {
     }
     const key = `${one.kind} ${one.turn} ${other.kind} ${other.turn}`;
     let region = this.regions.get(key);
-    if (!region) this.regions.set(key, (region = noFitRegion(one.roomy, other.roomy, BANDS)));
+    if (!region) this.regions.set(key, (region = noFitRegionOf(one.roomy, other.roomyRound, BANDS)));
     return { region, sign };
   }
 
@@ -94,21 +98,21 @@ export class Shapes {
     const key = `${shape.kind} ${shape.turn}`;
     let regions = this.hindrances.get(key);
     if (!regions) {
-      regions = this.closedTo(shape.quality).map((ring) => noFitRegion(ring, shape.bare));
+      regions = this.closedTo(shape.quality).map((ring) => noFitRegionOf(ring, shape.bareRound));
       this.hindrances.set(key, regions);
     }
     return regions;
   }
 
   /** Everything that pieces of a quality must keep off, within the box about the sheet. */
-  private closedTo(quality: Quality): readonly Ring[] {
+  private closedTo(quality: Quality): readonly Tracing[] {
     let rings = this.grounds.get(quality);
     if (!rings) {
       const { outlines, closed } = groundFor(this.sheet, quality);
       const trim = this.format.edgeTrim;
       const outside = beside(outlines, this.format).flatMap((ring) => grownMitred([ring], trim + ARC_TOLERANCE));
       const holes = this.sheet.holes.flatMap((ring) => grownMitred([ring], trim + ARC_TOLERANCE));
-      rings = [...outside, ...holes, ...closed].filter((ring) => area(ring) > 0);
+      rings = [...outside, ...holes, ...closed].filter((ring) => area(ring) > 0).map(tracing);
       this.grounds.set(quality, rings);
     }
     return rings;
