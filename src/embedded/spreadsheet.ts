@@ -36,6 +36,7 @@ import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
 import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
+import { redrawInTasks } from './redraw-tasks';
 import { passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
 import { wordsWhileFollowing } from './words-while-following';
@@ -94,6 +95,7 @@ export function createSpreadsheet(
   letListsFollow();
   forgetTabsLeft();
   noteRowsAtOnce();
+  redrawInTasks();
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,

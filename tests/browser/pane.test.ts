@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
+import { living } from './living';
 import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { openedOnce, servedSite } from './site';
@@ -94,6 +95,36 @@ describe('the pane', () => {
       expect(await page.title()).toBe('Autumn run – Solebench');
       await sheet.enter('A1', 'Midsummer run');
       await page.waitForFunction(() => document.title === 'Midsummer run – Solebench');
+    });
+
+    it('holds nothing of views that were left', async () => {
+      const { page } = opened();
+      const pane = page.locator('#pane');
+      const buttons = () => living(page, 'customElements.get("fluent-button").prototype');
+      const turnRound = async () => {
+        await pane.getByRole('tab', { name: 'Run' }).click();
+        await pane.getByRole('button', { name: 'Next day' }).waitFor();
+        await pane.getByRole('tab', { name: 'Build' }).click();
+        await pane.getByRole('button', { name: 'Build larger' }).waitFor();
+      };
+      await turnRound();
+      const before = await buttons();
+      expect(before).toBeGreaterThan(0);
+      for (let i = 0; i < 3; i++) await turnRound();
+      await expect.poll(buttons).toBe(before);
+    });
+
+    it('holds nothing of tasks in which the sheet was drawn anew', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const ports = () => living(page, 'MessagePort.prototype');
+      await sheet.enter('P6', '0');
+      const before = await ports();
+      expect(before).toBeGreaterThan(0);
+      for (let i = 1; i <= 3; i++) await sheet.enter('P6', String(i));
+      await sheet.select('P6');
+      await page.keyboard.press('Delete');
+      await expect.poll(ports).toBeLessThanOrEqual(before);
     });
 
     it('says what is to be put right and leads to the cell', async () => {
