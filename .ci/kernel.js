@@ -15,7 +15,6 @@ const TO = 'src/workers/kernel-code.ts';
 const MEMORY = `
 export function real(at: i32): f64 { return load<f64>(at); }
 export function setReal(at: i32, value: f64): void { store<f64>(at, value); }
-export function single(at: i32): f64 { return <f64>load<f32>(at); }
 export function word(at: i32): i32 { return load<i32>(at); }
 export function setWord(at: i32, value: i32): void { store<i32>(at, value); }
 export function half(at: i32): i32 { return <i32>load<u16>(at); }
@@ -23,7 +22,7 @@ export function setHalf(at: i32, value: i32): void { store<u16>(at, <u16>value);
 export function whole(value: f64): i32 { return <i32>value; }
 export function unsigned(value: i32): f64 { return <f64><u32>value; }
 @external("calls", "prepare") export declare function prepare(first: i32, second: i32): i32;
-@external("calls", "lossOnGrid") export declare function lossOnGrid(pair: i32, i: i32, j: i32): f64;
+@external("calls", "lossOnGrid") export declare function lossOnGrid(pair: i32, i: i32, j: i32): void;
 `;
 
 const ENTRY = `export { findPlace, weigh } from './find-place';\nexport { loss } from './pair-loss';\n`;

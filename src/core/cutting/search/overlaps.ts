@@ -15,6 +15,9 @@ const TABLE_NUMBERS = 2e6;
 const FINEST = 40;
 const COARSEST = 12;
 
+/** A loss is kept as so many quanta at most: a whole number of 16 bits. */
+const MOST_QUANTA = 65535;
+
 /** What may be held in memory before all is forgotten and prepared anew as it is met, bytes. */
 const MOST_BYTES = 96e6;
 
@@ -141,15 +144,15 @@ export class Overlaps {
     return loss;
   }
 
-  private lossOnGrid(pair: number, i: number, j: number): number {
-    const { reals, words, singles } = this.views;
+  private lossOnGrid(pair: number, i: number, j: number): void {
+    const { reals, words, halves } = this.views;
     const x = reals[(pair + at.LEFT) / at.REAL]! + i / reals[(pair + at.STEPS_X) / at.REAL]!;
     const y = reals[(pair + at.BOTTOM) / at.REAL]! + j / reals[(pair + at.STEPS_Y) / at.REAL]!;
     const number = words[(pair + at.NUMBER) / at.WORD]!;
-    // As exact as the table keeps it, so that the answer does not depend on what was asked before.
-    const loss = Math.fround(poleLoss(this.firsts[number]!, this.seconds[number]!, x, y));
-    singles[(pair + at.LOSSES) / 4 + j * (this.grid + 1) + i] = loss;
-    return loss;
+    const loss = poleLoss(this.firsts[number]!, this.seconds[number]!, x, y);
+    const quanta = Math.round(loss / reals[(pair + at.QUANTUM) / at.REAL]!);
+    // 0 stands for what is not known.
+    halves[(pair + at.POINTS) / at.HALF + (j * (this.grid + 1) + i) * (at.POINT_SIZE / at.HALF)] = Math.max(1, quanta);
   }
 
   /** Bytes of memory that are held. */
@@ -177,8 +180,8 @@ export class Overlaps {
     const bands = inBands(edges, grid * at.BANDS_PER_STEP);
     const points = (grid + 1) ** 2;
     const entries = bands.reduce((sum, { length }) => sum + length, 0);
-    // Cells, then bands, whole words, then what takes eight bytes.
-    const bandsFrom = evenly(at.LOSSES + 4 * points + at.HALF * grid ** 2);
+    // Points, then bands, whole words, then what takes eight bytes.
+    const bandsFrom = evenly(at.POINTS + at.POINT_SIZE * points);
     const edgesFrom = evenly(bandsFrom + at.WORD * (bands.length + 1 + entries));
     const levelsFrom = edgesFrom + at.REAL * edges.length;
     const bytes = levelsFrom + at.REAL * levels.length;
@@ -186,13 +189,14 @@ export class Overlaps {
     const pair = this.take(bytes);
     const number = this.firsts.push(a) - 1;
     this.seconds.push(b);
-    const { reals, words, singles } = this.views;
-    reals.set([left, bottom, right, top, stepsX, stepsY], pair / at.REAL);
+    const { reals, words } = this.views;
+    const quantum = deepestLoss(a, b) / MOST_QUANTA;
+    reals.set([left, bottom, right, top, stepsX, stepsY, quantum], pair / at.REAL);
     words.set(
       [number, pair + bandsFrom, pair + edgesFrom, pair + levelsFrom, pair + bytes],
       (pair + at.NUMBER) / at.WORD,
     );
-    singles.fill(-1, (pair + at.LOSSES) / 4, (pair + at.LOSSES) / 4 + points);
+    words.fill(0, (pair + at.POINTS) / at.WORD, (pair + at.POINTS) / at.WORD + points);
     reals.set(edges, (pair + edgesFrom) / at.REAL);
     reals.set(levels, (pair + levelsFrom) / at.REAL);
     let entry = (pair + bandsFrom) / at.WORD + bands.length + 1;
@@ -282,6 +286,19 @@ export function poleLoss(first: TurnedOutline, second: TurnedOutline, x: number,
       const other = b[j + 2]!;
       const depth = radius + other - Math.sqrt(u * u + v * v);
       sum += (depth >= least ? depth : tail / (2 * least - depth)) * (radius < other ? radius : other);
+    }
+  }
+  return Math.sqrt(Math.PI * sum + least ** 2);
+}
+
+/** More than any loss of two shapes: as if every two of their poles lay about the same middle. */
+function deepestLoss(first: TurnedOutline, second: TurnedOutline): number {
+  const least = DEPTH_SHARE * Math.max(first.diameter, second.diameter);
+  let sum = 0;
+  for (let i = 2; i < first.poles.length; i += 3) {
+    for (let j = 2; j < second.poles.length; j += 3) {
+      const [radius, other] = [first.poles[i]!, second.poles[j]!];
+      sum += Math.max(least, radius + other) * Math.min(radius, other);
     }
   }
   return Math.sqrt(Math.PI * sum + least ** 2);

@@ -46,6 +46,28 @@ describe('Overlaps', { timeout: 60_000 }, () => {
     );
   });
 
+  it('does so along the outline too where edges follow each other through cells of its grid', () => {
+    const [first, second] = outlines([soleLike(270, 30), soleLike(110, 20)]) as [TurnedOutline, TurnedOutline];
+    const overlaps = new Overlaps([first, second]);
+    const [length, height] = [first.box.right + second.box.right, first.box.top + second.box.top];
+    // As many ways out at the ends as at the sides.
+    for (let degrees = 0; degrees < 360; degrees += 6) {
+      const dx = length * Math.cos((degrees * Math.PI) / 180);
+      const dy = height * Math.sin((degrees * Math.PI) / 180);
+      let [within, beyond] = [0, 1.5];
+      while (beyond - within > 1e-6) {
+        const reach = (within + beyond) / 2;
+        if (lossOf(overlaps, 0, 1, reach * dx, reach * dy) > 0) within = reach;
+        else beyond = reach;
+      }
+      for (const by of [-2e-3, -2e-4, 2e-4, 2e-3]) {
+        const [x, y] = [(within + by) * dx, (within + by) * dy];
+        const shared = sharedArea(first.ring, moved(second.ring, 0, x, y)) > 0;
+        expect(lossOf(overlaps, 0, 1, x, y) > 0).toBe(shared);
+      }
+    }
+  });
+
   it('reads losses off its grid that differ little from those of the poles themselves', () => {
     const [first, second] = outlines([soleLike(270, 40), hook]) as [TurnedOutline, TurnedOutline];
     const overlaps = new Overlaps([first, second]);

@@ -5,21 +5,27 @@ export const REAL: i32 = 8;
 export const WORD: i32 = 4;
 export const HALF: i32 = 2;
 
-/** Of a pair: box of its no-fit region, and steps of its grid per length and height. */
+/** Of a pair: box of its no-fit region, steps of its grid per length and height, and the quantum of its losses. */
 export const LEFT: i32 = 0;
 export const BOTTOM: i32 = 8;
 export const RIGHT: i32 = 16;
 export const TOP: i32 = 24;
 export const STEPS_X: i32 = 32;
 export const STEPS_Y: i32 = 40;
+export const QUANTUM: i32 = 48;
 /** Its number, where bands, edges and level edges begin, and where the last end. */
-export const NUMBER: i32 = 48;
-export const BANDS: i32 = 52;
-export const EDGES: i32 = 56;
-export const LEVELS: i32 = 60;
-export const LEVELS_END: i32 = 64;
-/** Then losses at the points of its grid, singles, and what is known of the cells between them. */
-export const LOSSES: i32 = 72;
+export const NUMBER: i32 = 56;
+export const BANDS: i32 = 60;
+export const EDGES: i32 = 64;
+export const LEVELS: i32 = 68;
+export const LEVELS_END: i32 = 72;
+/** Then the points of its grid, row by row. */
+export const POINTS: i32 = 80;
+
+/** Of a point: the loss there in quanta, 0 while it is unknown, and what is known of the cell to its right and above. */
+export const POINT_LOSS: i32 = 0;
+export const POINT_CELL: i32 = 2;
+export const POINT_SIZE: i32 = 4;
 
 /** Bands for each step of a grid: edges are looked up by the band in which a point lies. */
 export const BANDS_PER_STEP: i32 = 2;
@@ -35,11 +41,12 @@ export const EDGE_SIZE: i32 = 40;
 /** Of a level edge, in steps of the grid: left end, right end, y. */
 export const LEVEL_SIZE: i32 = 24;
 
-/** What is known of a cell; above these the one edge through it, and on which side of that the region lies. */
+/** What is known of a cell; above these the lowest edge through it, whether others follow, and on which side the region lies. */
 export const UNKNOWN: i32 = 0;
 export const FREE: i32 = 1;
 export const WITHIN: i32 = 2;
 export const MIXED: i32 = 3;
+export const CHAIN: i32 = 2;
 
 /** Of a shape's box: left, bottom, right, top. */
 export const BOX_SIZE: i32 = 32;
@@ -99,13 +106,15 @@ export const BEST_Y: i32 = 16;
 export const BEST_LOSS: i32 = 24;
 export const BEST_SIZE: i32 = 32;
 
-/** Of a neighbour: its place, where the moved piece would meet its box, what a loss weighs, and the pair of the two. */
-export const PLACE_X: i32 = 0;
-export const PLACE_Y: i32 = 8;
-export const MEETS_LEFT: i32 = 16;
-export const MEETS_BOTTOM: i32 = 24;
-export const MEETS_RIGHT: i32 = 32;
-export const MEETS_TOP: i32 = 40;
-export const WEIGHT: i32 = 48;
-export const PAIR: i32 = 56;
-export const RECORD_SIZE: i32 = 64;
+/**
+ * Of a neighbour: how a place of the moved piece becomes one on the grid of their pair, along x or, where that is turned by
+ * a quarter, along y; what a quantum of loss weighs, the pair, and whether it is so turned.
+ */
+export const SCALE_U: i32 = 0;
+export const SHIFT_U: i32 = 8;
+export const SCALE_V: i32 = 16;
+export const SHIFT_V: i32 = 24;
+export const WEIGHT: i32 = 32;
+export const PAIR: i32 = 40;
+export const CROSSED: i32 = 44;
+export const RECORD_SIZE: i32 = 48;

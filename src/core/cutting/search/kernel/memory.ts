@@ -6,14 +6,13 @@ import type { Calls, Views } from './views';
  */
 
 let reals: Float64Array = new Float64Array(0);
-let singles: Float32Array = new Float32Array(0);
 let words: Int32Array = new Int32Array(0);
 let halves: Uint16Array = new Uint16Array(0);
 let calls: Calls | undefined;
 
 /** Turns the kernel to the memory of one engine, and to those whom it calls. */
 export function turnTo(views: Views, whom: Calls): void {
-  ({ reals, singles, words, halves } = views);
+  ({ reals, words, halves } = views);
   calls = whom;
 }
 
@@ -23,10 +22,6 @@ export function real(at: i32): f64 {
 
 export function setReal(at: i32, value: f64): void {
   reals[at >>> 3] = value;
-}
-
-export function single(at: i32): f64 {
-  return singles[at >>> 2]!;
 }
 
 export function word(at: i32): i32 {
@@ -61,6 +56,6 @@ export function prepare(first: i32, second: i32): i32 {
 }
 
 /** Works out the loss of a pair at a point of its grid, and keeps it there. */
-export function lossOnGrid(pair: i32, i: i32, j: i32): f64 {
-  return calls!.lossOnGrid(pair, i, j);
+export function lossOnGrid(pair: i32, i: i32, j: i32): void {
+  calls!.lossOnGrid(pair, i, j);
 }

@@ -1,6 +1,6 @@
 import * as at from './layout';
 import { half, prepare, real, setHalf, setReal, setWord, whole, word } from './memory';
-import { lossWithin, useGrid } from './pair-loss';
+import { lossOn, useGrid } from './pair-loss';
 import { rectangleAt, stickingOut } from './sticking-out';
 
 /** What a piece that is moved would meet where: read once a move, in each shape that it may have. */
@@ -24,6 +24,8 @@ let outWeight: f64 = 0;
 /** Which choices of shape have had their neighbours listed. */
 let listed: i32 = 0;
 let spent: i32 = 0;
+/** Steps of the grid of every pair. */
+let grid: f64 = 0;
 
 /** Turns to the move that is asked for. */
 export function begin(asked: i32): void {
@@ -47,7 +49,9 @@ export function begin(asked: i32): void {
   const choices = word(job + at.CHOICE_COUNT);
   for (let choice = 0; choice < choices; choice++) setWord(listed + choice * at.WORD, 0);
   spent = 0;
-  useGrid(word(job + at.GRID));
+  const steps = word(job + at.GRID);
+  grid = steps;
+  useGrid(steps);
 }
 
 /** Notes how many places have been weighed. */
@@ -82,11 +86,12 @@ export function weighed(choice: i32, shape: i32, x: f64, y: f64, bound: f64): f6
   const own = records + choice * count * at.RECORD_SIZE;
   for (let member = first; member < last; member += at.HALF) {
     const record = own + half(member) * at.RECORD_SIZE;
-    const dx = x - real(record + at.PLACE_X);
-    if (dx <= real(record + at.MEETS_LEFT) || dx >= real(record + at.MEETS_RIGHT)) continue;
-    const dy = y - real(record + at.PLACE_Y);
-    if (dy <= real(record + at.MEETS_BOTTOM) || dy >= real(record + at.MEETS_TOP)) continue;
-    const between = lossWithin(word(record + at.PAIR), dx, dy);
+    const crossed = word(record + at.CROSSED) === 1;
+    const u = (crossed ? y : x) * real(record + at.SCALE_U) + real(record + at.SHIFT_U);
+    if (u <= 0 || u >= grid) continue;
+    const v = (crossed ? x : y) * real(record + at.SCALE_V) + real(record + at.SHIFT_V);
+    if (v <= 0 || v >= grid) continue;
+    const between = lossOn(word(record + at.PAIR), u, v);
     if (between === 0) continue;
     loss += between * real(record + at.WEIGHT);
     if (loss > bound) {
@@ -135,15 +140,13 @@ function list(choice: i32, shape: i32): void {
     let code = word(pairs + (its * shapes + shape) * at.WORD);
     if (code === 0) code = prepare(its, shape);
     const record = records + (choice * count + other) * at.RECORD_SIZE;
-    setReal(record + at.PLACE_X, x);
-    setReal(record + at.PLACE_Y, y);
-    setReal(record + at.WEIGHT, weight);
-    setWord(record + at.PAIR, code);
-    noteMeeting(record, code);
-    const lastX = column(x + real(record + at.MEETS_RIGHT));
-    const firstY = level(y + real(record + at.MEETS_BOTTOM));
-    const lastY = level(y + real(record + at.MEETS_TOP));
-    for (let i = column(x + real(record + at.MEETS_LEFT)); i <= lastX; i++) {
+    note(record, code, x, y, weight);
+    const quarters = code & 3;
+    const pair = code - quarters;
+    const lastX = column(x + lastMeetingX(pair, quarters));
+    const firstY = level(y + firstMeetingY(pair, quarters));
+    const lastY = level(y + lastMeetingY(pair, quarters));
+    for (let i = column(x + firstMeetingX(pair, quarters)); i <= lastX; i++) {
       for (let j = firstY; j <= lastY; j++) {
         const cell = i * cellsY + j;
         const size = word(ownSizes + cell * at.WORD);
@@ -154,17 +157,42 @@ function list(choice: i32, shape: i32): void {
   }
 }
 
-/** Displacements at which the piece would come within a neighbour's reach: the box of their no-fit region, turned. */
-function noteMeeting(record: i32, code: i32): void {
+/** Notes how the moved piece would lie on the grid of the pair that it makes with a neighbour that lies at a place. */
+function note(record: i32, code: i32, x: f64, y: f64, weight: f64): void {
   const quarters = code & 3;
   const pair = code - quarters;
-  const left = real(pair + at.LEFT);
-  const bottom = real(pair + at.BOTTOM);
-  const right = real(pair + at.RIGHT);
-  const top = real(pair + at.TOP);
+  const stepsX = real(pair + at.STEPS_X);
+  const stepsY = real(pair + at.STEPS_Y);
   // (x, y) of the pair is (dx, dy), (−dy, dx), (−dx, −dy), (dy, −dx).
-  setReal(record + at.MEETS_LEFT, quarters === 0 ? left : quarters === 1 ? bottom : quarters === 2 ? -right : -top);
-  setReal(record + at.MEETS_BOTTOM, quarters === 0 ? bottom : quarters === 1 ? -right : quarters === 2 ? -top : left);
-  setReal(record + at.MEETS_RIGHT, quarters === 0 ? right : quarters === 1 ? top : quarters === 2 ? -left : -bottom);
-  setReal(record + at.MEETS_TOP, quarters === 0 ? top : quarters === 1 ? -left : quarters === 2 ? -bottom : right);
+  const alongU = quarters === 0 || quarters === 3 ? stepsX : -stepsX;
+  const alongV = quarters < 2 ? stepsY : -stepsY;
+  const crossed = quarters & 1;
+  setReal(record + at.SCALE_U, alongU);
+  setReal(record + at.SHIFT_U, -(crossed === 1 ? y : x) * alongU - real(pair + at.LEFT) * stepsX);
+  setReal(record + at.SCALE_V, alongV);
+  setReal(record + at.SHIFT_V, -(crossed === 1 ? x : y) * alongV - real(pair + at.BOTTOM) * stepsY);
+  setReal(record + at.WEIGHT, weight * real(pair + at.QUANTUM));
+  setWord(record + at.PAIR, pair);
+  setWord(record + at.CROSSED, crossed);
+}
+
+/** Displacements between which the piece comes within a neighbour's reach: the box of their no-fit region, turned. */
+function firstMeetingX(pair: i32, quarters: i32): f64 {
+  if (quarters < 2) return real(pair + (quarters === 0 ? at.LEFT : at.BOTTOM));
+  return -real(pair + (quarters === 2 ? at.RIGHT : at.TOP));
+}
+
+function lastMeetingX(pair: i32, quarters: i32): f64 {
+  if (quarters < 2) return real(pair + (quarters === 0 ? at.RIGHT : at.TOP));
+  return -real(pair + (quarters === 2 ? at.LEFT : at.BOTTOM));
+}
+
+function firstMeetingY(pair: i32, quarters: i32): f64 {
+  if (quarters === 0 || quarters === 3) return real(pair + (quarters === 0 ? at.BOTTOM : at.LEFT));
+  return -real(pair + (quarters === 1 ? at.RIGHT : at.TOP));
+}
+
+function lastMeetingY(pair: i32, quarters: i32): f64 {
+  if (quarters === 0 || quarters === 3) return real(pair + (quarters === 0 ? at.TOP : at.RIGHT));
+  return -real(pair + (quarters === 1 ? at.LEFT : at.BOTTOM));
 }

@@ -1,53 +1,46 @@
 import * as at from './layout';
-import { half, lossOnGrid, real, setHalf, single, whole, word } from './memory';
+import { half, lossOnGrid, real, setHalf, whole, word } from './memory';
 
-/** Steps of every pair's grid, points in a row of it in bytes, and where its cells begin from its address. */
+/** Steps of every pair's grid, and a row of its points in bytes. */
 let grid: i32 = 0;
 let row: i32 = 0;
-let cells: i32 = 0;
 
 /** Makes ready for pairs with grids of so many steps. */
 export function useGrid(steps: i32): void {
   grid = steps;
-  row = (steps + 1) * 4;
-  cells = at.LOSSES + (steps + 1) * row;
+  row = (steps + 1) * at.POINT_SIZE;
 }
 
 /**
- * How badly the two of a pair overlap at a displacement within the box of its no-fit region: 0 where they do not.
- * @param code address of the pair, with the quarter turns that bring these two onto it
+ * How badly the two of a pair overlap where a displacement lies on its grid, in the pair's quanta: 0 where they do not.
+ * @param u,v steps of the grid, from 0 to below their number
  */
-export function lossWithin(code: i32, dx: f64, dy: f64): f64 {
-  const quarters = code & 3;
-  const pair = code - quarters;
-  const x = quarters === 0 ? dx : quarters === 1 ? -dy : quarters === 2 ? -dx : dy;
-  const y = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? -dy : -dx;
-  const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
-  const v = (y - real(pair + at.BOTTOM)) * real(pair + at.STEPS_Y);
-  let i = whole(u);
-  let j = whole(v);
-  if (i >= grid) i = grid - 1;
-  if (j >= grid) j = grid - 1;
-  const cell = pair + cells + (j * grid + i) * at.HALF;
-  let state = half(cell);
-  if (state === at.UNKNOWN) {
-    state = explored(pair, i, j);
-    setHalf(cell, state);
+export function lossOn(pair: i32, u: f64, v: f64): f64 {
+  const i = whole(u);
+  const j = whole(v);
+  const point = pair + at.POINTS + j * row + i * at.POINT_SIZE;
+  let cell = half(point + at.POINT_CELL);
+  if (cell === at.UNKNOWN) {
+    cell = explored(pair, i, j);
+    setHalf(point + at.POINT_CELL, cell);
+    if (cell !== at.FREE) {
+      for (let corner = 0; corner < 4; corner++) {
+        const right = corner & 1;
+        const above = corner >> 1;
+        if (half(point + above * row + right * at.POINT_SIZE) === 0) lossOnGrid(pair, i + right, j + above);
+      }
+    }
   }
-  if (state === at.FREE) return 0;
-  if (state > at.MIXED) {
-    const edge = word(pair + at.EDGES) + (state >> 2) * at.EDGE_SIZE;
-    if (leftOf(edge, u, v) !== ((state & 1) === 1)) return 0;
-  } else if (state === at.MIXED && winding(pair, u, v) === 0) return 0;
-  const point = pair + at.LOSSES + j * row + i * 4;
-  let a = single(point);
-  let b = single(point + 4);
-  let c = single(point + row);
-  let d = single(point + row + 4);
-  if (a < 0) a = lossOnGrid(pair, i, j);
-  if (b < 0) b = lossOnGrid(pair, i + 1, j);
-  if (c < 0) c = lossOnGrid(pair, i, j + 1);
-  if (d < 0) d = lossOnGrid(pair, i + 1, j + 1);
+  if (cell === at.FREE) return 0;
+  if (cell > at.MIXED) {
+    let edge = word(pair + at.EDGES) + (cell >> 2) * at.EDGE_SIZE;
+    if ((cell & at.CHAIN) !== 0) edge = linkAt(edge, v);
+    if (leftOf(edge, u, v) !== ((cell & 1) === 1)) return 0;
+  } else if (cell === at.MIXED && winding(pair, u, v) === 0) return 0;
+  const a: f64 = half(point);
+  const b: f64 = half(point + at.POINT_SIZE);
+  const c: f64 = half(point + row);
+  const d: f64 = half(point + row + at.POINT_SIZE);
   const p = u - i;
   const q = v - j;
   return (a + (b - a) * p) * (1 - q) + (c + (d - c) * p) * q;
@@ -85,8 +78,8 @@ const FUZZ: f64 = 1e-6;
 const MOST_NAMED: i32 = 1 << 14;
 
 /**
- * Whether a cell of the grid lies wholly within the region or wholly outside, or which edge parts it, if one does, and on
- * which side of it the region lies.
+ * Whether a cell of the grid lies wholly within the region or wholly outside, or which edge parts it, if one does or several
+ * that follow each other upward, and on which side of it the region lies.
  */
 function explored(pair: i32, i: i32, j: i32): i32 {
   const left: f64 = i - FUZZ;
@@ -100,26 +93,54 @@ function explored(pair: i32, i: i32, j: i32): i32 {
   }
   const starts = word(pair + at.BANDS);
   const end = word(starts + (bandAt(top) + 1) * at.WORD);
-  let only: i32 = 0;
+  let first: i32 = 0;
+  let last: i32 = 0;
   for (let entry = word(starts + bandAt(bottom) * at.WORD); entry < end; entry += at.WORD) {
     const edge = word(entry);
-    if (edge === only || !runsThrough(edge, left, right, bottom, top)) continue;
-    if (only !== 0) return at.MIXED;
-    only = edge;
+    if (!runsThrough(edge, left, right, bottom, top)) continue;
+    if (first === 0 || edge < first) first = edge;
+    if (edge > last) last = edge;
   }
   const u: f64 = i + 0.5;
   const v: f64 = j + 0.5;
   const within = winding(pair, u, v);
-  if (only === 0) return within === 0 ? at.FREE : at.WITHIN;
-  const upward = real(only + at.EDGE_UPWARD);
-  const onLeft = leftOf(only, u, v);
+  if (first === 0) return within === 0 ? at.FREE : at.WITHIN;
+  const upward = real(first + at.EDGE_UPWARD);
+  const lowest = upward > 0 ? first : last;
+  if (first !== last && !chained(first, last, j)) return at.MIXED;
+  const onLeft = leftOf(first === last ? first : linkAt(lowest, v), u, v);
   const windingLeft = onLeft ? within : within + upward;
   const windingRight = windingLeft - upward;
   if (windingLeft !== 0 && windingRight !== 0) return at.WITHIN;
-  const number = whole((only - word(pair + at.EDGES)) / at.EDGE_SIZE);
-  // Edge 0 with the region on its right would read as unknown.
+  const number = whole((lowest - word(pair + at.EDGES)) / at.EDGE_SIZE);
+  // Edge 0 would read as what has no edge.
   if (number === 0 || number >= MOST_NAMED) return at.MIXED;
-  return (number << 2) | (windingLeft !== 0 ? 1 : 0);
+  return (number << 2) | (first === last ? 0 : at.CHAIN) | (windingLeft !== 0 ? 1 : 0);
+}
+
+/** Of edges that follow each other upward, from the lowest, the one at a height between its ends and theirs. */
+function linkAt(lowest: i32, v: f64): i32 {
+  const step = real(lowest + at.EDGE_UPWARD) > 0 ? at.EDGE_SIZE : -at.EDGE_SIZE;
+  let edge = lowest;
+  while (v >= real(edge + at.EDGE_HIGH)) edge += step;
+  return edge;
+}
+
+/** Whether edges, all from one to another, make one line that rises or falls throughout a row of cells. */
+function chained(first: i32, last: i32, j: i32): boolean {
+  const upward = real(first + at.EDGE_UPWARD);
+  const step = upward > 0 ? at.EDGE_SIZE : -at.EDGE_SIZE;
+  const lowest = upward > 0 ? first : last;
+  const highest = upward > 0 ? last : first;
+  if (real(lowest + at.EDGE_LOW) > j || real(highest + at.EDGE_HIGH) < j + 1) return false;
+  for (let edge = lowest; edge !== highest; edge += step) {
+    const next = edge + step;
+    const end = real(edge + at.EDGE_HIGH);
+    if (real(next + at.EDGE_UPWARD) !== upward || real(next + at.EDGE_LOW) !== end) return false;
+    const x = real(edge + at.EDGE_X) + (end - real(edge + at.EDGE_LOW)) * real(edge + at.EDGE_SLOPE);
+    if (Math.abs(x - real(next + at.EDGE_X)) > FUZZ) return false;
+  }
+  return true;
 }
 
 /** Whether an edge has a point in a rectangle. */
@@ -134,14 +155,18 @@ function runsThrough(edge: i32, left: f64, right: f64, bottom: f64, top: f64): b
   return Math.max(atLow, atHigh) >= left && Math.min(atLow, atHigh) <= right;
 }
 
-/** How badly the two of a pair overlap at any displacement. */
+/**
+ * How badly the two of a pair overlap at any displacement.
+ * @param code address of the pair, with the quarter turns that bring these two onto it
+ */
 export function loss(steps: i32, code: i32, dx: f64, dy: f64): f64 {
   useGrid(steps);
   const quarters = code & 3;
   const pair = code - quarters;
   const x = quarters === 0 ? dx : quarters === 1 ? -dy : quarters === 2 ? -dx : dy;
   const y = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? -dy : -dx;
-  if (x <= real(pair + at.LEFT) || x >= real(pair + at.RIGHT)) return 0;
-  if (y <= real(pair + at.BOTTOM) || y >= real(pair + at.TOP)) return 0;
-  return lossWithin(code, dx, dy);
+  const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
+  const v = (y - real(pair + at.BOTTOM)) * real(pair + at.STEPS_Y);
+  if (u <= 0 || u >= grid || v <= 0 || v >= grid) return 0;
+  return lossOn(pair, u, v) * real(pair + at.QUANTUM);
 }

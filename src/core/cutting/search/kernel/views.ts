@@ -1,7 +1,6 @@
 /** Memory seen as the numbers that stand in it. */
 export interface Views {
   readonly reals: Float64Array;
-  readonly singles: Float32Array;
   readonly words: Int32Array;
   readonly halves: Uint16Array;
 }
@@ -11,13 +10,12 @@ export interface Calls {
   /** Prepares a pair of shapes; its address with the quarter turns that bring it onto these two. */
   prepare(first: number, second: number): number;
   /** Works out a loss on the grid of a pair, and keeps it. */
-  lossOnGrid(pair: number, i: number, j: number): number;
+  lossOnGrid(pair: number, i: number, j: number): void;
 }
 
 export function viewsOf(buffer: ArrayBuffer): Views {
   return {
     reals: new Float64Array(buffer),
-    singles: new Float32Array(buffer),
     words: new Int32Array(buffer),
     halves: new Uint16Array(buffer),
   };
