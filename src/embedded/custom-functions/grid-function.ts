@@ -1,6 +1,7 @@
 import { BaseFunction, type BaseValueObject, ErrorValueObject } from '@univerjs/engine-formula';
 import { addressOf, type Argument, argumentsFor, type Corner, Failure, liftedSize } from './arguments';
 import type { Calculation, FormulaSite } from './calculation';
+import { callKey } from './call-key';
 import { cellKey, type GridCell } from './messages';
 import { type FunctionMetadata } from './metadata';
 import { type Answer, answerFrom, failureFrom } from './result';
@@ -81,9 +82,9 @@ export class GridFunction extends BaseFunction {
     return settled?.result;
   }
 
-  /** Tells calls apart; by where arguments stand too, where the function asks for that: its sentences name the cells. */
+  /** By where arguments stand too, where the function asks for that: its sentences name the cells. */
   private callOf(args: readonly unknown[], given: Given): string {
-    return `${this.metadata.id}${JSON.stringify([args, this.addresses(given)])}`;
+    return callKey(this.metadata.id, args, this.addresses(given));
   }
 
   private cornerOf(variant: BaseValueObject, unitId: string): Corner | undefined {
