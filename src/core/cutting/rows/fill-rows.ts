@@ -1,6 +1,5 @@
 import { Front } from './front';
-import type { Lay } from './lay';
-import { buildRow, type InRow, type Row, type RowRule, type RowSource } from './row';
+import { type InRow, type Row, rowOf, type RowRule, type RowSource } from './row';
 import { sink } from './sink';
 
 /** Rows laid one upon another in a rectangle. */
@@ -27,15 +26,18 @@ const OTHER_WAY: readonly RowRule[] = ONE_WAY.map(({ indent }) => ({ turns: 'sec
 const CLOSER: readonly RowRule[] = [{ turns: 'closer', indent: 0 }];
 const ANY_RULE: readonly RowRule[] = [...ONE_WAY, ...OTHER_WAY, ...CLOSER];
 
+/** The rules of every second row, beginning with the first. */
+const RULES: Readonly<Record<Sequence, readonly [readonly RowRule[], readonly RowRule[]]>> = {
+  same: [ONE_WAY, ONE_WAY],
+  inTurn: [ONE_WAY, OTHER_WAY],
+  inTurnReversed: [OTHER_WAY, ONE_WAY],
+  closer: [CLOSER, CLOSER],
+  greedy: [ANY_RULE, ANY_RULE],
+};
+
 /** The rules by which the next row may be built. Half a piece further in, so that rows interlock, only upon another row. */
 function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly RowRule[] {
-  const choice = {
-    same: ONE_WAY,
-    inTurn: row % 2 === 0 ? ONE_WAY : OTHER_WAY,
-    inTurnReversed: row % 2 === 0 ? OTHER_WAY : ONE_WAY,
-    closer: CLOSER,
-    greedy: ANY_RULE,
-  }[oneWay ? 'same' : sequence];
+  const choice = RULES[oneWay ? 'same' : sequence][row % 2 === 0 ? 0 : 1];
   return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
 }
 
@@ -61,15 +63,15 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
   let place = firstThatFits(source, queue.from(0), length, height);
   while (place < order.length) {
-    const [highest, other] = lays[order[place]!] as readonly [Lay, Lay?];
+    const turns = lays[order[place]!]!;
+    const highest = turns[0]!;
     let best: { readonly row: Row; readonly shift: number; readonly rise: number; readonly top: number } | undefined;
     let bestDensity = 0;
     let flush: Row | undefined;
-    for (const rule of rulesFor(sequence, rows, !other)) {
+    for (const rule of rulesFor(sequence, rows, turns.length === 1)) {
       // A row with so much room at its end can be set further in as it is.
       if (rule.indent > 0 && flush && length - flush.reach >= rule.indent * highest.length) continue;
-      const row = buildRow(source, place, length, rule, rule.indent > 0 ? flush : undefined);
-      for (const { kind } of row.items) supply.putBack(kind);
+      const row = rowOf(source, place, length, rule, rule.indent > 0 ? flush : undefined);
       if (row.items.length === 0) continue;
       if (rule.indent === 0) flush = row;
       const upper = row.items.reduce((most, { lay, v }) => Math.max(most, v + lay.box.top), -Infinity);

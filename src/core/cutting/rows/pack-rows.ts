@@ -132,7 +132,7 @@ class Packing {
 
   constructor(
     private readonly supply: Supply,
-    directions: readonly Direction[],
+    private readonly directions: readonly Direction[],
     private readonly room: Block,
   ) {
     this.filler = new SheetFiller(supply, directions);
@@ -143,6 +143,7 @@ class Packing {
   /** The fullest sheet that the plans worth trying give, drawn together where it takes all that is left. Takes nothing. */
   *next(): Stepwise<Placements> {
     const { filler, plans, room } = this;
+    for (const { built } of this.directions) built.clear();
     const left = this.supply.total;
     let best: FilledSheet = { placements: [], area: 0, length: room.length, width: room.width };
     const attempt = function* (tried: readonly RowsPlan[]): Stepwise<void> {
@@ -189,7 +190,7 @@ function directionsFor(kinds: readonly (Kind | undefined)[], supply: Supply): re
       const heights = lays.map(([lay]) => lay?.height ?? 0);
       const order = [...kinds.keys()].filter((kind) => kinds[kind]);
       order.sort((a, b) => heights[b]! - heights[a]! || areas[b]! - areas[a]! || a - b);
-      return { along, lays, areas, queue: new Queue(order, supply) };
+      return { along, lays, areas, queue: new Queue(order, supply), built: new Map() };
     }),
   );
 }

@@ -8,6 +8,8 @@ export interface RowSource {
   readonly queue: Queue;
   readonly lays: readonly (readonly Lay[])[];
   readonly areas: readonly number[];
+  /** Rows built from what is left now, and from what was left earlier while one sheet was tried in several ways. */
+  readonly built: Map<string, Row>;
 }
 
 /** A piece in a row: its origin `u` along the row and `v` across it. */
@@ -47,16 +49,31 @@ const FUZZ = 1e-9;
 const EQUAL = 1e-9;
 
 /**
- * Lays pieces in a row, highest first, each slid against those before it by their true outlines. A piece that is lower
- * than the row also tries its upper edge and the place on top of the piece before it: so small pieces come to be stacked.
- * The pieces are taken from the supply.
+ * The row that is built from what is left: the same as before where as much is left of each kind. The supply stays as it is.
  * @param place where in the queue the row's highest piece stands
  * @param flush the row of the same turns without an indent, if it is known: this one begins with the same pieces
  */
-export function buildRow(source: RowSource, place: number, length: number, rule: RowRule, flush?: Row): Row {
+export function rowOf(source: RowSource, place: number, length: number, rule: RowRule, flush?: Row): Row {
+  const { supply } = source.queue;
+  const key = `${place} ${length} ${rule.turns} ${rule.indent} ${supply.content}`;
+  let row = source.built.get(key);
+  if (!row) {
+    row = buildRow(source, place, length, rule, flush);
+    for (const { kind } of row.items) supply.putBack(kind);
+    source.built.set(key, row);
+  }
+  return row;
+}
+
+/**
+ * Lays pieces in a row, highest first, each slid against those before it by their true outlines. A piece that is lower
+ * than the row also tries its upper edge and the place on top of the piece before it: so small pieces come to be stacked.
+ * The pieces are taken from the supply.
+ */
+function buildRow(source: RowSource, place: number, length: number, rule: RowRule, flush?: Row): Row {
   const { queue, lays, areas } = source;
   const { order, supply } = queue;
-  const [highest] = lays[order[place]!] as readonly [Lay];
+  const highest = lays[order[place]!]![0]!;
   const start = rule.indent * highest.length;
   const items: InRow[] = [];
   let area = 0;
@@ -70,11 +87,12 @@ export function buildRow(source: RowSource, place: number, length: number, rule:
     reach = Math.max(reach, u + lay.box.right);
     front.raise(lay.sides.right, v, u, -Infinity);
   };
-  for (const item of flush?.items ?? []) {
-    if (item.u + start + item.lay.box.right > length + FUZZ) break;
-    add({ ...item, u: item.u + start });
+  for (const { kind, lay, u, v } of flush?.items ?? []) {
+    if (u + start + lay.box.right > length + FUZZ) break;
+    add({ kind, lay, u: u + start, v });
   }
   for (let at = queue.from(place); at < order.length; at = queue.from(at)) {
+    const before = items.at(-1);
     let best: InRow | undefined;
     let bestCost = Infinity;
     let choice = 0;
@@ -84,8 +102,13 @@ export function buildRow(source: RowSource, place: number, length: number, rule:
       if (here >= order.length) break;
       const kind = order[here]!;
       const size = areas[kind]!;
-      for (const lay of turnsFor(lays[kind]!, rule.turns)) {
-        for (const v of heightsFor(lay, highest.height, items)) {
+      const turns = lays[kind]!;
+      const last = rule.turns === 'first' ? 1 : turns.length;
+      for (let turn = rule.turns === 'second' ? last - 1 : 0; turn < last; turn++) {
+        const lay = turns[turn]!;
+        const tries = before ? triesOf(lay, highest.height, before) : 1;
+        for (let k = 0; k < tries; k++) {
+          const v = heightOf(k, lay, highest.height, before);
           const farthest = Math.min(length + FUZZ, reach + bestCost * size);
           const u = clearance(front, lay.sides.left, v, farthest - lay.box.right, start - lay.box.left);
           const end = u + lay.box.right;
@@ -110,17 +133,13 @@ export function buildRow(source: RowSource, place: number, length: number, rule:
 /** The ends of the row in the making, used again for every row. */
 const front = new Front(0, 1);
 
-function turnsFor(lays: readonly Lay[], turns: RowRule['turns']): readonly Lay[] {
-  if (turns === 'closer' || lays.length === 1) return lays;
-  return [lays[turns === 'first' ? 0 : 1]!];
+/** At how many heights across a row a piece may be tried: at its foot, its head and upon the piece before. */
+function triesOf(lay: Lay, height: number, before: InRow): number {
+  if (height - lay.height < 0.02 * height) return 1;
+  return heightOf(2, lay, height, before) + lay.box.top <= height + FUZZ ? 3 : 2;
 }
 
-/** Where across a row a piece may be tried: at its foot, its head and upon the piece before. */
-function heightsFor(lay: Lay, height: number, items: readonly InRow[]): readonly number[] {
-  const foot = -lay.box.bottom;
-  const spare = height - lay.height;
-  const before = items.at(-1);
-  if (spare < 0.02 * height || !before) return [foot];
-  const upon = before.v + before.lay.box.top - lay.box.bottom;
-  return upon + lay.box.top <= height + FUZZ ? [foot, height - lay.box.top, upon] : [foot, height - lay.box.top];
+function heightOf(which: number, { box }: Lay, height: number, before: InRow | undefined): number {
+  if (which === 0 || !before) return -box.bottom;
+  return which === 1 ? height - box.top : before.v + before.lay.box.top - box.bottom;
 }

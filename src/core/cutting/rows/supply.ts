@@ -2,10 +2,17 @@
 export class Supply {
   private readonly counts: Int32Array;
   private remaining = 0;
+  /** What is left of all kinds, each counted by two numbers of its own. */
+  private readonly sums = new Int32Array(2);
 
   constructor(counts: readonly number[]) {
-    this.counts = Int32Array.from(counts);
-    for (const count of counts) this.remaining += count;
+    this.counts = new Int32Array(counts.length);
+    for (let kind = 0; kind < counts.length; kind++) this.take(kind, -counts[kind]!);
+  }
+
+  /** Stands for what is left of each kind. */
+  get content(): string {
+    return `${this.sums[0]} ${this.sums[1]}`;
   }
 
   /** Pieces of all kinds together. */
@@ -20,11 +27,20 @@ export class Supply {
   take(kind: number, count = 1): void {
     this.counts[kind]! -= count;
     this.remaining -= count;
+    this.sums[0]! -= Math.imul(count, mixed(2 * kind + 2));
+    this.sums[1]! -= Math.imul(count, mixed(2 * kind + 1));
   }
 
   putBack(kind: number): void {
     this.take(kind, -1);
   }
+}
+
+/** A whole number of 32 bits for another, each bit of it by all bits of the other (Appleby's mixing function). */
+function mixed(number: number): number {
+  let bits = Math.imul(number ^ (number >>> 16), 0x85ebca6b);
+  bits = Math.imul(bits ^ (bits >>> 13), 0xc2b2ae35);
+  return bits ^ (bits >>> 16);
 }
 
 /** Kinds in an order of their own, from which those that are used up are passed over. */

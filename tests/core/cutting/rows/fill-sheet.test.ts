@@ -17,7 +17,7 @@ describe('SheetFiller', () => {
     const supply = new Supply(pieces.map(({ count }) => count));
     const directionOf = (turn: number): Direction => {
       const lays = pieces.map(({ ring }) => [Lays.of(ring, 0).at(turn)]);
-      return { along, lays, areas: [18_000, 2_400], queue: new Queue([0, 1], supply) };
+      return { along, lays, areas: [18_000, 2_400], queue: new Queue([0, 1], supply), built: new Map() };
     };
     // The small pieces are too long for the rest of the large ones' rows, and lie the other way in what these leave.
     const [first, second] = along ? [directionOf(0), directionOf(90)] : [directionOf(90), directionOf(0)];
