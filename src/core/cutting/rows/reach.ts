@@ -46,21 +46,41 @@ export function endOf({ line, stretches }: Reach): number {
   return line[STRETCH * stretches]!;
 }
 
+/** A part of a side, and where the side lies. */
+export interface Part {
+  readonly along: number;
+  readonly by: number;
+  /** Where along the side, as it lies, the part begins and ends. */
+  readonly from: number;
+  readonly to: number;
+}
+
+const WHOLE: Part = { along: 0, by: 0, from: -Infinity, to: Infinity };
+
 /**
  * How far apart, across, two things must be where `b` lies `shift` along: the greatest sum of both reaches where they
  * overlap, −Infinity where they pass each other.
  * @param limit once the sum is found to be above this the answer is Infinity
  * @param enough sums below this are not told apart: the answer is then `enough`
+ * @param part what counts of `a`, where it does not lie at the origin or does not count as a whole
  */
-export function clearance(a: Reach, b: Peaked, shift: number, limit = Infinity, enough = -Infinity): number {
-  const aStart = a.line[0]!;
+export function clearance(
+  a: Reach,
+  b: Peaked,
+  shift: number,
+  limit = Infinity,
+  enough = -Infinity,
+  part = WHOLE,
+): number {
+  const aStart = a.line[0]! + part.along;
   const start = b.line[0]! + shift;
-  const lo = Math.max(aStart, start);
-  const hi = Math.min(endOf(a), endOf(b) + shift);
+  const lo = Math.max(aStart, start, part.from);
+  const hi = Math.min(endOf(a) + part.along, endOf(b) + shift, part.to);
   if (hi - lo <= SAME_PLACE) return enough;
+  const { by } = part;
   const peak = b.peak + shift;
   if (peak > lo && peak < hi) {
-    const sum = reachAt(a, peak) + b.height;
+    const sum = reachAt(a, peak - part.along) + by + b.height;
     if (sum > limit) return Infinity;
   }
   const first = Math.floor((lo - start) / CELL);
@@ -74,7 +94,7 @@ export function clearance(a: Reach, b: Peaked, shift: number, limit = Infinity, 
   let before = aCrests[under + first + 1]!;
   for (let cell = first; cell <= last; cell++) {
     const next = aCrests[under + cell + 2]!;
-    const most = bCrests[cell + 1]! + (before > next ? before : next);
+    const most = bCrests[cell + 1]! + (before > next ? before : next) + by;
     if (most > bound) {
       bound = most;
       likeliest = cell;
@@ -82,13 +102,13 @@ export function clearance(a: Reach, b: Peaked, shift: number, limit = Infinity, 
     before = next;
   }
   if (likeliest < 0) return enough;
-  let most = farthestIn(a, b, shift, lo, hi, likeliest, enough);
+  let most = farthestIn(a, part, b, shift, lo, hi, likeliest, enough);
   if (most > limit) return Infinity;
   before = aCrests[under + first + 1]!;
   for (let cell = first; cell <= last; cell++) {
     const next = aCrests[under + cell + 2]!;
-    if (bCrests[cell + 1]! + (before > next ? before : next) > most && cell !== likeliest) {
-      most = farthestIn(a, b, shift, lo, hi, cell, most);
+    if (bCrests[cell + 1]! + (before > next ? before : next) + by > most && cell !== likeliest) {
+      most = farthestIn(a, part, b, shift, lo, hi, cell, most);
       if (most > limit) return Infinity;
     }
     before = next;
@@ -97,24 +117,36 @@ export function clearance(a: Reach, b: Peaked, shift: number, limit = Infinity, 
 }
 
 /** The greatest sum of both reaches between lo and hi in a cell of b, or what is `known` already if that is more. */
-function farthestIn(a: Reach, b: Reach, shift: number, lo: number, hi: number, cell: number, known: number): number {
+function farthestIn(
+  a: Reach,
+  { along, by }: Part,
+  b: Reach,
+  shift: number,
+  lo: number,
+  hi: number,
+  cell: number,
+  known: number,
+): number {
   const start = b.line[0]! + shift + cell * CELL;
   let x = Math.max(lo, start);
   const end = Math.min(hi, start + CELL);
   if (end <= x) return known;
   const { line: aLine } = a;
   const { line: bLine } = b;
-  let i = stretchOf(a, x);
+  let i = stretchOf(a, x - along);
+  // Rounded, it may stand in the next one already.
+  while (aLine[i + STRETCH]! + along <= x) i += STRETCH;
   let j = b.begins[cell]!;
   while (bLine[j + STRETCH]! + shift <= x) j += STRETCH;
   let most = known;
   for (;;) {
-    const aEnd = aLine[i + STRETCH]!;
+    const aEnd = aLine[i + STRETCH]! + along;
     const bEnd = bLine[j + STRETCH]! + shift;
     const next = aEnd < bEnd ? (aEnd < end ? aEnd : end) : bEnd < end ? bEnd : end;
     const aSlope = aLine[i + 2]!;
     const bSlope = bLine[j + 2]!;
-    const sum = aLine[i + 1]! + aSlope * (x - aLine[i]!) + bLine[j + 1]! + bSlope * (x - shift - bLine[j]!);
+    const sum =
+      aLine[i + 1]! + by + aSlope * (x - (aLine[i]! + along)) + bLine[j + 1]! + bSlope * (x - shift - bLine[j]!);
     if (sum > most) most = sum;
     const then = sum + (aSlope + bSlope) * (next - x);
     if (then > most) most = then;

@@ -1,6 +1,5 @@
-import { Front } from './front';
 import type { Lay } from './lay';
-import { clearance } from './reach';
+import { RowEnd } from './row-end';
 import type { Queue } from './supply';
 
 /** What rows are laid from: kinds in order of height, highest first, how each may lie in the row, and its area. */
@@ -78,14 +77,14 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
   const items: InRow[] = [];
   let area = 0;
   let reach = start;
-  front.clear(0, highest.height);
+  rowEnd.clear(highest.height);
   const add = (item: InRow) => {
-    const { kind, lay, u, v } = item;
+    const { kind, lay, u } = item;
     items.push(item);
     supply.take(kind);
     area += areas[kind]!;
     reach = Math.max(reach, u + lay.box.right);
-    front.raise(lay.sides.right, v, u, -Infinity);
+    rowEnd.add(item);
   };
   for (const { kind, lay, u, v } of flush?.items ?? []) {
     if (u + start + lay.box.right > length + FUZZ) break;
@@ -110,7 +109,7 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
         for (let k = 0; k < tries; k++) {
           const v = heightOf(k, lay, highest.height, before);
           const farthest = Math.min(length + FUZZ, reach + bestCost * size);
-          const u = clearance(front, lay.sides.left, v, farthest - lay.box.right, start - lay.box.left);
+          const u = rowEnd.place(lay, v, farthest - lay.box.right, start - lay.box.left);
           const end = u + lay.box.right;
           if (end > farthest) continue;
           const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
@@ -130,8 +129,8 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
   return { items, area, reach };
 }
 
-/** The ends of the row in the making, used again for every row. */
-const front = new Front(0, 1);
+/** The end of the row in the making, used again for every row. */
+const rowEnd = new RowEnd();
 
 /** At how many heights across a row a piece may be tried: at its foot, its head and upon the piece before. */
 function triesOf(lay: Lay, height: number, before: InRow): number {

@@ -1,0 +1,54 @@
+import type { Lay } from './lay';
+import { clearance, endOf, type Part, SAME_PLACE } from './reach';
+import type { InRow } from './row';
+import type { Side } from './side';
+
+interface Seen extends Part {
+  readonly side: Side;
+}
+
+/** The end of a row in the making: at each place across the row the piece that came last there, which reaches farthest. */
+export class RowEnd {
+  /** In no order but that what came last stands last. */
+  private readonly seen: Seen[] = [];
+  private height = 0;
+
+  /** Nothing laid yet across a row of this height. */
+  clear(height: number): void {
+    this.height = height;
+    this.seen.length = 0;
+  }
+
+  add({ lay, u, v }: InRow): void {
+    const { seen } = this;
+    const side = lay.sides.right;
+    const low = Math.max(0, v + side.line[0]!);
+    const high = Math.min(this.height, v + endOf(side));
+    if (high - low <= SAME_PLACE) return;
+    for (let k = seen.length - 1; k >= 0; k--) {
+      const one = seen[k]!;
+      if (one.to <= low || one.from >= high) continue;
+      seen.splice(k, 1);
+      if (one.from < low) seen.push({ ...one, to: low });
+      if (one.to > high) seen.push({ ...one, from: high });
+    }
+    seen.push({ side, along: v, by: u, from: low, to: high });
+  }
+
+  /**
+   * Where along the row the origin of a piece comes to lie that is slid against the end.
+   * @param limit once it is found to lie beyond this the answer is Infinity
+   * @param least it lies no less far
+   */
+  place({ sides: { left } }: Lay, v: number, limit: number, least: number): number {
+    const { seen } = this;
+    let place = least;
+    // What came last most often stands in the way.
+    for (let k = seen.length - 1; k >= 0; k--) {
+      const one = seen[k]!;
+      place = clearance(one.side, left, v, limit, place, one);
+      if (place > limit) return Infinity;
+    }
+    return place;
+  }
+}
