@@ -1,5 +1,6 @@
 import { Front } from './front';
-import { type InRow, type Row, rowOf, type RowRule, type RowSource } from './row';
+import type { InRow } from './in-row';
+import { type Row, rowOf, type RowRule, type RowSource } from './row';
 import { sink } from './sink';
 
 /** Rows laid one upon another in a rectangle. */

@@ -1,6 +1,6 @@
+import type { InRow } from './in-row';
 import type { Lay } from './lay';
 import { clearance, endOf, type Part, SAME_PLACE } from './reach';
-import type { InRow } from './row';
 import type { Side } from './side';
 
 interface Seen extends Part {

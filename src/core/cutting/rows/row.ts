@@ -1,3 +1,4 @@
+import type { InRow } from './in-row';
 import type { Lay } from './lay';
 import { RowEnd } from './row-end';
 import type { Queue } from './supply';
@@ -9,14 +10,6 @@ export interface RowSource {
   readonly areas: readonly number[];
   /** Rows built from what is left now, and from what was left earlier while one sheet was tried in several ways. */
   readonly built: Map<string, Row>;
-}
-
-/** A piece in a row: its origin `u` along the row and `v` across it. */
-export interface InRow {
-  readonly kind: number;
-  readonly lay: Lay;
-  readonly u: number;
-  readonly v: number;
 }
 
 /** Pieces side by side in a band from v = 0 to the height of its highest piece. */

@@ -1,6 +1,7 @@
 import type { Front } from './front';
+import type { InRow } from './in-row';
 import { clearance } from './reach';
-import type { InRow, Row } from './row';
+import type { Row } from './row';
 
 /** Places along the row at which a row is tried upon the ones below, and steps that then close in on the best. */
 const SHIFTS = 4;
