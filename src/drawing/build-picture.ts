@@ -221,7 +221,7 @@ function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['f
       const covers = layer.part === 'cover';
       const together = `${figures.thickness(sum, covers)} ${figures.thicknessUnit(covers)}`;
       return [
-        `${first === last ? first : `${first} to ${last}`} ${PART_WORDS[layer.part]}, ${layer.stock}`,
+        `${first === last ? first : `${first} to ${last}`} ${PART_WORDS[layer.part]} from ${layer.stock}`,
         rasped && count === 1
           ? `${summands(row, figures)} ${figures.thicknessUnit(covers)}`
           : `${summands(row, figures)} = ${together}`,

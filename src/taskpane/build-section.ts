@@ -74,7 +74,7 @@ function partsTable(watched: Watched, bottom: Bottom, shown: Layer, figures: Fig
             })}
           </td>
           <td>${unsafeHTML(swatch(layer.material))}</td>
-          <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''}, ${layer.stock}</td>
+          <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''} from ${layer.stock}</td>
           <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
           <td class="num">${figures.thickness(sum, covers)}${unit}</td>
         </tr>`;

@@ -90,7 +90,7 @@ describe('the pane’s page', () => {
       const page = await openInExcel();
       await loadDemo(page);
       await page.getByText('The demo is in the workbook. Your own sheets are as they were.').waitFor();
-      await page.getByText('Outsole, Bend 4').waitFor();
+      await page.getByText('Outsole from Bend 4').waitFor();
       return { page, context: page.context() };
     });
 
@@ -159,7 +159,7 @@ describe('the pane’s page', () => {
     const page = await openInExcel();
     await loadDemo(page);
     await page.getByText('The demo is in the workbook.', { exact: false }).waitFor();
-    await page.getByText('Outsole, Bend 4').waitFor();
+    await page.getByText('Outsole from Bend 4').waitFor();
     await page.evaluate(() => window.richApi.enter('Styles', 60, 0, 'my note'));
     await page.getByRole('button', { name: 'Blank tables' }).click();
     await page.getByRole('dialog').getByText('hold what you have entered').waitFor();
@@ -191,7 +191,7 @@ describe('the pane’s page', () => {
   it('offers no Save on the Mac, where none comes of it', async () => {
     const { page } = await site.open(pane(bridge, inExcel.replace("'PC'", "'Mac'")));
     await page.getByRole('button', { name: 'Load the demo run' }).click();
-    await page.getByText('Outsole, Bend 4').waitFor();
+    await page.getByText('Outsole from Bend 4').waitFor();
     expect(await page.getByRole('button', { name: 'Save the picture Build' }).count()).toBe(0);
     await page.getByRole('tab', { name: 'Paper' }).click();
     await page.getByText('Excel on the Mac lets no pane save files.').waitFor();

@@ -84,10 +84,10 @@ describe('the picture of a build', () => {
   });
 
   it('adds up what is rasped as thick as it then is: 7 × 5.9 + 5.6 with the 4 over them are the heel of 45 (derived)', () => {
-    expect(picture('Betony', 38).facts).toContainEqual(['1 to 7 Lift, Cork 6', '6 × 5.9 + 5.6 = 41 mm']);
+    expect(picture('Betony', 38).facts).toContainEqual(['1 to 7 Lift from Cork 6', '6 × 5.9 + 5.6 = 41 mm']);
     expect(picture('Betony', 38).label).toContain('7 cork lifts of 5.9 (lift 1 rasped to 5.6)');
     // Of four platforms the lowest is rasped: 10 + 6 + 6 + 9 and a heel of 45 on rubber of 4 are the 80 asked for.
-    expect(picture('Fennel', 39).facts).toContainEqual(['11 to 12 Platform, Foam 10', '1 × 10 + 9 = 19 mm']);
+    expect(picture('Fennel', 39).facts).toContainEqual(['11 to 12 Platform from Foam 10', '1 × 10 + 9 = 19 mm']);
   });
 
   it('stands as high as it is said to: the cut faces lie on one another as built in, in every style', () => {

@@ -50,7 +50,7 @@ describe('printed templates', { timeout: 120_000 }, () => {
       expect([page.width, page.height].map((mm) => Math.round(mm * 10) / 10)).toEqual([210, 297]);
       // Rules meet 5 mm from the left edge and 22.5 mm from the lower one; half a stroke, 0.125 mm, is beyond both ends.
       const measured = await ink(page);
-      expect(Math.abs(measured.run(3, 297 - 22.5, 1, 0) - 0.25 - 200)).toBeLessThan(0.2);
+      expect(Math.abs(measured.run(3, 297 - 22.55, 1, 0) - 0.25 - 200)).toBeLessThan(0.2);
       expect(Math.abs(measured.run(5, 297 - 21.5, 0, -1) - 0.25 - 200)).toBeLessThan(0.2);
       expect(page.texts.map(({ words }) => words).join(' ')).toContain('Print at 100 %, measure before cutting');
     }
@@ -112,7 +112,7 @@ describe('printed templates', { timeout: 120_000 }, () => {
       const on = words.filter(({ page }) => page.templates.includes(template)).map((text) => text.words);
       const name = `${run.style.code} ${sizeRun.system} ${sizeRun.size} ${template.foot}`;
       expect(on).toContain(name);
-      expect(on).toContain(`${PART_WORDS[layer.part]} ${layer.item}, ${layer.stock}`);
+      expect(on).toContain(`${PART_WORDS[layer.part]} ${layer.item} from ${layer.stock}`);
       const each = count / 2;
       expect(on).toContain(
         template.turned ? `cut ${each} L; turn over for R: ${each}` : `cut ${each} ${template.foot}`,

@@ -23,7 +23,7 @@ export function* nestPages(job: PaperJob): InParts<readonly Page[]> {
       const seen = new Map<string, number>();
       for (const layer of bottom.layers) {
         if (!isChosenStock(job, layer.stock)) continue;
-        const kind = `${PART_WORDS[layer.part]}, ${layer.stock}`;
+        const kind = `${PART_WORDS[layer.part]} from ${layer.stock}`;
         const nth = (seen.get(kind) ?? 0) + 1;
         seen.set(kind, nth);
         // Of several pieces of one kind the lowest belong together: lifts are numbered so.

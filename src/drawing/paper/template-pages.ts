@@ -1,9 +1,12 @@
 import { packRows } from '../../core/cutting/rows/pack-rows';
 import { fittingTurn } from '../../core/cutting/sheet/fitting-turn';
 import type { Placement } from '../../core/cutting/sheet/layout';
+import type { Piece } from '../../core/cutting/sheet/piece';
 import type { SheetFormat } from '../../core/cutting/sheet/sheet';
+import { roundedArea } from '../../core/geometry/area';
 import { box, boxMoved } from '../../core/geometry/box';
 import { moved } from '../../core/geometry/moved';
+import { rectangleAbout } from '../../core/geometry/rectangle';
 import type { Box } from '../../core/geometry/ring';
 import { type Marks, marks } from '../mark';
 import { movedMarks } from '../move-marks';
@@ -11,7 +14,16 @@ import { chosenPieces, type InParts, type PaperJob, sizeWords, stockOf } from '.
 import type { Page } from './page';
 import { type Template, templatesOf } from './template';
 import { seamsOf, type Tile, tileMarks, tilesOf } from './tiles';
-import { checkSquare, type TrueArea, trueArea, trueFrame, type TrueTitle } from './true-size';
+import {
+  CHECK_SIDE,
+  checkSquare,
+  freeSpot,
+  type Spot,
+  type TrueArea,
+  trueArea,
+  trueFrame,
+  type TrueTitle,
+} from './true-size';
 
 /** Templates keep this from each other, mm: room for scissors. */
 const APART = 4;
@@ -59,19 +71,71 @@ function sharedPages(
   format: SheetFormat,
 ): readonly TemplatePage[] {
   if (templates.length === 0) return [];
-  const pieces = templates.map((one) => ({
-    key: one.name,
-    ring: one.ground,
-    count: 1,
-    way: { kind: 'any' } as const,
-  }));
-  return packRows(pieces, format).map((placements): TemplatePage => {
+  return packRows(templates.map(asPiece), format).map((placements): TemplatePage => {
     const own = placements.map(({ piece }) => templates[piece] as Template);
+    const laid = withSquare(
+      trueArea(job.paper),
+      placements.map(({ piece: _, ...place }, i) => ({ ...place, template: own[i] as Template })),
+      format,
+    );
     return {
       ...job.paper,
       name: what,
       templates: own,
-      draw: (n, of) => sharedMarks(job, { what, detail: holds(own) }, templates, placements, n, of),
+      draw: (n, of) => sharedMarks(job, { what, detail: holds(own) }, laid, n, of),
+    };
+  });
+}
+
+/** A template where it lies on its page, as a sheet has its pieces. */
+interface LaidTemplate extends Omit<Placement, 'piece'> {
+  readonly template: Template;
+}
+
+/** A page of templates, and the place of its check square where there is one. */
+interface LaidPage {
+  readonly laid: readonly LaidTemplate[];
+  readonly square: Spot | undefined;
+}
+
+function asPiece({ name, ground }: Template): Piece {
+  return { key: name, ring: ground, count: 1, way: { kind: 'any' } };
+}
+
+const SQUARE: Piece = {
+  key: 'check square',
+  ring: rectangleAbout({ left: 0, bottom: 0, right: CHECK_SIDE, top: CHECK_SIDE }),
+  count: 1,
+  way: { kind: 'any' },
+};
+
+/** The check square beside the templates of a page; they are laid anew where that makes room for it. */
+function withSquare(area: TrueArea, laid: readonly LaidTemplate[], format: SheetFormat): LaidPage {
+  const square = freeSpot(area, takenBy(area, laid));
+  const bare = format.length * format.width - laid.reduce((sum, { template }) => sum + roundedArea(template.ring), 0);
+  if (square || bare < CHECK_SIDE ** 2) return { laid, square };
+  const [again, ...more] = packRows([...laid.map(({ template }) => asPiece(template)), SQUARE], format);
+  const own = again?.find(({ piece }) => piece === laid.length);
+  if (!again || !own || more.length > 0) return { laid, square };
+  const { left, top } = boxMoved(SQUARE.ring, own.turn, own.x, own.y);
+  return {
+    laid: again.flatMap(({ piece, ...place }) => {
+      const template = laid[piece]?.template;
+      return template ? [{ ...place, template }] : [];
+    }),
+    square: [area.left + left, area.top + area.height - top],
+  };
+}
+
+/** Boxes about what lies on a page, y downward. */
+function takenBy(area: TrueArea, laid: readonly LaidTemplate[]): readonly Box[] {
+  return laid.map(({ template, turn, x, y }): Box => {
+    const { left, right, bottom, top } = boxMoved(template.ground, turn, x, y);
+    return {
+      left: area.left + left,
+      right: area.left + right,
+      bottom: area.top + area.height - top,
+      top: area.top + area.height - bottom,
     };
   });
 }
@@ -82,32 +146,14 @@ function holds(templates: readonly Template[]): string {
   return `${items.length === 1 ? 'piece' : 'pieces'} ${items.join(', ')}`;
 }
 
-function sharedMarks(
-  job: PaperJob,
-  title: TrueTitle,
-  templates: readonly Template[],
-  placements: readonly Placement[],
-  n: number,
-  of: number,
-): Marks {
+function sharedMarks(job: PaperJob, title: TrueTitle, { laid, square }: LaidPage, n: number, of: number): Marks {
   const area = trueArea(job.paper);
-  const taken = placements.map(({ piece, turn, x, y }): Box => {
-    const { left, right, bottom, top } = boxMoved((templates[piece] as Template).ground, turn, x, y);
-    return {
-      left: area.left + left,
-      right: area.left + right,
-      bottom: area.top + area.height - top,
-      top: area.top + area.height - bottom,
-    };
-  });
-  const square = checkSquare(job, taken);
   return marks(
-    square.under,
-    placements.flatMap(({ piece, turn, x, y }) =>
-      movedMarks((templates[piece] as Template).draw(turn), turn, area.left + x, area.top + area.height - y),
+    checkSquare(square),
+    laid.flatMap(({ template, turn, x, y }) =>
+      movedMarks(template.draw(turn), turn, area.left + x, area.top + area.height - y),
     ),
-    square.over,
-    trueFrame(job, title, n, of),
+    trueFrame(job, title, square !== undefined, n, of),
   );
 }
 
@@ -167,14 +213,13 @@ export function tilePages(
         bottom: top,
         top: top + shows.top - shows.bottom,
       };
-      const square = checkSquare(job, [taken]);
+      const square = freeSpot(trueArea(job.paper), [taken]);
       const detail =
         tiles.length > 1 ? `${short}: tile ${tile.name} of ${tiles.length}, joins ${tile.beside.join(', ')}` : short;
       return marks(
-        square.under,
+        checkSquare(square),
         tileMarks((drawn ??= drawing()), tile, seams, area),
-        square.over,
-        trueFrame(job, { what, detail }, n, of),
+        trueFrame(job, { what, detail }, square !== undefined, n, of),
       );
     },
   }));

@@ -93,7 +93,7 @@ function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, tu
   return {
     lines: [
       `${run.style.code} ${sizeName} ${foot}`,
-      `${PART_WORDS[layer.part]} ${layer.item}, ${layer.stock}`,
+      `${PART_WORDS[layer.part]} ${layer.item} from ${layer.stock}`,
       turned ? `cut ${each} L; turn over for R: ${each}` : `cut ${each} ${foot}`,
       ...(strip && stock.direction === 'any way' ? [] : [directionInWords(layer, stock)]),
       ...(skive

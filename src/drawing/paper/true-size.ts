@@ -36,8 +36,8 @@ export interface TrueTitle {
   readonly detail: string;
 }
 
-/** Rules along both edges, title block and the sentence that tells how to print. */
-export function trueFrame(job: JobFacts, { what, detail }: TrueTitle, n: number, of: number): Marks {
+/** Rules along both edges, title block and the sentence that tells how to print and what to measure. */
+export function trueFrame(job: JobFacts, { what, detail }: TrueTitle, square: boolean, n: number, of: number): Marks {
   const { width, height } = job.paper;
   const origin = { x: MARGIN, y: height - MARGIN - SENTENCE - TITLE_HEIGHT - 2 };
   const along = Math.min(RULE, Math.floor((width - 2 * MARGIN) / 10) * 10);
@@ -56,12 +56,19 @@ export function trueFrame(job: JobFacts, { what, detail }: TrueTitle, n: number,
     text(
       MARGIN,
       height - MARGIN - 0.6,
-      'Print at 100 %, measure before cutting: the square must be 100 mm both ways, the rules 200 mm.',
+      `Print at 100 %, measure before cutting: ${square ? `the square must be ${CHECK_SIDE} mm both ways, ` : ''}${rulesInWords(along, up, !square)}.`,
       'plain',
       'start',
       { size: 3 },
     ),
   );
+}
+
+function rulesInWords(along: number, up: number, must: boolean): string {
+  const be = must ? 'must be ' : '';
+  return along === up
+    ? `the rules ${be}${along} mm${must ? ' both ways' : ''}`
+    : `the rule below ${be}${along} mm, the one at the left ${up} mm`;
 }
 
 /** A rule with a stroke every 10 mm and figures at fifties. */
@@ -79,39 +86,26 @@ function rule(x: number, y: number, length: number, along: boolean): Marks {
   return [line('narrow', ...at(0, 0), ...at(length, 0)), ...strokes, ...figures];
 }
 
-/** The corners of the check square are stroked for so long on either side, mm. */
-const CORNER = 6;
-
-/**
- * The check square: where the page has room for it, drawn in full; else in the corner of the rules, where pieces lie over
- * it and only its corners stand on top.
- * @param taken boxes of what lies on the page
- */
-export function checkSquare(job: JobFacts, taken: readonly Box[]): { readonly under: Marks; readonly over: Marks } {
-  const area = trueArea(job.paper);
-  const spot = freeSpot(area, taken);
+/** The check square with its words, its upper left corner at a spot; nothing where there is none: the rules remain. */
+export function checkSquare(spot: Spot | undefined): Marks {
+  if (!spot) return [];
+  const [x, y] = spot;
   const side = CHECK_SIDE;
-  const { height } = job.paper;
-  const [x, y] = spot ?? [MARGIN, height - MARGIN - SENTENCE - TITLE_HEIGHT - 2 - side];
-  const square = rectangle(x, y, side, side, { pen: 'narrow' });
-  const said = [
-    text(x + side / 2, y + side / 2, '100 × 100 mm', 'plain', 'middle', { size: 4.5 }),
+  return [
+    rectangle(x, y, side, side, { pen: 'narrow' }),
+    text(x + side / 2, y + side / 2, `${side} × ${side} mm`, 'plain', 'middle', { size: 4.5 }),
     text(x + side / 2, y + side / 2 + 6, 'Measure both ways before cutting.', 'plain', 'middle', { size: 3 }),
   ];
-  const corners = [
-    [x, y, 1, 1],
-    [x + side, y, -1, 1],
-    [x + side, y + side, -1, -1],
-    [x, y + side, 1, -1],
-  ].flatMap(([cx, cy, dx, dy]) => {
-    const [a, b, c, d] = [cx, cy, dx, dy] as [number, number, number, number];
-    return [line('narrow', a, b, a + c * CORNER, b), line('narrow', a, b, a, b + d * CORNER)];
-  });
-  return { under: [square, ...said], over: spot ? [] : corners };
 }
 
-/** The upper left corner of a free place for the square, as far to the lower right as may be. */
-function freeSpot(area: TrueArea, taken: readonly Box[]): readonly [number, number] | undefined {
+/** The upper left corner of the check square on a page, mm. */
+export type Spot = readonly [x: number, y: number];
+
+/**
+ * A free place for the check square, as far to the lower right as may be; none where the page has no room for it.
+ * @param taken boxes of what lies on the page
+ */
+export function freeSpot(area: TrueArea, taken: readonly Box[]): Spot | undefined {
   const need = CHECK_SIDE + 4;
   for (let y = area.top + area.height - need; y >= area.top; y -= 4) {
     for (let x = area.left + area.width - need; x >= area.left; x -= 4) {
