@@ -94,7 +94,8 @@ const common = (name) => ({
   performance: { hints: false },
   stats: 'errors-warnings',
   optimization: { minimizer: [quickly()] },
-  cache: { type: 'filesystem', cacheDirectory: path('.cache/webpack'), version: buildVersion(path('./')) },
+  // By its own name, not by its place among those that are built: some of them are built again for another address.
+  cache: { type: 'filesystem', name, cacheDirectory: path('.cache/webpack'), version: buildVersion(path('./')) },
 });
 
 /** For every bundle that has the calculation in it. */
