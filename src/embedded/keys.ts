@@ -62,6 +62,24 @@ export function enterChooses(): void {
   });
 }
 
+/** How long the grid puts off to open the list of names that what is typed into the name box may be of, ms, and some more. */
+const LIST_OPENS = 150;
+
+/** Enter in the name box closes the list under it, which the grid opens late: it would stay over the sheet. */
+export function enterClosesNames(): void {
+  document.addEventListener(
+    'keydown',
+    ({ key, target }) => {
+      if (key !== 'Enter' || !(target instanceof Element) || !target.closest('[data-u-comp="defined-name"]')) return;
+      setTimeout(() => {
+        if (!document.querySelector('[data-u-comp="defined-name"] [data-state="open"]')) return;
+        document.dispatchEvent(new KeyboardEvent('keydown', { key: 'Escape' }));
+      }, LIST_OPENS);
+    },
+    true,
+  );
+}
+
 function takesText(target: Element): boolean {
   return target.closest('textarea, [contenteditable="true"], input:not([type="checkbox"], [type="radio"])') !== null;
 }

@@ -34,10 +34,11 @@ import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
+import { gridWords } from './grid-words';
 import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
 import { redrawInTasks } from './redraw-tasks';
-import { passOverRemovedSheets } from './removed-sheets';
+import { leaveBeforeRemoval, passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
 import { wordsWhileFollowing } from './words-while-following';
 
@@ -96,10 +97,11 @@ export function createSpreadsheet(
   forgetTabsLeft();
   noteRowsAtOnce();
   redrawInTasks();
+  const words = gridWords(sheetsWords);
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(sheetsWords, listWords, wordsWhileFollowing(sheetsWords)) },
+    locales: { [LocaleType.EN_US]: mergeLocales(words, listWords, wordsWhileFollowing(words)) },
     logLevel: LogLevel.WARN,
   });
   addPlugins(univer, container);
@@ -116,6 +118,7 @@ export function createSpreadsheet(
   daysAsTyped(injector);
   numbersAsTyped(injector);
   passOverRemovedSheets(injector);
+  leaveBeforeRemoval(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector
     .get(LifecycleService)

@@ -13,7 +13,7 @@ import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
 import { mendSemantics } from './grid-semantics';
 import { keepAndTell, type RunNews } from './keep-and-tell';
-import { enterChooses, enterFirst, goRound, undoBeside } from './keys';
+import { enterChooses, enterClosesNames, enterFirst, goRound, undoBeside } from './keys';
 import { showNotice, tellFault } from './notices';
 import { offerFiles } from './offer-files';
 import { element } from './part-of-page';
@@ -106,6 +106,7 @@ function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet
   ]);
   undoBeside(element('sheet'), injector.get(ICommandService));
   enterChooses();
+  enterClosesNames();
 }
 
 /** Runs that are kept and files, with their buttons. */

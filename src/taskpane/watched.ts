@@ -254,7 +254,7 @@ export class Watched {
     if (turn !== this.turn) return;
     this.before = this.results ?? this.before;
     this.results = undefined;
-    const standing = stand(this.tables);
+    const standing = stand(this.tables, this.host.name);
     if (standing.kind === 'plan') {
       await this.workOut(standing, turn);
       return;
@@ -377,22 +377,23 @@ function notRead(places: ReadonlyMap<string, PlacedTable>): readonly Check[] {
   );
 }
 
-function stand(tables: ReadonlyMap<string, Cells>): Standing {
+function stand(tables: ReadonlyMap<string, Cells>, host: Host['name']): Standing {
   const { pairage, styles, lasts, stock } = INPUT_TABLES;
   const needed: readonly Pick<Table, 'name' | 'argument'>[] = [pairage, styles, lasts, stock];
   const gone = needed.filter(({ name }) => (tables.get(name) ?? []).length === 0);
   if (gone.length === needed.length) return { kind: 'empty' };
   const reading: PlanReading = readPlan(planCells(tables));
   const slips = reading.problems.filter(({ place }) => gone.every(({ argument }) => argument !== place.argument));
-  const problems = [...gone.map(lacking), ...slips];
+  const problems = [...gone.map((table) => lacking(table, host)), ...slips];
   return problems.length > 0
     ? { kind: 'slips', problems, plan: reading.plan }
     : { kind: 'plan', plan: reading.plan, money: reading.money };
 }
 
 /** A table that was there and is not any more: its sheet was deleted. */
-function lacking({ name, argument }: Pick<Table, 'name' | 'argument'>): Problem {
-  const sentence = 'the workbook has no such table any more; bring its sheet back, or load the tables again';
+function lacking({ name, argument }: Pick<Table, 'name' | 'argument'>, host: Host['name']): Problem {
+  const back = host === 'grid' ? 'by undo, or by Go back under Runs' : 'from an earlier version of the workbook';
+  const sentence = `the sheet of this table was deleted, and the plan rests on it; bring it back ${back}`;
   return new Problem('invalid', { argument, table: name }, sentence);
 }
 

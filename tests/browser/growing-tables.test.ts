@@ -94,6 +94,30 @@ describe('tables in the page', () => {
       }
     });
 
+    it('come back by undo where their sheet is deleted while it is shown', async () => {
+      const { page, sheet } = opened();
+      await page.getByText('Styles', { exact: true }).first().click({ button: 'right' });
+      await page.getByText('Delete', { exact: true }).last().click();
+      await page.getByRole('button', { name: 'OK' }).click();
+      const message = page.locator('.notice', { hasText: 'bring it back by undo, or by Go back under Runs' });
+      await message.waitFor();
+      await page.keyboard.press('Control+z');
+      await message.waitFor({ state: 'detached' });
+      // As many pairs as the example has.
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 30_000 }).toBe(6);
+      expect((await block(page, 'Styles')).cells[1]![0]).toBe('Example');
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
+      );
+      // The list of names does not stay open over the sheet once an address has been typed.
+      await page.getByRole('textbox', { name: 'Cell or cells to go to' }).click();
+      await page.keyboard.type('A1', { delay: 20 });
+      await page.keyboard.press('Enter');
+      await sheet.saying(/^A1\./);
+      await page.waitForTimeout(300);
+      expect(await page.getByText('Defined names').count()).toBe(0);
+    });
+
     it('take a day as it is typed, without its year for one of the run’s', async () => {
       const { page, sheet } = opened();
       // The example is due on 14 June 2027.

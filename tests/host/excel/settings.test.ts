@@ -111,7 +111,7 @@ describe('a workbook of the office suite', { timeout: 30_000 }, () => {
         const { standing } = await watched((pane) => pane.standing.kind === 'slips');
         const [first] = standing.kind === 'slips' ? standing.problems : [];
         expect(first?.message).toBe(
-          `${name === 'Run' ? 'Pairage' : name}: the workbook has no such table any more; bring its sheet back, or load the tables again`,
+          `${name === 'Run' ? 'Pairage' : name}: the sheet of this table was deleted, and the plan rests on it; bring it back from an earlier version of the workbook`,
         );
       },
     );
