@@ -6,10 +6,12 @@ import type { Point } from '../../../src/core/geometry/ring';
 import { sharedArea } from '../../core/cutting/oracle';
 import type { Strip, StripPiece } from './pack-strip';
 
-/** Mean density, %, of 100 runs of 20 minutes on three threads: Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, table 2. */
+/** Mean density, %, of 100 runs of 20 minutes on three threads: Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, tables 2 and 3. */
 export const PUBLISHED: Readonly<Record<string, number>> = {
   albano: 89.47,
   fu: 92.24,
+  jakobs1: 89.09,
+  jakobs2: 84.77,
   shapes0: 68.6,
   shirts: 89.66,
   swim: 78.26,

@@ -232,6 +232,9 @@ function evenly(address: number): number {
   return at.REAL * Math.ceil(address / at.REAL);
 }
 
+/** Run per rise of a level edge: as if it fell from its left end. */
+const STEEP = -1e12;
+
 /** Edges of curves as the kernel reads them, and those that run level apart. */
 function edgesOf(
   curves: readonly Ring[],
@@ -243,7 +246,7 @@ function edgesOf(
     let [ax, ay] = inSteps(...itemRound(curve, -1));
     for (const corner of curve) {
       const [bx, by] = inSteps(...corner);
-      if (ay === by) levels.push(Math.min(ax, bx), Math.max(ax, bx), ay);
+      if (ay === by) levels.push(Math.min(ax, bx), ay, Math.max(ax, bx), STEEP, Math.sign(ax - bx));
       else if (ay < by) edges.push(ax, ay, by, (bx - ax) / (by - ay), 1);
       else edges.push(bx, by, ay, (bx - ax) / (by - ay), -1);
       [ax, ay] = [bx, by];

@@ -6,7 +6,7 @@ import { moved } from '../../../../src/core/geometry/moved';
 import type { Ring } from '../../../../src/core/geometry/ring';
 import { evenly } from '../../../evenly';
 import { sharedArea } from '../oracle';
-import { anyOutline, hook, rectangle, soleLike } from '../outlines';
+import { anyOutline, hook, rectangle, soleLike, tee } from '../outlines';
 
 const QUARTERS = [0, 90, 180, 270];
 
@@ -46,8 +46,11 @@ describe('Overlaps', { timeout: 60_000 }, () => {
     );
   });
 
-  it('does so along the outline too where edges follow each other through cells of its grid', () => {
-    const [first, second] = outlines([soleLike(270, 30), soleLike(110, 20)]) as [TurnedOutline, TurnedOutline];
+  it.each([
+    ['edges follow each other through cells of its grid', soleLike(270, 30), soleLike(110, 20)],
+    ['they run level and upright', rectangle(60, 40), tee],
+  ])('does so along the outline too where %s', (_, a, b) => {
+    const [first, second] = outlines([a, b]) as [TurnedOutline, TurnedOutline];
     const overlaps = new Overlaps([first, second]);
     const [length, height] = [first.box.right + second.box.right, first.box.top + second.box.top];
     // As many ways out at the ends as at the sides.

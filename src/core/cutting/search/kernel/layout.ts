@@ -38,8 +38,11 @@ export const EDGE_SLOPE: i32 = 24;
 export const EDGE_UPWARD: i32 = 32;
 export const EDGE_SIZE: i32 = 40;
 
-/** Of a level edge, in steps of the grid: left end, right end, y. */
-export const LEVEL_SIZE: i32 = 24;
+/**
+ * Level edges stand after the others. They are read in the same way, so steep that what lies below them is to their left:
+ * from the left end, with the right end in the place of the upper.
+ */
+export const LEVEL_RIGHT: i32 = EDGE_HIGH;
 
 /** What is known of a cell; above these the lowest edge through it, whether others follow, and on which side the region lies. */
 export const UNKNOWN: i32 = 0;

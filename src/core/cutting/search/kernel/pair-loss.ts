@@ -33,7 +33,7 @@ export function lossOn(pair: i32, u: f64, v: f64): f64 {
   }
   if (cell === at.FREE) return 0;
   if (cell > at.MIXED) {
-    let edge = word(pair + at.EDGES) + (cell >> 2) * at.EDGE_SIZE;
+    let edge = word(pair + at.EDGES) + ((cell >> 2) - 1) * at.EDGE_SIZE;
     if ((cell & at.CHAIN) !== 0) edge = linkAt(edge, v);
     if (leftOf(edge, u, v) !== ((cell & 1) === 1)) return 0;
   } else if (cell === at.MIXED && winding(pair, u, v) === 0) return 0;
@@ -87,9 +87,12 @@ function explored(pair: i32, i: i32, j: i32): i32 {
   const bottom: f64 = j - FUZZ;
   const top: f64 = j + 1 + FUZZ;
   const levelsEnd = word(pair + at.LEVELS_END);
-  for (let level = word(pair + at.LEVELS); level < levelsEnd; level += at.LEVEL_SIZE) {
-    const y = real(level + 16);
-    if (y >= bottom && y <= top && real(level) <= right && real(level + 8) >= left) return at.MIXED;
+  let flat: i32 = 0;
+  for (let level = word(pair + at.LEVELS); level < levelsEnd; level += at.EDGE_SIZE) {
+    const y = real(level + at.EDGE_LOW);
+    if (y < bottom || y > top || real(level + at.EDGE_X) > right || real(level + at.LEVEL_RIGHT) < left) continue;
+    if (flat !== 0) return at.MIXED;
+    flat = level;
   }
   const starts = word(pair + at.BANDS);
   const end = word(starts + (bandAt(top) + 1) * at.WORD);
@@ -104,6 +107,11 @@ function explored(pair: i32, i: i32, j: i32): i32 {
   const u: f64 = i + 0.5;
   const v: f64 = j + 0.5;
   const within = winding(pair, u, v);
+  if (flat !== 0) {
+    if (first !== 0) return at.MIXED;
+    first = flat;
+    last = flat;
+  }
   if (first === 0) return within === 0 ? at.FREE : at.WITHIN;
   const upward = real(first + at.EDGE_UPWARD);
   const lowest = upward > 0 ? first : last;
@@ -112,9 +120,9 @@ function explored(pair: i32, i: i32, j: i32): i32 {
   const windingLeft = onLeft ? within : within + upward;
   const windingRight = windingLeft - upward;
   if (windingLeft !== 0 && windingRight !== 0) return at.WITHIN;
-  const number = whole((lowest - word(pair + at.EDGES)) / at.EDGE_SIZE);
-  // Edge 0 would read as what has no edge.
-  if (number === 0 || number >= MOST_NAMED) return at.MIXED;
+  // Counted from 1: with 0 it would read as what has no edge.
+  const number = whole((lowest - word(pair + at.EDGES)) / at.EDGE_SIZE) + 1;
+  if (number >= MOST_NAMED) return at.MIXED;
   return (number << 2) | (first === last ? 0 : at.CHAIN) | (windingLeft !== 0 ? 1 : 0);
 }
 
