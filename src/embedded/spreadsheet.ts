@@ -37,6 +37,7 @@ import { showWithoutDelay } from './first-render';
 import { gridWords } from './grid-words';
 import { letListsFollow } from './list-references';
 import { PaletteColours, PalettePlugin } from './palette';
+import { redrawWhatChanges } from './redraw-changes';
 import { redrawInTasks } from './redraw-tasks';
 import { leaveBeforeRemoval, passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
@@ -97,6 +98,7 @@ export function createSpreadsheet(
   forgetTabsLeft();
   noteRowsAtOnce();
   redrawInTasks();
+  redrawWhatChanges();
   const words = gridWords(sheetsWords);
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },

@@ -1,3 +1,5 @@
+import type * as Core from '@univerjs/core';
+import type * as EngineRender from '@univerjs/engine-render';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
@@ -164,6 +166,44 @@ describe('the grid as a host', () => {
       await page.waitForTimeout(500);
       expect(await heard()).toEqual([11]);
       await undo(page);
+    });
+
+    it('draws a sheet anew where something in it changes, and not because it is worked out', async () => {
+      const { page } = opened();
+      const drawn = await page.evaluate(() => {
+        const { injector } = window.workbench.spreadsheet;
+        const { UniverCore, UniverEngineRender } = window as unknown as {
+          readonly UniverCore: typeof Core;
+          readonly UniverEngineRender: typeof EngineRender;
+        };
+        const commands = injector.get(UniverCore.ICommandService);
+        const unitId = injector
+          .get(UniverCore.IUniverInstanceService)
+          .getCurrentUnitOfType(UniverCore.UniverInstanceType.UNIVER_SHEET)!
+          .getUnitId();
+        const { scene } = injector.get(UniverEngineRender.IRenderManagerService).getRenderById(unitId)!;
+        const marked = (id: string, params: object) => {
+          scene.getLayers().forEach((layer) => layer.makeDirty(false));
+          commands.syncExecuteCommand(id, params, { onlyLocal: true });
+          return scene.getLayers().some((layer) => layer.isDirty());
+        };
+        const nothing = { dirtyRanges: [], dirtyNameMap: {}, dirtyDefinedNameMap: {}, dirtyUnitFeatureMap: {} };
+        return {
+          begun: marked('formula.mutation.set-trigger-formula-calculation-start', {
+            ...nothing,
+            dirtyUnitOtherFormulaMap: {},
+            clearDependencyTreeCache: {},
+            forceCalculation: false,
+          }),
+          stopped: marked('formula.mutation.set-formula-calculation-stop', {}),
+          entered: marked('sheet.mutation.set-range-values', {
+            unitId,
+            subUnitId: window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet().getSheetId(),
+            cellValue: { 0: { 20: { v: null } } },
+          }),
+        };
+      });
+      expect(drawn).toEqual({ begun: false, stopped: false, entered: true });
     });
   });
 
