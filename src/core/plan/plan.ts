@@ -1,4 +1,7 @@
+import { bytesOfRecords } from '../bytes';
+import { Memo } from '../memo';
 import { Problem } from '../problem';
+import { shared } from '../shared';
 import { finished, type Stepwise } from '../stepwise';
 import { type FurtherWork, furtherWork } from '../steps/times';
 import type { Stock } from '../stock/stock';
@@ -13,6 +16,7 @@ import { askedOf, type PlanInput } from './inputs';
 import { distinctLeftOut, type LeftOut } from './left-out';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
+import { planMemory } from './plan-memory';
 import { type Batch, batches } from './batches';
 import { type BenchDays, benchDays } from './bench-days/bench-days';
 import { RunBuilder, type Runs, type StyleRun } from './runs';
@@ -56,6 +60,15 @@ export interface PlanStep {
   work(): Stepwise<void>;
 }
 
+/** How many plans the page has had, of all its bundles. */
+const plans = shared('plans', () => ({ made: 0 }));
+
+/**
+ * Days at the bench by their plan, and bounded apart from it: they take more than all else that a plan holds, and only
+ * some plans are asked for them.
+ */
+const daysOfPlans = new Memo<BenchDays>(planMemory, 'bench days', ({ lines }) => bytesOfRecords(5 * lines.length));
+
 /**
  * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
  * checks, batches, ticket. Runs are built style by style and sheets laid stock by stock, so that whoever may not wait for all
@@ -66,6 +79,8 @@ export class Plan {
   private readonly laid = new Map<Stock, readonly StockCutting[] | Problem>();
   /** Stocks that are being laid: whoever goes on, goes on with the same. */
   private readonly laying = new Map<Stock, Stepwise<readonly StockCutting[] | Problem>>();
+  /** Tells it from all other plans in the page. */
+  private readonly number = String(plans.made++);
   private stages: {
     runs?: Runs;
     pieces?: readonly PieceLine[];
@@ -74,7 +89,6 @@ export class Plan {
     costs?: readonly CostLine[];
     checks?: readonly Check[];
     possible?: Possible;
-    benchDays?: BenchDays;
   } = {};
 
   constructor(
@@ -168,11 +182,12 @@ export class Plan {
    * @throws Problem where no hours of a day are given, and where it is more than could be followed.
    */
   *benchDays(): Stepwise<BenchDays> {
-    if (this.stages.benchDays) return this.stages.benchDays;
+    const known = daysOfPlans.find(this.number);
+    if (known) return known;
     yield* this.upTo('bottoms');
     const days = yield* benchDays(this.runs, this.input);
     const leftOut = distinctLeftOut([...(this.input.leftOut ?? []), ...this.runs.leftOut, ...days.leftOut]);
-    return (this.stages.benchDays = { ...days, leftOut });
+    return daysOfPlans.keep(this.number, { ...days, leftOut });
   }
 
   /** What can be bought and made, and what is left out of it. Never throws for what it can leave out. */
