@@ -48,7 +48,7 @@ describe('Overlaps', { timeout: 60_000 }, () => {
 
   it.each([
     ['edges follow each other through cells of its grid', soleLike(270, 30), soleLike(110, 20)],
-    ['they run level and upright', rectangle(60, 40), tee],
+    ['they run level and upright', rectangle(5, 6), tee],
   ])('does so along the outline too where %s', (_, a, b) => {
     const [first, second] = outlines([a, b]) as [TurnedOutline, TurnedOutline];
     const overlaps = new Overlaps([first, second]);
