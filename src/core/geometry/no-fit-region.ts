@@ -70,6 +70,11 @@ export class NoFitRegion {
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
   }
 
+  /** Bytes that it takes. */
+  get bytes(): number {
+    return this.starts.byteLength + this.edges.byteLength;
+  }
+
   /** Whether the pieces overlap when the second's origin lies at this point. */
   has(x: number, y: number): boolean {
     const { left, bottom, right, top } = this.box;

@@ -10,9 +10,10 @@ import type { SheetFormat } from '../sheet/sheet';
 import type { Pairs } from '../sheet/matching-pairs';
 import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { type Way, wholeTurn } from '../sheet/way';
+import { KeptShapes } from './kept-shapes';
 import { layOut, type LaidOut, type Part, type Posture, type Sweep, SWEEPS, type Unit } from './lay-out';
 import { BEST, type NaturalSheet, rectangular } from '../sheet/natural-sheet';
-import { Shapes } from './shapes';
+import type { Shapes } from './shapes';
 
 /** Lines of the sweep lie this far apart, mm; where a piece finds no place on an empty sheet, closer. */
 const SPACING = 4;
@@ -50,7 +51,8 @@ export function* packNaturalStepwise(pieces: readonly Piece[], format: SheetForm
 
 function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): Stepwise<readonly Placements[]> {
   const { natural: sheet = rectangular(format), pairs = 'anywhere' } = format;
-  const shapes = new Shapes(pieces, format, sheet, spare - TO_SPARE);
+  const before = new KeptShapes(pieces, format, sheet, spare - TO_SPARE);
+  const { shapes } = before;
   const units = yield* unitsOf(pieces, format, sheet, pairs, shapes, spare);
   let left: readonly number[] = units.map(({ count }) => count);
   const most = left.reduce((sum, count) => sum + count, 0);
@@ -60,7 +62,7 @@ function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): S
   const lay = (sweep: Sweep, apart: number) => layOut(units, left, shapes, format, sheet.backbone, sweep, apart);
   for (;;) {
     const next = units.find((_, i) => itemAt(left, i) > 0);
-    if (!next) return layout;
+    if (!next) break;
     const tried: (LaidOut & { readonly sweep: Sweep })[] = [];
     for (const sweep of sweeps) {
       const laid = yield* lay(sweep, spacing);
@@ -78,6 +80,8 @@ function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): S
     for (let k = 0; k < again; k++) layout.push([...placements]);
     left = holds.map((one) => one.count - again * one.used);
   }
+  before.keep();
+  return layout;
 }
 
 /** What is laid together, the pieces that need the best quality first, then the largest. */

@@ -1,3 +1,4 @@
+import { RECORD } from '../../bytes';
 import { itemAt } from '../../item-at';
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
@@ -17,6 +18,9 @@ const THINNED = 0.25;
 
 /** Bands by which regions are looked up: there are many of them, and each is asked little. */
 const BANDS = 32;
+
+/** Bytes of a corner that is traced. */
+const BYTES_OF_CORNER = 32;
 
 /** A piece in one of its turns. */
 export interface Shape {
@@ -39,6 +43,8 @@ export interface Hindrance {
 
 /** Pieces in their turns, and where one of them keeps another away; each worked out when first asked for. */
 export class Shapes {
+  /** Bytes that what has been worked out takes, near enough. */
+  bytes = 0;
   private readonly made = new Map<string, Shape>();
   private readonly regions = new Map<string, NoFitRegion>();
   private readonly grounds = new Map<Quality, readonly Tracing[]>();
@@ -70,6 +76,7 @@ export class Shapes {
         roomyRound: turnedRound(roomy),
       };
       this.made.set(key, shape);
+      this.bytes += BYTES_OF_CORNER * (shape.bareRound.xs.length + 2 * shape.roomy.xs.length);
     }
     return shape;
   }
@@ -89,7 +96,10 @@ export class Shapes {
     }
     const key = `${one.kind} ${one.turn} ${other.kind} ${other.turn}`;
     let region = this.regions.get(key);
-    if (!region) this.regions.set(key, (region = noFitRegionOf(one.roomy, other.roomyRound, BANDS)));
+    if (!region) {
+      this.regions.set(key, (region = noFitRegionOf(one.roomy, other.roomyRound, BANDS)));
+      this.bytes += RECORD + region.bytes;
+    }
     return { region, sign };
   }
 
@@ -100,6 +110,7 @@ export class Shapes {
     if (!regions) {
       regions = this.closedTo(shape.quality).map((ring) => noFitRegionOf(ring, shape.bareRound));
       this.hindrances.set(key, regions);
+      for (const { bytes } of regions) this.bytes += RECORD + bytes;
     }
     return regions;
   }

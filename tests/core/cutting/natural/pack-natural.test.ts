@@ -5,6 +5,8 @@ import { packNatural } from '../../../../src/core/cutting/natural/pack-natural';
 import { PAIRS } from '../../../../src/core/cutting/sheet/matching-pairs';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
+import { Memory } from '../../../../src/core/memory';
+import { shared } from '../../../../src/core/shared';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Point } from '../../../../src/core/geometry/ring';
@@ -79,6 +81,24 @@ describe('packNatural', () => {
   it('gives the same layout for the same pieces', () => {
     const pieces = pairsOf([250, 265], 2);
     expect(packNatural(pieces, FORMAT)).toEqual(packNatural(pieces, FORMAT));
+  });
+
+  it('lays the same with what is kept of the same outlines in other numbers, and on other sheets, as without it', () => {
+    const jobs = [
+      { pieces: pairsOf([250, 265], 1), format: FORMAT },
+      { pieces: pairsOf([250, 265], 3), format: FORMAT },
+      { pieces: pairsOf([250, 265], 3), format: { ...FORMAT, knifeRoom: 6 } },
+      { pieces: pairsOf([250, 265], 3, 2), format: FORMAT },
+    ];
+    const lay = () => jobs.map(({ pieces, format }) => packNatural(pieces, format));
+    const kept = shared('shapes of pieces on natural sheets', () => new Memory(0));
+    const alone = jobs.map(({ pieces, format }) => {
+      kept.forget();
+      return packNatural(pieces, format);
+    });
+    lay();
+    expect(kept.bytes).toBeGreaterThan(0);
+    expect(lay()).toEqual(alone);
   });
 
   it('stands the check of another library for outlines of any shape, every way and match', { timeout: 120_000 }, () => {
