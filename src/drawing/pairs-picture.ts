@@ -10,8 +10,11 @@ export interface PairsPictureInput {
 
 const NAME = 21;
 const SUM = 9;
-/** Least width of a size's column, u. */
+/** Least width of a size's column, and of a character of its figure, u. */
 const COLUMN = 6;
+const CHARACTER = 2.1;
+/** Between the sizes of one system and of the next, in columns. */
+const APART = 0.8;
 const MARK = 1.1;
 const MARK_STEP = 1.6;
 /** More pairs than this are drawn as a bar with ticks at tens. */
@@ -20,8 +23,13 @@ const MOST_MARKS = 12;
 /** Pairs of each style by size on a common scale: one mark a pair, the figure above it, a dash for none. */
 export function pairsPicture({ runs, shown }: PairsPictureInput, width: number): Picture {
   const columns = columnsOf(runs);
-  const own = Math.max(width, NAME + SUM + COLUMN * columns.length);
-  const step = (own - NAME - SUM) / Math.max(1, columns.length);
+  const systems = [...new Set(columns.map(({ system }) => system))];
+  const across = Math.max(1, columns.length + APART * (systems.length - 1));
+  const least = Math.max(COLUMN, ...columns.map(({ size }) => CHARACTER * String(size).length + 1));
+  const own = Math.max(width, NAME + SUM + least * across);
+  const step = (own - NAME - SUM) / across;
+  const middles = columns.map(({ system }, c) => NAME + step * (c + 0.5 + APART * systems.indexOf(system)));
+  const middlesOf = (of: string) => middles.filter((_, c) => columns[c]?.system === of);
   const most = Math.max(1, ...runs.flatMap(({ sizes }) => sizes.map(({ pairs }) => pairs)));
   const marks = most <= MOST_MARKS;
   const heightOf = (pairs: number) => (marks ? pairs * MARK_STEP : (20 * pairs) / most);
@@ -35,7 +43,7 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
     parts.push(text(0, base - 0.6, fitted(style.code), 'plain', 'start'), text(own, base - 0.6, sum, 'bold', 'end'));
     parts.push(line('narrow', NAME - 2, base, own - SUM, base));
     columns.forEach(({ system, size }, c) => {
-      const x = NAME + step * (c + 0.5);
+      const x = middles[c] ?? 0;
       const pairs = sizes.find((one) => one.size === size && one.system === system)?.pairs ?? 0;
       if (pairs === 0) {
         parts.push(text(x, base - 1, '–', 'quiet'));
@@ -56,15 +64,15 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
     });
   }
   const foot = base + 5.2;
-  const systems = new Set(columns.map(({ system }) => system));
-  parts.push(text(0, foot, systems.size === 1 ? ([...systems][0] as string) : '', 'quiet', 'start'));
-  columns.forEach(({ system, size }, c) =>
-    parts.push(text(NAME + step * (c + 0.5), foot, systems.size > 1 ? `${system} ${size}` : size, 'quiet')),
-  );
+  // One system is named before its sizes; of several, each once below its own.
+  const below = systems.length > 1 ? 4.2 : 0;
+  if (below === 0) parts.push(text(0, foot, systems[0] ?? '', 'quiet', 'start'));
+  columns.forEach(({ size }, c) => parts.push(text(middles[c] ?? 0, foot, size, 'quiet')));
+  if (below > 0) for (const system of systems) parts.push(...bracket(system, middlesOf(system), foot));
   parts.push(text(own, foot, 'pairs', 'quiet', 'end'));
   return {
     width: own,
-    height: foot + 1.2,
+    height: foot + below + 1.2,
     marks: parts,
     label: sentence(runs),
     facts: runs.flatMap(({ style, sizes, pairs }) => [
@@ -85,6 +93,12 @@ function columnsOf(runs: Runs['styles']): readonly SizeColumn[] {
   const all = new Map<string, SizeColumn>();
   for (const { sizes } of runs) for (const { system, size } of sizes) all.set(`${system} ${size}`, { system, size });
   return [...all.values()].sort((a, b) => (a.system === b.system ? a.size - b.size : a.system < b.system ? -1 : 1));
+}
+
+/** A system's name below its sizes, under a line along them. */
+function bracket(system: string, middles: readonly number[], foot: number): Marks {
+  const [from, to] = [Math.min(...middles), Math.max(...middles)];
+  return [line('narrow', from - 2, foot + 1.2, to + 2, foot + 1.2), text((from + to) / 2, foot + 4.6, system, 'quiet')];
 }
 
 /** A name as far as it has room. */

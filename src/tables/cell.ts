@@ -141,19 +141,43 @@ function theOne(cell: Cell, [first, second]: readonly number[], rule: NumberRule
   throw new Problem('invalid', place, `${cellInWords(cell)} may be ${first} or ${second}; enter the one that is meant`);
 }
 
+/** A length with the mark of inches, 3.5" or 3.5″, with the unit's name. */
+function inchesSpelt(text: string): string {
+  return text.trim().replace(/\s*(?:["″”]|'')$/, ' in');
+}
+
+/** Fractions as one character, such as ½. */
+const FRACTIONS = /[¼½¾⅐-⅞]/;
+/** 2 1/2, 2-1/2 or 1/2, with a unit or not. */
+const IN_PARTS = /^([+-]?)(?:(\d+)(?:\s+|-))?(\d+)\s*[/⁄]\s*([1-9]\d*)(?!\d)/;
+
+/** Text that begins with a fraction, with a decimal in its place: 2 1/2 in, 6½. */
+function withoutFractions(text: string): string {
+  return text
+    .trim()
+    .replace(FRACTIONS, (one) => ` ${one.normalize('NFKD')}`)
+    .replace(/^([+-]?)\s+/, '$1')
+    .replace(
+      IN_PARTS,
+      (_, sign: string, whole: string | undefined, over: string, under: string) =>
+        `${sign}${Number((Number(whole ?? 0) + Number(over) / Number(under)).toFixed(9))}`,
+    );
+}
+
 function fromText(cell: Cell, rule: NumberRule, place: Place): number {
   const { unit = '' } = rule;
   if (isBlank(cell)) throw new Problem('invalid', place, `a number is missing; enter one${unit && ` in ${unit}`}`);
   if (isError(cell))
     throw new Problem('invalid', place, `the cell shows an error (${cell}); put that cell right first`);
-  const said = typeof cell === 'string' ? (unit ? cell.trim() : withoutMoney(cell)) : '';
+  const said = typeof cell === 'string' ? withoutFractions(unit ? inchesSpelt(cell) : withoutMoney(cell)) : '';
   const match = NUMBER_IN_TEXT.exec(said);
   const meant = match ? numbersMeant(match[1] as string) : [];
   if (!match || meant.length === 0) {
     // Where the text holds just one number, it is most likely the one that is meant.
     const numbers = typeof cell === 'string' ? (cell.match(/\d+(?:[.,]\d+)?/g) ?? []) : [];
     const such = !unit && numbers.length === 1 ? ` alone, such as ${(numbers[0] as string).replace(',', '.')}` : '';
-    const enter = such ? `enter the number${such}` : `enter one${unit && ` in ${unit}`}`;
+    const inches = unit === 'mm' ? ', or such as 2.5 in' : '';
+    const enter = such ? `enter the number${such}` : `enter one${unit && ` in ${unit}`}${inches}`;
     throw new Problem('invalid', place, `${cellInWords(cell)} is not a number; ${enter}`);
   }
   const value = theOne(cell, meant, rule, place);
@@ -218,5 +242,7 @@ export function cellInWords(rich: Cell): string {
   if (typeof cell === 'number') return String(cell);
   if (typeof cell === 'boolean') return cell ? 'TRUE' : 'FALSE';
   if (typeof cell !== 'string') return 'a value of another kind';
-  return `"${cell.length > 40 ? `${cell.slice(0, 40)}…` : cell}"`;
+  const shown = cell.length > 40 ? `${cell.slice(0, 40)}…` : cell;
+  // What holds the mark of inches is quoted by others.
+  return cell.includes('"') ? `“${shown}”` : `"${shown}"`;
 }

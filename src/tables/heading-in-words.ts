@@ -32,7 +32,7 @@ function aboutColumn({ meaning, unit, choices, required, unread, fallback }: Col
     `${meaning}${unit ? `, ${unit}` : ''}.`,
     choices ? `One of: ${choices.join(', ')}.` : '',
     required ? 'Every row needs it.' : '',
-    !unread && typeof fallback === 'number' ? `Blank: ${fallback}.` : '',
+    !unread && typeof fallback === 'number' ? `Blank: ${unit === '%' ? `${100 * fallback} %` : fallback}.` : '',
     !unread && typeof fallback === 'string' ? `Blank: ${fallback}.` : '',
   ]
     .filter(Boolean)

@@ -2,11 +2,16 @@ import type { LeftOut } from '../core/plan/left-out';
 import type { PlaceWords } from '../core/problem';
 
 /**
- * Stands beside the name of what is left out, where it is read at once: blank neighbours give it room. The last column
- * has the reason too, for where a neighbour cuts it off.
+ * Stands beside the name of what is left out, and names the column that says why: the last, where no neighbour cuts the
+ * sentence off.
  */
+export function leftOutBeside(column: string): () => string {
+  return () => `left out, see ${column}`;
+}
+
+/** Why something is left out, and where. */
 export function whyInWords({ why }: LeftOut, where: PlaceWords): string {
-  return `left out: ${why.inWords(where)}`;
+  return why.inWords(where);
 }
 
 export function nameInWords({ name, at }: LeftOut, where: PlaceWords): string {

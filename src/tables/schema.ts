@@ -96,11 +96,14 @@ export function number(about: NumberAbout): Required<number> {
   };
 }
 
-/** A share: 0.8 or "80 %". */
+/** 80 is shown as per cent like 0.8, as it is read. */
+const SHARE_FORMAT = '[<=1]0%;0"%"';
+
+/** A share under a heading with %: "80 %", 80 for the same, or 0.8; 1 is all, as a cell with 100 % holds it. */
 export function share(about: About & { readonly least?: number; readonly most?: number }): Required<number> {
   const { least = 0, most = 1 } = about;
   return {
-    ...column('number', { ...about, format: '0%' }, (cell, place) => readShare(cell, { least, most }, place)),
+    ...column('number', { ...about, format: SHARE_FORMAT }, (cell, place) => readShare(cell, { least, most }, place)),
     noughtIsBlank: least > 0,
     unit: '%',
   };
@@ -109,13 +112,14 @@ export function share(about: About & { readonly least?: number; readonly most?: 
 function readShare(rich: Cell, rule: { readonly least: number; readonly most: number }, place: Place): number {
   const cell = bare(rich);
   const percent = typeof cell === 'string' ? /^([^%]*)%\s*$/.exec(cell) : null;
-  const share = percent ? readNumber(percent[1], {}, place) / 100 : readNumber(rich, {}, place);
+  const given = readNumber(percent ? percent[1] : rich, {}, place);
+  const share = percent || given > 1 ? given / 100 : given;
   if (share >= rule.least && share <= rule.most) return share;
   const [least, most] = [rule.least, rule.most].map((bound) => `${Number((100 * bound).toFixed(6))} %`);
   throw new Problem(
     'invalid',
     place,
-    `${cellInWords(cell)} is not possible; give a share from ${least} to ${most}, such as 0.8 or 80 %`,
+    `${cellInWords(cell)} is not possible; give a share from ${least} to ${most}, such as 80 or 0.8`,
   );
 }
 

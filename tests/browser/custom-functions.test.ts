@@ -106,7 +106,7 @@ describe('a custom function in the grid', () => {
     it('shows why it failed on hover, in a line and to readers of the screen', async () => {
       const { page, sheet } = opened();
       await sheet.enter('B5', 'thin');
-      const sentence = 'thickness: "thin" is not a number; enter one in mm';
+      const sentence = 'thickness: "thin" is not a number; enter one in mm, or such as 2.5 in';
       await sheet.shows('C5', `C5. #VALUE!. ${sentence}`);
       expect(await page.locator('#problem').textContent()).toBe(`C5 #VALUE!${sentence}`);
       await sheet.select('H20');

@@ -141,7 +141,7 @@ describe('the plan in the page', () => {
       await sheet.shows(
         'A3',
         new RegExp(
-          `#VALUE!.*Lasts, ${cellAddress(cell.row, cell.column)}, Heel height: "high" is not a number; enter one in mm`,
+          `#VALUE!.*Lasts, ${cellAddress(cell.row, cell.column)}, Heel height: "high" is not a number; enter one in mm, or such as 2.5 in`,
         ),
       );
       await show(page, 'Cutting');

@@ -126,7 +126,9 @@ describe('the pane’s page', () => {
       const answer = (name: string, args: unknown[]) =>
         page.evaluate(([id, list]) => window.richApi.callFunction(id, list), [name, args] as const);
       expect(await answer('LAYERS', [45, 7, null])).toBe(7);
-      expect(await answer('LAYERS', ['x', 7, null])).toBe('height: "x" is not a number; enter one in mm');
+      expect(await answer('LAYERS', ['x', 7, null])).toBe(
+        'height: "x" is not a number; enter one in mm, or such as 2.5 in',
+      );
     });
 
     it('puts a picture into the sheet, and calls nothing saved that may not be', async () => {

@@ -82,7 +82,7 @@ describe('the functions under the office suite’s own runtime', () => {
   it('say with #VALUE! and #N/A which argument is meant, what is wrong and what would do', async () => {
     expect(await runtime.call('LAYERS', 45, 'thin', null)).toEqual({
       code: code.invalidValue,
-      message: 'thickness: "thin" is not a number; enter one in mm',
+      message: 'thickness: "thin" is not a number; enter one in mm, or such as 2.5 in',
     });
     const flat = sampleCalls.find(({ name }) => name === 'TIGHTESTRADIUS')!.args;
     const answer = await runtime.call('WEDGE', 'Sandal 0', flat[1], [[7]], null, null, null, null, null, null);

@@ -86,6 +86,22 @@ describe('readNumber', () => {
     expect(readNumber('2 ft²', { unit: 'mm2' }, place)).toBeCloseTo(185_806.08, 6);
   });
 
+  it('reads inches and sizes in parts, as they are written on a rule: an inch is 25.4 mm exactly', () => {
+    expect(mm('2 1/2 in')).toBeCloseTo(63.5, 9);
+    expect(mm('2-1/2 in')).toBeCloseTo(63.5, 9);
+    expect(mm('1/2 in')).toBeCloseTo(12.7, 9);
+    expect(mm('3.5"')).toBeCloseTo(88.9, 9);
+    expect(mm('2½″')).toBeCloseTo(63.5, 9);
+    expect(mm('⅛ in')).toBeCloseTo(3.175, 9);
+    expect(mm("1''")).toBeCloseTo(25.4, 9);
+    const size = (cell: unknown) => readNumber(cell, {}, place);
+    expect(['42 1/2', '6½', '6 ½', '½'].map(size)).toEqual([42.5, 6.5, 6.5, 0.5]);
+    // No day is a fraction, and nothing is parted by nought.
+    expect(sentence(() => size('1/2/2026'))).toContain('is not a number');
+    expect(sentence(() => size('1/0'))).toContain('is not a number');
+    expect(sentence(() => readNumber('3.5"', { unit: 'deg' }, place))).toContain('“3.5"” is not in deg');
+  });
+
   it('takes the number of a cell that comes with its format', () => {
     expect(mm(formatted)).toBe(7);
   });
@@ -98,13 +114,12 @@ describe('readNumber', () => {
   });
 
   it('tells of text, true and false, and values of another kind', () => {
-    expect(slip('seven')).toBe('height: "seven" is not a number; enter one in mm');
-    expect(slip('1/4 in')).toBe('height: "1/4 in" is not a number; enter one in mm');
-    expect(slip('1.23,5')).toBe('height: "1.23,5" is not a number; enter one in mm');
-    expect(slip('7.')).toBe('height: "7." is not a number; enter one in mm');
-    expect(slip(true)).toBe('height: TRUE is not a number; enter one in mm');
-    expect(slip(false)).toBe('height: FALSE is not a number; enter one in mm');
-    expect(slip([7])).toBe('height: a value of another kind is not a number; enter one in mm');
+    expect(slip('seven')).toBe('height: "seven" is not a number; enter one in mm, or such as 2.5 in');
+    expect(slip('1.23,5')).toBe('height: "1.23,5" is not a number; enter one in mm, or such as 2.5 in');
+    expect(slip('7.')).toBe('height: "7." is not a number; enter one in mm, or such as 2.5 in');
+    expect(slip(true)).toBe('height: TRUE is not a number; enter one in mm, or such as 2.5 in');
+    expect(slip(false)).toBe('height: FALSE is not a number; enter one in mm, or such as 2.5 in');
+    expect(slip([7])).toBe('height: a value of another kind is not a number; enter one in mm, or such as 2.5 in');
     expect(slip({ type: 'Entity', text: 'Cork 6' })).toContain('a value of another kind is not a number');
   });
 
@@ -149,7 +164,7 @@ describe('readNumber', () => {
   it('names table, row and column where they are known', () => {
     const cell = { argument: 'lasts', table: 'Lasts', row: 3, column: 'Heel height' };
     expect(sentence(() => readNumber('x', { unit: 'mm' }, cell))).toBe(
-      'row 3 of Lasts, Heel height: "x" is not a number; enter one in mm',
+      'row 3 of Lasts, Heel height: "x" is not a number; enter one in mm, or such as 2.5 in',
     );
   });
 

@@ -95,7 +95,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'English sizes under a continental last',
     sizes((size) => size - 32),
-    '5 is no size of EU, which runs from about 11 to 62',
+    'are no sizes of EU, the System of the last, which runs from about 16 to 52; UK 5 is about EU 37.5: enter the pairs under columns headed by sizes of EU, or UK under System in Pairage, or give the last in UK',
   ],
   ['a heading with its system', head('pairage', '38', 'EU 38'), '"EU 38" heads no size; write the number alone'],
   ['a size typed backwards', head('pairage', '38', 83), '83 is no size of EU'],
@@ -160,7 +160,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'an English base size',
     set('lasts', 'Base size', 5),
-    'row 1 of Lasts, Base size: 5 is no size of EU, which runs from about 11 to 62; correct it, or the System',
+    'row 1 of Lasts, Base size: 5 is no size of EU, which runs from about 16 to 52; UK 5 is about EU 37.5; correct it, or the System',
   ],
   ['a heel that no last has', set('lasts', 'Heel height', 120), 'check both, or give measured gaps'],
   [
@@ -218,9 +218,9 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['a density in g/cm³', set('stock', 'Density', 0.24), '0.24 is not possible; give 5 kg/m³ or more'],
   [
-    'a share as a whole number',
-    set('stock', 'Usable share', 80),
-    'give a share from 5 % to 100 %, such as 0.8 or 80 %',
+    'a share that may be of one or of a hundred',
+    set('stock', 'Usable share', 2),
+    '2 is not possible; give a share from 5 % to 100 %, such as 80 or 0.8',
   ],
   [
     'more sanded off than there is',
@@ -290,6 +290,7 @@ describe('a mistake in the tables', () => {
       set('styles', 'Shank', false),
       set('stock', 'Sold by', 'SHEET'),
       set('stock', 'Usable share', '100 %'),
+      set('stock', 'Usable share', 100),
       set('pairage', 'Due', '2027-06-14'),
       head('stock', 'Thick', 'Thick (mm)'),
       head('stock', 'Price', 'Price, € a sheet'),

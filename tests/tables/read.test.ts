@@ -170,7 +170,7 @@ describe('readTable', () => {
         ['#N/A', 3, '', ''],
       ),
     ).toEqual([
-      'row 1 of Shelf, Thick: "seven" is not a number; enter one in mm',
+      'row 1 of Shelf, Thick: "seven" is not a number; enter one in mm, or such as 2.5 in',
       'row 2 of Shelf, Thick: -4 is not possible; give 0.1 mm or more',
       'row 2 of Shelf, Direction: "sideways" is not known; use any way or one way',
       'row 3 of Shelf, 38: 0.5 is not possible; give a whole number',

@@ -36,10 +36,14 @@ describe('share', () => {
   it('reads shares from 0 to 1, which a cell shows as per cent', () => {
     const column = share({ ...about, least: 0.05 });
     expect(column.read(0.8, place)).toBe(0.8);
-    expect(column).toMatchObject({ unit: '%', format: '0%' });
+    expect(column).toMatchObject({ unit: '%', format: '[<=1]0%;0"%"' });
     expect(['80 %', '80%', ' 77,5 % '].map((cell) => column.read(cell, place))).toEqual([0.8, 0.8, 0.775]);
-    expect(sentence(() => column.read(80, place))).toBe(
-      'any: 80 is not possible; give a share from 5 % to 100 %, such as 0.8 or 80 %',
+    expect(column.read(80, place)).toBe(0.8);
+    expect(column.read(77.5, place)).toBe(0.775);
+    expect(column.read(100, place)).toBe(1);
+    expect(column.read(1, place)).toBe(1);
+    expect(sentence(() => column.read(2, place))).toBe(
+      'any: 2 is not possible; give a share from 5 % to 100 %, such as 80 or 0.8',
     );
     expect(sentence(() => column.read('180 %', place))).toContain('"180 %" is not possible');
     expect(sentence(() => column.read(0, place))).toContain('from 5 %');

@@ -4,6 +4,7 @@ import { styleCell } from '../bottom/style-problem';
 import type { Last } from '../last/last';
 import { derived } from '../derived';
 import { type Place, Problem } from '../problem';
+import { isSize, likelySystem, noSize } from '../sizes/foot-length';
 import type { SizeSystem } from '../sizes/systems';
 import { fold } from './codes';
 import { codesInWords } from './codes-in-words';
@@ -159,7 +160,10 @@ export function runs(input: RunsInput): Runs {
 function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Build): StyleBuilt {
   const problems = new Problems();
   const sizes: SizeRun[] = [];
-  for (const { size, system, pairs, toCut, place } of wanted(rows, last)) {
+  const all = wanted(rows, last);
+  for (const problem of otherSystems(all)) problems.add(problem);
+  for (const { size, system, pairs, toCut, place } of all) {
+    if (!isSize(size, system)) continue;
     problems.collect(() => {
       const bottom = build.in(size, system, place);
       if (bottom.layers.length === 0) {
@@ -174,8 +178,8 @@ function runOf(style: Style, last: Last, rows: readonly PairageRow[], build: Bui
   }
   if (sizes.length === 0) return { problems: problems.list };
   // Prices that choose the same mixes as before leave the very same run.
-  const all = sizes.flatMap(({ size, system, pairs, toCut, bottom }) => [size, system, pairs, toCut, bottom]);
-  const run = runBefore(style, [last, ...all], () => {
+  const built = sizes.flatMap(({ size, system, pairs, toCut, bottom }) => [size, system, pairs, toCut, bottom]);
+  const run = runBefore(style, [last, ...built], () => {
     const sum = (of: 'pairs' | 'toCut') => sizes.reduce((all, one) => all + one[of], 0);
     return { style, last, sizes, pairs: sum('pairs'), toCut: sum('toCut') };
   });
@@ -233,7 +237,24 @@ interface Wanted {
   readonly system: SizeSystem;
   readonly pairs: number;
   readonly toCut: number;
+  /** Whether the pairage names the system, not the last alone. */
+  readonly named: boolean;
   readonly place: Place;
+}
+
+/** Sizes that are none of the system that they count in, one problem for all of a system: they stand under the headings of another. */
+function otherSystems(all: readonly Wanted[]): readonly Problem[] {
+  const strange = all.filter(({ size, system }) => !isSize(size, system));
+  return strange.flatMap((first, i) => {
+    const { system, named, place } = first;
+    if (strange.findIndex((one) => one.system === system) !== i) return [];
+    const sizes = strange.filter((one) => one.system === system).map(({ size }) => size);
+    const likely = likelySystem(sizes, system);
+    const mend = likely
+      ? `: enter the pairs under columns headed by sizes of ${system}, or ${likely} under System in Pairage${named ? '' : `, or give the last in ${likely}`}`
+      : '; correct the heading';
+    return [new Problem('invalid', place, noSize(sizes, system, named ? '' : ', the System of the last') + mend)];
+  });
 }
 
 /** Pairs by size of all rows of a style together, smallest size first. */
@@ -247,7 +268,7 @@ function wanted(rows: readonly PairageRow[], last: Last): readonly Wanted[] {
       const place = pairageCell(row, String(size));
       const before = sums.get(key) ?? { pairs: 0, toCut: 0 };
       const toCut = before.toCut + (row.cut ? 0 : pairs);
-      sums.set(key, { size, system, pairs: before.pairs + pairs, toCut, place });
+      sums.set(key, { size, system, pairs: before.pairs + pairs, toCut, named: row.system !== undefined, place });
     }
   }
   return [...sums.values()].sort((a, b) => (a.system < b.system ? -1 : a.system > b.system ? 1 : a.size - b.size));

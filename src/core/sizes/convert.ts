@@ -1,5 +1,6 @@
 import { footLength, sizeOfFoot } from './foot-length';
 import { SYSTEM_RULES, type SizeSystem } from './systems';
+import { toStep } from './to-step';
 
 /**
  * A size in another system, by the foot length that both are for. Printed tables often differ by half a size, since
@@ -8,8 +9,7 @@ import { SYSTEM_RULES, type SizeSystem } from './systems';
  */
 export function convertSize(size: number, from: SizeSystem, to: SizeSystem, rounding = 0): number {
   const exact = sizeOfFoot(footLength(size, from), to);
-  // The nudge keeps what is a half in decimals from falling below it in binary.
-  return rounding > 0 ? Math.floor(exact / rounding + 0.5 + 1e-9) * rounding : exact;
+  return rounding > 0 ? toStep(exact, rounding) : exact;
 }
 
 /** The interval in which a system's sizes are marked: halves, 5 mm, half a centimetre. */

@@ -1,5 +1,5 @@
 import type { BenchLine, StepRange, StepsOfDay } from '../../core/plan/bench-days/bench-days';
-import { nameInWords, whyInWords } from '../left-out-in-words';
+import { leftOutBeside, nameInWords, whyInWords } from '../left-out-in-words';
 import { figure, type ResultTable, words } from '../result';
 import { GENERAL } from '../schema';
 import { WAIT_WORDS, WORK_WORDS } from '../words';
@@ -12,7 +12,7 @@ export const benchDaysTable: ResultTable<BenchLine> = {
     figure('Day', ({ day }) => day, { format: '0', width: 44 }),
     figure('Date', ({ date }) => date, { format: 'd mmm yyyy', width: 84 }),
     words('Style', ({ lot }) => lot.run.style.code, { leftOut: nameInWords }),
-    words('Last', ({ lot }) => lot.last.code, { leftOut: whyInWords }),
+    words('Last', ({ lot }) => lot.last.code, { leftOut: leftOutBeside('Why left out') }),
     figure('Size', ({ lot }) => lot.size, { format: GENERAL }),
     words('Customer', ({ lot }) => lot.row.customer, { width: 130 }),
     figure('Due', ({ lot }) => lot.row.due, { format: 'd mmm yyyy', width: 84 }),
@@ -29,7 +29,7 @@ export const benchDaysTable: ResultTable<BenchLine> = {
     figure('Until', ({ waits }) => waits?.until, { unit: 'day', format: '0', width: 58 }),
     figure('Late', ({ late }) => late || undefined, { unit: 'days', format: '0', width: 58 }),
     // The last, so that no neighbour cuts it off.
-    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
+    words('Why left out', () => undefined, { width: 130, leftOut: whyInWords }),
   ],
 };
 

@@ -1,6 +1,6 @@
 import type { CostLine } from '../../core/plan/cost/cost';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
-import { allInWords, nameInWords, whyInWords } from '../left-out-in-words';
+import { allInWords, leftOutBeside, nameInWords, whyInWords } from '../left-out-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from '../result';
 
 /** Adhesive of a style's whole run, litres, and its bench time, hours: what to have at hand before beginning. */
@@ -15,7 +15,7 @@ export const costTable: ResultTable<CostLine> = {
   meaning: 'What a pair costs in stock, adhesive, sundries and work, by style',
   columns: [
     words('Style', ({ run }) => run.style.code, { total: allInWords, leftOut: nameInWords }),
-    words('Last', ({ run }) => run.last.code, { width: 130, leftOut: whyInWords }),
+    words('Last', ({ run }) => run.last.code, { width: 130, leftOut: leftOutBeside('Why left out') }),
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Adhesive', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
@@ -36,6 +36,6 @@ export const costTable: ResultTable<CostLine> = {
     figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
     // The last, so that no neighbour cuts it off.
-    words('Why left out', () => undefined, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
+    words('Why left out', () => undefined, { width: 130, leftOut: whyInWords }),
   ],
 };

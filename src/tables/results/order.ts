@@ -2,7 +2,7 @@ import type { OrderLine } from '../../core/plan/order';
 import { formatName } from '../../core/stock/offer';
 import type { Stock } from '../../core/stock/stock';
 import { counted } from '../counted';
-import { allInWords, nameInWords, whyInWords } from '../left-out-in-words';
+import { allInWords, leftOutBeside, nameInWords, whyInWords } from '../left-out-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from '../result';
 import { PART_WORDS } from '../words';
 
@@ -12,7 +12,7 @@ export const orderTable: ResultTable<OrderLine> = {
   meaning: 'Sheets needed, on hand and to buy, with what they cost',
   columns: [
     words('Stock', ({ cutting }) => cutting.stock.code, { total: allInWords, leftOut: nameInWords }),
-    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: whyInWords }),
+    words('Sold by', ({ cutting }) => cutting.stock.soldBy, { width: 70, leftOut: leftOutBeside('For') }),
     figure('Thick', ({ cutting }) => cutting.stock.thickness, { unit: 'mm', format: '0.0#' }),
     figure('Pieces', ({ cutting }) => cutting.count, { unit: 'number', format: '0' }),
     figure('Area use', ({ cutting }) => 100 * cutting.areaUse, { unit: '%' }),
@@ -28,7 +28,7 @@ export const orderTable: ResultTable<OrderLine> = {
       total: sumOf(({ toPay }) => toPay),
     }),
     // The last, so that no neighbour cuts it off.
-    words('For', usesInWords, { width: 130, leftOut: ({ why }, where) => why.inWords(where) }),
+    words('For', usesInWords, { width: 130, leftOut: whyInWords }),
   ],
 };
 

@@ -61,4 +61,17 @@ describe('runs', () => {
       expect.stringContaining('row 1 of Styles, Style: it names nothing to build its bottom from'),
     ]);
   });
+
+  it('says once of a style that its pairs stand under the sizes of another system than its last has, and what would do', () => {
+    const lasts = [{ ...USUAL_TABLES.lasts[0], System: 'UK', 'Base size': 6 }];
+    const pairage = [{ Style: USUAL_TABLES.styles[0]!.Style, 39: 1, 40: 2, 44: 1 }];
+    const { problems, leftOut, styles } = runs(inputOf({ lasts, pairage }));
+    expect(styles).toEqual([]);
+    expect(problems.map(({ message }) => message)).toEqual([
+      'row 1 of Pairage, 39: 39, 40, 44 are no sizes of UK, the System of the last, which runs from about 0 to 16; EU 39 is about UK 6: enter the pairs under columns headed by sizes of UK, or EU under System in Pairage, or give the last in EU',
+    ]);
+    expect(leftOut).toHaveLength(1);
+    const named = runs(inputOf({ lasts, pairage: [{ ...pairage[0], System: 'EU' }] }));
+    expect(named.problems).toEqual([]);
+  });
 });

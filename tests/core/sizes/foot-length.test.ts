@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '../../../src/core/problem';
+import { convertSize } from '../../../src/core/sizes/convert';
 import { footLength, sizeOfFoot } from '../../../src/core/sizes/foot-length';
 import { SIZE_SYSTEMS } from '../../../src/core/sizes/systems';
 
@@ -26,9 +27,21 @@ describe('footLength', () => {
 
   it('refuses a size that no foot has and says from where to where the scale runs', () => {
     for (const size of [59.9, 400.1, 0, -5, 1e9]) {
-      expect(() => footLength(size, 'MONDO')).toThrow('is no size of MONDO, which runs from about 60 to 400');
+      expect(() => footLength(size, 'MONDO')).toThrow('is no size of MONDO, which runs from about 90 to 330');
     }
-    expect(() => footLength(8, 'EU')).toThrow('size: 8 is no size of EU, which runs from about 11 to 62');
+    expect(() => footLength(8, 'EU')).toThrow(
+      'size: 8 is no size of EU, which runs from about 16 to 52; UK 8 is about EU 41.5',
+    );
+  });
+
+  it('tells what a size of another system comes to, by the rule of SIZECONVERT, and no size below nought (derived)', () => {
+    expect(() => footLength(39, 'UK')).toThrow(
+      '39 is no size of UK, which runs from about 0 to 16; EU 39 is about UK 6',
+    );
+    expect(convertSize(39, 'EU', 'UK', 0.5)).toBe(6);
+    // 265 is a foot in mm, and no EU size.
+    expect(() => footLength(265, 'UK')).toThrow(`; MONDO 265 is about UK ${convertSize(265, 'MONDO', 'UK', 0.5)}`);
+    expect(() => footLength(1e6, 'UK')).toThrow(/to 16$/);
   });
 
   it('names the argument that it is told', () => {
