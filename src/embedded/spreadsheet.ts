@@ -24,6 +24,7 @@ import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
 import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { lookOfExamples } from '../host/grid/example-look';
+import { emptyRestOfExamples } from '../host/grid/example-rest';
 import { fillSums } from '../host/grid/fill-sums';
 import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
@@ -116,6 +117,7 @@ export function createSpreadsheet(
   lookAfterSpills(injector);
   fitSpilledRows(injector);
   lookOfExamples(injector);
+  emptyRestOfExamples(injector);
   fillSums(injector);
   daysAsTyped(injector);
   numbersAsTyped(injector);

@@ -2,6 +2,7 @@ import { fold } from '../core/plan/codes';
 import type { Problem } from '../core/problem';
 import { isBlank, type Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
+import { lostCodes } from '../tables/named-codes';
 import { readTable } from '../tables/read';
 import type { Columns, Table } from '../tables/schema';
 import { headsSums } from '../tables/sums';
@@ -45,13 +46,21 @@ export function steps(
   problems: readonly Problem[],
   examples: WorkbookPlan,
 ): readonly FirstStep[] {
+  // What a row names is found here also where no pair needs it yet.
+  const lost = lostCodes(tables).filter(({ code }) => !headsSums(code));
+  const naming = new Set(lost.flatMap(({ cells }) => cells.map((place) => place.table)));
   return ORDER.map(({ table, say, optional = false }): FirstStep => {
     const cells = tables.get(table.name) ?? [];
     return {
       table: table.name,
       say,
       optional,
-      state: stateOf(table, cells, problems, exampleCodes(examples, table.name)),
+      state: stateOf(
+        table,
+        cells,
+        exampleCodes(examples, table.name),
+        () => naming.has(table.name) || problems.some(({ place }) => place.argument === table.argument),
+      ),
     };
   });
 }
@@ -59,16 +68,14 @@ export function steps(
 function stateOf(
   table: Table<Columns>,
   cells: Cells,
-  problems: readonly Problem[],
   examples: ReadonlySet<string>,
+  refused: () => boolean,
 ): StepState {
   const rows = cells.slice(1).filter((line) => !line.every(isBlank));
   const codes = rows.map(([code]) => String(code ?? '')).filter((code) => !headsSums(code));
   const own = codes.filter((code) => !examples.has(fold(code)));
   if (own.length === 0) return 'untouched';
-  const slips =
-    readTable(table, cells).problems.length > 0 || problems.some(({ place }) => place.argument === table.argument);
-  return slips ? 'begun' : 'done';
+  return readTable(table, cells).problems.length > 0 || refused() ? 'begun' : 'done';
 }
 
 /** What heads the rows of a table of examples. */

@@ -40,4 +40,14 @@ describe('the first steps through the tables', () => {
     const slip = new Problem('invalid', { argument: 'styles', table: 'Styles', row: 1 }, 'bad');
     expect(states(tables, [slip])['Styles']).toBe('begun');
   });
+
+  it('are begun where a row names what no table holds, though no pair needs it yet', () => {
+    const tables = tablesOf(blank);
+    const [headings = [], first = []] = tables.get('Styles') ?? [];
+    const outsole = headings.findIndex((heading) => String(heading).startsWith('Outsole'));
+    const own = first.map((cell, c) => (c === 0 ? 'Betony' : c === outsole ? 'Rubber 5' : cell));
+    expect(states(new Map([...tables, ['Styles', [headings, own]]]))['Styles']).toBe('begun');
+    const known = own.map((cell, c) => (c === outsole ? first[outsole] : cell));
+    expect(states(new Map([...tables, ['Styles', [headings, known]]]))['Styles']).toBe('done');
+  });
 });

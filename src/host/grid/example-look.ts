@@ -22,7 +22,8 @@ export function lookOfExamples(injector: Injector): IDisposable {
   });
 }
 
-type Line = Readonly<Record<number, Nullable<ICellData>>>;
+/** Cells of a row, by their columns. */
+export type Line = Readonly<Record<number, Nullable<ICellData>>>;
 
 /**
  * Look of an example's cell whose row is the maker's own: one of its examples was typed over, or the cell came from
@@ -40,7 +41,8 @@ function isExample(cell: Nullable<ICellData>): cell is ICellData & { s: string }
   return isPlanned(cell?.s) && roleOf(cell.s) === 'example';
 }
 
-function isTypedOver(cell: Nullable<ICellData>): boolean {
+/** Whether an example's cell holds something else now, or nothing. */
+export function isTypedOver(cell: Nullable<ICellData>): boolean {
   const example: unknown = cell?.custom?.['example'];
   return example !== undefined && (typeof cell?.f === 'string' || String(cell?.v ?? '') !== String(example));
 }

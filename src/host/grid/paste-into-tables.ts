@@ -12,6 +12,7 @@ import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SheetsSelect
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
 import { numberMeant } from '../../tables/cell';
 import { INPUT_TABLES } from '../../tables/input-tables';
+import { emptyCells, restOfExample } from './example-rest';
 import { sheetOf } from './pairage-on-sheet';
 
 /** Name of our way to paste beside the grid's own. */
@@ -81,6 +82,10 @@ function contentAlone(injector: Injector, { unitId, subUnitId, range }: Into, ce
     const [row, column] = [range.rows[r], range.cols[c]];
     if (row !== undefined && column !== undefined) (cellValue[row] ??= {})[column] = { ...blank, ...asTyped(cell) };
   });
+  const matrix = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
+  for (const [row, line] of Object.entries(cellValue)) {
+    Object.assign(line, emptyCells(restOfExample(matrix?.getRow(Number(row)), line)));
+  }
   const params = { unitId, subUnitId, cellValue };
   const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
   return {

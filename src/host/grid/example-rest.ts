@@ -1,0 +1,65 @@
+import type { ICellData, ICommandInfo, IDisposable, Injector, Nullable } from '@univerjs/core';
+import {
+  SetRangeValuesCommand,
+  SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
+  SheetInterceptorService,
+} from '@univerjs/sheets';
+import { isTypedOver, type Line } from './example-look';
+import { sheetOf } from './pairage-on-sheet';
+
+interface Written {
+  readonly unitId: string;
+  readonly subUnitId: string;
+  readonly cellValue: Readonly<Record<number, Nullable<Line>>>;
+}
+
+/**
+ * Empties what is left of an example row once the maker has typed another code into it, in the same step for undo: the
+ * example's figures are not those of what the maker named.
+ */
+export function emptyRestOfExamples(injector: Injector): IDisposable {
+  return injector.get(SheetInterceptorService).interceptCommand({
+    getMutations: ({ id, params }: ICommandInfo) => {
+      const nothing = { redos: [], undos: [] };
+      if (id !== SetRangeValuesCommand.id) return nothing;
+      const { unitId, subUnitId, cellValue: written } = params as Written;
+      const cells = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
+      const emptied: Record<number, Record<number, ICellData>> = {};
+      for (const [row, line] of Object.entries(written)) {
+        const rest = restOfExample(cells?.getRow(Number(row)), line ?? {});
+        if (rest.length > 0) emptied[Number(row)] = emptyCells(rest);
+      }
+      if (Object.keys(emptied).length === 0) return nothing;
+      const rest = { unitId, subUnitId, cellValue: emptied };
+      const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, rest));
+      return {
+        redos: [{ id: SetRangeValuesMutation.id, params: rest }],
+        undos: [{ id: SetRangeValuesMutation.id, params: undo }],
+      };
+    },
+  });
+}
+
+/**
+ * Columns of a row whose cells are still those of an example that another code now stands at the head of. None where the row
+ * was the maker's before: where another of its cells is other than the example's.
+ * @param line the row's cells as they were, or with what was written
+ * @param written what was written, by column: it is the maker's
+ */
+export function restOfExample(line: Nullable<Line>, written: Line): readonly number[] {
+  const [key, ...others] = Object.entries(line ?? {}).filter(([, cell]) => cell?.custom?.['example'] !== undefined);
+  const head = key && written[Number(key[0])];
+  if (!key || !says(head) || !isTypedOver({ ...head, custom: key[1]?.custom ?? null })) return [];
+  const rest = others.filter(([column]) => written[Number(column)] === undefined);
+  return rest.some(([, cell]) => isTypedOver(cell)) ? [] : rest.map(([column]) => Number(column));
+}
+
+/** Cells without content; their looks stay. */
+export function emptyCells(columns: readonly number[]): Record<number, ICellData> {
+  return Object.fromEntries(columns.map((column) => [column, { v: null, f: null, si: null, p: null }]));
+}
+
+function says(cell: Nullable<ICellData>): cell is ICellData {
+  return !!cell && (!!cell.f || !!cell.p || (cell.v ?? '') !== '');
+}
