@@ -10,7 +10,7 @@ import { decimals, type Figures } from '../tables/figures';
 import type { BuildShape } from './build-shape';
 import { leader, upright } from './dimensions';
 import { hatch } from './hatching';
-import { type AreaMark, line, type Marks, marks, outline, polyline, type Scale, text } from './mark';
+import { type AreaMark, line, type Marks, marks, outline, polyline, rectangle, type Scale, text } from './mark';
 
 /** Lifts nearer together than this are numbered in groups, u. */
 const ROOM_FOR_NUMBERS = 4;
@@ -234,6 +234,9 @@ function besideToe(
   return [...labels, ...short];
 }
 
+/** Width of a letter of plain lettering, u. */
+const LETTER = 1.75;
+
 /** The ball's tightest curve, with its radius. */
 function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideViewOptions): Marks {
   const tightest = tightestCurve(bottom.last.profile, 'over');
@@ -251,7 +254,13 @@ function curve(bottom: Bottom, shape: BuildShape, { x, y, top, figures }: SideVi
     ' ',
     '\u2009',
   );
-  return marks(leader(from, [x(lift[0]), y(lift[1])], 'arrow'), text(from[0], from[1] - 0.9, words));
+  const wide = LETTER * words.length;
+  return marks(
+    leader(from, [x(lift[0]), y(lift[1])], 'arrow'),
+    // The last's toe line may run here.
+    rectangle(from[0] - wide / 2, from[1] - 4, wide, 3.8, { fill: 'paper' }),
+    text(from[0], from[1] - 0.9, words),
+  );
 }
 
 /** The layer that is stretched most over the ball, of those that are bent to the last. */

@@ -26,9 +26,12 @@ export interface Figures {
   weight(grams: number): string;
 }
 
-/** A number to so many decimals at most, with a true minus. */
+/** Sums of decimals fall short of a half by less than this. */
+const HALF = 1e-9;
+
+/** A number to so many decimals at most, halves up, with a true minus. */
 export function decimals(value: number, most: number): string {
-  return String(Number(value.toFixed(most)) + 0).replace('-', '−');
+  return String(Number((value + Math.sign(value) * HALF).toFixed(most)) + 0).replace('-', '−');
 }
 
 const metric: Figures = {

@@ -109,7 +109,7 @@ class HeadingsReader {
     const lacking = this.columns.filter(([name, { required }]) => required && !this.found.has(name));
     if (lacking.length === 0) return;
     const names = lacking.map(([, { heading }]) => heading).join(', nor ');
-    const sentence = `no column is headed ${names}; the first row must hold the headings${others(this.unknown)}`;
+    const sentence = `no column is headed ${names}; the table’s first row must hold the headings${others(this.unknown)}`;
     this.problems.unshift(this.problem(sentence));
   }
 

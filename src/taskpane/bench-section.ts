@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { TicketStep } from '../core/plan/ticket';
 import { cutInWords } from '../drawing/paper/orders';
-import type { Figures } from '../tables/figures';
+import { decimals, type Figures } from '../tables/figures';
 import { piecesInWords, stepInWords } from '../tables/step-in-words';
 import { CARE_WORDS, LOOK_WORDS } from '../tables/words';
 import type { Watched } from './watched';
@@ -21,7 +21,7 @@ export function benchSection(watched: Watched, figures: Figures): TemplateResult
         <b>Steps at the bench, ${lines.length}</b>
         <span class="small">
           ${run.style.code}, ${sizeRun.system}
-          ${sizeRun.size}${minutes > 0 ? `, ${minutes.toFixed(0)} min a pair` : nothing}${cut === '' ? nothing : `; ${cut}`}
+          ${sizeRun.size}${minutes > 0 ? `, ${decimals(minutes, 0)} min a pair` : nothing}${cut === '' ? nothing : `; ${cut}`}
         </span>
       </summary>
       <ol class="bench">

@@ -63,7 +63,7 @@ function running(
   const better = betterOf(sofar, stocks);
   return html`<p role="status">
       <b>${cuttingName(at)}, ${number} of ${count}.</b>
-      ${better.length > 0 ? `Saved so far: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
+      ${better.length > 0 ? `Saved so far in all: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
     </p>
     ${progressBar('Search of the run', Math.round(100 * done), 100)}
     <p class="acts">

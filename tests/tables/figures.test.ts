@@ -26,6 +26,12 @@ describe('figures', () => {
   });
 
   it('have a true minus and no zero with a sign', () => {
+    expect([
+      decimals(5.5, 0),
+      decimals(175.5, 0),
+      decimals(0.1 + 0.2 + 5.2, 0),
+      decimals(175.49999999999997, 0),
+    ]).toEqual(['6', '176', '6', '176']);
     expect([decimals(-1.25, 1), decimals(-0.01, 1)]).toEqual(['−1.3', '0']);
   });
 });

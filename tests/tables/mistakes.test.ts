@@ -180,7 +180,7 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   [
     'a heading cut short',
     head('lasts', 'Heel height', 'Heel'),
-    'no column is headed Heel height; the first row must hold the headings; it has "Heel", which no column is called',
+    'no column is headed Heel height; the table’s first row must hold the headings; it has "Heel", which no column is called',
   ],
   ['no thickness', set('stock', 'Thick', 0), '0 is not possible; give 0.1 mm or more'],
   ['thickness and width swapped', swap('stock', 'Thick', 'Width'), 'Thick: 500 is not possible; give 300 mm or less'],

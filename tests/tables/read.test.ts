@@ -94,7 +94,7 @@ describe('readTable', () => {
 
   it('names every needed column that is missing', () => {
     expect(slips(['Direction'], ['any way'])).toEqual([
-      'Shelf: no column is headed Stock, nor Thick; the first row must hold the headings',
+      'Shelf: no column is headed Stock, nor Thick; the table’s first row must hold the headings',
     ]);
     expect(slips([], ['Cork 6', 6])).toHaveLength(1);
     expect(slips()).toHaveLength(1);

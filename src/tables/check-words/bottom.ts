@@ -59,11 +59,11 @@ export const bottomWords: WordsOf<
     };
   },
   rocker: (check, { mm, size }) => ({
-    check: 'Toe spring, mm',
+    check: 'Rise of the ground face at the toe, mm',
     say:
       check.verdict === 'holds'
         ? `${size}${mm(check.tread)} under the tread bend little, and roll over the toe`
-        : `${size}${mm(check.tread)} under the tread bend little with the foot: roll the ground face from the tread on, by so much at the toe, or take a thinner platform (planning aid: rockers of 15° were tried)`,
+        : `${size}${mm(check.tread)} under the tread bend little with the foot: the toe spring of ${mm(check.found)} alone does not roll: round the ground face from the tread on until it rises ${mm(check.wanted)} at the toe, or take a thinner platform (planning aid: rockers of 15° were tried)`,
   }),
   bend: (check) => {
     const way = check.side === 'over' ? 'over the ball' : 'into the waist';
@@ -88,17 +88,17 @@ export const bottomWords: WordsOf<
     check: 'Skive, mm',
     say: `the skive of ${PART_WORDS[check.part].toLowerCase()} ${check.item} is wider than the piece has room for: take it steeper, skive it to more or take it thinner`,
   }),
-  shank: (_, { size }) => ({
-    check: `${LIMIT_ITEMS.shank}, mm`,
-    say: `${size}so high a heel without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last`,
+  shank: (check, { mm, size }) => ({
+    check: `${LIMIT_ITEMS.shank}, under, mm`,
+    say: `${size}a heel of ${mm(check.wanted)} or more without a wedge wants a shank in the waist: enter yes under Shank, or take a lower last`,
   }),
   weltHidden: () => ({
     check: 'Welt beyond the upper, mm',
     say: 'too little of the welt shows at toe and tread to stitch the sole to it: enter more under Projection, or a wider welt (planning aid)',
   }),
-  heelHold: (check, { size }) => ({
-    check: `${LIMIT_ITEMS.heelFixing}, mm`,
-    say: `${size}so high a heel is nailed from inside, and ${check.material} holds no nail: enter a Heel core of wood or leather, or take lifts of leather`,
+  heelHold: (check, { mm, size }) => ({
+    check: `${LIMIT_ITEMS.heelFixing}, under, mm`,
+    say: `${size}a heel of ${mm(check.wanted)} or more is nailed from inside, and ${check.material} holds no nail: enter a Heel core of wood or leather, or take lifts of leather`,
   }),
   highBuild: (_, { size }) => ({
     check: `${LIMIT_ITEMS.highBuild}, mm`,

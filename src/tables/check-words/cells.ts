@@ -4,7 +4,7 @@ import type { WordsOf } from './words-of';
 
 /** What is said of cells that are not read as they stand. */
 export const cellWords: WordsOf<'problem' | 'notSummed' | 'notRead' | 'doubtfulNoughts' | 'unreadHeading'> = {
-  problem: (check, { where }) => ({ check: 'Input', say: check.problem.inWords(where) }),
+  problem: (check, { where }) => ({ check: check.problem.place.table ?? 'Input', say: check.problem.inWords(where) }),
   notSummed: (check, { where }) => ({ check: 'Sums', say: notSummedInWords(check, where) }),
   notRead: (check, { where }) => ({
     check: 'Rows',

@@ -33,7 +33,7 @@ export const costTable: ResultTable<CostLine> = {
       total: sumOf(({ whole }) => whole),
     }),
     figure('Adhesive', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
-    figure('Work', hoursOf, { unit: 'h, the run', format: '0.0', total: sumOf(hoursOf) }),
+    figure('Work', hoursOf, { unit: 'h left, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
     // The last, so that no neighbour cuts it off.
     words('Why left out', () => undefined, { width: 130, leftOut: whyInWords }),

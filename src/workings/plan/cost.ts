@@ -218,7 +218,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Adhesive of the run, litres',
     formula: 'V · P / 1000',
   }),
-  'Work h, the run': ({ minutes, run }, context) => ({
+  'Work h left, the run': ({ minutes, run }, context) => ({
     given: pairsOf(context, run.style.code),
     steps: [
       before('T', 'Minutes of a pair', minutes, 'min'),
