@@ -125,6 +125,19 @@ describe('tables in the page', () => {
       expect(await page.getByText('Defined names').count()).toBe(0);
     });
 
+    it('have the look of sizes in columns inserted beside the day due, and answers keep theirs', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('D1');
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.executeCommand('sheet.command.insert-col-before', { value: 2 }),
+      );
+      await sheet.enter('D8', '4');
+      await sheet.shows('D8', 'D8. 4');
+      await sheet.shows('E4', 'E4. 14 Jun 2027');
+      for (let undone = 0; undone < 2; undone++) await page.keyboard.press('Control+z');
+      await sheet.shows('D7', 'D7. 36');
+    });
+
     it('take a day as it is typed, without its year for one of the run’s', async () => {
       const { page, sheet } = opened();
       // The example is due on 14 June 2027.

@@ -28,9 +28,10 @@ export function fillSums(injector: Injector): IDisposable {
       const sheet = sheetOf(injector, unitId, subUnitId);
       const table = sheet && pairageOn(injector, sheet, unitId);
       if (!sheet || !table) return nothing;
-      const cells = (command.id === InsertRowCommand.id ? newRows : newColumns)(sheet, table, range);
-      if (cells.length === 0) return nothing;
-      const cellValue: Record<number, Record<number, ICellData>> = {};
+      const across = command.id === InsertColCommand.id;
+      const cells = (across ? newColumns : newRows)(sheet, table, range);
+      const cellValue = across ? looksOf(sheet, table, range, cells[0]?.like.column) : {};
+      if (cells.length === 0 && Object.keys(cellValue).length === 0) return nothing;
       for (const { to, like } of cells) {
         const template = sheet.getCellRaw(like.row, like.column);
         const f = lexer.moveFormulaRefOffset(template?.f as string, to.column - like.column, to.row - like.row);
@@ -40,6 +41,29 @@ export function fillSums(injector: Injector): IDisposable {
       return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
     },
   });
+}
+
+/**
+ * Looks of new columns: those of a size from the headings to the sums, also beside the days due, whose looks the grid would
+ * take. Above and below they have none of their own, for the answers there have theirs by where they stand.
+ * @param like a size's column; undefined where no size comes in
+ */
+function looksOf(
+  sheet: Worksheet,
+  { area, all = area.endRow }: Pairage,
+  { startColumn, endColumn }: IRange,
+  like: number | undefined,
+): Record<number, Record<number, ICellData>> {
+  const looks: Record<number, Record<number, ICellData>> = {};
+  for (const row of through(0, sheet.getCellMatrix().getLength() - 1)) {
+    const within = row >= area.startRow && row <= all;
+    if (within && like === undefined) continue;
+    const s = within && like !== undefined ? (sheet.getCellRaw(row, like)?.s ?? null) : null;
+    for (const column of through(startColumn, endColumn)) {
+      if (within || sheet.getCellRaw(row, column)?.s) (looks[row] ??= {})[column] = { s };
+    }
+  }
+  return looks;
 }
 
 interface FilledSum {
