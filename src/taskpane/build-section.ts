@@ -60,27 +60,49 @@ export function buildSection(
 /** The parts of a bottom, like ones in one row, those of the piece shown marked. */
 function partsTable(watched: Watched, bottom: Bottom, shown: Layer, figures: Figures): TemplateResult {
   return html`<table class="parts" aria-label="Parts">
-    <tbody>
-      ${partRows(bottom).map((row) => {
-        const { first, last, layer, count, rasped, sum } = row;
-        const covers = layer.part === 'cover';
-        const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
-        const items = first === last ? String(first) : `${first}–${last}`;
-        return html`<tr ?data-shown=${shown.item >= first && shown.item <= last && layer.part === shown.part}>
-          <td>
-            ${button(items, () => watched.show({ item: layer.item }), {
-              kind: 'link',
-              label: `Show ${PART_WORDS[layer.part]} ${items} from above`,
-            })}
-          </td>
-          <td>${unsafeHTML(swatch(layer.material))}</td>
-          <td>${PART_WORDS[layer.part]}${count > 1 ? 's' : ''} from ${layer.stock}</td>
-          <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
-          <td class="num">${figures.thickness(sum, covers)}${unit}</td>
-        </tr>`;
-      })}
-    </tbody>
-  </table>`;
+      <tbody>
+        ${partRows(bottom).map((row) => {
+          const { first, last, layer, count, rasped, sum } = row;
+          const covers = layer.part === 'cover';
+          const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit(covers)}`;
+          const items = first === last ? String(first) : `${first}–${last}`;
+          return html`<tr ?data-shown=${shown.item >= first && shown.item <= last && layer.part === shown.part}>
+            <td>
+              ${button(items, () => watched.show({ item: layer.item }), {
+                kind: 'link',
+                label: `Show ${PART_WORDS[layer.part]} ${items} from above`,
+              })}
+            </td>
+            <td>${unsafeHTML(swatch(layer.material))}</td>
+            <td>
+              ${PART_WORDS[layer.part]}${count > 1 ? 's' : ''} from
+              ${layer.stock}${layer.part === 'insole' ? ', not counted' : ''}
+            </td>
+            <td class="num">${count > 1 || rasped ? summands(row, figures) : nothing}</td>
+            <td class="num">${figures.thickness(sum, covers)}${unit}</td>
+          </tr>`;
+        })}
+        ${packing(watched, bottom, figures)}
+      </tbody>
+    </table>
+    ${
+      bottom.layers.some(({ part }) => part === 'insole')
+        ? html`<p class="caption">The insole belongs to the lasted bottom: the heights below begin under it.</p>`
+        : nothing
+    }`;
+}
+
+/** What is laid under the seat, level with a welt that ends there: no piece of sheet, but counted under the seat for the welt. */
+function packing({ run }: Watched, { layers }: Bottom, figures: Figures): TemplateResult | typeof nothing {
+  const welt = layers.find(({ part }) => part === 'welt');
+  if (!welt || run?.style.weltEnds !== 'at the seat') return nothing;
+  const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit()}`;
+  return html`<tr>
+    <td colspan="2"></td>
+    <td>Packing of the seat, for the welt</td>
+    <td></td>
+    <td class="num">${figures.thickness(welt.thickness)}${unit}</td>
+  </tr>`;
 }
 
 /** Whether the bottom holds the last's heel height. */

@@ -7,10 +7,11 @@ import { figuresOf } from '../../src/tables/figures';
 import { inputOf, type Named, USUAL_TABLES } from '../core/samples';
 import { words } from './words-of';
 
-function shown(rates: readonly Named[]): string {
-  // Flat on a last with a heel of 45: off by all of it.
-  const flat = { ...USUAL_TABLES.styles[0], Raise: 'none', Lifts: '' };
-  const plan = new Plan(inputOf({ styles: [flat], rates }));
+// Flat on a last with a heel of 45: off by all of it.
+const FLAT = { ...USUAL_TABLES.styles[0], Raise: 'none', Lifts: '' };
+
+function shown(rates: readonly Named[], style: Named = FLAT): string {
+  const plan = new Plan(inputOf({ styles: [style], rates }));
   const [run] = plan.runs.styles;
   const [sizeRun] = run!.sizes;
   const watched = {
@@ -31,5 +32,16 @@ describe('the build in the pane', () => {
     const wide = shown([{ Item: 'Heel control', Value: 46, Unit: 'limit' }]);
     expect(wide).toContain('holds');
     expect(wide).not.toContain('put right');
+  });
+
+  it('shows the packing that stands under the seat for a welt, and that the insole is not counted', () => {
+    // Bend of 4 as sole and welt: the welt's 4 count under the tread, its packing's under the seat (derived).
+    const welted = { ...FLAT, Platform: '', Sole: 'Bend 4', Insole: 'Board 2', Welt: 'Bend 4' };
+    const said = shown([], welted).replace(/\s+/g, ' ');
+    expect(said).toContain('Packing of the seat, for the welt');
+    expect(said).toContain('Insole from Board 2 , not counted');
+    expect(said).toContain('The insole belongs to the lasted bottom');
+    expect(shown([], { ...welted, 'Welt ends': 'all round' })).not.toContain('Packing of the seat');
+    expect(shown([])).not.toContain('The insole belongs');
   });
 });
