@@ -15,14 +15,8 @@ export function runSection(
   frames: { readonly pairs: PictureFrame; readonly cost: PictureFrame },
   width: number,
 ): TemplateResult {
-  const { runs, shown, standing } = watched;
-  if (runs.length === 0 || !shown) {
-    const slips = standing.kind === 'slips';
-    return waiting(
-      watched,
-      slips ? 'Nothing can be planned yet: first put right what Checks names.' : 'No pairs in this run yet.',
-    );
-  }
+  const { runs, shown } = watched;
+  if (runs.length === 0 || !shown) return waiting(watched, 'No pairs in this run yet.');
   return html`<section class="section" aria-labelledby="pairs">
       ${pairsBySize(watched, shown, lead, frames.pairs, width)}
     </section>

@@ -3,6 +3,9 @@ import { button } from './button';
 import { progressBar } from './progress-bar';
 import type { Watched } from './watched';
 
+/** Where the tables hold what cannot be planned with, whatever they hold besides. */
+const SLIPS = 'Nothing can be planned yet: first put right what Checks names.';
+
 /**
  * What is being worked out, with a way out of it; while it lasts, what is shown is of the plan before.
  * @param none what to say where there is nothing to show
@@ -27,5 +30,5 @@ export function waiting(watched: Watched, none?: string): TemplateResult {
   }
   return none === undefined || (watched.standing.kind === 'plan' && !watched.results)
     ? html`${nothing}`
-    : html`<section class="section"><p>${none}</p></section>`;
+    : html`<section class="section"><p>${watched.standing.kind === 'slips' ? SLIPS : none}</p></section>`;
 }
