@@ -23,6 +23,7 @@ import { IClipboardInterfaceService, UniverUIPlugin } from '@univerjs/ui';
 import { beginCalculationsSoon } from '../host/grid/calculation-start';
 import { colours } from '../host/grid/look';
 import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
+import { noteDependenciesOnce } from '../host/grid/dependencies-once';
 import { lookOfExamples } from '../host/grid/example-look';
 import { emptyRestOfExamples } from '../host/grid/example-rest';
 import { fillSums } from '../host/grid/fill-sums';
@@ -42,6 +43,7 @@ import { redrawWhatChanges } from './redraw-changes';
 import { redrawInTasks } from './redraw-tasks';
 import { leaveBeforeRemoval, passOverRemovedSheets } from './removed-sheets';
 import { widenSelectionOutline } from './selection-outline';
+import { letShapesGo } from './shapes-let-go';
 import { wordsWhileFollowing } from './words-while-following';
 
 /** The grid with one workbook in it. */
@@ -99,6 +101,7 @@ export function createSpreadsheet(
   forgetTabsLeft();
   noteRowsAtOnce();
   redrawInTasks();
+  letShapesGo();
   redrawWhatChanges();
   const words = gridWords(sheetsWords);
   const univer = new Univer({
@@ -114,6 +117,7 @@ export function createSpreadsheet(
   showWithoutDelay(injector, data.id, failed);
   keepSpilledValues(injector);
   beginCalculationsSoon(injector, failed);
+  noteDependenciesOnce(injector);
   lookAfterSpills(injector);
   fitSpilledRows(injector);
   lookOfExamples(injector);

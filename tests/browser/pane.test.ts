@@ -127,6 +127,20 @@ describe('the pane', () => {
       await expect.poll(ports).toBeLessThanOrEqual(before);
     });
 
+    it('holds nothing of selections that moved on', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const subscribers = () => living(page, 'rxjs.Subscriber.prototype');
+      const thereAndBack = async () => {
+        for (const cell of ['P7', 'P6']) await sheet.select(cell);
+      };
+      await thereAndBack();
+      const before = await subscribers();
+      expect(before).toBeGreaterThan(0);
+      for (let i = 0; i < 3; i++) await thereAndBack();
+      await expect.poll(subscribers).toBeLessThanOrEqual(before);
+    });
+
     it('says what is to be put right and leads to the cell', async () => {
       const { page } = opened();
       const sheet = new Sheet(page);
