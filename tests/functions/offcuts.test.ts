@@ -67,5 +67,5 @@ describe('the table Offcuts', () => {
     expect([used.Sheets, used.Offcuts, used['Laid by']]).toEqual([3, 'Rack 3', 'search']);
     const gone = (call('CHECKS', ...demo.slice(0, 6), table) as Table).map((line) => line.join(' '));
     expect(gone.find((line) => line.includes('not used'))).toMatch(/Rack 3, which is not in Offcuts/);
-  });
+  }, 90_000);
 });

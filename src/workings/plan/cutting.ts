@@ -64,9 +64,11 @@ function byStyle({ lines, pieces }: StockCutting): { readonly steps: readonly Wo
   return { steps, sum: steps.map(({ symbol }) => symbol).join(' + ') };
 }
 
-/** What is filled before whole sheets of the format. */
-function onBeside({ beside = [] }: StockCutting): string {
-  return beside.length === 0 ? 'Room on the offcuts' : 'Room on the offcuts and on the sheets of other formats';
+/** What is filled before whole sheets of the format, where there is any. */
+function besides(one: StockCutting): readonly WorkedStep[] {
+  const area = offcutsHold(commonGround(one).format);
+  const other = (one.beside ?? []).length === 0 ? '' : ' and on the sheets of other formats';
+  return area > 0 ? [step('Q', `Room on the offcuts${other}`, undefined, area, 'mm²')] : [];
 }
 
 export const cuttingColumns: ColumnWorkings<StockCutting> = {
@@ -90,7 +92,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
   },
   Sheets: (one, context) => ({
     given: format(context, one),
-    steps: [net(one), sheet(one), step('m', 'No fewer sheets would be enough', undefined, one.least)],
+    steps: [net(one), sheet(one), ...besides(one), step('m', 'No fewer sheets would be enough', undefined, one.least)],
     what:
       one.source === 'rows'
         ? 'Sheets that the quick rows take, each piece checked'
@@ -116,7 +118,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
                 'mm²',
               ),
             ]),
-        ...(onOffcuts > 0 ? [step('Q', onBeside(one), undefined, onOffcuts, 'mm²')] : []),
+        ...besides(one),
         ...(byArea < one.least ? [step('q', 'Sheets that the area alone asks for', undefined, byArea)] : []),
       ],
       what:
