@@ -59,7 +59,7 @@ export const bottomWords: WordsOf<
     };
   },
   rocker: (check, { mm, size }) => ({
-    check: 'Rise of the ground face at the toe, mm',
+    check: 'Toe rise, mm',
     say:
       check.verdict === 'holds'
         ? `${size}${mm(check.tread)} under the tread bend little, and roll over the toe`
