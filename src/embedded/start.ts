@@ -83,8 +83,10 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   } else {
     // Its last values can be seen while it is worked out anew.
     uncover();
+    const working = workingInPane();
     await painted();
     await opening(workOut(), entry.kept?.run.id);
+    working.remove();
   }
   const loaded = await pane;
   if (loaded) loaded.mountPane(element('pane'), host, { begin: (next) => runs.begin(next) });
@@ -123,6 +125,16 @@ function offerKeeping(host: GridHost, injector: Injector) {
   });
   offerRuns(element('runs'), element('runs-list', HTMLDialogElement), runs, files.choose);
   return { runs, files };
+}
+
+/** What stands in the pane's place until it has something to show. */
+function workingInPane(): HTMLElement {
+  const working = document.createElement('p');
+  working.className = 'working';
+  working.role = 'status';
+  working.textContent = 'Working out the workbook';
+  element('pane').append(working);
+  return working;
 }
 
 /** Says that a run opened well once it is worked out; to leave it before that is no failure of it. */

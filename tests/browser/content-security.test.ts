@@ -28,7 +28,7 @@ describe('the content security policy', () => {
       // One block is there only while a dialog is open.
       await page.locator('#grid').getByText('Run', { exact: true }).click({ button: 'right' });
       await page.getByText('Delete', { exact: true }).last().click();
-      await page.getByText('Confirm to delete this worksheet?').waitFor();
+      await page.getByText('What is planned may rest on this sheet').waitFor();
       // A block that the policy keeps out stands in the page all the same, without effect.
       const blocks = await page.evaluate(() =>
         [...document.querySelectorAll('style')].map(({ textContent }) => textContent),

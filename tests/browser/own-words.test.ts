@@ -1,6 +1,9 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { cellAddress } from '../../src/tables/cell-address';
+import { blank } from '../../src/workbook/blank';
 import { bundled } from './bundled';
+import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { servedSite } from './site';
 
@@ -80,7 +83,7 @@ describe('what makers write into blank tables', () => {
       const own = await ink(page, 'Bottom stock', 7, 2);
       expect(grey).not.toBe(own);
       expect(await ink(page, 'Bottom stock', 3, 2)).toBe(grey);
-      await sheet.enter('A4', 'My cork');
+      await sheet.enter('F4', '510');
       await expect.poll(() => ink(page, 'Bottom stock', 3, 2)).toBe(own);
       expect(await ink(page, 'Bottom stock', 4, 2)).toBe(grey);
 
@@ -89,7 +92,6 @@ describe('what makers write into blank tables', () => {
       await pane.getByText('Thick · ', { exact: false }).waitFor();
       await sheet.select('A4');
       await pane.locator('.heading-note').waitFor({ state: 'detached' });
-      await sheet.enter('A4', 'Cork 6');
       await sheet.enter('A220', 'Cork 12');
       await pane.getByRole('tab', { name: 'Checks' }).click();
       await pane.getByText('Bottom stock, row 220: what stands from here down is below the table').waitFor();
@@ -98,8 +100,12 @@ describe('what makers write into blank tables', () => {
       await show('Ticket');
       await sheet.shows('A4', /^A4\. Example\./);
       await show('Styles');
+      // What is the example's no longer keeps all it has under another code.
+      const { row: example, column: skiveTo } = inputCell(blank, 'Styles', 'Example', 'Skive to');
+      await sheet.enter(cellAddress(example, skiveTo), '1.5');
       await sheet.enter('A4', 'Own');
       await show('Run');
+      await sheet.enter('E8', '2');
       await sheet.enter('A8', 'Own');
       await show('Ticket');
       await sheet.shows('A4', /^A4\. Own\./);

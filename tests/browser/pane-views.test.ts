@@ -135,7 +135,11 @@ describe('the views of the pane', () => {
       await pane.getByRole('button', { name: 'Start the search' }).click();
       await pane.getByText('Best found: 2 sheets, 1 fewer than the quick rows.').waitFor({ timeout: 90_000 });
       await pane.getByRole('button', { name: 'Write to Layouts' }).click();
-      await pane.getByRole('img', { name: /^Kid 1, sheet 1 of 2/ }).waitFor();
+      // With an offcut first, or without: either saves the sheet.
+      await pane
+        .getByText(/over 2\s+sheets/)
+        .first()
+        .waitFor();
       await pane.getByText('laid by the search').waitFor();
       await sheet.select('A1');
       await page.keyboard.press('Control+z');
@@ -210,6 +214,8 @@ describe('the views of the pane', () => {
       .first()
       .focus()
       .catch(() => undefined);
+    // A row that has a figure of the maker's own keeps the others under another code.
+    await sheet.enter('E4', '44');
     await sheet.enter('A4', 'My last');
     await step('Lasts').getByText('done').waitFor();
     // The style still names the example's last.

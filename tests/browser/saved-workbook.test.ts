@@ -50,6 +50,7 @@ describe('a workbook between visits', () => {
         document.getElementById('as-table')?.click();
         window.heard = [...document.querySelectorAll('dialog tr')].map((row) => row.textContent);
         document.querySelector<HTMLDialogElement>('dialog[open]')?.close();
+        window.heard.unshift(document.getElementById('pane')?.textContent ?? '');
       }).observe(document, { subtree: true, childList: true });
     });
     const changed = (script: string) =>
@@ -59,7 +60,8 @@ describe('a workbook between visits', () => {
       in: context,
       instead: { 'functions.js': (own) => changed(instead()['functions.js']?.(own) ?? own) },
     });
-    const first = await again.page.evaluate(() => window.heard);
+    const [inPane, ...first] = await again.page.evaluate(() => window.heard);
+    expect(inPane).toBe('Working out the workbook');
     expect(first[5]).toContain('9');
     expect(first[5]).not.toContain('77');
     expect(first[14]).toContain('36.0');

@@ -151,7 +151,7 @@ describe('the pane’s page', () => {
         }, text);
       const [row, column] = await find('Teasel');
       await page.evaluate(([r, c]) => window.richApi.select('Run', r, c), [row, column] as const);
-      await page.getByText('Sole, Foam 18').waitFor();
+      await page.getByText('Sole from Foam 18').waitFor();
       await page.evaluate(([r, c]) => window.richApi.enter('Run', r, c, 'Thistle'), [row, column] as const);
       await page.getByText('to put right', { exact: false }).first().waitFor();
     });
