@@ -43,7 +43,8 @@ export function inTurns(ring: Ring, kind: number, turns: readonly number[], kind
   const [, most] = MOST_POLES.find(([shapes]) => kinds * turns.length <= shapes)!;
   const poles = known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
   const hull = convexHull(ring);
-  const diameter = Math.max(...hull.flatMap(([ax, ay]) => hull.map(([bx, by]) => Math.hypot(ax - bx, ay - by))));
+  let diameter = 0;
+  for (const [ax, ay] of hull) for (const [bx, by] of hull) diameter = Math.max(diameter, Math.hypot(ax - bx, ay - by));
   return turns.map((turn) => {
     const turned = moved(ring, turn);
     const { left, bottom, right, top } = box(turned);

@@ -3,7 +3,7 @@ import { inTurns } from '../../../../src/core/cutting/search/turned-outline';
 import { inside } from '../../../../src/core/geometry/inside';
 import { moved } from '../../../../src/core/geometry/moved';
 import { sharedArea } from '../oracle';
-import { soleLike } from '../outlines';
+import { regular, soleLike } from '../outlines';
 
 it('an outline in its turns lies about the middle of its box, with its poles inside, and says what was taken off', () => {
   const ring = soleLike(260, 40);
@@ -18,4 +18,9 @@ it('an outline in its turns lies about the middle of its box, with its poles ins
     expect(one.diameter).toBeGreaterThan(259);
     expect(one.diameter).toBeLessThan(Math.hypot(right - left, top - bottom) + 1e-9);
   }
+});
+
+it('an outline may have a thousand corners, as one that was traced has', () => {
+  const [round] = inTurns(regular(1000, 100), 0, [0], 1);
+  expect(round!.diameter).toBeCloseTo(200, 6);
 });
