@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 const RECKONING = [
   'tests/core/{bottom,cutting,geometry,last,numerics,plan,sizes,steps,stock}/**/*.test.ts',
   'tests/{tables,workings,workbook,drawing,exchange}/**/*.test.ts',
-  // Of what hands functions to the host there is a host to be put in its place.
+  // Its test of handing functions over puts a host in the place of none.
   'tests/functions/!(associate).test.ts',
 ];
 

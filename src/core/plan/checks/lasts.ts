@@ -37,7 +37,7 @@ function lookAt<Kind extends Check['kind']>({ style }: StyleRun, kind: Kind) {
   return { kind, subject: style.code, verdict: 'lookAt' as const };
 }
 
-/** Where a profile stands for a last that it may not fit. */
+/** Whether the profile may miss the last: the plain model under a high heel, or a model that misses what was measured. */
 function modelChecks(run: StyleRun, limits: Limits): readonly Check[] {
   const { sizes, style } = run;
   const list: Check[] = [];

@@ -22,8 +22,7 @@ export const LEVELS_END: i32 = 72;
 /** Then the points of its grid, row by row. */
 export const POINTS: i32 = 80;
 
-/** Of a point: the loss there in quanta, 0 while it is unknown, and what is known of the cell to its right and above. */
-export const POINT_LOSS: i32 = 0;
+/** Of a point: first the loss there in quanta, 0 while it is unknown, then what is known of the cell to its right and above. */
 export const POINT_CELL: i32 = 2;
 export const POINT_SIZE: i32 = 4;
 
