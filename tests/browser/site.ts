@@ -95,8 +95,12 @@ export function servedSite(): { open: (opening?: Opening) => Promise<OpenPage>; 
     });
     for (const [name, change] of Object.entries(instead)) {
       await page.route(`**/${name}`, async (route) => {
-        const response = await route.fetch();
-        await route.fulfill({ response, body: change(await response.text()) });
+        // Not by the browser, which drops what it fetched when a test closes its page meanwhile.
+        const response = await fetch(route.request().url());
+        const headers = Object.fromEntries(response.headers);
+        delete headers['content-encoding'];
+        delete headers['content-length'];
+        await route.fulfill({ status: response.status, headers, body: change(await response.text()) });
       });
     }
     for (const [name, file] of Object.entries(more)) await page.route(name, (route) => route.fulfill(file));
