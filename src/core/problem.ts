@@ -4,6 +4,8 @@ export interface Place {
   readonly table?: string;
   readonly row?: number;
   readonly column?: string;
+  /** Where it is in the line of headings itself: at a column counted from 0, or in no one cell of it. */
+  readonly headings?: { readonly at?: number | undefined };
 }
 
 /** Puts a place into words. A host that knows where tables stand names the sheet's own cell. */

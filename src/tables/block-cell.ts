@@ -19,9 +19,9 @@ export interface TableCell extends BlockCell {
 }
 
 /** The cell that a place means in a table's block; the nearest that is there where it means one that is not. */
-export function cellIn(cells: Cells, { table, code, row, heading, below = false }: InputPlace): BlockCell {
+export function cellIn(cells: Cells, { table, code, row, heading, at, below = false }: InputPlace): BlockCell {
   const headings = cells[0] ?? [];
-  const column = Math.max(0, heading === undefined ? 0 : columnUnder(table, headings, heading));
+  const column = at ?? Math.max(0, heading === undefined ? 0 : columnUnder(table, headings, heading));
   if (row !== undefined) return { row: below ? row : Math.min(row, Math.max(0, cells.length - 1)), column };
   if (code === undefined) return { row: heading === undefined ? 1 : 0, column };
   const codes = codeColumn(table, headings);

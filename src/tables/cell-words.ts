@@ -12,8 +12,8 @@ export interface StandingTable {
 }
 
 /**
- * Words for places as the grid counts them, "Run, D12, Due" or "Run, row 12"; for a table that nobody knows the place of,
- * "row 5 of Pairage, Due".
+ * Words for places as the grid counts them, "Run, D12, Due" or "Run, row 12", in the line of headings "Run, E7, Pairage";
+ * for a table that nobody knows the place of, "row 5 of Pairage, Due".
  * @param tables by name
  */
 export function cellWords(tables: ReadonlyMap<string, StandingTable>): PlaceWords {
@@ -21,7 +21,11 @@ export function cellWords(tables: ReadonlyMap<string, StandingTable>): PlaceWord
     const standing = place.table === undefined ? undefined : tables.get(place.table);
     if (!standing || place.table === undefined) return placeInWords(place);
     const { sheet, row: top, column: left, headings } = standing;
-    const { row, column: heading } = place;
+    const { row, column: heading, headings: line } = place;
+    if (line) {
+      const cell = line.at === undefined ? `row ${top + 1}` : cellAddress(top, left + line.at);
+      return [sheet, cell, sheet === place.table ? '' : place.table].filter(Boolean).join(', ');
+    }
     const at = heading === undefined ? -1 : columnUnder(place.table, headings, heading);
     // A heading that is not there, and a table as a whole, are in no cell.
     if (row === undefined && at < 0) return placeInWords(place);

@@ -10,6 +10,8 @@ export interface InputPlace {
   /** Counted from 1 below the headings. */
   readonly row?: number | undefined;
   readonly heading?: string | undefined;
+  /** Its column, counted from 0, where no heading tells it. */
+  readonly at?: number | undefined;
   /** Whether the row is one below the table. */
   readonly below?: boolean | undefined;
 }
@@ -42,9 +44,9 @@ const ofPart = (check: { readonly part: Part; readonly subject: string }) => sty
 
 const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   problem: (check) => {
-    const { argument, table, row, column } = check.problem.place;
+    const { argument, table, row, column, headings } = check.problem.place;
     const known = Object.values(INPUT_TABLES).find((one) => one.argument === argument);
-    return { table: known?.name ?? table ?? argument, row, heading: column };
+    return { table: known?.name ?? table ?? argument, row: headings ? 0 : row, heading: column, at: headings?.at };
   },
   heelControl: style('Last'),
   rasping: style('Most rasping'),

@@ -46,7 +46,7 @@ class HeadingsReader {
   private readonly columns: readonly (readonly [string, Column])[];
   private readonly found = new Map<string, Found>();
   private readonly sizes: { column: number; size: number }[] = [];
-  private readonly unknown: string[] = [];
+  private readonly unknown: { readonly given: string; readonly column: number }[] = [];
   private readonly problems: Problem[] = [];
 
   constructor(private readonly table: Table<Columns>) {
@@ -57,7 +57,7 @@ class HeadingsReader {
     const cell = bare(rich);
     if (isBlank(cell)) return;
     if (errorIn(rich) ?? (typeof cell === 'string' && isError(cell))) {
-      this.bad(`the heading of column ${column + 1} shows an error; write the heading anew`);
+      this.bad(`the heading of column ${column + 1} shows an error; write the heading anew`, column);
       return;
     }
     const size = this.table.bySize ? asSize(cell) : undefined;
@@ -69,18 +69,19 @@ class HeadingsReader {
     if (this.table.bySize) this.likeSizes();
     this.lacking();
     const at = new Map([...this.found].map(([name, { column }]) => [name, column]));
-    return { at, sizes: this.sizes, unknown: this.unknown, units: this.units(), problems: this.problems };
+    const unknown = this.unknown.map(({ given }) => given);
+    return { at, sizes: this.sizes, unknown, units: this.units(), problems: this.problems };
   }
 
   private size(size: number, column: number): void {
-    if (this.sizes.some((one) => one.size === size)) this.bad(`the heading ${size} stands twice; keep one`);
+    if (this.sizes.some((one) => one.size === size)) this.bad(`the heading ${size} stands twice; keep one`, column);
     this.sizes.push({ column, size });
   }
 
   private heading(given: string, at: number): void {
     const match = headed(this.columns, plain(given));
     if (!match || !isUnit(match.rest)) {
-      this.unknown.push(given);
+      this.unknown.push({ given, column: at });
       return;
     }
     const { name, column, heading: written, rest } = match;
@@ -90,18 +91,18 @@ class HeadingsReader {
     const rank = 2 * Number(sure) + Number(written === column.heading);
     const before = this.found.get(name);
     if (before && before.rank > rank) {
-      this.unknown.push(given);
+      this.unknown.push({ given, column: at });
       return;
     }
-    if (before?.rank === rank) this.bad(twice(column.heading, before.given, given, sure));
-    else if (before) this.unknown.push(before.given);
+    if (before?.rank === rank) this.bad(twice(column.heading, before.given, given, sure), at);
+    else if (before) this.unknown.push(before);
     this.found.set(name, { column: at, given, written, rank });
   }
 
   /** Of a table with sizes in its headings: headings that are meant for one and are none. */
   private likeSizes(): void {
-    for (const heading of this.unknown.filter((one) => LIKE_A_SIZE.test(one))) {
-      this.bad(`"${heading.trim()}" heads no size; write the number alone, such as 38 or 38.5`);
+    for (const { given, column } of this.unknown.filter((one) => LIKE_A_SIZE.test(one.given))) {
+      this.bad(`"${given.trim()}" heads no size; write the number alone, such as 38 or 38.5`, column);
     }
   }
 
@@ -109,7 +110,7 @@ class HeadingsReader {
     const lacking = this.columns.filter(([name, { required }]) => required && !this.found.has(name));
     if (lacking.length === 0) return;
     const names = lacking.map(([, { heading }]) => heading).join(', nor ');
-    const sentence = `no column is headed ${names}; the table’s first row must hold the headings${others(this.unknown)}`;
+    const sentence = `no column is headed ${names}; the table’s first row must hold the headings${others(this.unknown.map(({ given }) => given))}`;
     this.problems.unshift(this.problem(sentence));
   }
 
@@ -126,13 +127,14 @@ class HeadingsReader {
     return units;
   }
 
-  private bad(reason: string): void {
-    this.problems.push(this.problem(reason));
+  /** @param at the column that is in the wrong */
+  private bad(reason: string, at: number): void {
+    this.problems.push(this.problem(reason, at));
   }
 
-  private problem(reason: string): Problem {
+  private problem(reason: string, at?: number): Problem {
     const { argument, name } = this.table;
-    return new Problem('invalid', { argument, table: name }, reason);
+    return new Problem('invalid', { argument, table: name, headings: { at } }, reason);
   }
 }
 

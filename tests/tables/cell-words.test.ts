@@ -28,6 +28,15 @@ describe('places as the sheet counts them', () => {
     expect(words({ argument: 'pairage', table: 'Pairage', column: '38' })).toBe('Run, E7, 38');
   });
 
+  it('are in the line of headings where those are in the wrong, and name the table where its sheet has another name', () => {
+    expect(words({ argument: 'pairage', table: 'Pairage', headings: {} })).toBe('Run, row 7, Pairage');
+    expect(words({ argument: 'pairage', table: 'Pairage', headings: { at: 4 } })).toBe('Run, E7, Pairage');
+    expect(words({ argument: 'lasts', table: 'Lasts', headings: { at: 1 } })).toBe('My lasts, C3, Lasts');
+    const own = cellWords(new Map([['Styles', { sheet: 'Styles', row: 2, column: 0, headings: ['Style'] }]]));
+    expect(own({ argument: 'styles', table: 'Styles', headings: {} })).toBe('Styles, row 3');
+    expect(own({ argument: 'lasts', table: 'Lasts', headings: {} })).toBe('Lasts');
+  });
+
   it('are the table where neither row nor column is there, or nobody knows where it stands', () => {
     expect(words({ argument: 'lasts', table: 'Lasts', column: 'Swing' })).toBe('Lasts, Swing');
     expect(words({ argument: 'lasts', table: 'Lasts' })).toBe('Lasts');

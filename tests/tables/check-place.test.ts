@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '../../src/core/problem';
 import { problemCheck } from '../../src/core/plan/checks/check';
+import { cellIn } from '../../src/tables/block-cell';
 import { placeOfCheck } from '../../src/tables/check-place';
+import { readHeadings } from '../../src/tables/headings';
 import { INPUT_TABLES } from '../../src/tables/input-tables';
 import { demoPlan } from '../drawing/demo-plan';
 
@@ -27,6 +29,16 @@ describe('the place of a check', { timeout: 60_000 }, () => {
       'bad',
     );
     expect(placeOfCheck(problemCheck(problem), lastOf)).toEqual({ table: 'Bottom stock', row: 3, heading: 'Thick' });
+  });
+
+  it('is in the line of headings where those are in the wrong', () => {
+    const pairage = INPUT_TABLES.pairage;
+    const [problem] = readHeadings(pairage, ['Style', 38, 'EU 39']).problems;
+    const place = placeOfCheck(problemCheck(problem!), lastOf);
+    expect(place).toEqual({ table: 'Pairage', row: 0, heading: undefined, at: 2 });
+    expect(cellIn([['Style', 38, 'EU 39'], ['Tansy']], place)).toEqual({ row: 0, column: 2 });
+    const [lacking] = readHeadings(pairage, [38, 39]).problems;
+    expect(cellIn([[38, 39]], placeOfCheck(problemCheck(lacking!), lastOf))).toEqual({ row: 0, column: 0 });
   });
 
   it('is in Lasts where the curve of a last is meant, by the last of the style', () => {

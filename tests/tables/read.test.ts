@@ -112,6 +112,15 @@ describe('readTable', () => {
     ]);
   });
 
+  it('knows in which column a heading is in the wrong', () => {
+    const at = (...cells: unknown[][]) => read(...cells).problems.map(({ place }) => place.headings?.at);
+    expect(at(['Stock', 'Thick', 'thick mm'], ['Cork 6', 6, 6])).toEqual([2]);
+    expect(at([...HEADINGS, 38, 39, '38'], ['Cork 6', 6, 1, 2, 3])).toEqual([4]);
+    expect(at([...HEADINGS, '#NAME?'], ['Cork 6', 6, ''])).toEqual([2]);
+    expect(at([...HEADINGS, 'note', 'EU 38'], ['Cork 6', 6, '', 1])).toEqual([3]);
+    expect(at(['Direction'], ['any way'])).toEqual([undefined]);
+  });
+
   it('tells of a heading that shows an error', () => {
     const rich = { type: 'Error', basicValue: '#NAME?' };
     for (const error of ['#NAME?', rich]) {
