@@ -48,6 +48,14 @@ describe('tables in the page', () => {
     );
   };
 
+  const paste = (page: Page, text: string) =>
+    page.evaluate((plain) => {
+      const clipboardData = new DataTransfer();
+      clipboardData.setData('text/plain', plain);
+      const pasted = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
+      document.activeElement!.dispatchEvent(pasted);
+    }, text);
+
   /** The whole rows of a table that spills, by the first word of the sheet's cell that has it. */
   const spilled = (page: Page, sheet: string, row: number, rows: number, columns: number) =>
     page.evaluate(
@@ -125,6 +133,66 @@ describe('tables in the page', () => {
       expect(await page.getByText('Defined names').count()).toBe(0);
     });
 
+    it('go on below their ruled rows, with lines, number formats and lists, and undo takes those away with the row', async () => {
+      const { page, sheet } = opened();
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!.activate(),
+      );
+      const { cells } = await block(page, 'Bottom stock');
+      // Four examples and six blank rows are ruled, under two rows of words and the headings.
+      const [last, thick] = [13, (cells[0] as unknown[]).findIndex((one) => String(one).startsWith('Thick'))];
+      /** Looks of a row, and how far down the list of materials goes. */
+      const looks = (row: number) =>
+        page.evaluate((at) => {
+          const workbook = window.workbench.spreadsheet.api.getActiveWorkbook()!;
+          const stock = workbook.getSheetByName('Bottom stock')!;
+          const styles = workbook.getWorkbook().getStyles();
+          const line = [0, 1, 2, 3].map((column) => {
+            const s = stock.getSheet().getCellRaw(at - 1, column)?.s;
+            return typeof s === 'string' ? styles.get(s) : (s ?? null);
+          });
+          const { data } = workbook.save().resources!.find(({ name }) => name === 'SHEET_DATA_VALIDATION_PLUGIN')!;
+          const rules = JSON.parse(data) as Record<string, { formula1?: string; ranges: { endRow: number }[] }[]>;
+          const material = rules[stock.getSheetId()]!.find(({ formula1 }) => formula1?.includes('cork'))!;
+          return { line, list: material.ranges[0]!.endRow + 1 };
+        }, row);
+      const ruled = await looks(last);
+      expect(ruled.list).toBe(last);
+      expect(ruled.line[thick]).toMatchObject({ n: { pattern: '0.0' } });
+      const bare = { line: [null, null, null, null], list: last };
+      expect(await looks(last + 1)).toEqual(bare);
+      // Typed two rows further down: those between are ruled too.
+      await sheet.enter(`A${last + 3}`, 'Bend 5');
+      for (const row of [1, 2, 3]) expect(await looks(last + row)).toEqual({ ...ruled, list: last + 3 });
+      expect((await looks(last + 4)).line).toEqual(bare.line);
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => looks(last + 3)).toEqual(bare);
+      // A block from elsewhere, and a row copied from further up.
+      await sheet.select(`A${last + 1}`);
+      await paste(page, 'Bend 5\tleather\t5\t5,1\nBend 6\tleather\t6\t6,1');
+      await expect.poll(() => looks(last + 2)).toEqual({ ...ruled, list: last + 2 });
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => looks(last + 2)).toEqual(bare);
+      await sheet.select('A4:D4');
+      await page.keyboard.press('Control+c');
+      await sheet.select(`A${last + 1}`);
+      await page.keyboard.press('Control+v');
+      await expect.poll(() => looks(last + 1)).toEqual({ ...ruled, list: last + 1 });
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => looks(last + 1)).toEqual(bare);
+
+      // One word pasted over an example's code takes the example away, as typing does.
+      await sheet.select('A4');
+      await paste(page, 'Bend 5');
+      const first = async () => (await block(page, 'Bottom stock')).cells[1]!.slice(0, 3);
+      await expect.poll(first).toEqual(['Bend 5', null, null]);
+      await page.keyboard.press('Control+z');
+      await expect.poll(first).toEqual(['Cork 6', 'cork', 6]);
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
+      );
+    });
+
     it('have the look of sizes in columns inserted beside the day due, and answers keep theirs', async () => {
       const { page, sheet } = opened();
       await sheet.select('D1');
@@ -159,12 +227,7 @@ describe('tables in the page', () => {
       }
       // The same in a block pasted from elsewhere: 5 February 2027 and 14 June 2027 as a spreadsheet counts days.
       await sheet.select('C9');
-      await page.evaluate(() => {
-        const clipboardData = new DataTransfer();
-        clipboardData.setData('text/plain', '5.2.2027\n05.02.2027\n5/2/2027\n5-2-2027\n14/6/2027');
-        const pasted = new ClipboardEvent('paste', { clipboardData, bubbles: true, cancelable: true });
-        document.activeElement!.dispatchEvent(pasted);
-      });
+      await paste(page, '5.2.2027\n05.02.2027\n5/2/2027\n5-2-2027\n14/6/2027');
       await expect
         .poll(async () => {
           const { cells } = await block(page, 'Pairage');

@@ -1,19 +1,18 @@
 import {
   CellValueType,
   type ICellData,
+  type IMutationInfo,
   type Injector,
-  type IRange,
+  type Nullable,
   numfmt,
   type ObjectMatrix,
-  type Worksheet,
 } from '@univerjs/core';
-import { deserializeRangeWithSheet, IDefinedNamesService } from '@univerjs/engine-formula';
 import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SheetsSelectionsService } from '@univerjs/sheets';
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
 import { numberMeant } from '../../tables/cell';
-import { INPUT_TABLES } from '../../tables/input-tables';
 import { emptyCells, restOfExample } from './example-rest';
 import { sheetOf } from './pairage-on-sheet';
+import { tablesOn } from './tables-on-sheet';
 
 /** Name of our way to paste beside the grid's own. */
 const INTO_TABLES = 'into-tables';
@@ -44,19 +43,44 @@ export function pasteIntoTables(injector: Injector): void {
     id: 'looks-of-tables',
     // After the grid has pasted the looks of the cells that were copied.
     priority: 900,
-    onPastePlainText: (to, text) => (selectsInTable(injector) ? numberAlone(to, text) : nothing),
-    onPasteCells: (from, to, _cells, { copyType }) =>
-      from && copyType === 'COPY' && selectsInTable(injector) ? looksAsBefore(injector, to) : nothing,
+    onPastePlainText: (to, text) =>
+      selectsInTable(injector)
+        ? both(
+            numberAlone(to, text),
+            restsEmptied(injector, firstOf(to), () => ({ v: text.trim() })),
+          )
+        : nothing,
+    onPasteCells: (from, to, cells, { copyType }) =>
+      from && copyType === 'COPY' && selectsInTable(injector)
+        ? both(
+            looksAsBefore(injector, to),
+            restsEmptied(injector, to, (row, column) => cells.getValue(row, column)),
+          )
+        : nothing,
   });
   const inner = clipboard as unknown as Clipboard;
   const paste = inner._pasteExternal.bind(clipboard);
   inner._pasteExternal = (html, way) => paste(html, selectsInTable(injector) ? INTO_TABLES : way);
 }
 
-const nothing = { redos: [], undos: [] };
+interface Changes {
+  readonly redos: IMutationInfo[];
+  readonly undos: IMutationInfo[];
+}
+
+const nothing: Changes = { redos: [], undos: [] };
+
+function both(one: Changes, other: Changes): Changes {
+  return { redos: [...one.redos, ...other.redos], undos: [...one.undos, ...other.undos] };
+}
+
+/** Text goes into the first of the selected cells. */
+function firstOf(to: Into): Into {
+  return { ...to, range: { rows: to.range.rows.slice(0, 1), cols: to.range.cols.slice(0, 1) } };
+}
 
 /** A single number with a decimal comma. */
-function numberAlone({ unitId, subUnitId, range }: Into, text: string) {
+function numberAlone({ unitId, subUnitId, range }: Into, text: string): Changes {
   const number = numberMeant(text);
   const [row, column] = [range.rows[0], range.cols[0]];
   if (typeof number !== 'number' || row === undefined || column === undefined) return nothing;
@@ -65,7 +89,7 @@ function numberAlone({ unitId, subUnitId, range }: Into, text: string) {
 }
 
 /** The looks that cells have now. */
-function looksAsBefore(injector: Injector, { unitId, subUnitId, range }: Into) {
+function looksAsBefore(injector: Injector, { unitId, subUnitId, range }: Into): Changes {
   const sheet = sheetOf(injector, unitId, subUnitId);
   if (!sheet) return nothing;
   const line = (row: number) =>
@@ -73,6 +97,31 @@ function looksAsBefore(injector: Injector, { unitId, subUnitId, range }: Into) {
   const cellValue = Object.fromEntries(range.rows.map((row) => [row, line(row)]));
   // What the grid takes back of its own by undo takes these back too.
   return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
+}
+
+/**
+ * What is left of examples that another code is pasted over.
+ * @param pasted by row and column of what is pasted
+ */
+function restsEmptied(
+  injector: Injector,
+  { unitId, subUnitId, range }: Into,
+  pasted: (row: number, column: number) => Nullable<ICellData>,
+): Changes {
+  const matrix = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  range.rows.forEach((row, r) => {
+    const written = Object.fromEntries(range.cols.map((column, c) => [column, pasted(r, c) ?? {}]));
+    const rest = restOfExample(matrix?.getRow(row), written);
+    if (rest.length > 0) cellValue[row] = emptyCells(rest);
+  });
+  if (Object.keys(cellValue).length === 0) return nothing;
+  const params = { unitId, subUnitId, cellValue };
+  const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
+  return {
+    redos: [{ id: SetRangeValuesMutation.id, params }],
+    undos: [{ id: SetRangeValuesMutation.id, params: undo }],
+  };
 }
 
 /** Puts content into cells and leaves their looks as they are. */
@@ -120,17 +169,5 @@ function selectsInTable(injector: Injector): boolean {
       range.endRow >= area.startRow &&
       range.startColumn <= area.endColumn &&
       range.endColumn >= area.startColumn,
-  );
-}
-
-/** Where input tables stand on a sheet. */
-function tablesOn(injector: Injector, sheet: Worksheet, unitId: string): readonly IRange[] {
-  const known = new Set(Object.values(INPUT_TABLES).map(({ name }) => name));
-  return Object.values(injector.get(IDefinedNamesService).getDefinedNameMap(unitId) ?? {}).flatMap(
-    ({ comment, formulaOrRefString: reference }) => {
-      if (comment === undefined || !known.has(comment) || reference.includes('#REF!')) return [];
-      const { sheetName, range } = deserializeRangeWithSheet(reference);
-      return sheetName === sheet.getName() ? [range] : [];
-    },
   );
 }
