@@ -35,6 +35,7 @@ import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
+import { prepareCellsOnce } from './cells-prepared-once';
 import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
 import { gridWords } from './grid-words';
@@ -117,6 +118,7 @@ export function createSpreadsheet(
   const injector = univer.__getInjector();
   showWithoutDelay(injector, data.id, failed);
   keepSpilledValues(injector);
+  prepareCellsOnce(injector);
   beginCalculationsSoon(injector, failed);
   noteDependenciesOnce(injector);
   lookAfterSpills(injector);

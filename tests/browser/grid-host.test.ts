@@ -1,5 +1,6 @@
 import type * as Core from '@univerjs/core';
 import type * as EngineRender from '@univerjs/engine-render';
+import type * as Sheets from '@univerjs/sheets';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import type { WorkbookPlan } from '../../src/workbook/workbook';
@@ -204,6 +205,57 @@ describe('the grid as a host', () => {
         };
       });
       expect(drawn).toEqual({ begun: false, stopped: false, entered: true });
+    });
+
+    it('makes out once what a cell is to show when it draws a sheet anew, and not at all when nothing has changed', async () => {
+      const { page } = opened();
+      const asked = await page.evaluate(() => {
+        const { injector } = window.workbench.spreadsheet;
+        const { UniverCore, UniverEngineRender, UniverSheets } = window as unknown as {
+          readonly UniverCore: typeof Core;
+          readonly UniverEngineRender: typeof EngineRender;
+          readonly UniverSheets: typeof Sheets;
+        };
+        const counts = new Map<string, number>();
+        const counting = injector
+          .get(UniverSheets.SheetInterceptorService)
+          .intercept(UniverSheets.INTERCEPTOR_POINT.CELL_CONTENT, {
+            effect: UniverCore.InterceptorEffectEnum.Style,
+            priority: 1000,
+            handler: (cell, { row, col }, next) => {
+              counts.set(`${row}, ${col}`, (counts.get(`${row}, ${col}`) ?? 0) + 1);
+              return next(cell);
+            },
+          });
+        const unit = injector
+          .get(UniverCore.IUniverInstanceService)
+          .getCurrentUnitOfType(UniverCore.UniverInstanceType.UNIVER_SHEET)!;
+        const { scene, mainComponent } = injector
+          .get(UniverEngineRender.IRenderManagerService)
+          .getRenderById(unit.getUnitId())!;
+        const drawn = (): readonly number[] => {
+          counts.clear();
+          scene.makeDirty();
+          scene.render();
+          return [...counts.values()];
+        };
+        drawn();
+        const moved = drawn();
+        mainComponent!.makeDirty();
+        const changed = drawn();
+        counting.dispose();
+        const { sheetContentViewportKeys } = UniverEngineRender;
+        const parts = scene
+          .getViewports()
+          .filter(
+            ({ isActive, viewportKey }) => isActive && (sheetContentViewportKeys as string[]).includes(viewportKey),
+          );
+        return { moved: moved.length, cells: changed.length, most: Math.max(...changed), parts: parts.length };
+      });
+      expect(asked.moved).toBe(0);
+      expect(asked.cells).toBeGreaterThan(100);
+      // What is frozen is a part of the sheet by itself.
+      expect(asked.most).toBeLessThanOrEqual(asked.parts);
     });
   });
 
