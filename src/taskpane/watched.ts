@@ -281,15 +281,17 @@ export class Watched {
     this.show({});
   }
 
-  /** Works a plan out step by step, and shows its bottoms as soon as there are any. */
+  /** Works a plan out step by step, and shows its bottoms before the page does anything else in between. */
   private async workOut(standing: Standing & { readonly kind: 'plan' }, turn: number): Promise<void> {
     const { plan } = standing;
     const begun = performance.now();
     let paused = begun;
+    let bottoms = false;
     const { steps } = plan;
     for (const [at, { stage, subject, work }] of steps.entries()) {
       const breathe = async () => {
         if (performance.now() - paused < BREATH) return;
+        if (bottoms) this.take(standing);
         if (performance.now() - begun > PATIENCE) {
           this.working = { stage: [STAGES[stage], subject ?? ''].join(' ').trim(), at: at + 1, of: steps.length };
           this.tell();
@@ -299,12 +301,9 @@ export class Watched {
         }
         paused = performance.now();
       };
+      bottoms = stage !== 'bottoms';
       await breathe();
       if (turn !== this.turn) return;
-      if (stage !== 'bottoms' && this.standing !== standing) {
-        this.standing = standing;
-        this.show({});
-      }
       for (const _ of work()) {
         await breathe();
         if (turn !== this.turn) return;
@@ -318,7 +317,15 @@ export class Watched {
       checks: below.length > 0 ? [...below, ...plan.checks] : plan.checks,
     };
     this.before = this.working = undefined;
-    this.tell();
+    if (!this.take(standing)) this.tell();
+  }
+
+  /** Shows the bottoms of a plan, unless they are shown. */
+  private take(standing: Standing): boolean {
+    if (this.standing === standing) return false;
+    this.standing = standing;
+    this.show({});
+    return true;
   }
 
   /** A cell in a table that names a style, a size, a last or a stock brings that into the pane. */
