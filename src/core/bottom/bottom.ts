@@ -148,7 +148,7 @@ function topPieceOutline(
   // Layers that are bent on do not narrow, and the one next to the last reaches furthest.
   const narrowed = style.laying === 'bent' ? 0 : style.heelTaper;
   const front = Math.max(...lifts.map(({ ring }) => box(ring).right));
-  return cut(edges.of(ground, narrowed, rounding), ([x]) => front - x);
+  return cut(edges.of(ground, narrowed, rounding), ({ 0: x }) => front - x);
 }
 
 /** How far the lifts of a wedge reach from the back along what lies over them, mm; undefined where there are none. */

@@ -5,7 +5,7 @@ import type { Flap } from './layer';
 
 /** An outline from the breast forward: an outsole that leaves the heel free. */
 export function fromBreast(ring: Ring, breast: number): Ring {
-  return cut(ring, ([x]) => x - breast);
+  return cut(ring, ({ 0: x }) => x - breast);
 }
 
 /** What a sole has behind the breast besides the breast's height, mm. */

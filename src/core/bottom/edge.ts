@@ -6,16 +6,16 @@ import type { Style } from './style';
 
 /** Shares of the length at which each zone's projection holds in full; in between it goes over smoothly. */
 const ZONES = [
-  ['projectionSeat', 0.2],
-  ['projectionWaist', 0.42],
-  ['projectionTread', 2 / 3],
-  ['projectionToe', 0.95],
+  { zone: 'projectionSeat', place: 0.2 },
+  { zone: 'projectionWaist', place: 0.42 },
+  { zone: 'projectionTread', place: 2 / 3 },
+  { zone: 'projectionToe', place: 0.95 },
 ] as const;
 
 /** Projection beyond the upper at a share of the length, mm. */
 export function projectionAt(style: Style, share: number): number {
   let before: { readonly place: number; readonly value: number } | undefined;
-  for (const [zone, place] of ZONES) {
+  for (const { zone, place } of ZONES) {
     const value = style[zone] ?? style.projection;
     if (place >= share) {
       if (!before || before.value === value) return value;
@@ -36,7 +36,7 @@ export class PieceEdges {
     private readonly style: Style,
     { outline, length }: Pick<LastInSize, 'outline' | 'length'>,
   ) {
-    this.projections = Float64Array.from(outline, ([s]) => projectionAt(style, s / length));
+    this.projections = Float64Array.from(outline, (point) => projectionAt(style, point[0] / length));
   }
 
   /**

@@ -98,7 +98,8 @@ function liftBetween(
   // Behind the skive's beginning by a hair: it may begin on a sample.
   for (let i = firstBeyond(xs, skiveFrom - 1e-9); i < xs.length && xs[i]! <= front; i++) {
     // Above the back of the stack the surplus is the height's rasping, not the skive's.
-    const [x, bottom] = [xs[i]!, zs[i]!];
+    const x = xs[i]!;
+    const bottom = zs[i]!;
     if (x >= skiveFrom && bottom <= upper) proud = Math.max(proud, Math.min(upper, faceAt(x)) - bottom);
   }
   const removed = integrateOver(profile, 'x', skiveFrom, front, ({ z }) => Math.min(thickness, Math.max(0, upper - z)));

@@ -12,5 +12,5 @@ export function frontEdge(ring: Ring): number {
 export function cutAlongFront(ring: Ring, lift: Ring): Ring {
   const front = frontEdge(lift);
   const [[px, py], [qx, qy]] = [itemAt(lift, front), itemRound(lift, front + 1)];
-  return cut(ring, ([x, y]) => (qx - px) * (y - py) - (qy - py) * (x - px));
+  return cut(ring, ({ 0: x, 1: y }) => (qx - px) * (y - py) - (qy - py) * (x - px));
 }

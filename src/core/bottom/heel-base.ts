@@ -25,7 +25,7 @@ export function heelBase(bottom: Bottom): HeelBase | undefined {
   const lowest = layers.findLast(({ underSeat, part }) => underSeat && part !== 'welt' && part !== 'cover');
   if (!lowest || seatStack <= 0) return undefined;
   const breast = atLength(last.profile, breastLine(last)).x;
-  const ring = cut(lowest.ring, ([x]) => breast - x);
+  const ring = cut(lowest.ring, ({ 0: x }) => breast - x);
   const { left, right, top, bottom: low } = box(ring);
   const edge = lowest.rounding;
   // The front is no edge that is rasped.

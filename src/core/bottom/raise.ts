@@ -137,5 +137,5 @@ function cutAtFront(ring: Ring, front: number, slant: number): Ring {
   const { bottom, top } = box(ring);
   const middle = (bottom + top) / 2;
   const lean = Math.tan((slant * Math.PI) / 180);
-  return cut(ring, ([x, y]) => front - lean * (y - middle) - x);
+  return cut(ring, ({ 0: x, 1: y }) => front - lean * (y - middle) - x);
 }

@@ -25,7 +25,7 @@ export function skiveLine({ ring, skive }: Pick<Layer, 'ring' | 'skive'>): Skive
   if (taken.length === 0) return undefined;
   const { from } = skive;
   if (from === undefined) return { points: taken, closed: true };
-  const forward = cut(taken, ([x]) => x - from);
+  const forward = cut(taken, ({ 0: x }) => x - from);
   // Behind lies the closing edge of the cut, which is no skive.
   const last = forward.findIndex(([x], i) => onLine(x) && onLine((forward[(i + 1) % forward.length] as Point)[0]));
   return { points: [...forward.slice(last + 1), ...forward.slice(0, last + 1)], closed: false };

@@ -33,7 +33,7 @@ export function wedgeCover({ outline, profile, heelHeight }: LastInSize, rule: W
   }
   const ring = letOutSmooth(groundOutline(outline, profile), letOut);
   const front = heelHeight > 0 ? wedgeFront(profile, KEPT_EDGE) : 0;
-  const base = platform > 0 ? ring : cut(ring, ([x]) => front - x);
+  const base = platform > 0 ? ring : cut(ring, ({ 0: x }) => front - x);
   const { path, heightAt } = wedgeEdge(base, { front, wedgeHeight: (x) => atGround(profile, x).z, platform });
   return coverStrip(path, heightAt, turnOver, turnUnder);
 }

@@ -3,11 +3,10 @@ import type { Ring } from './ring';
 /** Area that a ring encloses, mm²; negative for a clockwise ring. Shoelace formula (derived). */
 export function area(ring: Ring): number {
   let twice = 0;
-  let [px, py] = ring[ring.length - 1] ?? [0, 0];
-  for (const [x, y] of ring) {
-    twice += px * y - x * py;
-    px = x;
-    py = y;
+  for (let i = 0, j = ring.length - 1; i < ring.length; j = i++) {
+    const p = ring[j]!;
+    const q = ring[i]!;
+    twice += p[0] * q[1] - q[0] * p[1];
   }
   return twice / 2;
 }

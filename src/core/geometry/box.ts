@@ -7,7 +7,8 @@ export function box(ring: Ring): Box {
   let bottom = Infinity;
   let right = -Infinity;
   let top = -Infinity;
-  for (const [x, y] of ring) {
+  for (let i = 0; i < ring.length; i++) {
+    const { 0: x, 1: y } = ring[i]!;
     if (x < left) left = x;
     if (y < bottom) bottom = y;
     if (x > right) right = x;
@@ -23,7 +24,8 @@ export function boxMoved(ring: Ring, degrees: number, x = 0, y = 0): Box {
   let bottom = Infinity;
   let right = -Infinity;
   let top = -Infinity;
-  for (const [px, py] of ring) {
+  for (let i = 0; i < ring.length; i++) {
+    const { 0: px, 1: py } = ring[i]!;
     const along = px * cos - py * sin;
     const across = px * sin + py * cos;
     if (along < left) left = along;
@@ -36,7 +38,10 @@ export function boxMoved(ring: Ring, degrees: number, x = 0, y = 0): Box {
 
 /** The smallest upright rectangle about others. */
 export function boxAbout(boxes: Iterable<Box>): Box {
-  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  let left = Infinity;
+  let bottom = Infinity;
+  let right = -Infinity;
+  let top = -Infinity;
   for (const one of boxes) {
     left = Math.min(left, one.left);
     bottom = Math.min(bottom, one.bottom);

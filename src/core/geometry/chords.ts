@@ -22,15 +22,17 @@ const SAME = 1e-9;
 export function chords(ring: Ring, more = 0): Chords {
   const levels = levelsOf(ring);
   const slabs = Math.max(0, levels.length - 1);
-  const [from, to] = [new Float64Array(slabs).fill(more), new Float64Array(slabs).fill(more)];
+  const from = new Float64Array(slabs).fill(more);
+  const to = from.slice();
   for (let k = 0; k < ring.length; k++) {
-    const [px, py] = ring[k === 0 ? ring.length - 1 : k - 1]!;
-    const [x, y] = ring[k]!;
+    const { 0: px, 1: py } = ring[k === 0 ? ring.length - 1 : k - 1]!;
+    const { 0: x, 1: y } = ring[k]!;
     if (y === py) continue;
     // An outline goes up on the right and down on the left: what lies between is one less the other.
     const sign = y > py ? 1 : -1;
     const slope = (x - px) / (y - py);
-    const [low, high] = [Math.min(y, py), Math.max(y, py)];
+    const low = Math.min(y, py);
+    const high = Math.max(y, py);
     for (let i = levelAt(levels, low); levels[i]! < high; i++) {
       from[i]! += sign * (px + slope * (levels[i]! - py));
       to[i]! += sign * (px + slope * (levels[i + 1]! - py));
@@ -45,7 +47,9 @@ function levelsOf(ring: Ring): Float64Array {
   for (let i = 0; i < ring.length; i++) levels[i] = ring[i]![1];
   levels.sort();
   let count = 0;
-  for (const level of levels) if (count === 0 || level !== levels[count - 1]) levels[count++] = level;
+  for (let i = 0; i < levels.length; i++) {
+    if (count === 0 || levels[i] !== levels[count - 1]) levels[count++] = levels[i]!;
+  }
   return levels.subarray(0, count);
 }
 
@@ -85,7 +89,8 @@ export function areaBetween({ heights, from, to }: Chords, least: number, most: 
   for (let i = 0; i < heights.length; i++) {
     const less = Math.min(from[i]!, to[i]!);
     const more = Math.max(from[i]!, to[i]!);
-    const [low, high] = [Math.max(less, least), Math.min(more, most)];
+    const low = Math.max(less, least);
+    const high = Math.min(more, most);
     if (low > high) continue;
     const share = more - less < SAME ? 1 : (high - low) / (more - less);
     sum += (heights[i]! * share * (low + high)) / 2;

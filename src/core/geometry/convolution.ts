@@ -81,8 +81,8 @@ export function tracing(ring: Ring): Tracing {
   });
   const inOrder = Int32Array.from(angles.keys()).sort((p, q) => angles[p]! - angles[q]! || p - q);
   return {
-    xs: Float64Array.from(corners, ([x]) => x),
-    ys: Float64Array.from(corners, ([, y]) => y),
+    xs: Float64Array.from(corners, (point) => point[0]),
+    ys: Float64Array.from(corners, (point) => point[1]),
     angles,
     left,
     inOrder,
@@ -90,9 +90,9 @@ export function tracing(ring: Ring): Tracing {
 }
 
 function directionsOf(ring: Ring): Float64Array {
-  return Float64Array.from(ring, ([x, y], i) => {
-    const [nx, ny] = itemRound(ring, i + 1);
-    const angle = Math.atan2(ny - y, nx - x);
+  return Float64Array.from(ring, (point, i) => {
+    const next = itemRound(ring, i + 1);
+    const angle = Math.atan2(next[1] - point[1], next[0] - point[0]);
     return angle === -Math.PI ? Math.PI : angle;
   });
 }

@@ -28,7 +28,8 @@ export function goesAndComes(ring: Ring): boolean {
   while (end < start + n && xs[end + 1]! < xs[end]!) end++;
   if (end !== start + n) return false;
   // Both ways are followed from left to right; where one has a corner the other is looked up on its edge.
-  let [go, come] = [first, end];
+  let go = first;
+  let come = end;
   let side = first === start ? 0 : Math.sign(ys[start]! - ys[first]!);
   if (first !== start && side * (ys[start]! - ys[first]!) <= CLEAR) return false;
   while (go < turn || come > back) {
@@ -61,7 +62,7 @@ function twiceRound(ring: Ring): typeof round {
   }
   const { xs, ys } = round;
   for (let i = 0; i < n; i++) {
-    const [x, y] = ring[i]!;
+    const { 0: x, 1: y } = ring[i]!;
     xs[i] = xs[i + n] = x;
     ys[i] = ys[i + n] = y;
   }

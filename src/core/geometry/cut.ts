@@ -13,15 +13,17 @@ export function cut(ring: Ring, side: (point: Point) => number): Ring {
   const [first] = ring;
   if (!first) return ring;
   const atFirst = side(first);
-  let [p, a] = [first, atFirst];
+  let p = first;
+  let a = atFirst;
   for (let i = 1; i <= ring.length; i++) {
     const q = i < ring.length ? ring[i]! : first;
     const b = i < ring.length ? side(q) : atFirst;
     if (a >= 0) kept.push(p);
     if (a < 0 !== b < 0) kept.push([p[0] + ((q[0] - p[0]) * a) / (a - b), p[1] + ((q[1] - p[1]) * a) / (a - b)]);
-    [p, a] = [q, b];
+    p = q;
+    a = b;
   }
-  return kept.filter(([x, y], i) => {
+  return kept.filter(({ 0: x, 1: y }, i) => {
     const next = kept[i + 1 < kept.length ? i + 1 : 0]!;
     return (x - next[0]) ** 2 + (y - next[1]) ** 2 > SAME ** 2;
   });

@@ -22,13 +22,18 @@ export function letOutArea(ring: Ring, distance: number): number {
  */
 function ofOpenOutline(ring: Ring, distance: number): number | undefined {
   const n = ring.length;
-  let [edge, hollow, before] = [0, 0, 0];
+  let edge = 0;
+  let hollow = 0;
+  let before = 0;
   let first = 0;
   for (let i = 0; i < n; i++) {
-    const [x, y] = ring[i]!;
-    const [px, py] = ring[i === 0 ? n - 1 : i - 1]!;
-    const [qx, qy] = ring[i + 1 === n ? 0 : i + 1]!;
-    const [ax, ay, bx, by] = [x - px, y - py, qx - x, qy - y];
+    const { 0: x, 1: y } = ring[i]!;
+    const p = ring[i === 0 ? n - 1 : i - 1]!;
+    const q = ring[i + 1 === n ? 0 : i + 1]!;
+    const ax = x - p[0];
+    const ay = y - p[1];
+    const bx = q[0] - x;
+    const by = q[1] - y;
     const across = ax * by - ay * bx;
     let reach = 0;
     if (across < 0) {

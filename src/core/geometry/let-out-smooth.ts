@@ -18,11 +18,13 @@ export class SmoothOutline {
     this.wayX = new Float64Array(n);
     this.wayY = new Float64Array(n);
     if (n === 0) return;
-    const [first, last] = [ring[0]!, ring[n - 1]!];
-    let [x, y] = first;
+    const first = ring[0]!;
+    const last = ring[n - 1]!;
+    let { 0: x, 1: y } = first;
     // Unit normals of the edges, to the right: outward on a counter-clockwise ring.
     const into = Math.sqrt((x - last[0]) ** 2 + (y - last[1]) ** 2) || 1;
-    let [ax, ay] = [(y - last[1]) / into, (last[0] - x) / into];
+    let ax = (y - last[1]) / into;
+    let ay = (last[0] - x) / into;
     for (let i = 0; i < n; i++) {
       const next = i + 1 < n ? ring[i + 1]! : first;
       const length = Math.sqrt((next[0] - x) ** 2 + (next[1] - y) ** 2) || 1;
@@ -46,7 +48,7 @@ export class SmoothOutline {
 
   /** The same point for point, loops and all. */
   moved(amount: (index: number) => number): Ring {
-    return this.ring.map(([x, y], i): Point => {
+    return this.ring.map(({ 0: x, 1: y }, i): Point => {
       const by = amount(i);
       return [x + by * this.wayX[i]!, y + by * this.wayY[i]!];
     });

@@ -1,6 +1,6 @@
-import type { Ring } from './ring';
+import type { Point, Ring } from './ring';
 
 /** The other foot's outline: mirrored in the length line, still counter-clockwise. */
 export function mirror(ring: Ring): Ring {
-  return ring.map(([x, y]) => [x, -y] as const).reverse();
+  return ring.map(({ 0: x, 1: y }): Point => [x, -y]).reverse();
 }

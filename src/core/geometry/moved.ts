@@ -15,5 +15,5 @@ export function direction(degrees: number): { readonly sin: number; readonly cos
 export function moved(ring: Ring, degrees: number, x = 0, y = 0): Ring {
   if (degrees === 0 && x === 0 && y === 0) return ring;
   const { sin, cos } = direction(degrees);
-  return ring.map(([px, py]): Point => [px * cos - py * sin + x, px * sin + py * cos + y]);
+  return ring.map(({ 0: px, 1: py }): Point => [px * cos - py * sin + x, px * sin + py * cos + y]);
 }

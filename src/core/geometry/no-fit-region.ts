@@ -105,7 +105,10 @@ function windRound(edges: Float64Array, from: number, to: number, x: number, y: 
 }
 
 function boxOf(curves: readonly Curve[]): Box {
-  let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
+  let left = Infinity;
+  let bottom = Infinity;
+  let right = -Infinity;
+  let top = -Infinity;
   for (const curve of curves) {
     for (let i = 0; i < curve.length; i += 2) {
       left = Math.min(left, curve[i]!);
@@ -129,5 +132,5 @@ export function noFitRegionOf(first: Tracing, second: Tracing, mostBands?: numbe
 
 /** An outline turned end for end about the origin, traced. */
 export function turnedRound(ring: Ring): Tracing {
-  return tracing(ring.map(([x, y]): Point => [-x, -y]));
+  return tracing(ring.map(({ 0: x, 1: y }): Point => [-x, -y]));
 }

@@ -36,7 +36,8 @@ const bits = new Uint32Array(place.buffer);
 /** A number that is the same for a ring and its mirror image, whatever point comes first, and seldom for any other. */
 function checksum(ring: Ring): number {
   let sum = ring.length;
-  for (const [x, y] of ring) {
+  for (let k = 0; k < ring.length; k++) {
+    const { 0: x, 1: y } = ring[k]!;
     // Adding 0 makes one number of 0 and −0.
     place[0] = x + 0;
     place[1] = Math.abs(y);

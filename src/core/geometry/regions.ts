@@ -73,7 +73,9 @@ function inflated(region: readonly Ring[], distance: number, corners: JoinType):
 type Path = { x: number; y: number }[];
 
 function paths(region: readonly Ring[], stepsPerMm: number): Path[] {
-  return region.map((ring) => ring.map(([x, y]) => ({ x: Math.round(x * stepsPerMm), y: Math.round(y * stepsPerMm) })));
+  return region.map((ring) =>
+    ring.map(({ 0: x, 1: y }) => ({ x: Math.round(x * stepsPerMm), y: Math.round(y * stepsPerMm) })),
+  );
 }
 
 function rings(found: readonly Path[], stepsPerMm: number): readonly Ring[] {

@@ -10,7 +10,7 @@ const mirrored = derived<Ring, Ring>('mirror image of a ring');
 export function ringContent(ring: Ring): string {
   return contents(ring, [], () => {
     const print = new Fingerprint();
-    for (const [x, y] of ring) print.number(x).number(y);
+    for (let i = 0; i < ring.length; i++) print.number(ring[i]![0]).number(ring[i]![1]);
     return print.toString();
   });
 }

@@ -15,7 +15,7 @@ export function simplify(ring: Ring, tolerance: number): Ring {
   let far = 0;
   let farthest = 0;
   for (let i = 0; i <= n; i++) {
-    const [x, y] = i < n ? ring[i]! : first;
+    const { 0: x, 1: y } = i < n ? ring[i]! : first;
     xs[i] = x;
     ys[i] = y;
     const away = Math.hypot(x - first[0], y - first[1]);

@@ -8,5 +8,5 @@ import { atLength, type Profile } from './profile';
  */
 export function groundOutline(ring: Ring, profile: Profile): Ring {
   const tread = atLength(profile, profile.tread);
-  return ring.map(([s, y]): Point => [s <= tread.s ? atLength(profile, s).x : tread.x + s - tread.s, y]);
+  return ring.map(({ 0: s, 1: y }): Point => [s <= tread.s ? atLength(profile, s).x : tread.x + s - tread.s, y]);
 }

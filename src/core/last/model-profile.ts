@@ -132,9 +132,11 @@ function sampled(length: number, heelHeight: number, slopeAt: (s: number) => num
   const z = new Float64Array(SAMPLES + 1);
   const slope = new Float64Array(SAMPLES + 1);
   const step = length / SAMPLES;
-  let [along, height] = [0, heelHeight];
+  let along = 0;
+  let height = heelHeight;
   let angle = slopeAt(0);
-  let [cos, sin] = [Math.cos(angle), Math.sin(angle)];
+  let cos = Math.cos(angle);
+  let sin = Math.sin(angle);
   z[0] = heelHeight;
   slope[0] = angle / RADIAN;
   for (let i = 1; i <= SAMPLES; i++) {

@@ -9,7 +9,8 @@ import { atLength, type Profile } from './profile';
 export function offsetProfile(profile: Profile, thickness: number): Profile {
   if (thickness === 0) return profile;
   const n = profile.s.length;
-  const [x, z] = [new Float64Array(n), new Float64Array(n)];
+  const x = new Float64Array(n);
+  const z = new Float64Array(n);
   const tread = atLength(profile, profile.tread);
   const down = thickness * Math.cos((tread.slope * Math.PI) / 180);
   let before = -Infinity;

@@ -52,7 +52,7 @@ export function outlineModel(measures: OutlineMeasures): Ring {
   const back = (u: number) => (seat / 2) * (1 - (1 - 6 * u) ** OVAL) ** (1 / OVAL);
   const outside: Point[] = BACK.map((u) => [u * length, back(u)]);
   const inside: Point[] = BACK.map((u) => [u * length, -back(u)]);
-  for (const [at, of, out, within, share] of STATIONS) {
+  for (const { 0: at, 1: of, 2: out, 3: within, 4: share } of STATIONS) {
     outside.push([at * length, out * measures[of] + share * swing]);
     inside.push([at * length, -within * measures[of] + share * swing]);
   }

@@ -74,8 +74,10 @@ export function whereStands(profile: Profile, height: number): ProfilePoint {
   let i = last;
   while (i >= 0 && (z[i] as number) < height - 1e-9) i--;
   if (i < 0) return atLength(profile, 0);
-  const [z0, s0] = [z[i] as number, s[i] as number];
-  const [z1, s1] = i < last ? [z[i + 1] as number, s[i + 1] as number] : [end.z, end.s];
+  const z0 = z[i]!;
+  const s0 = s[i]!;
+  const z1 = i < last ? z[i + 1]! : end.z;
+  const s1 = i < last ? s[i + 1]! : end.s;
   return atLength(profile, z1 < z0 ? s0 + ((z0 - height) / (z0 - z1)) * (s1 - s0) : s0);
 }
 

@@ -5,7 +5,8 @@
  * @returns undefined where the function has one sign over the whole span.
  */
 export function rootOfRising(f: (t: number) => number, low: number, high: number, halvings = 60): number | undefined {
-  let [a, b] = [low, high];
+  let a = low;
+  let b = high;
   let atA = f(low);
   if (atA > 0) return undefined;
   let atB = f(high);
@@ -24,11 +25,13 @@ export function rootOfRising(f: (t: number) => number, low: number, high: number
     const at = f(t);
     if (at === 0) return t;
     if (at < 0) {
-      [a, atA] = [t, at];
+      a = t;
+      atA = at;
       if (stayed === 'high') atB /= 2;
       stayed = 'high';
     } else {
-      [b, atB] = [t, at];
+      b = t;
+      atB = at;
       if (stayed === 'low') atA /= 2;
       stayed = 'low';
     }

@@ -60,7 +60,10 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
   const { order, supply } = queue;
   front.clear(0, length);
   const items: InRow[] = [];
-  let [area, used, top, rows] = [0, 0, 0, 0];
+  let area = 0;
+  let used = 0;
+  let top = 0;
+  let rows = 0;
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
   let place = firstThatFits(source, queue.from(0), length, height);
   while (place < order.length) {
@@ -75,7 +78,7 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
       const row = rowOf(source, place, length, rule, rule.indent > 0 ? flush : undefined);
       if (row.items.length === 0) continue;
       if (rule.indent === 0) flush = row;
-      const upper = row.items.reduce((most, { lay, v }) => Math.max(most, v + lay.box.top), -Infinity);
+      const { upper } = row;
       // Higher than this the row would not fit, or fill less of the height than the best so far.
       const highestTop = Math.min(height + FUZZ, (area + row.area) / (bestDensity * (1 + EQUAL)));
       const sunk = sink(row, front, length - row.reach, highestTop - upper);

@@ -7,6 +7,11 @@ interface Seen extends Part {
   readonly side: Side;
 }
 
+/** Made in one place: what is read millions of times is to look alike to the engine. */
+function partOf(side: Side, along: number, by: number, from: number, to: number): Seen {
+  return { side, along, by, from, to };
+}
+
 /** The end of a row in the making: at each place across the row the piece that came last there, which reaches farthest. */
 export class RowEnd {
   /** In no order but that what came last stands last. */
@@ -29,10 +34,10 @@ export class RowEnd {
       const one = seen[k]!;
       if (one.to <= low || one.from >= high) continue;
       seen.splice(k, 1);
-      if (one.from < low) seen.push({ ...one, to: low });
-      if (one.to > high) seen.push({ ...one, from: high });
+      if (one.from < low) seen.push(partOf(one.side, one.along, one.by, one.from, low));
+      if (one.to > high) seen.push(partOf(one.side, one.along, one.by, high, one.to));
     }
-    seen.push({ side, along: v, by: u, from: low, to: high });
+    seen.push(partOf(side, v, u, low, high));
   }
 
   /**

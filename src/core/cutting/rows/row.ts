@@ -18,6 +18,8 @@ export interface Row {
   readonly area: number;
   /** Where the row ends. */
   readonly reach: number;
+  /** How high its pieces reach. */
+  readonly upper: number;
 }
 
 /** How a row is built. */
@@ -70,13 +72,15 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
   const items: InRow[] = [];
   let area = 0;
   let reach = start;
+  let upper = -Infinity;
   rowEnd.clear(highest.height);
   const add = (item: InRow) => {
-    const { kind, lay, u } = item;
+    const { kind, lay, u, v } = item;
     items.push(item);
     supply.take(kind);
     area += areas[kind]!;
     reach = Math.max(reach, u + lay.box.right);
+    upper = Math.max(upper, v + lay.box.top);
     rowEnd.add(item);
   };
   for (const { kind, lay, u, v } of flush?.items ?? []) {
@@ -119,7 +123,7 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
     if (!best) break;
     add(best);
   }
-  return { items, area, reach };
+  return { items, area, reach, upper };
 }
 
 /** The end of the row in the making, used again for every row. */

@@ -59,13 +59,17 @@ export class Side implements Peaked {
 
 /** A place within a stretch, near the end at which the side reaches farthest: at the end itself it may begin anew elsewhere. */
 function peakOf(line: Float64Array): { readonly peak: number; readonly height: number } {
-  let [peak, height] = [line[0]!, -Infinity];
+  let peak = line[0]!;
+  let height = -Infinity;
   for (let i = 0; i + STRETCH < line.length; i += STRETCH) {
     const length = line[i + STRETCH]! - line[i]!;
     const slope = line[i + 2]!;
     const within = length * (slope > 0 ? 1 - WITHIN : WITHIN);
     const reach = line[i + 1]! + slope * within;
-    if (reach > height) [peak, height] = [line[i]! + within, reach];
+    if (reach > height) {
+      peak = line[i]! + within;
+      height = reach;
+    }
   }
   return { peak, height };
 }
@@ -109,7 +113,7 @@ export function mirroredSides({ top, right, bottom, left }: Sides): Sides {
 function bothSides(along: Float64Array, across: Float64Array): [Side, Side] {
   const at = along.slice().sort();
   let count = 1;
-  for (const place of at) if (place - at[count - 1]! > SAME_PLACE) at[count++] = place;
+  for (let i = 1; i < at.length; i++) if (at[i]! - at[count - 1]! > SAME_PLACE) at[count++] = at[i]!;
   const stretches = count - 1;
   over.start(stretches);
   under.start(stretches);
