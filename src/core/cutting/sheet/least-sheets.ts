@@ -1,4 +1,3 @@
-import { area } from '../../geometry/area';
 import { letOutArea } from '../../geometry/let-out-area';
 import { OutlineIndex } from '../../geometry/outline-index';
 import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
@@ -69,15 +68,15 @@ function shelfRooms({ offcuts = [], pairs, knifeRoom, edgeTrim }: SheetFormat): 
 /** For each quality: the pieces that need it or better, by weighings of the area in which they may lie. */
 function leastNatural(
   wanted: readonly Piece[],
-  { edgeTrim }: SheetFormat,
+  { edgeTrim, knifeRoom }: SheetFormat,
   sheet: NaturalSheet,
   shelf: readonly Room[],
 ): number {
   const qualities = new Set(wanted.map(({ quality = BEST }) => quality));
   const least = [...qualities].map((quality) => {
     const needing = wanted.filter(({ quality: own = BEST }) => own <= quality);
-    const usable = usableArea(sheet, quality, edgeTrim);
-    const sized = needing.map(({ ring, count }) => ({ area: area(ring), count }));
+    const usable = usableArea(sheet, quality, edgeTrim, knifeRoom / 2);
+    const sized = needing.map(({ ring, count }) => ({ area: letOutArea(ring, knifeRoom / 2), count }));
     // The area as a room: only its size tells.
     return leastBy((matters) => weighingsByArea(sized, usable, matters), { length: usable, width: 1 }, shelf);
   });

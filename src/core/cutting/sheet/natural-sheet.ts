@@ -1,6 +1,6 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
-import { difference, grown, intersection } from '../../geometry/regions';
+import { ARC_TOLERANCE, difference, grown, intersection } from '../../geometry/regions';
 import { rectangle } from '../../geometry/rectangle';
 import type { Ring } from '../../geometry/ring';
 import { unionOutline } from '../../geometry/union-outline';
@@ -48,12 +48,20 @@ export function groundFor({ outline, zones, quality }: NaturalSheet, needed: Qua
   return { outlines: intersection(good, [outline]).filter((ring) => area(ring) > 0), closed };
 }
 
-/** Area in which pieces of a quality may lie that keep the trim from edges and holes, mm². */
-export function usableArea(sheet: NaturalSheet, needed: Quality, trim: number): number {
+/**
+ * Area that pieces of a quality may take up that keep the trim from edges and holes, mm²: each of them let out, so that
+ * they reach so far beyond the ground on which they may lie (derived). Never below the true area.
+ * @param half what pieces are let out by: half the knife room, mm
+ */
+export function usableArea(sheet: NaturalSheet, needed: Quality, trim: number, half = 0): number {
   const { outlines, closed } = groundFor(sheet, needed);
-  const room = grown(outlines, -trim);
+  // Pieces keep the trim from the sheet's edge, and none from that of a zone that does for them.
+  const within = grown([sheet.outline], -trim);
+  const room = sheet.quality <= needed ? within : intersection(within, outlines);
   const lost = [...grown(sheet.holes, trim), ...closed];
-  return difference(room, lost).reduce((sum, ring) => sum + area(ring), 0);
+  const ground = difference(room, lost);
+  const reached = half > 0 ? grown(ground, half + ARC_TOLERANCE) : ground;
+  return reached.reduce((sum, ring) => sum + area(ring), 0);
 }
 
 /** A sheet moved so that the box about it begins at the origin, as layouts are drawn. */

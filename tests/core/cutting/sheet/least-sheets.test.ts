@@ -1,6 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { leastByArea, leastSheets, offcutsHold } from '../../../../src/core/cutting/sheet/least-sheets';
+import { rectangular } from '../../../../src/core/cutting/sheet/natural-sheet';
+import { verifySheets } from '../../../../src/core/cutting/sheet/verify-layout';
+import { at } from '../natural/hide';
 import { rectangle } from '../outlines';
 
 const CORK = { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 };
@@ -105,7 +108,129 @@ describe('leastSheets', () => {
       expect(closed).toBeGreaterThan(0.8 * all);
     });
   });
+
+  describe('on natural sheets', () => {
+    const upright = (length: number, width: number, count: number, quality = 1) => ({
+      key: `${length} ${width} ${quality}`,
+      ring: rectangle(length, width),
+      count,
+      way: { kind: 'oneWay' } as const,
+      quality,
+    });
+
+    it('counts the knife room with the pieces (derived)', () => {
+      const size = { length: 100, width: 100 };
+      const format = { ...size, knifeRoom: 10, edgeTrim: 5, natural: rectangular(size) };
+      // Ground of 90 × 90, let out by 5: 90² + 4 × 90 × 5 + 25π = 9,978.5 mm²; a piece 20² + 4 × 20 × 5 + 25π = 878.5: 11.4.
+      expect([11, 12].map((count) => leastSheets([upright(20, 20, count)], format))).toEqual([1, 2]);
+    });
+
+    it('lets a piece lie edge on edge with the zone that does for it', () => {
+      const size = { length: 100, width: 100 };
+      const zones = [{ ring: at(rectangle(40, 40), 30, 30), quality: 1 }];
+      const format = { ...size, knifeRoom: 0, edgeTrim: 10, natural: { ...rectangular(size), quality: 2, zones } };
+      const piece = [upright(40, 40, 1)];
+      expect(verifySheets(piece, format, [[{ piece: 0, x: 30, y: 30, turn: 0 }]])).toEqual([]);
+      expect(leastSheets(piece, format)).toBe(1);
+    });
+
+    it('is never more than the fewest on a grid, with a hole, a poor zone and knife room', () => {
+      const sides = fc.tuple(
+        fc.integer({ min: 1, max: 5 }),
+        fc.integer({ min: 1, max: 4 }),
+        fc.integer({ min: 1, max: 2 }),
+        fc.constantFrom(1, 2),
+      );
+      const cell = fc.tuple(fc.integer({ min: 0, max: 7 }), fc.integer({ min: 0, max: 5 }));
+      let [closed, all] = [0, 0];
+      fc.assert(
+        fc.property(
+          fc.array(sides, { minLength: 1, maxLength: 3 }),
+          cell,
+          fc.integer({ min: 0, max: 2 }),
+          (list, hole, poor) => {
+            const pieces = list.map(([long, wide, count, quality]) => upright(10 * long, 10 * wide, count, quality));
+            const size = { length: 80, width: 60 };
+            const natural = {
+              ...rectangular(size),
+              holes: [at(rectangle(10, 10), 10 * hole[0], 10 * hole[1])],
+              zones: poor > 0 ? [{ ring: rectangle(80, 10 * poor), quality: 2 }] : [],
+            };
+            const one = list.flatMap(([long, wide, count, quality]) =>
+              Array.from({ length: count }, () => ({ long, wide, quality })),
+            );
+            const fewest = fewestOnGround(one, hole, poor);
+            fc.pre(fewest !== undefined);
+            const least = leastSheets(pieces, { ...size, knifeRoom: 10, edgeTrim: 10, natural });
+            expect(least).toBeLessThanOrEqual(fewest!);
+            all++;
+            if (least === fewest) closed++;
+          },
+        ),
+        { numRuns: 150, seed: 5 },
+      );
+      expect(closed).toBeGreaterThan(all / 2);
+    });
+  });
 });
+
+/** An upright piece on a grid, and the quality that it needs. */
+interface OnGrid {
+  readonly long: number;
+  readonly wide: number;
+  readonly quality: number;
+}
+
+/**
+ * The fewest sheets of 8 × 6 cells for pieces that keep a cell from each other, from the edge and from a hole of one cell, those
+ * that need the best off the lowest rows, by trying every place; undefined where a piece fits nowhere.
+ */
+function fewestOnGround(pieces: readonly OnGrid[], hole: readonly [number, number], poor: number): number | undefined {
+  const sorted = [...pieces].sort((a, b) => b.long * b.wide - a.long * a.wide);
+  const places = sorted.map(({ long, wide, quality }) => {
+    const found: Spot[] = [];
+    for (let x = 1; x + long <= 7; x++) {
+      for (let y = Math.max(1, quality === 1 ? poor : 0); y + wide <= 5; y++) {
+        const spot = { left: x, bottom: y, right: x + long, top: y + wide };
+        if (clear(spot, { left: hole[0], bottom: hole[1], right: hole[0] + 1, top: hole[1] + 1 })) found.push(spot);
+      }
+    }
+    return found;
+  });
+  if (places.some((spots) => spots.length === 0)) return undefined;
+  const lie = (at: number, sheets: readonly (readonly Spot[])[]): boolean =>
+    at === places.length ||
+    places[at]!.some((spot) =>
+      sheets.some(
+        (laid, i) =>
+          laid.every((other) => clear(spot, other)) &&
+          lie(
+            at + 1,
+            sheets.map((one, k) => (k === i ? [...one, spot] : one)),
+          ),
+      ),
+    );
+  for (let sheets = 1; ; sheets++)
+    if (
+      lie(
+        0,
+        Array.from({ length: sheets }, () => []),
+      )
+    )
+      return sheets;
+}
+
+interface Spot {
+  readonly left: number;
+  readonly bottom: number;
+  readonly right: number;
+  readonly top: number;
+}
+
+/** Whether two keep a cell from each other. */
+function clear(a: Spot, b: Spot): boolean {
+  return b.left >= a.right + 1 || a.left >= b.right + 1 || b.bottom >= a.top + 1 || a.bottom >= b.top + 1;
+}
 
 /** The fewest sheets for upright rectangles, by trying every place on every sheet. */
 function fewestOnGrid(pieces: readonly (readonly [number, number])[], length: number, width: number): number {
