@@ -88,10 +88,10 @@ export function* fewestSheets({
     const { tasks, better } = fewer
       ? filling(search, layout, spent >= total / 4, random)
       : shortening(search, layout, random);
-    let known = '';
+    let known: string | undefined;
     let found: Layout | undefined;
     const after = (answers: readonly (Answer | undefined)[]): Progress => {
-      const steps = answers.map((answer) => answer?.steps ?? 0).join();
+      const steps = answers.map((answer) => answer?.steps ?? '').join();
       if (steps !== known) [known, found] = [steps, better(answers)];
       const used = answers.reduce((sum, answer) => sum + (answer?.spent ?? 0), 0);
       const done = Math.min(1, (spent + used) / total);
@@ -124,7 +124,8 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const { pieces } = search;
   const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind]!.ring), 0);
   const emptiest = emptiestOf(layout, pieces);
-  const more = layout.sheets[emptiest]!.map(({ piece }) => piece);
+  const last = layout.sheets[emptiest]!;
+  const more = last.map(({ piece }) => piece);
   const rest = layout.sheets.filter((_, sheet) => sheet !== emptiest);
   const others = withShelf({ ...layout, sheets: rest }, format);
   const all = [...others.keys()];
@@ -145,15 +146,20 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
       sheets: others,
       left: more,
     };
+    const used = new Set<(typeof groups)[number]>();
     answers.forEach((answer, i) => {
       if (!answer || !('sheets' in answer)) return;
       const group = groups[i % groups.length]!;
       const next = [...best.sheets];
       group.forEach((sheet, k) => (next[sheet] = { ...next[sheet]!, placements: answer.sheets[k]! }));
       const whole = completed(next, group, pieces);
-      if (size(whole.left) < size(best.left) * (1 - 1e-9)) best = whole;
+      // As good as before does for what has not been better yet: it has been separated, and need not be again.
+      const most = size(best.left) * (used.has(group) ? 1 - 1e-9 : 1 + 1e-9);
+      if (size(whole.left) > most) return;
+      best = whole;
+      used.add(group);
     });
-    return best.sheets === others ? undefined : withLast(layoutOf(best.sheets), best.left, pieces, format);
+    return used.size > 0 ? withLast(layoutOf(best.sheets), best.left, last, pieces, format) : undefined;
   };
   return { tasks, better };
 }
@@ -244,16 +250,28 @@ function completed(
   };
 }
 
-/** The layout with what is left on one more sheet, if that can be cut. */
+/**
+ * The layout with what is left on one more sheet, if that can be cut: in rows, or, where all of it lay on the last sheet
+ * before, as it lay there.
+ */
 function withLast(
   layout: Layout,
   left: readonly number[],
+  last: Placements,
   pieces: readonly Piece[],
   format: SheetFormat,
 ): Layout | undefined {
-  const rest = pieces.map((piece, kind) => ({ ...piece, count: left.filter((one) => one === kind).length }));
-  const last = left.length > 0 ? quickLayout(rest, { ...format, offcuts: [] }).sheets : [];
-  if (last.length > 1) return undefined;
-  const whole = { ...layout, sheets: [...layout.sheets, ...last] };
-  return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
+  const sound = (...sheets: readonly Placements[]) => {
+    const whole = { ...layout, sheets: [...layout.sheets, ...sheets] };
+    return verifyLayout(pieces, format, whole).length === 0 ? whole : undefined;
+  };
+  if (left.length === 0) return sound();
+  const counts = pieces.map((_, kind) => left.filter((one) => one === kind).length);
+  const missing = [...counts];
+  const asItLay = last.filter(({ piece }) => missing[piece]! > 0 && missing[piece]!-- > 0);
+  const holds = asItLay.length === left.length;
+  if (holds && left.length === last.length) return sound(last);
+  const rest = pieces.map((piece, kind) => ({ ...piece, count: counts[kind]! }));
+  const [inRows, ...more] = quickLayout(rest, { ...format, offcuts: [] }).sheets;
+  return (inRows && more.length === 0 && sound(inRows)) || (holds ? sound(asItLay) : undefined);
 }

@@ -6,7 +6,7 @@ import { mirror } from '../../../../src/core/geometry/mirror';
 import { perform } from '../../../../src/core/cutting/search/perform';
 import { FORMAT, naturalComplaints } from '../natural/hide';
 import { complaints } from '../oracle';
-import { anyOutline, soleLike } from '../outlines';
+import { anyOutline, rectangle, soleLike } from '../outlines';
 
 function search(job: SheetsJob): Progress {
   const steps = fewestSheets(job);
@@ -60,6 +60,24 @@ describe('fewestSheets', () => {
     // What one search has found another begins with.
     const again = search({ pieces, format, effort: 0.1, seed: 2, start: layout });
     expect([again.began, again.layout.sheets.length]).toEqual([layout.sheets.length, layout.sheets.length]);
+  });
+
+  it('goes on from where pieces have been separated, though no more has found room', () => {
+    const way: Way = { kind: 'oneWay' };
+    const pieces = [60, 50].map((length, i) => ({ key: String(i), ring: rectangle(length, 60), count: 1, way }));
+    const format = { length: 100, width: 130, knifeRoom: 0, edgeTrim: 0 };
+    const laid = (x: number, y: number, piece = 0) => ({ piece, x, y, turn: 0 });
+    const start = { offcuts: [], sheets: [[laid(0, 0)], [laid(0, 0, 1)]] };
+    const steps = fewestSheets({ pieces, format, effort: 1, seed: 1, start });
+    const first = steps.next();
+    if (first.done) throw new Error('It ended at once.');
+    const moved = { sheets: [[laid(7, 9)]], left: [1], steps: 0, spent: 1 };
+    const next = steps.next(first.value.tasks.map((_, i) => (i === 2 ? moved : undefined)));
+    if (next.done) throw new Error('It ended after a round.');
+    expect(next.value.tasks.map((task) => 'sheets' in task && task.sheets[0]?.placements)).toEqual(
+      next.value.tasks.map(() => [laid(7, 9)]),
+    );
+    expect(next.value.after([]).layout.sheets).toEqual([[laid(7, 9)], [laid(0, 0, 1)]]);
   });
 
   it('lays hides too, clear of holes and poor ground, and saves one', { timeout: 60_000 }, () => {
