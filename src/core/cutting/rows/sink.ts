@@ -15,13 +15,13 @@ const FUZZ = 1e-9;
  * @param most the row is of no use where it rises further: the answer is then undefined
  */
 export function sink(
-  row: Row,
+  row: Pick<Row, 'items'>,
   front: Front,
   slack: number,
   most = Infinity,
 ): { readonly shift: number; readonly rise: number } | undefined {
   // The piece that last held the row up goes first: it is likely to hold it up at the next place too.
-  const items = [...row.items];
+  const items = row.items.slice();
   let shift = 0;
   let rise = riseOf(items, front, 0, most);
   if (slack <= 0 || rise === 0) return rise > most ? undefined : { shift, rise };
@@ -51,7 +51,9 @@ function riseOf(items: InRow[], front: Front, shift: number, limit: number): num
     if (needed <= rise) continue;
     rise = needed;
     if (rise <= limit) continue;
-    [items[0], items[i]] = [items[i]!, items[0]!];
+    const highest = items[i]!;
+    items[i] = items[0]!;
+    items[0] = highest;
     break;
   }
   return rise;

@@ -14,7 +14,7 @@ describe('sink', () => {
     const post = Lays.of(rectangle(10, 30), 0).at(0);
     front.raise(post.sides.top, 40, 0);
     const lay = Lays.of(rectangle(50, 20), 0).at(0);
-    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: lay.box.top };
+    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: 20 };
     expect(sink(row, front, 0)).toEqual({ shift: 0, rise: 30 });
     expect(sink(row, front, 50)).toEqual({ shift: 50, rise: 0 });
   });
@@ -23,7 +23,7 @@ describe('sink', () => {
     const front = new Front(0, 100);
     front.raise(Lays.of(rectangle(100, 30), 0).at(0).sides.top, 0, 0);
     const lay = Lays.of(rectangle(50, 20), 0).at(0);
-    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: lay.box.top };
+    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: 20 };
     for (const slack of [0, 50]) {
       expect(sink(row, front, slack, 29)).toBeUndefined();
       expect(sink(row, front, slack, 30)).toEqual({ shift: 0, rise: 30 });
