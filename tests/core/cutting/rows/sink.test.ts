@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { Front } from '../../../../src/core/cutting/rows/front';
 import { Lays } from '../../../../src/core/cutting/rows/lay';
 import { clearance } from '../../../../src/core/cutting/rows/reach';
-import type { Row } from '../../../../src/core/cutting/rows/row';
 import { sink } from '../../../../src/core/cutting/rows/sink';
 import { evenly } from '../../../evenly';
 import { anyOutline, rectangle } from '../outlines';
@@ -14,7 +13,7 @@ describe('sink', () => {
     const post = Lays.of(rectangle(10, 30), 0).at(0);
     front.raise(post.sides.top, 40, 0);
     const lay = Lays.of(rectangle(50, 20), 0).at(0);
-    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: 20 };
+    const row = { items: [{ kind: 0, lay, u: 0, v: 0 }] };
     expect(sink(row, front, 0)).toEqual({ shift: 0, rise: 30 });
     expect(sink(row, front, 50)).toEqual({ shift: 50, rise: 0 });
   });
@@ -23,7 +22,7 @@ describe('sink', () => {
     const front = new Front(0, 100);
     front.raise(Lays.of(rectangle(100, 30), 0).at(0).sides.top, 0, 0);
     const lay = Lays.of(rectangle(50, 20), 0).at(0);
-    const row: Row = { items: [{ kind: 0, lay, u: 0, v: 0 }], area: 1000, reach: 50, upper: 20 };
+    const row = { items: [{ kind: 0, lay, u: 0, v: 0 }] };
     for (const slack of [0, 50]) {
       expect(sink(row, front, slack, 29)).toBeUndefined();
       expect(sink(row, front, slack, 30)).toEqual({ shift: 0, rise: 30 });
@@ -38,7 +37,7 @@ describe('sink', () => {
         const front = new Front(-300, 600);
         for (const [ring, u] of below) front.raise(Lays.of(ring, 1).at(0).sides.top, u, 50);
         const items = above.map(([ring, u]) => ({ kind: 0, lay: Lays.of(ring, 1).at(0), u, v: 100 }));
-        const { shift, rise } = sink({ items, area: 1, reach: 0 }, front, slack) ?? { shift: NaN, rise: NaN };
+        const { shift, rise } = sink({ items }, front, slack) ?? { shift: NaN, rise: NaN };
         const needed = (by: number) =>
           Math.max(0, ...items.map(({ lay, u, v }) => clearance(front, lay.sides.bottom, u + by) - v));
         expect(rise).toBeCloseTo(needed(shift), 6);
