@@ -82,7 +82,8 @@ function watch(injector: Injector, formulas: GridFormulas, calculation: Calculat
       workedOut();
     } else if (id === SetArrayFormulaDataMutation.id) {
       // The formula engine does not work out again what reads cells that a shrunken table has left.
-      formulas.workOut(tables.left(params as ISetArrayFormulaDataMutationParams));
+      const spilled = params as ISetArrayFormulaDataMutationParams;
+      formulas.workOut([...tables.left(spilled), ...tables.grown(spilled)]);
     } else if (moves.test(id)) {
       calculation.formulasMoved();
     }

@@ -8,9 +8,11 @@ import {
   type Worksheet,
 } from '@univerjs/core';
 import { ErrorType, SetTriggerFormulaCalculationStartMutation } from '@univerjs/engine-formula';
+import { SetWorksheetColumnCountMutation, SetWorksheetRowCountMutation } from '@univerjs/sheets';
 import { cellAddress } from '../../tables/cell-address';
 import { sheetInFormula } from '../../workbook/address';
 import type { GridCell } from './messages';
+import type { SheetSize } from './room-for-tables';
 
 const errors: ReadonlySet<unknown> = new Set(Object.values(ErrorType));
 
@@ -28,6 +30,19 @@ export class GridFormulas {
   sheet({ unitId, sheetId }: Pick<GridCell, 'unitId' | 'sheetId'>): Worksheet | undefined {
     const workbook = this.workbooks.getUnit<Workbook>(unitId, UniverInstanceType.UNIVER_SHEET);
     return workbook?.getSheetBySheetId(sheetId) ?? undefined;
+  }
+
+  /** How far a cell's sheet reaches, as long as it is there. */
+  size(of: Pick<GridCell, 'unitId' | 'sheetId'>): SheetSize | undefined {
+    const sheet = this.sheet(of);
+    return sheet && { rows: sheet.getRowCount(), columns: sheet.getColumnCount() };
+  }
+
+  /** Gives a cell's sheet another size. It is no change of the maker's: undo passes over it. */
+  enlarge({ unitId, sheetId }: Pick<GridCell, 'unitId' | 'sheetId'>, { rows, columns }: SheetSize): void {
+    const sheet = { unitId, subUnitId: sheetId };
+    this.commands.syncExecuteCommand(SetWorksheetRowCountMutation.id, { ...sheet, rowCount: rows });
+    this.commands.syncExecuteCommand(SetWorksheetColumnCountMutation.id, { ...sheet, columnCount: columns });
   }
 
   /** Text of a cell's formula. */

@@ -39,18 +39,34 @@ export function changeInWords(before: IWorkbookData, after: IWorkbookData): stri
 
 function sheetInWords(was: Sheet, is: Sheet): string[] {
   const renamed = was.name === is.name ? [] : [`${was.name} is called ${is.name}`];
-  const rows = (is.rowCount ?? 0) - (was.rowCount ?? 0);
-  const columns = (is.columnCount ?? 0) - (was.columnCount ?? 0);
-  const changes = changedCells((was.cellData ?? {}) as Cells, (is.cellData ?? {}) as Cells);
+  const [old, now] = [(was.cellData ?? {}) as Cells, (is.cellData ?? {}) as Cells];
+  const rows = moved((is.rowCount ?? 0) - (was.rowCount ?? 0), rowsOf(old), rowsOf(now));
+  const columns = moved((is.columnCount ?? 0) - (was.columnCount ?? 0), columnsOf(old), columnsOf(now));
+  const changes = changedCells(old, now);
   const [first] = changes;
   if (!first) return renamed;
-  const moved = [putInOrOut(rows, 'row'), putInOrOut(columns, 'column')].filter((one) => one !== '');
-  if (moved.length > 0) return [...renamed, `${is.name}: ${moved.join(', ')}`];
+  const shifts = [putInOrOut(rows, 'row'), putInOrOut(columns, 'column')].filter((one) => one !== '');
+  if (shifts.length > 0) return [...renamed, `${is.name}: ${shifts.join(', ')}`];
   const what =
     changes.length === 1
       ? `${is.name} ${cellAddress(first.row, first.column)}: ${shown(first.was)} → ${shown(first.is)}`
       : `${is.name}: ${changes.length} cells`;
   return [...renamed, what];
+}
+
+/** How many were put in or out; none where a sheet has only grown at its end, as it does for a table that spills. */
+function moved(more: number, was: readonly number[], is: readonly number[]): number {
+  return more > 0 && was.at(-1) === is.at(-1) ? 0 : more;
+}
+
+function rowsOf(cells: Cells): readonly number[] {
+  return Object.keys(cells)
+    .map(Number)
+    .sort((a, b) => a - b);
+}
+
+function columnsOf(cells: Cells): readonly number[] {
+  return [...new Set(Object.values(cells).flatMap((row) => Object.keys(row).map(Number)))].sort((a, b) => a - b);
 }
 
 function putInOrOut(count: number, what: string): string {

@@ -29,6 +29,11 @@ describe('what changed between two states', () => {
     expect(changeInWords(small('Run'), many)).toBe('Run: 3 cells');
     const rows = sheets(small('Run'), { one: { ...many.sheets['one'], rowCount: 22 } });
     expect(changeInWords(small('Run'), rows)).toBe('Run: 2 rows inserted');
+    // A sheet that grows at its end for a table that spills has nothing inserted.
+    const grown = sheets(small('Run'), {
+      one: { ...small('Run', { 6: { 3: { v: 5 } } }).sheets['one'], rowCount: 90 },
+    });
+    expect(changeInWords(small('Run', { 6: { 3: { v: 4 } } }), grown)).toBe('Run D7: 4 → 5');
     expect(changeInWords(rows, small('Run'))).toBe('Run: 2 rows removed');
     const both = sheets(many, {
       two: { name: 'Lasts', cellData: { 0: { 0: { v: 'Last' } }, 1: { 0: { v: 'Round' } } } },
