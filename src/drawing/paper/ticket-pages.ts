@@ -14,6 +14,10 @@ import { alreadyCut, cautionBlocks, stepColumns, stepRow, ticketBoxes, ticketPic
 
 /** Width of the picture beside the heights to measure, mm. */
 const PICTURE = 128;
+/** Sizes beside each other, and how high a line of them and their pairs is, mm. */
+const [SIZES_ABREAST, SIZE_LINE] = [4, 9];
+/** How far below the picture's head the lines of sizes begin, mm. */
+const SIZES_FROM = 43;
 
 /**
  * A ticket for each chosen style and size, or one a style for all its sizes: pictures, heights to measure, every step in
@@ -59,7 +63,8 @@ function sizeTicket(job: PaperJob, run: StyleRun, sizeRun: SizeRun): readonly Pa
 function pictureBlock(job: PaperJob, run: StyleRun, sizeRun: SizeRun, width: number): Block {
   const wide = Math.min(PICTURE, width - 52);
   const picture = ticketPicture(job, run, sizeRun, wide);
-  const height = Math.max(picture.height + 2, 70);
+  const lines = Math.ceil(run.sizes.length / SIZES_ABREAST);
+  const height = Math.max(picture.height + 2, SIZES_FROM + lines * SIZE_LINE);
   return drawingBlock(height, (x, y) => [
     ...movedMarks(picture.marks, 0, x, y),
     ...measured(run, sizeRun, x + wide + 6, y, width - wide - 6),
@@ -89,9 +94,10 @@ function measured(run: StyleRun, { bottom, size, system }: SizeRun, x: number, y
       rectangle(x + col + 10.5, top, 9, 7, { pen: 'narrow' }),
     ];
   });
-  const below = y + 36;
-  const sizes = run.sizes.slice(0, 12).flatMap((one, i): Marks => {
-    const [cx, cy] = [x + 6 + (i % 4) * (width / 4 - 0.5), below + 8 + Math.floor(i / 4) * 9];
+  const below = y + SIZES_FROM - 7;
+  const sizes = run.sizes.flatMap((one, i): Marks => {
+    const [column, row] = [i % SIZES_ABREAST, Math.floor(i / SIZES_ABREAST)];
+    const [cx, cy] = [x + 6 + column * (width / SIZES_ABREAST - 0.5), below + 8 + row * SIZE_LINE];
     const own = one.size === size && one.system === system;
     return [
       text(cx, cy, one.size, own ? 'bold' : 'quiet', 'middle', { size: 2.8 }),
