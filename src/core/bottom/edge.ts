@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { SmoothOutline } from '../geometry/let-out-smooth';
 import type { Ring } from '../geometry/ring';
 import { roundedRing } from '../geometry/rounded-ring';
@@ -12,19 +13,18 @@ const ZONES = [
   { zone: 'projectionToe', place: 0.95 },
 ] as const;
 
-/** Projection beyond the upper at a share of the length, mm. */
-export function projectionAt(style: Style, share: number): number {
-  let before: { readonly place: number; readonly value: number } | undefined;
-  for (const { zone, place } of ZONES) {
-    const value = style[zone] ?? style.projection;
-    if (place >= share) {
-      if (!before || before.value === value) return value;
-      const t = (share - before.place) / (place - before.place);
-      return before.value + ((value - before.value) * (1 - Math.cos(Math.PI * t))) / 2;
-    }
-    before = { place, value };
-  }
-  return before?.value ?? style.projection;
+/** Projection beyond the upper, mm, by the share of the length. */
+export function projectionOf(style: Style): (share: number) => number {
+  const zones = ZONES.map(({ zone, place }) => ({ place, value: style[zone] ?? style.projection }));
+  if (zones.every(({ value }) => value === style.projection)) return () => style.projection;
+  return (share) => {
+    const at = zones.findIndex(({ place }) => place >= share);
+    const { place, value } = itemAt(zones, at < 0 ? zones.length - 1 : at);
+    if (at <= 0) return value;
+    const before = itemAt(zones, at - 1);
+    const t = (share - before.place) / (place - before.place);
+    return before.value + ((value - before.value) * (1 - Math.cos(Math.PI * t))) / 2;
+  };
 }
 
 /** The edges of the pieces of one style in one size: the last's outline, developed or as it stands on the ground, let out. */
@@ -36,7 +36,9 @@ export class PieceEdges {
     private readonly style: Style,
     { outline, length }: Pick<LastInSize, 'outline' | 'length'>,
   ) {
-    this.projections = Float64Array.from(outline, (point) => projectionAt(style, point[0] / length));
+    const projection = projectionOf(style);
+    this.projections = new Float64Array(outline.length);
+    for (let i = 0; i < outline.length; i++) this.projections[i] = projection(outline[i]![0] / length);
   }
 
   /**

@@ -98,7 +98,7 @@ function* layQuickly(pieces: readonly Piece[], format: SheetFormat): Stepwise<La
   const net = pieces.reduce((sum, { ring, count }) => sum + area(ring) * count, 0);
   const ground = groundOf(layout, pieces, format);
   yield;
-  return { layout, net, ground, least: leastSheets(pieces, format) };
+  return { layout, net, ground, least: leastSheets(pieces, format, layout.sheets.length) };
 }
 
 /**

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
-import { PieceEdges, projectionAt } from '../../../src/core/bottom/edge';
+import { PieceEdges, projectionOf } from '../../../src/core/bottom/edge';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { styleOf } from '../samples';
 import { rampLast, rampOutline } from '../ramp';
 
-describe('projectionAt', () => {
+describe('projectionOf', () => {
   const zoned = styleOf({
     Projection: 3,
     'Projection toe': 6,
@@ -15,13 +15,13 @@ describe('projectionAt', () => {
   });
 
   it('holds in full at the middle of each zone', () => {
-    expect([0.1, 0.2, 0.42, 2 / 3, 0.95, 1].map((share) => projectionAt(zoned, share))).toEqual([2, 2, 1, 4, 6, 6]);
+    expect([0.1, 0.2, 0.42, 2 / 3, 0.95, 1].map((share) => projectionOf(zoned)(share))).toEqual([2, 2, 1, 4, 6, 6]);
   });
 
   it('goes over smoothly and never beyond its neighbours', () => {
-    let before = projectionAt(zoned, 0);
+    let before = projectionOf(zoned)(0);
     for (let share = 0; share <= 1; share += 0.001) {
-      const here = projectionAt(zoned, share);
+      const here = projectionOf(zoned)(share);
       expect(Math.abs(here - before)).toBeLessThan(0.03);
       expect(here >= 1 && here <= 6).toBe(true);
       before = here;
@@ -30,8 +30,8 @@ describe('projectionAt', () => {
 
   it('is the style’s own where a zone says nothing', () => {
     const toe = styleOf({ Projection: 3, 'Projection toe': 0 });
-    expect(projectionAt(toe, 0.3)).toBe(3);
-    expect(projectionAt(toe, 1)).toBe(0);
+    expect(projectionOf(toe)(0.3)).toBe(3);
+    expect(projectionOf(toe)(1)).toBe(0);
   });
 });
 

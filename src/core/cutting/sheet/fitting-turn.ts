@@ -13,18 +13,30 @@ const STEP = 0.25;
  */
 export function fittingTurn(ring: Ring, format: SheetFormat, way: Way): number | undefined {
   const room = roomOn(format);
-  const fits = (turn: number, more = TOLERANCE / 2) => {
+  /** How far the piece reaches beyond the room, mm. */
+  const beyond = (turn: number) => {
     const { left, bottom, right, top } = boxMoved(ring, turn);
-    const spare = more - format.knifeRoom;
-    return right - left <= room.length + spare && top - bottom <= room.width + spare;
+    return Math.max(right - left - room.length, top - bottom - room.width) + format.knifeRoom;
   };
-  if (fits(0)) return 0;
-  if (way.kind === 'any' && fits(90)) return 90;
+  if (beyond(0) <= TOLERANCE / 2) return 0;
+  if (way.kind === 'any' && beyond(90) <= TOLERANCE / 2) return 90;
   const most = way.kind === 'any' ? 180 : way.kind === 'within' ? way.degrees : 0;
+  const { left, bottom, right, top } = box(ring);
+  // Turned by a radian a piece comes to reach less far by its own length at most: so far no turn fits.
+  const degreesAMm = 180 / Math.PI / Math.hypot(right - left, top - bottom);
   for (const more of [-10 * TOLERANCE, TOLERANCE / 2]) {
+    let [next, nextBack] = [STEP, STEP];
     for (let turn = STEP; turn <= most; turn += STEP) {
-      if (fits(turn, more)) return turn;
-      if (fits(-turn, more)) return -turn;
+      if (turn >= next) {
+        const over = beyond(turn) - more;
+        if (over <= 0) return turn;
+        next = turn + over * degreesAMm;
+      }
+      if (turn >= nextBack) {
+        const over = beyond(-turn) - more;
+        if (over <= 0) return -turn;
+        nextBack = turn + over * degreesAMm;
+      }
     }
   }
   return undefined;

@@ -8,13 +8,14 @@ import { type Matters, type Room, type Weighing, weighings, weighingsByArea } fr
 /**
  * No fewer sheets can hold the pieces: by every weighing of them, what they weigh, less what the offcuts hold, over what a
  * sheet holds (derived). The plain area is one of the weighings.
+ * @param enough sheets that do hold them: once so many are needed nothing is left to be found out
  */
-export function leastSheets(pieces: readonly Piece[], format: SheetFormat): number {
+export function leastSheets(pieces: readonly Piece[], format: SheetFormat, enough = Infinity): number {
   const wanted = pieces.filter(({ count }) => count > 0);
   const shelf = shelfRooms(format);
   if (format.natural) return leastNatural(wanted, format, format.natural, shelf);
   const room = roomOn(format);
-  return leastBy((matters) => weighings(wanted, room, format, matters), room, shelf);
+  return leastBy((matters) => weighings(wanted, room, format, matters), room, shelf, enough);
 }
 
 /** The same by the plain area alone. */
@@ -24,13 +25,19 @@ export function leastByArea(pieces: readonly Piece[], format: SheetFormat): numb
 }
 
 /** @param weigh the weighings of all pieces that matter */
-function leastBy(weigh: (matters: Matters) => Iterable<Weighing>, room: Room, shelf: readonly Room[]): number {
+function leastBy(
+  weigh: (matters: Matters) => Iterable<Weighing>,
+  room: Room,
+  shelf: readonly Room[],
+  enough = Infinity,
+): number {
   let least = 0;
   // What all of them weigh together is rounded.
   const matters: Matters = (sheets) => Math.ceil(sheets * (1 + 1e-9)) > least;
   for (const { weight, hold } of weigh(matters)) {
     const held = shelf.reduce((sum, one) => sum + hold(one), 0);
     least = Math.max(least, sheetsFor(weight, hold(room), held));
+    if (least >= enough) break;
   }
   return least;
 }

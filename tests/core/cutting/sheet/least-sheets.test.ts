@@ -17,6 +17,11 @@ describe('leastSheets', () => {
     expect(leastSheets(pieces(60), CORK)).toBe(3);
   });
 
+  it('asks no further once as many are needed as do', () => {
+    expect(leastSheets(pieces(60), CORK, 3)).toBe(3);
+    expect(leastSheets(pieces(60), CORK, 4)).toBe(3);
+  });
+
   it('is none for no pieces', () => {
     expect(leastSheets([], CORK)).toBe(0);
   });
