@@ -27,12 +27,13 @@ import {
   type Rows,
   widthFor,
 } from './blocks';
+import { whileExamples } from './example-note';
 import type { CellPlan, SheetPlan, WorkbookPlan } from './workbook';
 
 /** What fills the tables of a planning workbook. */
 export interface Contents {
   readonly name: string;
-  /** One sentence under the title of the run. */
+  /** One sentence under the title of the run; of examples, for as long as one is left. */
   readonly note: string;
   /** Sign of the money. */
   readonly money: string;
@@ -76,26 +77,38 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
   const stockLists = Object.fromEntries(
     ['insole', 'welt', 'midsole', 'sole', 'outsole', 'topPiece', 'cover'].map((column) => [column, stock]),
   );
-  return {
-    name: contents.name,
-    sheets: [
-      runSheet(contents, styles),
-      one(stylesTable, contents.styles, { lists: { ...stockLists, last: lasts } }),
-      one(lastsTable, contents.lasts, { sizes: contents.lastSizes }),
-      one(stockTable, contents.stock),
-      one(ratesTable, contents.rates),
-      one(outlinesTable, contents.outlines, { spare: 20 }),
-      one(offcutsTable, contents.offcuts, { lists: { stock } }),
-      one(offersTable, contents.offers ?? [], { lists: { stock } }),
-      one(layoutsTable, [], { spare: 20 }),
-      resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts},{Offers})`, 500),
-      resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts},{Offers})`, 300),
-      resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts},{Offers})`, 3000),
-      resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts},{Offers})`, 200),
-      resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts},{Offers})`, 500),
-      ticketSheet(contents, styles),
-    ],
-  };
+  const sheets = [
+    runSheet(contents, styles),
+    one(stylesTable, contents.styles, { lists: { ...stockLists, last: lasts } }),
+    one(lastsTable, contents.lasts, { sizes: contents.lastSizes }),
+    one(stockTable, contents.stock),
+    one(ratesTable, contents.rates),
+    one(outlinesTable, contents.outlines, { spare: 20 }),
+    one(offcutsTable, contents.offcuts, { lists: { stock } }),
+    one(offersTable, contents.offers ?? [], { lists: { stock } }),
+    one(layoutsTable, [], { spare: 20 }),
+    resultSheet(checksTable, `=SOLEBENCH.CHECKS(${PLAN},{Offcuts},{Offers})`, 500),
+    resultSheet(costTable, `=SOLEBENCH.COST(${PLAN},{Offcuts},{Offers})`, 300),
+    resultSheet(piecesTable(), `=SOLEBENCH.PIECES(${PLAN},{Offcuts},{Offers})`, 3000),
+    resultSheet(cuttingTable, `=SOLEBENCH.CUTTING(${PLAN},{Offcuts},{Offers})`, 200),
+    resultSheet(batchesTable, `=SOLEBENCH.BATCHES(${PLAN},{Offcuts},{Offers})`, 500),
+    ticketSheet(contents, styles),
+  ];
+  return { name: contents.name, sheets: contents.examples ? withNote(sheets, contents.note) : sheets };
+}
+
+/** The sentence of the run goes with its last example. */
+function withNote(sheets: readonly SheetPlan[], note: string): readonly SheetPlan[] {
+  const formula = whileExamples(sheets, { some: `${note} ${KEY}`, none: KEY });
+  const isNote = ({ row, role }: CellPlan) => row === 1 && role === 'note';
+  return sheets.map((sheet, at) =>
+    at > 0
+      ? sheet
+      : {
+          ...sheet,
+          cells: sheet.cells.map((cell) => (isNote(cell) ? { row: 1, column: 0, role: 'note', formula } : cell)),
+        },
+  );
 }
 
 /** Widths of the stacked tables' shared columns, px. */

@@ -1,0 +1,54 @@
+import type { Area, CellPlan, SheetPlan } from './workbook';
+
+/**
+ * A formula that says a sentence while one of the example rows stands somewhere in its table as it came, and something else
+ * after. Rows may be sorted, moved and put in between.
+ * @param said while there are examples, and once there are none
+ */
+export function whileExamples(
+  sheets: readonly SheetPlan[],
+  said: { readonly some: string; readonly none: string },
+): string {
+  const rows = sheets.flatMap(({ cells, tables }) =>
+    tables.flatMap(({ name, area }) => examplesOf(cells, area).map((row) => counted(name, row))),
+  );
+  return rows.length === 0
+    ? `=${quoted(said.none)}`
+    : `=IF(${rows.join('+')}>0,${quoted(said.some)},${quoted(said.none)})`;
+}
+
+/** Values of an example row by their column in its table, from 1. */
+type ExampleRow = readonly (readonly [column: number, value: string | number])[];
+
+function examplesOf(cells: readonly CellPlan[], area: Area): readonly ExampleRow[] {
+  const within = cells.filter(
+    ({ row, column }) => row >= area.row && row < area.row + area.rows && inColumns(area, column),
+  );
+  // Sizes come and go, and with them what stands behind them.
+  const sizes = within.filter(({ row, value }) => row === area.row && typeof value === 'number');
+  const end = Math.min(...sizes.map(({ column }) => column), area.column + area.columns);
+  const rows = new Map<number, [number, string | number][]>();
+  for (const { row, column, role, value } of within) {
+    if (role !== 'example' || column >= end || value === undefined || typeof value === 'boolean') continue;
+    rows.set(row, [...(rows.get(row) ?? []), [column - area.column + 1, value]]);
+  }
+  return [...rows.values()];
+}
+
+function inColumns({ column: first, columns }: Area, column: number): boolean {
+  return column >= first && column < first + columns;
+}
+
+/** How often a row stands in a table. */
+function counted(table: string, row: ExampleRow): string {
+  return `COUNTIFS(${row.map(([column, value]) => `INDEX({${table}},0,${column}),${asked(value)}`).join(',')})`;
+}
+
+/** What COUNTIFS is to look for: in words, its signs for any letters stand for themselves. */
+function asked(value: string | number): string {
+  return typeof value === 'number' ? String(value) : quoted(value.replace(/[~*?]/g, '~$&'));
+}
+
+function quoted(words: string): string {
+  return `"${words.replaceAll('"', '""')}"`;
+}
