@@ -51,7 +51,7 @@ const MOST_MEANT = 3;
 export function lostCodes(tables: ReadonlyMap<string, Cells>): readonly LostCode[] {
   return (Object.keys(NAMED_IN) as TableArgument[]).flatMap((argument) => {
     const own = INPUT_TABLES[argument];
-    const defined = definedCodes(argument, tables);
+    const defined = codesOf(argument, tables);
     if (defined.length === 0) return [];
     const known = new Set(defined.map(fold));
     const lost = new Map<string, { code: string; cells: BlockPlace[] }>();
@@ -113,7 +113,13 @@ function replaced(text: string, from: string, to: string): string {
     .join('');
 }
 
-function definedCodes(argument: TableArgument, tables: ReadonlyMap<string, Cells>): readonly string[] {
+/** The codes that tables define which others name, by the table's name. */
+export function definedCodes(tables: ReadonlyMap<string, Cells>): ReadonlyMap<string, readonly string[]> {
+  const defining = Object.keys(NAMED_IN) as TableArgument[];
+  return new Map(defining.map((argument) => [INPUT_TABLES[argument].name, codesOf(argument, tables)]));
+}
+
+function codesOf(argument: TableArgument, tables: ReadonlyMap<string, Cells>): readonly string[] {
   return [...cellsUnder(argument, ['code'], tables)].map(({ cell }) => String(cell).trim()).filter(Boolean);
 }
 

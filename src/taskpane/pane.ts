@@ -43,6 +43,7 @@ import { notice } from './notice';
 import { PaperMaking } from './paper-making';
 import { paperSection } from './paper-section';
 import { PictureFrame } from './picture-frame';
+import { RenameOffer, renameOffer } from './rename-offer';
 import { carriedInWords, carryThrough } from './renaming';
 import { runSection } from './run-section';
 import type { StockFound } from '../workers/search-run';
@@ -129,6 +130,7 @@ class Pane {
   private readonly buying: Buying;
   private readonly booking: BookingCutting;
   private readonly filling: FillingSheets;
+  private readonly renamed: RenameOffer;
   private readonly begin: Surroundings['begin'];
   private readonly runSearching: RunSearching;
 
@@ -141,6 +143,7 @@ class Pane {
     this.watched = new Watched(host);
     this.watched.onChange(() => {
       this.noticeUndo();
+      this.renamed.follow(this.watched.tables);
       this.whatIf.look(host).catch(this.refused);
       this.nameRun();
       this.draw();
@@ -154,6 +157,7 @@ class Pane {
       cost: frame('cost', 'Cost by material'),
       whatIf: frame('what-if-curve', 'Sheets and cost'),
     };
+    this.renamed = new RenameOffer(this.draw);
     this.sheetChoice = new SheetChoice(this.draw);
     this.comparing = new Comparing(this.draw);
     this.calendar = new BenchCalendar(this.draw);
@@ -209,6 +213,7 @@ class Pane {
       ${notice(watched, this.lead, () => this.go('Checks'))} ${headingNote(watched)}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${this.content()}</div>
       ${cautious ? cautions() : nothing}
+      ${view === 'Checks' ? nothing : renameOffer(this.renamed, watched.tables, (lost, to) => this.rename(lost, to))}
       <p class="said small" role="status">${this.said}</p>
       ${foot({
         cautious,

@@ -8,6 +8,15 @@ import {
 import { isTypedOver, type Line } from './example-look';
 import { sheetOf } from './pairage-on-sheet';
 
+/** What the page writes for the maker, cell by cell as asked: nothing else is to change with it. */
+const asAsked = new WeakSet<object>();
+
+/** Cells, by row, that are written alone. */
+export function alone<T extends object>(cells: T): T {
+  asAsked.add(cells);
+  return cells;
+}
+
 interface Written {
   readonly unitId: string;
   readonly subUnitId: string;
@@ -16,7 +25,8 @@ interface Written {
 
 /**
  * Empties what is left of an example row once the maker has typed another code into it, in the same step for undo: the
- * example's figures are not those of what the maker named.
+ * example's figures are not those of what the maker named. What the page writes stands as it was asked for: a code that is
+ * carried through takes the rest of its rows along.
  */
 export function emptyRestOfExamples(injector: Injector): IDisposable {
   return injector.get(SheetInterceptorService).interceptCommand({
@@ -24,6 +34,7 @@ export function emptyRestOfExamples(injector: Injector): IDisposable {
       const nothing = { redos: [], undos: [] };
       if (id !== SetRangeValuesCommand.id) return nothing;
       const { unitId, subUnitId, cellValue: written } = params as Written;
+      if (asAsked.has(written)) return nothing;
       const cells = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
       const emptied: Record<number, Record<number, ICellData>> = {};
       for (const [row, line] of Object.entries(written)) {

@@ -46,6 +46,7 @@ import { freeNames } from '../free-names';
 import { problemOf } from '../problems';
 import { runName, titleIn } from './as-entered';
 import { contentAtRest } from './content-at-rest';
+import { alone } from './example-rest';
 import { replacement } from './replacement';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
@@ -429,7 +430,7 @@ export class GridHost implements Host {
     const done = await this.commands.executeCommand(SetRangeValuesCommand.id, {
       unitId: sheet.getUnitId(),
       subUnitId: sheet.getSheetId(),
-      value,
+      value: alone(value),
       // The cells say where they go; without any range, nothing is written where nothing is selected.
       range: cellRange(row, column),
     });
