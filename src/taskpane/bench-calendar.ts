@@ -4,6 +4,7 @@ import type { Plan } from '../core/plan/plan';
 import { Problem } from '../core/problem';
 import type { Stepwise } from '../core/stepwise';
 import { whatWentWrong } from '../core/what-went-wrong';
+import { lateInWords } from '../tables/bench-days-in-words';
 
 /** A late order, and what would help; undefined until that is worked out. */
 export interface LateWithHelp {
@@ -37,23 +38,30 @@ export class BenchCalendar {
     this.changed();
   }
 
-  /** Sees to it that the days are those of a plan. */
+  /** Sees to it that the days are those of a plan; those of the plan before stand until then. */
   follow(plan: Plan): void {
     if (this.of === plan) return;
     this.of = plan;
-    this.state = { kind: 'running' };
+    const { state } = this;
+    const before = state.kind === 'made' ? state.late : [];
+    if (state.kind !== 'made') this.state = { kind: 'running' };
     const turn = ++this.turn;
-    this.work(plan, turn).catch((error: unknown) => {
+    this.work(plan, turn, before).catch((error: unknown) => {
       const state: CalendarState =
         error instanceof Problem ? { kind: 'lacks', problem: error } : { kind: 'failed', why: whatWentWrong(error) };
       if (turn === this.turn) this.become(state);
     });
   }
 
-  private async work(plan: Plan, turn: number): Promise<void> {
+  /** @param before what was late, and what would have helped, which stands until it is known anew */
+  private async work(plan: Plan, turn: number, before: readonly LateWithHelp[]): Promise<void> {
+    const helped = new Map(before.map(({ late, helps }) => [lateInWords(late), helps]));
     const days = await this.inPauses(plan.benchDays(), turn);
     if (!days) return;
-    let late: readonly LateWithHelp[] = lateOrders(days).map((one) => ({ late: one, helps: undefined }));
+    let late: readonly LateWithHelp[] = lateOrders(days).map((one) => ({
+      late: one,
+      helps: helped.get(lateInWords(one)),
+    }));
     this.become({ kind: 'made', days, late });
     for (const [i, { late: one }] of late.entries()) {
       if (i >= MOST_HELPED) return;

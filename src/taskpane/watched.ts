@@ -97,6 +97,8 @@ export class Watched {
   tables: ReadonlyMap<string, Cells> = new Map();
   /** Where the tables stand. */
   places: ReadonlyMap<string, PlacedTable> = new Map();
+  /** Slips that were just read, while what stood before them is still shown. */
+  private slips: readonly Problem[] | undefined;
   private turn = 0;
   /** Why the workbook could not be read or planned, and why what is selected could not be followed. */
   private readonly troubles: { reading?: string | undefined; following?: string | undefined } = {};
@@ -162,15 +164,18 @@ export class Watched {
     return this.standing.kind === 'plan' ? this.standing.money : '';
   }
 
+  /** Of the plan before, until there are those of the new one. */
   get counts(): Counts | undefined {
-    if (!this.results) return undefined;
+    const results = this.results ?? this.before;
+    if (!results) return undefined;
     const counts = { putRight: 0, lookAt: 0, holds: 0 };
-    for (const { verdict } of this.results.checks) counts[verdict]++;
+    for (const { verdict } of results.checks) counts[verdict]++;
     return counts;
   }
 
   /** What keeps styles from being built, or the tables from being read. */
   get problems(): readonly Problem[] {
+    if (this.slips) return this.slips;
     if (this.standing.kind === 'slips') {
       const { checks, problems } = this.standing;
       return checks?.flatMap((check) => (check.kind === 'problem' ? [check.problem] : [])) ?? problems;
@@ -255,13 +260,21 @@ export class Watched {
     this.before = this.results ?? this.before;
     this.results = undefined;
     const standing = stand(this.tables, this.host.name);
+    this.slips = undefined;
     if (standing.kind === 'plan') {
       await this.workOut(standing, turn);
       return;
     }
-    this.standing = standing;
-    this.before = this.working = undefined;
-    this.show({});
+    this.working = undefined;
+    if (standing.kind === 'slips' && this.sound) {
+      // Slips are told at once; what can be built without them is shown once that is known.
+      this.slips = standing.problems;
+      this.tell();
+    } else {
+      this.standing = standing;
+      this.before = undefined;
+      this.show({});
+    }
     if (standing.kind === 'slips') await this.findOthers(standing, turn);
   }
 
@@ -278,6 +291,7 @@ export class Watched {
       ...standing,
       checks: [...standing.plan.checksBeside(standing.problems), ...notRead(this.places)],
     };
+    this.slips = this.before = undefined;
     this.show({});
   }
 

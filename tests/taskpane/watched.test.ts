@@ -145,7 +145,8 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     expect(watched.problems[0]?.inWords(watched.where)).toMatch(/^Lasts, D4, Bottom length: "long"/);
     expect(watched.cellAt({ table: 'Lasts', row: 1, heading: 'Bottom length' })).toBe('Lasts, D4');
     // Styles on other lasts are built all the same.
-    await until(() => watched.bottom);
+    await until(() => watched.standing.kind === 'slips');
+    expect(watched.bottom).toBeDefined();
     const code = workbook.cells.get('Lasts')?.[1]?.[0];
     expect(watched.runs.filter(({ last }) => last.code === code)).toEqual([]);
     expect(watched.results).toBeUndefined();
@@ -183,6 +184,37 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     await until(() => watched.results);
     expect(watched.results?.orders.length).toBe(first?.orders.length);
     expect(watched.before).toBeUndefined();
+  });
+
+  it('keeps what stood while new results are worked out: counts, problems and what is shown', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const row = workbook.cells.get('Pairage')!.findIndex(([style]) => style === 'Fennel');
+    await workbook.select('Pairage', row, 0);
+    await until(() => watched.shown?.style === 'Fennel');
+    const { shown } = watched;
+    const seen: string[] = [];
+    watched.onChange(() => {
+      const { counts, problems } = watched;
+      seen.push(
+        `${counts ? 'counts' : '-'} ${problems.length} ${JSON.stringify(watched.shown) === JSON.stringify(shown)}`,
+      );
+    });
+    const first = watched.results;
+    workbook.enter('Pairage', 1, 4, 9);
+    await until(() => watched.results && watched.results !== first);
+    expect(new Set(seen)).toEqual(new Set(['counts 0 true']));
+    // A slip is told at once, and what can be built stays while it is found out what goes without it.
+    seen.length = 0;
+    const before = workbook.cells.get('Lasts')![1]![3];
+    workbook.enter('Lasts', 1, 3, 'long');
+    await until(() => watched.problems.length > 0);
+    expect(watched.standing.kind).toBe('plan');
+    await until(() => watched.standing.kind === 'slips');
+    expect(seen[0]).toMatch(/^counts [1-9]\d* true$/);
+    expect(seen.filter((one) => one.includes(' 0 '))).toEqual([]);
+    workbook.enter('Lasts', 1, 3, before);
+    await until(() => watched.results && watched.problems.length === 0);
   });
 
   it('says why where the workbook cannot be read, and reads it when asked again', async () => {
