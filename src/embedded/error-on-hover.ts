@@ -18,7 +18,7 @@ export function showErrorsOnHover(injector: Injector, host: GridHost): void {
     const sheet = workbook?.getSheetBySheetId(subUnitId);
     if (!sheet) return undefined;
     const problem = host.problemAt(sheet, row, col);
-    return problem === undefined ? undefined : { code: String(sheet.getCell(row, col)?.v ?? ''), problem };
+    return problem === undefined ? undefined : { code: String(sheet.getCellRaw(row, col)?.v ?? ''), problem };
   };
 
   let shown: { readonly location: ISheetLocationBase; readonly problem: string } | undefined;

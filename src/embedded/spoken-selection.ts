@@ -1,5 +1,6 @@
 import type { GridHost } from '../host/grid/grid-host';
 import type { Selection } from '../host/host';
+import { plannedResult } from '../workbook/planned-results';
 
 /** What is said of a selection: its address, what the cell shows, and what is wrong with it. */
 export function selectionInWords({ address, rows, columns, text, formula, problem }: Selection): string {
@@ -17,8 +18,9 @@ export function speakSelection(host: GridHost, said: HTMLElement, line: HTMLElem
     said.textContent = selection ? selectionInWords(selection) : '';
     line.hidden = selection?.problem === undefined;
     if (!selection || selection.problem === undefined) return;
-    const code = document.createElement('b');
-    code.textContent = `${selection.address} ${selection.text}`;
-    line.replaceChildren(code, selection.problem);
+    // A table says in its own cell why it is not there.
+    const code = plannedResult(selection.formula) ? undefined : document.createElement('b');
+    if (code) code.textContent = `${selection.address} ${selection.text}`;
+    line.replaceChildren(...(code ? [code] : []), selection.problem);
   });
 }

@@ -25,6 +25,7 @@ import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
 import { markTabs } from './tab-marks';
 import { offerTableView } from './table-view';
+import { tellWhyInCells } from './why-in-cells';
 
 /** Stands before the name of each custom function, as the manifest has it for the office suite. */
 const namespace = 'SOLEBENCH';
@@ -99,6 +100,7 @@ function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet
   followTheme(element('theme', HTMLButtonElement), recolour);
   pasteUnstyled();
   showErrorsOnHover(injector, host);
+  tellWhyInCells(injector, host);
   speakSelection(host, element('said'), element('problem'));
   offerTableView(injector, host, element('as-table'), element('readable', HTMLDialogElement));
   goRound([

@@ -1,5 +1,6 @@
 import { CellValueType, type ICellData, type IRange, type Nullable, type Worksheet } from '@univerjs/core';
 import type { FormulaDataModel } from '@univerjs/engine-formula';
+import { problemOf } from '../problems';
 
 export type CellValue = string | number | boolean | null;
 
@@ -20,6 +21,9 @@ export class SheetCells {
 
   /** What the cell shows in its number format. */
   text(row: number, column: number): string {
+    const code = this.sheet.getCellRaw(row, column)?.v;
+    // For the eye, a sentence may stand in its place.
+    if (typeof code === 'string' && problemOf(code) !== undefined) return code;
     const shown = this.sheet.getCell(row, column);
     if (shown?.p) return String(this.value(row, column) ?? '');
     if (shown?.t === CellValueType.BOOLEAN) return shown.v ? 'TRUE' : 'FALSE';
