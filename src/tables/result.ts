@@ -11,7 +11,7 @@ export interface ResultColumn<T> {
   readonly width: number;
   readonly align: 'left' | 'right';
   /** Whether what is too long for its width goes on in further lines. */
-  readonly wraps?: boolean;
+  readonly wraps?: Wraps;
   /** What stands in the cell; undefined is blank. @param where words for places that it names */
   cell(line: T, where: PlaceWords): string | number | undefined;
   /** What stands in the sum row. */
@@ -26,6 +26,12 @@ export interface ResultTable<T> {
   readonly columns: readonly ResultColumn<T>[];
 }
 
+/**
+ * Everywhere, or only where rows become as high as their words by themselves; elsewhere those of a last column go on over
+ * the blank cells beside it.
+ */
+export type Wraps = boolean | 'where rows follow';
+
 /** Stands in units for the sheet's own money. */
 export const MONEY = '¤';
 
@@ -33,7 +39,7 @@ interface ColumnLook {
   readonly unit?: string;
   readonly width?: number;
   readonly format?: string;
-  readonly wraps?: boolean;
+  readonly wraps?: Wraps;
 }
 
 export function words<T>(

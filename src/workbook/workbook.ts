@@ -50,8 +50,8 @@ export interface ResultPlan {
   readonly columns: readonly {
     readonly format?: string;
     readonly align: 'left' | 'right';
-    /** Whether what stands in it goes on in further lines of its row. */
-    readonly wraps?: boolean;
+    /** Whether what stands in it goes on in further lines of its row, everywhere or where rows grow by themselves. */
+    readonly wraps?: boolean | 'where rows follow';
   }[];
   /** Whether the last filled row is a sum. */
   readonly total?: boolean;

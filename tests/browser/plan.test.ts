@@ -131,6 +131,31 @@ describe('the plan in the page', () => {
       await page.keyboard.press('Control+z');
     });
 
+    it('gives a check as many lines as what to do about it needs, beside names that are not cut', async () => {
+      const { page } = opened();
+      await show(page, 'Checks');
+      const rows = () =>
+        page.evaluate(() => {
+          const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet();
+          const pen = document.createElement('canvas').getContext('2d')!;
+          pen.font = "13px 'Segoe UI', 'Helvetica Neue', Arial, 'Liberation Sans', sans-serif";
+          return Array.from({ length: 60 }, (_, i) => {
+            const [name, say] = [1, 5].map((column) => String(sheet.getRange(3 + i, column).getValue() ?? '')) as [
+              string,
+              string,
+            ];
+            // With 6 px of room at both sides.
+            const beyond = pen.measureText(name).width + 12 - sheet.getColumnWidth(1);
+            const lines = Math.ceil(pen.measureText(say).width / (sheet.getColumnWidth(5) - 12));
+            return { name, beyond, lines, height: sheet.getRowHeight(3 + i) };
+          });
+        });
+      await expect.poll(async () => Math.max(...(await rows()).map(({ lines }) => lines))).toBeGreaterThan(2);
+      expect((await rows()).filter(({ beyond }) => beyond > 0)).toEqual([]);
+      const cutOff = async () => (await rows()).filter(({ lines, height }) => height < 13 * lines);
+      await expect.poll(cutOff, { timeout: 20_000 }).toEqual([]);
+    });
+
     it('shows a slip with its sentence in every table that needs the cell, and recovers when it is put right', async () => {
       const { page } = opened();
       const sheet = new Sheet(page);
@@ -146,6 +171,12 @@ describe('the plan in the page', () => {
       );
       await show(page, 'Cutting');
       await sheet.shows('A3', /#VALUE!.*Heel height/);
+      // For the eye the sentence stands in the cell itself, and below the sheet without a code.
+      const seen = await page.evaluate(
+        () => window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet().getSheet().getCell(2, 0)?.v,
+      );
+      expect(seen).toMatch(/^⊠ Lasts, [A-Z]+\d+, Heel height: "high" is not a number/);
+      expect(await page.locator('#problem').textContent()).toBe(String(seen).replace('⊠ ', ''));
       await show(page, cell.sheet);
       await sheet.enter(cellAddress(cell.row, cell.column), '45');
       await show(page, 'Pieces');

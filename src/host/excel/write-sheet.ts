@@ -128,7 +128,8 @@ function prepareResult(sheet: Excel.Worksheet, { area, columns, total = false }:
   columns.forEach(({ format, align, wraps }, at) => {
     const column = { column: area.column + at, columns: 1 };
     alignTo(rangeOf(sheet, { ...area, ...column }), align);
-    if (wraps) rangeOf(sheet, { ...body, ...column }).format.wrapText = true;
+    // Rows of the suite do not grow with what a formula spills.
+    if (wraps === true) rangeOf(sheet, { ...body, ...column }).format.wrapText = true;
     if (format !== undefined) rangeOf(sheet, { ...body, ...column }).numberFormat = [[formatCode(format)]];
   });
   const across = (row: number) => {

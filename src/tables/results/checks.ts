@@ -9,10 +9,13 @@ export const checksTable: ResultTable<Check> = {
   meaning: 'What to put right, what to look at and what holds',
   columns: [
     words('Subject', ({ subject }) => subject),
-    words('Check', (check) => checkInWords(check).check, { width: 130 }),
+    words('Check', (check) => checkInWords(check).check, { width: 184 }),
     figure('Found', (check) => checkInWords(check).found, { format: '0.0' }),
     figure('Wanted', (check) => checkInWords(check).wanted, { format: '0.0' }),
     words('Result', ({ verdict }) => VERDICT_WORDS[verdict], { width: 84 }),
-    words('What to do', (check, where) => checkInWords(check, { where }).say, { width: 130 }),
+    words('What to do', (check, where) => checkInWords(check, { where }).say, {
+      width: 480,
+      wraps: 'where rows follow',
+    }),
   ],
 };
