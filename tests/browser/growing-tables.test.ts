@@ -91,10 +91,15 @@ describe('tables in the page', () => {
     const opened = openedOnce(open);
 
     it('show every tab in the width of a usual screen', async () => {
-      const { page } = opened();
-      const strip = (await page.locator('[data-u-comp="slide-tab-bar"]').boundingBox())!;
+      const { page, sheet } = opened();
       const tabs = await page.locator('[data-u-comp="slide-tab-item"]').all();
       expect(tabs.length).toBeGreaterThan(12);
+      // What is told of several cells that are selected takes no room from them either.
+      await sheet.select('A8:H8');
+      const count = (await page.getByText('Count: 7', { exact: true }).boundingBox())!;
+      const strip = (await page.locator('[data-u-comp="slide-tab-bar"]').boundingBox())!;
+      expect(count.x).toBeGreaterThan(strip.x + strip.width);
+      expect(count.y + count.height).toBeLessThanOrEqual(900);
       for (const tab of tabs) {
         const box = (await tab.boundingBox())!;
         expect(box.x + box.width, await tab.innerText()).toBeLessThanOrEqual(strip.x + strip.width);
@@ -191,6 +196,40 @@ describe('tables in the page', () => {
       await page.evaluate(() =>
         window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
       );
+    });
+
+    it('offer to carry a renamed style through wherever the pane is, and an example keeps its pairs with it', async () => {
+      const { page, sheet } = opened();
+      const activate = (name: string) =>
+        page.evaluate(
+          (one) => window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName(one)!.activate(),
+          name,
+        );
+      const pane = page.locator('#pane');
+      const view = () => pane.locator('#view').evaluate((part) => part.getBoundingClientRect().top);
+      await activate('Styles');
+      await sheet.enter('A4', 'Betony');
+      const offer = pane.locator('.offer');
+      await offer.getByText('“Example” is no longer in Styles; 1 cell names it.').waitFor();
+      // Nothing that is read moves when it goes, and it comes back in no other view.
+      await pane.getByText('Styles, B4, Last: it is blank', { exact: false }).first().waitFor();
+      const top = await view();
+      await offer.getByRole('button', { name: 'Not now' }).click();
+      await offer.waitFor({ state: 'detached' });
+      expect(await view()).toBe(top);
+      await page.keyboard.press('Control+z');
+      await pane.getByText('Styles, B4, Last: it is blank', { exact: false }).first().waitFor({ state: 'detached' });
+      await sheet.enter('A4', 'Betony');
+      await pane.getByRole('tab', { name: 'Run', exact: true }).click();
+      await offer.getByRole('button', { name: 'Write “Betony” wherever “Example” stands' }).click();
+      await pane.getByText('“Betony” is in one cell now in place of “Example”. Undo takes it back.').waitFor();
+      const pairs = async () => (await block(page, 'Pairage')).cells[1]!.slice(0, 8);
+      expect(await pairs()).toEqual(['Betony', 'Name', 46552, null, 1, 2, 2, 1]);
+      for (let undone = 0; undone < 2; undone++) await page.keyboard.press('Control+z');
+      await expect.poll(pairs).toEqual(['Example', 'Name', 46552, null, 1, 2, 2, 1]);
+      await offer.waitFor({ state: 'detached' });
+      await pane.getByRole('tab', { name: 'Build' }).click();
+      await activate('Run');
     });
 
     it('have the look of sizes in columns inserted beside the day due, and answers keep theirs', async () => {
@@ -319,6 +358,27 @@ describe('tables in the page', () => {
       }
       const cost = (await spilled(page, 'Cost', 3, 11, 3)) as unknown[][];
       expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
+    });
+
+    it('say what grey rows are for as long as one is left, and again after undo', async () => {
+      const { page, sheet } = opened();
+      const note = async () => ((await spilled(page, 'Run', 1, 1, 1)) as unknown[][])[0]![0];
+      const rates = (await block(page, 'Costs and times')).place;
+      const empty = (row: number) =>
+        page.evaluate(
+          ([name, at]) => {
+            const sheets = window.workbench.spreadsheet.api.getActiveWorkbook()!;
+            sheets.getSheetByName(name)!.getRange(at, 0, 1, 5).clearContent();
+          },
+          [rates.sheet, row] as const,
+        );
+      for (const row of [1, 2, 4]) await empty(rates.row + row);
+      await expect.poll(note).toMatch(/^Grey rows are examples.*□ yours to fill in/);
+      await empty(rates.row + 3);
+      await expect.poll(note, { timeout: 30_000 }).toMatch(/^□ yours to fill in/);
+      await sheet.select('A1');
+      for (let undone = 0; undone < 4; undone++) await page.keyboard.press('Control+z');
+      await expect.poll(note, { timeout: 30_000 }).toMatch(/^Grey rows are examples/);
     });
 
     it('tell what is typed where no sum counts it', async () => {
