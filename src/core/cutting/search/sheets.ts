@@ -15,9 +15,14 @@ import { Overlaps } from './overlaps';
 import { type TurnedOutline, inTurns } from './turned-outline';
 import { Space } from './space';
 
-/** So many shapes, kinds times turns, are prepared at most where pieces may lie any way: each two of them cost. */
+/** So many shapes, kinds times turns, are prepared at most where pieces may lie many ways: each two of them cost. */
 const MOST_SHAPES = 128;
 const TURNS = [12, 8, 4];
+/** Turns where pieces may lie within an angle, as shares of it; each of them end for end too. */
+const WITHIN = [
+  [0, 1, -1, 0.5, -0.5],
+  [0, 1, -1],
+];
 
 /** How far the outline that the search lays may reach beyond the piece, mm: fewer corners, faster tests. */
 const COARSENESS = 0.3;
@@ -219,8 +224,10 @@ function further(way: Way, known: number, kinds: number): readonly number[] {
       if (count) return Array.from({ length: count }, (_, i) => (i * 360) / count);
       return known > 0 ? [] : [0, 90];
     }
-    case 'within':
-      return [0, way.degrees, -way.degrees, way.degrees / 2, -way.degrees / 2];
+    case 'within': {
+      const shares = WITHIN.find(({ length }) => 2 * length * kinds <= MOST_SHAPES) ?? [0];
+      return shares.map((share) => share * way.degrees);
+    }
     default:
       return [0];
   }

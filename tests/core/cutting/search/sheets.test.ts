@@ -4,7 +4,7 @@ import { Sheets, turnsFor } from '../../../../src/core/cutting/search/sheets';
 import type { Layout, Placements } from '../../../../src/core/cutting/sheet/layout';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { FORMAT, SHEET } from '../natural/hide';
-import { soleLike } from '../outlines';
+import { rectangle, soleLike } from '../outlines';
 
 const pieces = [250, 220].map((length, i) => ({
   key: `sole ${i}`,
@@ -98,5 +98,19 @@ describe('turnsFor', () => {
     expect(of({ kind: 'within', degrees: 10 }, 0)).toEqual([0, 5, 10, 170, 175, 180, 185, 190, 350, 355]);
     expect(of({ kind: 'any' }, 7)).toContain(187);
     expect(of({ kind: 'any' }, 7)).toHaveLength(14);
+  });
+
+  it('gives fewer within an angle the more outlines there are: every two of them in each turn are prepared', () => {
+    const of = (outlines: number) => {
+      const many = Array.from({ length: outlines }, (_, i) => ({
+        ...pieces[0]!,
+        ring: rectangle(50 + i, 30),
+        way: { kind: 'within', degrees: 10 } as const,
+      }));
+      return turnsFor(many, { offcuts: [], sheets: [] })[0]!;
+    };
+    expect(of(12)).toHaveLength(10);
+    expect(of(21)).toEqual([0, 10, 170, 180, 190, 350]);
+    expect(of(22)).toEqual([0, 180]);
   });
 });
