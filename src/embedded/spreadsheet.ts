@@ -30,7 +30,6 @@ import { fillSums } from '../host/grid/fill-sums';
 import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
 import { noteRowsAtOnce } from '../host/grid/row-index';
-import { ruleRowsBelow, ruleRowsPasted } from '../host/grid/rows-below';
 import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
@@ -92,11 +91,13 @@ const greys = {
  * @param container the element's id
  * @param data the workbook that it begins with
  * @param failed is told where the grid could not do what it was to do later
+ * @param withAll whether nothing is worked out until every formula is to be
  */
 export function createSpreadsheet(
   container: string,
   data: IWorkbookData,
   failed: (error: unknown) => void,
+  withAll: boolean,
 ): Spreadsheet {
   widenSelectionOutline();
   letListsFollow();
@@ -119,13 +120,12 @@ export function createSpreadsheet(
   showWithoutDelay(injector, data.id, failed);
   keepSpilledValues(injector);
   prepareCellsOnce(injector);
-  beginCalculationsSoon(injector, failed);
+  beginCalculationsSoon(injector, failed, withAll);
   noteDependenciesOnce(injector);
   lookAfterSpills(injector);
   fitSpilledRows(injector);
   lookOfExamples(injector);
   emptyRestOfExamples(injector);
-  ruleRowsBelow(injector);
   fillSums(injector);
   daysAsTyped(injector);
   numbersAsTyped(injector);
@@ -140,7 +140,6 @@ export function createSpreadsheet(
       api.customizeRowHeader(header);
       daysAsPasted(injector);
       pasteIntoTables(injector);
-      ruleRowsPasted(injector);
     });
   return {
     injector,

@@ -9,6 +9,7 @@ import { pasteUnstyled } from './clipboard';
 import { bindFunctions } from './custom-functions/bind';
 import type { Metadata } from './custom-functions/metadata';
 import type { StandIn } from './custom-functions/stand-in';
+import { holdDrawing } from './drawing-held';
 import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
 import { mendSemantics } from './grid-semantics';
@@ -49,7 +50,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   const [metadata, entry] = await Promise.all([readMetadata(), entering]);
   stage('Laying out the sheet');
   const { associated } = (globalThis as unknown as { CustomFunctions: StandIn }).CustomFunctions;
-  const spreadsheet = createSpreadsheet('grid', entry.workbook, tellFault);
+  const spreadsheet = createSpreadsheet('grid', entry.workbook, tellFault, entry.fresh);
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
   const host = new GridHost(injector, functions.messageAt);
@@ -79,7 +80,8 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   };
   if (entry.fresh) {
     stage('Working out the workbook');
-    await workOut();
+    const draw = holdDrawing(injector);
+    await workOut().finally(draw);
     uncover();
   } else {
     // Its last values can be seen while it is worked out anew.

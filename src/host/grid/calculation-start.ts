@@ -6,6 +6,7 @@ import {
   SetFormulaCalculationResultMutation,
   SetFormulaCalculationStartMutation,
   SetFormulaCalculationStopMutation,
+  SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { TriggerCalculationController } from '@univerjs/sheets-formula';
 
@@ -30,9 +31,10 @@ const MOVES_CELLS = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove
 /**
  * Lets the grid work changes out sooner than after the tenth of a second that it always waits.
  * @param failed is told where a calculation could not begin
+ * @param withAll whether nothing is worked out until every formula is to be: what lists offer would be, by itself
  * @throws Error where the grid begins calculations otherwise than the version that this was written for
  */
-export function beginCalculationsSoon(injector: Injector, failed: (error: unknown) => void): void {
+export function beginCalculationsSoon(injector: Injector, failed: (error: unknown) => void, withAll = false): void {
   const commands = injector.get(ICommandService);
   const watched = injector.get(IActiveDirtyManagerService);
   const trigger = injector.get(TriggerCalculationController) as unknown as Trigger;
@@ -40,7 +42,7 @@ export function beginCalculationsSoon(injector: Injector, failed: (error: unknow
   if (methods.some((method) => typeof method !== 'function') || !Array.isArray(trigger._waitingCommandQueue)) {
     throw new Error('The grid begins calculations otherwise than it did.');
   }
-  const calculations = new Calculations(commands, trigger, failed);
+  const calculations = new Calculations(commands, trigger, failed, withAll);
   commands.beforeCommandExecuted((command) => calculations.before(command));
   commands.onCommandExecuted((command) => {
     calculations.after(command);
@@ -65,6 +67,8 @@ class Calculations {
     private readonly commands: ICommandService,
     private readonly trigger: Trigger,
     private readonly failed: (error: unknown) => void,
+    /** Whether none begins yet. */
+    private held: boolean,
   ) {
     this.clock = trigger._setTimeoutKey;
   }
@@ -82,6 +86,7 @@ class Calculations {
 
   /** Follows when calculations begin and end. */
   after({ id, params }: Readonly<ICommandInfo>): void {
+    if (id === SetTriggerFormulaCalculationStartMutation.id && isOfAll(params)) this.held = false;
     if (id === SetFormulaCalculationStartMutation.id) {
       this.begun = performance.now();
       this.running = true;
@@ -101,7 +106,7 @@ class Calculations {
     const { trigger } = this;
     if (trigger._setTimeoutKey === this.clock) return;
     clearTimeout(trigger._setTimeoutKey);
-    trigger._setTimeoutKey = this.clock = setTimeout(() => this.begin(), this.wait);
+    trigger._setTimeoutKey = this.clock = this.held ? -1 : setTimeout(() => this.begin(), this.wait);
   }
 
   private begin(): void {
@@ -143,4 +148,9 @@ class Calculations {
     const state = (params as { readonly functionsExecutedState?: unknown } | undefined)?.functionsExecutedState;
     return state !== undefined && (this.stopping || state !== FormulaExecutedStateType.STOP_EXECUTION);
   }
+}
+
+/** Whether every formula is to be worked out, whatever has changed. */
+function isOfAll(params: unknown): boolean {
+  return (params as { readonly forceCalculation?: unknown } | undefined)?.forceCalculation === true;
 }

@@ -8,6 +8,7 @@ const start = 'formula.mutation.set-formula-calculation-start';
 const stop = 'formula.mutation.set-formula-calculation-stop';
 const result = 'formula.mutation.set-formula-calculation-result';
 const notification = 'formula.mutation.set-formula-calculation-notification';
+const asked = 'formula.mutation.set-trigger-formula-calculation-start';
 const values = 'sheet.mutation.set-range-values';
 
 /** The grid's trigger as far as it is used, with its own wait of 100 ms. */
@@ -39,6 +40,10 @@ describe('calculations that begin soon', () => {
   let executed: { readonly id: string; readonly params: { readonly changed?: readonly string[] } }[];
   let tell: CommandListener;
   let warn: CommandListener;
+  let injector: Injector;
+  const failed = (error: unknown) => {
+    throw error;
+  };
 
   beforeEach(() => {
     vi.useFakeTimers();
@@ -63,9 +68,8 @@ describe('calculations that begin soon', () => {
         },
       ],
     ]);
-    beginCalculationsSoon({ get: (token: unknown) => services.get(token) } as unknown as Injector, (error) => {
-      throw error;
-    });
+    injector = { get: (token: unknown) => services.get(token) } as unknown as Injector;
+    beginCalculationsSoon(injector, failed);
   });
   afterEach(() => void vi.useRealTimers());
 
@@ -92,6 +96,22 @@ describe('calculations that begin soon', () => {
     vi.advanceTimersByTime(1000);
     expect(trigger.begunItself).toBe(0);
     expect(trigger._waitingCommandQueue).toEqual([]);
+  });
+
+  it('begins none before all is to be worked out, where that is asked for, and what has changed till then with it', () => {
+    beginCalculationsSoon(injector, failed, true);
+    change('a list');
+    vi.advanceTimersByTime(5000);
+    expect(executed).toEqual([]);
+    expect(trigger.begunItself).toBe(0);
+    tell({ id: asked, params: { forceCalculation: false }, type: CommandType.MUTATION });
+    change('another list');
+    vi.advanceTimersByTime(5000);
+    expect(executed).toEqual([]);
+    tell({ id: asked, params: { forceCalculation: true }, type: CommandType.MUTATION });
+    change('all');
+    vi.advanceTimersByTime(20);
+    expect(executed).toEqual([{ id: start, params: { changed: ['a list', 'another list', 'all'] } }]);
   });
 
   it('waits longer where the last calculation took long, up to half a second', () => {
