@@ -80,15 +80,16 @@ export async function edit(): Promise<Findings> {
       line('edit: the new total of pairs', times.pairs, times.loops, LOOPS.edit),
       line('edit: what it costs', times.cost, times.loops, LOOPS.edit),
     ];
-    const [first = NaN] = heap;
-    const growth = Math.max(...heap) / first;
+    const first = heap[0]?.bytes ?? NaN;
+    const growth = Math.max(...heap.map(({ bytes }) => bytes)) / first;
     return {
       lines: [
         { what: 'reference loop', seconds: rounded(median(times.loops) / 1000, 4), 'reference loops': 1 },
         ...lines,
-        ...heap.map((bytes, turn) => ({
+        ...heap.map(({ bytes, code }, turn) => ({
           what: `heap after ${(turn + 1) * TURN} edits`,
           MB: rounded(bytes / 1e6, 2),
+          ...(code !== undefined && { 'compiled code, MB': rounded(code / 1e6, 2) }),
           'over the first': rounded(bytes / first, 3),
           ...(turn === heap.length - 1 && { 'at most': HEAP }),
         })),
@@ -195,11 +196,18 @@ async function timesOfEdits(page: Page, wanted: readonly RunLabels[]) {
   return times;
 }
 
-/** What lives on the heap after each turn of edits, bytes: cell after cell is raised, by more each turn, and set back. */
-async function heapOverEdits(page: Page): Promise<readonly number[]> {
+/** What lives on the heap, bytes. */
+interface Heap {
+  readonly bytes: number;
+  /** What of it the engine has made of functions that run often: it goes on with that for hundreds of edits. */
+  readonly code?: number;
+}
+
+/** What lives on the heap after each turn of edits: cell after cell is raised, by more each turn, and set back. */
+async function heapOverEdits(page: Page): Promise<readonly Heap[]> {
   const sheet = new Sheet(page);
   const session = await page.context().newCDPSession(page);
-  const sizes: number[] = [];
+  const sizes: Heap[] = [];
   const cells = pairsCells().slice(0, TURN / 2);
   let total = pairsCells().reduce((sum, { value }) => sum + value, 0);
   const enter = async (address: string, value: number) => {
@@ -217,7 +225,8 @@ async function heapOverEdits(page: Page): Promise<readonly number[]> {
       await enter(address, value);
     }
     await page.waitForTimeout(2000);
-    sizes.push(await heapOf(session));
+    const bytes = await heapOf(session);
+    sizes.push({ bytes, ...((turn === 1 || turn === TURNS) && { code: await compiledCode(session) }) });
   }
   return sizes;
 }
@@ -241,4 +250,29 @@ function pairsCells(): readonly { readonly address: string; readonly value: numb
 async function heapOf(session: CDPSession): Promise<number> {
   await session.send('HeapProfiler.collectGarbage');
   return (await session.send('Runtime.getHeapUsage')).usedSize;
+}
+
+/** What of the heap is compiled code, bytes, by a snapshot of it. */
+async function compiledCode(session: CDPSession): Promise<number> {
+  const parts: string[] = [];
+  const take = ({ chunk }: { readonly chunk: string }) => void parts.push(chunk);
+  session.on('HeapProfiler.addHeapSnapshotChunk', take);
+  await session.send('HeapProfiler.takeHeapSnapshot', { reportProgress: false });
+  session.off('HeapProfiler.addHeapSnapshotChunk', take);
+  const { snapshot, nodes } = JSON.parse(parts.join('')) as HeapSnapshot;
+  const { node_fields: fields, node_types: types } = snapshot.meta;
+  const [type, size, code] = [fields.indexOf('type'), fields.indexOf('self_size'), types[0].indexOf('code')];
+  let bytes = 0;
+  for (let at = 0; at < nodes.length; at += fields.length) {
+    if (nodes[at + type] === code) bytes += nodes[at + size] ?? 0;
+  }
+  return bytes;
+}
+
+/** What of a snapshot is read: a row of numbers for each object, one number for each field. */
+interface HeapSnapshot {
+  readonly snapshot: {
+    readonly meta: { readonly node_fields: readonly string[]; readonly node_types: readonly [readonly string[]] };
+  };
+  readonly nodes: readonly number[];
 }
