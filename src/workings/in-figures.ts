@@ -1,4 +1,5 @@
-import type { Given, WorkedStep, Working } from './working';
+import { dayInWords } from '../tables/day';
+import { DAY, type Given, type WorkedStep, type Working } from './working';
 
 /** A symbol within a formula: one letter, with a figure or letter below it. */
 const SYMBOL = /[A-Za-zα-ωΑ-Ω][₀-₉ₐ-ₜ]*(?![A-Za-zα-ωΑ-Ω])/gu;
@@ -39,8 +40,9 @@ export function inFigures({ given, steps }: Working): readonly StepInFigures[] {
   });
 }
 
-/** A figure with its unit, as people write it. */
+/** A figure with its unit, as people write it; a day as a date. */
 export function measure(value: number | string, unit: string | undefined): string {
+  if (unit === DAY && typeof value === 'number') return dayInWords(value);
   const text = typeof value === 'number' ? figure(value) : value;
   return unit === undefined ? text : `${text}${unit === '°' || unit === '%' ? '' : ' '}${unit}`;
 }
@@ -55,6 +57,7 @@ function withNumbers(formula: string, known: ReadonlyMap<string, Given | WorkedS
   return formula.replace(SYMBOL, (symbol, at: number) => {
     const one = kept.some(([from, to]) => at >= from && at < to) ? undefined : known.get(symbol);
     if (!one || typeof one.value !== 'number') return symbol;
+    if (one.unit === DAY) return dayInWords(one.value);
     const shown = `${figure(one.value)}${one.unit === '°' ? '°' : ''}`;
     return one.value < 0 ? `(${shown})` : shown;
   });

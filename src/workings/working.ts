@@ -1,5 +1,8 @@
 import type { Cell } from '../tables/cell';
 
+/** Unit of a day as a spreadsheet counts days: it is shown as a date. */
+export const DAY = 'date';
+
 /** Where a working's number was given. */
 export interface From {
   /** Name of the function's argument. */

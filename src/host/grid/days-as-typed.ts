@@ -6,14 +6,24 @@ import {
   toDisposable,
   type Worksheet,
 } from '@univerjs/core';
-import { AFTER_CELL_EDIT, SetRangeValuesMutation, SheetInterceptorService } from '@univerjs/sheets';
+import {
+  AFTER_CELL_EDIT,
+  SetRangeValuesMutation,
+  SetRangeValuesUndoMutationFactory,
+  SheetInterceptorService,
+} from '@univerjs/sheets';
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
 import { isoOf } from '../../core/calendar';
+import { numberMeant } from '../../tables/cell';
 import { type Day, dayIn, yearOfMost } from '../../tables/day';
+import { INPUT_TABLES } from '../../tables/input-tables';
 import { pairageOn, sheetOf, through } from './pairage-on-sheet';
+import { columnOf } from './tables-on-sheet';
 
 /** Before the grid makes a day of what was typed, which would take a day without a year for one of this year. */
 const priority = 1000;
+/** How a day is shown. */
+const DATE = 'd mmm yyyy';
 
 /** Takes a day that is typed under Due for one of the run's year where it has none, and whichever way it is written. */
 export function daysAsTyped(injector: Injector): IDisposable {
@@ -32,16 +42,24 @@ export function daysAsTyped(injector: Injector): IDisposable {
   return toDisposable(intercepted);
 }
 
-/** The same for days pasted from elsewhere, of which the grid takes the first number for the month, points or no. */
+/**
+ * The same for days pasted from elsewhere, of which the grid takes the first number for the month, points or no; and a day of
+ * start that is pasted into Costs and times is shown as a day, not as the number that a spreadsheet counts it by.
+ */
 export function daysAsPasted(injector: Injector): IDisposable {
   return injector.get(ISheetClipboardService).addClipboardHook({
     id: 'days-as-pasted',
     // After the grid has put in what was pasted.
     priority,
     onPasteCells: (from, to, cells) =>
-      from ? nothing : pasted(injector, to, (row, column) => cells.getValue(row, column)?.v),
-    onPastePlainText: (to, text) => pasted(injector, to, (row, column) => (row + column === 0 ? text : undefined)),
+      from ? nothing : allPasted(injector, to, (row, column) => cells.getValue(row, column)?.v),
+    onPastePlainText: (to, text) => allPasted(injector, to, (row, column) => (row + column === 0 ? text : undefined)),
   });
+}
+
+function allPasted(injector: Injector, to: Pasted, text: (row: number, column: number) => unknown) {
+  const [due, values] = [pasted(injector, to, text), valuesPasted(injector, to, text)];
+  return { redos: [...due.redos, ...values.redos], undos: [...due.undos, ...values.undos] };
 }
 
 const nothing = { redos: [], undos: [] };
@@ -67,7 +85,7 @@ function pasted(
       const said = text(r, c);
       const day = typeof said === 'string' ? dayOf(said, row, column) : undefined;
       if (!day) return;
-      const s = { n: { pattern: sheet.getCellStyle(row, column)?.n?.pattern ?? 'd mmm yyyy' } };
+      const s = { n: { pattern: sheet.getCellStyle(row, column)?.n?.pattern ?? DATE } };
       const value =
         'day' in day ? { v: day.day, t: CellValueType.NUMBER } : { v: said as string, t: CellValueType.FORCE_STRING };
       (cellValue[row] ??= {})[column] = { ...value, s, p: null, f: null };
@@ -76,6 +94,44 @@ function pasted(
   if (Object.keys(cellValue).length === 0) return nothing;
   // What the grid takes back of its own by undo takes these back too.
   return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
+}
+
+/** Days, and numbers where days stood, under Value of Costs and times: there a cell's format follows what is pasted. */
+function valuesPasted(
+  injector: Injector,
+  { unitId, subUnitId, range }: Pasted,
+  text: (row: number, column: number) => unknown,
+) {
+  const sheet = sheetOf(injector, unitId, subUnitId);
+  const values = sheet && columnOf(injector, sheet, unitId, INPUT_TABLES.rates, 'value');
+  if (!values) return nothing;
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  range.rows.forEach((row, r) =>
+    range.cols.forEach((column, c) => {
+      const said = text(r, c);
+      if (typeof said !== 'string' || !values.has(row, column)) return;
+      const day = dayIn(said);
+      const pattern = sheet.getCellStyle(row, column)?.n?.pattern;
+      const cell = valueCell(day && 'day' in day ? day.day : numberMeant(said), day, pattern);
+      if (cell) (cellValue[row] ??= {})[column] = cell;
+    }),
+  );
+  if (Object.keys(cellValue).length === 0) return nothing;
+  const params = { unitId, subUnitId, cellValue };
+  const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
+  return {
+    redos: [{ id: SetRangeValuesMutation.id, params }],
+    undos: [{ id: SetRangeValuesMutation.id, params: undo }],
+  };
+}
+
+/** A day in a date's format, a number in a number's; undefined where the cell's format suits what is pasted already. */
+function valueCell(value: unknown, day: Day, pattern: string | undefined): ICellData | undefined {
+  if (typeof value !== 'number') return undefined;
+  const [isDay, dated] = [day !== undefined && 'day' in day, pattern?.includes('yy') ?? false];
+  if (!isDay && !dated) return undefined;
+  const n = { pattern: isDay ? (dated ? (pattern as string) : DATE) : (INPUT_TABLES.rates.columns.value.format ?? '') };
+  return { v: value, t: CellValueType.NUMBER, s: { n }, p: null, f: null };
 }
 
 /** Reads days under Due, of the year of most of those that stand in other rows; undefined where the sheet has no such column. */

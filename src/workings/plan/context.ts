@@ -10,7 +10,7 @@ import { columnsIn } from '../../tables/headings';
 import { headingOf, MONEY, type ResultTable } from '../../tables/result';
 import type { Columns } from '../../tables/schema';
 import { cells, optional } from '../arguments';
-import { type At, given, type Given, type WorkedStep, step, told, type Working } from '../working';
+import { DAY, type At, given, type Given, type WorkedStep, step, told, type Working } from '../working';
 
 /** The plan that a plan function answers from, with its tables as they were given. */
 export interface Context {
@@ -74,7 +74,7 @@ export function cellWorking<T>(
   const column = table.columns[at];
   const row = below - leftOut.length;
   if (!column || row <= 0) return undefined;
-  const unit = column.unit?.replace(MONEY, context.money || 'money').trim();
+  const unit = isDay(column) ? DAY : column.unit?.replace(MONEY, context.money || 'money').trim();
   const line = lines[row - 1];
   if (line === undefined) {
     const sum = row - 1 === lines.length ? column.total?.(lines, leftOut.length === 0) : undefined;
@@ -86,6 +86,10 @@ export function cellWorking<T>(
   if (value === undefined || value === '' || !found) return undefined;
   const { given: from = [], steps = [], symbol, what, formula, source = DERIVED } = found;
   return { given: distinct(from), steps: [...steps, step(symbol, what, formula, value, unit)], source };
+}
+
+function isDay({ format }: { readonly format?: string }): boolean {
+  return format?.includes('yyyy') ?? false;
 }
 
 /** Heading and unit of a result's column in one line; the money's sign stands in for its name. */
@@ -123,7 +127,8 @@ export function cell(
   const words =
     blank && value === undefined && fallback !== undefined ? `${column.heading}, blank: usual` : column.heading;
   // A share is written as in formulas, 0.8; a heading of such columns says per cent of 80 %.
-  const unit = typeof shown === 'number' && column.unit !== '%' ? column.unit : undefined;
+  const own = column.kind === 'date' ? DAY : column.unit;
+  const unit = typeof shown === 'number' && own !== '%' ? own : undefined;
   return given(symbol, words, shown, unit, { argument: table, row, column: column.heading });
 }
 
@@ -131,9 +136,8 @@ export function cell(
 export function rate(row: Rate | undefined, symbol?: string): readonly Given[] {
   if (!row) return [];
   const scope = row.scope === undefined ? '' : ` for ${row.scope}`;
-  return [
-    given(symbol, `${row.item}${scope}`, row.value, row.unit, { argument: 'rates', row: row.row, column: 'Value' }),
-  ];
+  const unit = row.unit === 'day of start' ? DAY : row.unit;
+  return [given(symbol, `${row.item}${scope}`, row.value, unit, { argument: 'rates', row: row.row, column: 'Value' })];
 }
 
 /** The pairs of a size as the rows of Pairage have them. */
