@@ -4,6 +4,7 @@ import type { InParts, PaperJob } from '../drawing/paper/chosen';
 import { layoutFiles } from '../drawing/paper/cutting-pages';
 import { type DocumentKind, DOCUMENTS } from '../drawing/paper/documents';
 import { pieceFiles } from '../drawing/paper/piece-files';
+import { besideSheets } from '../drawing/paper/beside-sheets';
 import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { writeDxf } from '../exchange/dxf';
 import { type PdfFonts, writePdf } from '../exchange/pdf';
@@ -46,7 +47,7 @@ export async function writeDocuments(documents: Documents, say: (sentence: strin
     const { money = '' } = job;
     const lists = shoppingList(job);
     writeWhole(join(out, 'shopping.csv'), shoppingCsv(lists, money, true));
-    writeWhole(join(out, 'shopping.txt'), `${shoppingText(lists, money, true)}\n`);
+    writeWhole(join(out, 'shopping.txt'), `${shoppingText(lists, money, true, besideSheets(job))}\n`);
   }
   if (kinds.includes(DRAWINGS)) writeDrawings(job, join(out, DRAWINGS), say);
 }

@@ -226,6 +226,7 @@ export function toStock(
     thickness,
     mouldedFace: mouldedFace === 'yes',
     ...(measured !== undefined && measured !== nominal && { soldThickness: nominal - faceLoss }),
+    ...(thickness !== nominal && { nominal }),
     ...(apart && { apart: { nominal, measured } }),
   };
   if (outline !== undefined) {

@@ -2,6 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { type PaperJob, TICKETS_FOR, type TicketsFor } from '../drawing/paper/chosen';
 import type { LabelGrid } from '../drawing/paper/label-grid';
+import { besideSheets } from '../drawing/paper/beside-sheets';
 import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { toSvg } from '../drawing/svg';
 import { shoppingCsv } from '../exchange/shopping-csv';
@@ -225,7 +226,7 @@ function shoppingActs(making: PaperMaking, job: PaperJob): TemplateResult {
   const { money = '', prices = true } = job;
   const copy = () =>
     void navigator.clipboard
-      .writeText(shoppingText(shoppingList(job), money, prices))
+      .writeText(shoppingText(shoppingList(job), money, prices, besideSheets(job)))
       .then(() => making.told('The shopping list is on the clipboard.'))
       .catch(() => making.told('The list may not be put on the clipboard here; save it instead.'));
   const save = () =>

@@ -21,6 +21,8 @@ export interface Stock {
   readonly thickness: number;
   /** Thickness as sold, where it measures otherwise, mm. */
   readonly soldThickness?: number | undefined;
+  /** Thickness by which it is ordered, where it is built in otherwise: as measured, or without what its faces lose, mm. */
+  readonly nominal?: number | undefined;
   /** Where it measures otherwise than it is sold as, by more than sheets do: the two, mm. */
   readonly apart?: { readonly nominal: number; readonly measured: number } | undefined;
   /** Of the sheet, or of the box about its outline, mm. */

@@ -4,13 +4,15 @@ import type { Material, SoldBy } from '../../core/stock/stock';
 import { decimals } from '../../tables/figures';
 import { chosenCuttings } from './cutting-pages';
 import type { PaperJob } from './chosen';
+import { amountInWords, BESIDE, type BesideLine } from './beside-sheets';
 
 /** What to buy of one stock. */
 export interface ShoppingLine {
   readonly stock: string;
   readonly material: Material;
-  /** mm; of a hide the box about it */
+  /** As it is sold, mm. */
   readonly thick: number;
+  /** mm; of a hide the box about it */
   readonly width: number;
   readonly length: number;
   readonly number: number;
@@ -37,13 +39,13 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
   const groups = new Map<string, { supplier: string; lines: ShoppingLine[] }>();
   for (const { cutting, buy, sheetPrice, toPay } of order(chosenCuttings(job))) {
     if (buy === 0) continue;
-    const { code, material, thickness, width, length, soldBy, supplier = '', days } = cutting.stock;
+    const { code, material, thickness, nominal, width, length, soldBy, supplier = '', days } = cutting.stock;
     const group = groups.get(fold(supplier)) ?? { supplier: supplier.trim(), lines: [] };
     groups.set(fold(supplier), group);
     group.lines.push({
       stock: code,
       material,
-      thick: thickness,
+      thick: nominal ?? thickness,
       width,
       length,
       number: buy,
@@ -68,21 +70,29 @@ export function formatWords({ width, length }: Pick<ShoppingLine, 'width' | 'len
   return `${decimals(length, 0)} × ${decimals(width, 0)} mm`;
 }
 
-/** The list as plain text, to be copied into a letter. */
-export function shoppingText(lists: readonly SupplierList[], money: string, prices: boolean): string {
-  return lists
-    .map(({ supplier, lines, total, unpriced }) => {
-      const rows = lines.map((one) => {
-        const price = !prices ? '' : one.total === undefined ? ', price not given' : `, ${paid(one.total, money)}`;
-        const when = one.days === undefined ? '' : `, in ${one.days} ${one.days === 1 ? 'day' : 'days'}`;
-        return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}${when}`;
-      });
-      const sum = prices
-        ? [`Together ${paid(total, money)}${unpriced > 0 ? ` and ${unpriced} without a price` : ''}`]
-        : [];
-      return [supplier || 'No supplier named', ...rows, ...sum].join('\n');
-    })
-    .join('\n\n');
+/** The list as plain text, to be copied into a letter. @param beside what is wanted beside the sheets */
+export function shoppingText(
+  lists: readonly SupplierList[],
+  money: string,
+  prices: boolean,
+  beside: readonly BesideLine[] = [],
+): string {
+  const others = beside.map((one) => {
+    const price = !prices || one.total === undefined ? '' : `, ${paid(one.total, money)}`;
+    return `${one.what}: ${amountInWords(one)}${price}`;
+  });
+  const sheets = lists.map(({ supplier, lines, total, unpriced }) => {
+    const rows = lines.map((one) => {
+      const price = !prices ? '' : one.total === undefined ? ', price not given' : `, ${paid(one.total, money)}`;
+      const when = one.days === undefined ? '' : `, in ${one.days} ${one.days === 1 ? 'day' : 'days'}`;
+      return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}${when}`;
+    });
+    const sum = prices
+      ? [`Together ${paid(total, money)}${unpriced > 0 ? ` and ${unpriced} without a price` : ''}`]
+      : [];
+    return [supplier || 'No supplier named', ...rows, ...sum].join('\n');
+  });
+  return [...sheets, ...(others.length > 0 ? [[BESIDE, ...others].join('\n')] : [])].join('\n\n');
 }
 
 /** Money with its sign. */

@@ -4,6 +4,7 @@ import { gap, heading, paragraph } from './blocks';
 import { type Block, flowPages, textWidth } from './flow';
 import { figuresIn, type PaperColumn, tableBlocks, ticksIn, wordsIn } from './table-blocks';
 import type { Page } from './page';
+import { amountInWords, BESIDE, type BesideLine, besideSheets } from './beside-sheets';
 import { formatWords, paid, shoppingList, type SupplierList } from './shopping-list';
 
 /** What to buy, by supplier, with what it costs or without. */
@@ -15,7 +16,8 @@ export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
   const blocks: readonly Block[] = [
     ...lacking,
     ...lists.flatMap((list) => blocksOf(list, width, money, prices)),
-    ...(lists.length === 0 ? [paragraph('Nothing is to be bought.', width, 4)] : []),
+    ...(lists.length === 0 ? [paragraph('No sheets are to be bought.', width, 4)] : []),
+    ...besideBlocks(besideSheets(job), width, money, prices),
   ];
   const total = lists.reduce((sum, list) => sum + list.total, 0);
   const whole = lists.every(({ unpriced }) => unpriced === 0) && lacking.length === 0;
@@ -23,10 +25,32 @@ export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
     { head: 'Shopping list', say: job.run, share: 5 },
     { head: 'Suppliers', say: String(lists.filter(({ supplier }) => supplier).length), share: 1.6 },
     { head: 'Date', say: job.date || '–', share: 2.5 },
-    ...(prices ? [{ head: whole ? 'Together' : 'Together, not whole', say: paid(total, money), share: 3 }] : []),
+    ...(prices ? [{ head: whole ? 'Sheets together' : 'Sheets, not whole', say: paid(total, money), share: 3 }] : []),
   ];
   yield 'list';
   return flowPages(job, 'Shopping list', boxes, blocks);
+}
+
+function besideBlocks(lines: readonly BesideLine[], width: number, money: string, prices: boolean): readonly Block[] {
+  if (lines.length === 0) return [];
+  const columns: readonly PaperColumn[] = [
+    wordsIn('What', 52),
+    figuresIn('Amount', 30),
+    ...(prices ? [figuresIn(`Total ${money}`, 20)] : []),
+    ticksIn('Got', 9),
+  ];
+  const rows = lines.map((one) => [
+    one.what,
+    amountInWords(one),
+    ...(prices ? [one.total?.toFixed(2) ?? 'not given'] : []),
+    '',
+  ]);
+  return [
+    heading(BESIDE),
+    ...tableBlocks(columns, rows, width, { size: 3.2 }),
+    paragraph('For all pairs that are listed. What of it you have is not counted off.', width, 3),
+    gap(4),
+  ];
 }
 
 function blocksOf(list: SupplierList, width: number, money: string, prices: boolean): readonly Block[] {
