@@ -1,9 +1,20 @@
-import { type Cell, isBlank, readNumber, readText } from '../tables/cell';
+import { Problem } from '../core/problem';
+import { bare, type Cell, isBlank, readNumber, readText } from '../tables/cell';
 import { readThickness } from './arguments';
 
 // Each reads a function's arguments to what core takes, in its order.
 
-const area = (cell: Cell) => readNumber(cell, { unit: 'mm2', least: 0 }, { argument: 'area' });
+/** A piece of 20 × 25 mm: a smaller area is likelier given in cm², as Pieces has it (derived). mm² */
+const LEAST_LIKELY = 500;
+
+/** An area in mm², or in another unit where that stands beside it. @throws Problem where it is likelier in cm² */
+function area(cell: Cell): number {
+  const value = readNumber(cell, { unit: 'mm2', least: 0 }, { argument: 'area' });
+  if (value === 0 || value >= LEAST_LIKELY || /[a-z²]/i.test(String(bare(cell)))) return value;
+  const why = `${value} mm² is smaller than any piece; give mm² (1 cm² is 100 mm²), or the unit too, such as "${value} cm2"`;
+  throw new Problem('invalid', { argument: 'area' }, why);
+}
+
 const money = (cell: Cell, argument: string) => readNumber(cell, { least: 0, most: 1e9 }, { argument });
 
 export function readAdhesive(faces: Cell, coats: Cell, coverage: Cell): [number, number, number] {

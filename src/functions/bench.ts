@@ -8,7 +8,7 @@ import { readAdhesive, readBreakEven, readUnits, readWeight } from './bench-argu
 /**
  * Adhesive for an area of faces: area × coats / coverage.
  * @customfunction ADHESIVE
- * @param {any} area Area of all faces to coat, mm² (of a joint, both faces).
+ * @param {any} area Area of all faces to coat, mm² (of a joint, both faces); in another unit with its name, such as "360 cm2".
  * @param {any} coats Number of coats.
  * @param {any} coverage What a litre covers with one coat, m²; by brush usual 3 to 4.
  * @returns {any} Adhesive, ml.
@@ -20,7 +20,7 @@ export function adhesive(area: any, coats: any, coverage: any): any {
 /**
  * Weight of a piece of sheet.
  * @customfunction WEIGHT
- * @param {any} area Its area, mm².
+ * @param {any} area Its area, mm²; in another unit with its name, such as "180 cm2".
  * @param {any} thickness Its thickness, mm.
  * @param {any} density Density of the sheet, kg/m³.
  * @returns {any} Weight, g.
