@@ -157,7 +157,8 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
     ),
     widths: RUN_WIDTHS,
     heights,
-    frozen: { rows: 2, columns: 0 },
+    // The name of the style stays beside its sizes and sums.
+    frozen: { rows: 2, columns: 1 },
   };
 }
 

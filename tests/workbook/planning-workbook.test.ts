@@ -1,0 +1,11 @@
+import { describe, expect, it } from 'vitest';
+import { blank } from '../../src/workbook/blank';
+import { demo } from '../../src/workbook/demo';
+
+describe('sheets of rows that begin with a name', () => {
+  it('keep that column beside what is scrolled past: Run and every table', () => {
+    for (const { sheets } of [demo, blank])
+      for (const { name, frozen, kind } of sheets)
+        if (kind === 'run' || kind === 'inputs') expect([name, frozen.columns]).toEqual([name, 1]);
+  });
+});
