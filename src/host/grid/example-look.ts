@@ -26,19 +26,29 @@ export function lookOfExamples(injector: Injector): IDisposable {
 export type Line = Readonly<Record<number, Nullable<ICellData>>>;
 
 /**
- * Look of an example's cell whose row is the maker's own: one of its examples was typed over, or the cell came from
- * somewhere else with an example's look. undefined where it is an example still, or never was one.
+ * Look of an example's cell whose row is the maker's own: one of its examples was typed or pasted over, or came from somewhere
+ * else with an example's look. undefined where it is an example still, or never was one.
  * @param line the cells of its row
  */
 export function lookTypedOver(cell: Nullable<ICellData>, line: Nullable<Line> = {}): IStyleData | undefined {
   if (!isExample(cell)) return undefined;
-  const own =
-    cell.custom?.['example'] === undefined || isTypedOver(cell) || Object.values(line ?? {}).some(isTypedOver);
+  const own = [cell, ...Object.values(line ?? {})].some((one) => isTypedOver(one) || isNoneButLooksSo(one));
   return own ? inRole('input', cell.s) : undefined;
 }
 
 function isExample(cell: Nullable<ICellData>): cell is ICellData & { s: string } {
   return isPlanned(cell?.s) && roleOf(cell.s) === 'example';
+}
+
+/** What an example's cell is to carry once a maker has pasted the very content of the example: it is one no more. */
+export function customOnceOwn(cell: Nullable<ICellData>): ICellData['custom'] | undefined {
+  if (cell?.custom?.['example'] === undefined) return undefined;
+  const { example: _none, ...kept } = cell.custom;
+  return Object.keys(kept).length > 0 ? kept : null;
+}
+
+function isNoneButLooksSo(cell: Nullable<ICellData>): boolean {
+  return isExample(cell) && cell.custom?.['example'] === undefined;
 }
 
 /** Whether an example's cell holds something else now, or nothing. */

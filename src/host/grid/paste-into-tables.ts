@@ -10,6 +10,7 @@ import {
 import { SetRangeValuesMutation, SetRangeValuesUndoMutationFactory, SheetsSelectionsService } from '@univerjs/sheets';
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
 import { numberMeant } from '../../tables/cell';
+import { customOnceOwn, isTypedOver } from './example-look';
 import { emptyCells, restOfExample } from './example-rest';
 import { sheetOf } from './pairage-on-sheet';
 import { tablesOn } from './tables-on-sheet';
@@ -37,7 +38,13 @@ export function pasteIntoTables(injector: Injector): void {
   clipboard.addClipboardHook({
     id: INTO_TABLES,
     specialPasteInfo: { label: INTO_TABLES },
-    onPasteCells: (from, to, cells) => (from ? nothing : contentAlone(injector, to, cells)),
+    onPasteCells: (from, to, cells) =>
+      from
+        ? nothing
+        : all(
+            contentAlone(injector, to, cells),
+            madeOwn(injector, to, (row, column) => asTyped(cells.getValue(row, column) ?? {})),
+          ),
   });
   clipboard.addClipboardHook({
     id: 'looks-of-tables',
@@ -45,16 +52,18 @@ export function pasteIntoTables(injector: Injector): void {
     priority: 900,
     onPastePlainText: (to, text) =>
       selectsInTable(injector)
-        ? both(
+        ? all(
             numberAlone(to, text),
             restsEmptied(injector, firstOf(to), () => ({ v: text.trim() })),
+            madeOwn(injector, firstOf(to), () => asTyped({ v: text })),
           )
         : nothing,
     onPasteCells: (from, to, cells, { copyType }) =>
       from && copyType === 'COPY' && selectsInTable(injector)
-        ? both(
+        ? all(
             looksAsBefore(injector, to),
             restsEmptied(injector, to, (row, column) => cells.getValue(row, column)),
+            madeOwn(injector, to, (row, column) => cells.getValue(row, column)),
           )
         : nothing,
   });
@@ -70,8 +79,8 @@ interface Changes {
 
 const nothing: Changes = { redos: [], undos: [] };
 
-function both(one: Changes, other: Changes): Changes {
-  return { redos: [...one.redos, ...other.redos], undos: [...one.undos, ...other.undos] };
+function all(...changes: readonly Changes[]): Changes {
+  return { redos: changes.flatMap(({ redos }) => redos), undos: changes.flatMap(({ undos }) => undos) };
 }
 
 /** Text goes into the first of the selected cells. */
@@ -116,7 +125,41 @@ function restsEmptied(
     if (rest.length > 0) cellValue[row] = emptyCells(rest);
   });
   if (Object.keys(cellValue).length === 0) return nothing;
-  const params = { unitId, subUnitId, cellValue };
+  return written(injector, { unitId, subUnitId, cellValue });
+}
+
+/**
+ * Cells of examples into which their very content is pasted: they are the maker's from then on, and shown so.
+ * @param pasted by row and column of what is pasted
+ */
+function madeOwn(
+  injector: Injector,
+  { unitId, subUnitId, range }: Into,
+  pasted: (row: number, column: number) => Nullable<ICellData>,
+): Changes {
+  const matrix = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
+  const cellValue: Record<number, Record<number, ICellData>> = {};
+  range.rows.forEach((row, r) =>
+    range.cols.forEach((column, c) => {
+      const cell = matrix?.getValue(row, column);
+      const own = customOnceOwn(cell);
+      const said = pasted(r, c);
+      if (own === undefined || !cell || (said?.v ?? '') === '') return;
+      if (!isTypedOver({ ...said, custom: cell.custom ?? null })) (cellValue[row] ??= {})[column] = { custom: own };
+    }),
+  );
+  return Object.keys(cellValue).length === 0 ? nothing : written(injector, { unitId, subUnitId, cellValue });
+}
+
+/** Cells as they are to be, and for undo as they are. */
+function written(
+  injector: Injector,
+  params: {
+    readonly unitId: string;
+    readonly subUnitId: string;
+    readonly cellValue: Record<number, Record<number, ICellData>>;
+  },
+): Changes {
   const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
   return {
     redos: [{ id: SetRangeValuesMutation.id, params }],
@@ -135,12 +178,7 @@ function contentAlone(injector: Injector, { unitId, subUnitId, range }: Into, ce
   for (const [row, line] of Object.entries(cellValue)) {
     Object.assign(line, emptyCells(restOfExample(matrix?.getRow(Number(row)), line)));
   }
-  const params = { unitId, subUnitId, cellValue };
-  const undo = injector.invoke((accessor) => SetRangeValuesUndoMutationFactory(accessor, params));
-  return {
-    redos: [{ id: SetRangeValuesMutation.id, params }],
-    undos: [{ id: SetRangeValuesMutation.id, params: undo }],
-  };
+  return written(injector, { unitId, subUnitId, cellValue });
 }
 
 /** Takes a cell's content away and leaves its look. */

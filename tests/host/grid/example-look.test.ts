@@ -1,6 +1,6 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
-import { lookTypedOver } from '../../../src/host/grid/example-look';
+import { customOnceOwn, lookTypedOver } from '../../../src/host/grid/example-look';
 import { styleOf } from '../../../src/host/grid/look';
 import { snapshotOf } from '../../../src/host/grid/snapshot';
 import { blank } from '../../../src/workbook/blank';
@@ -33,6 +33,16 @@ describe('an example in a blank table', () => {
     expect(lookTypedOver({ s: 'example right 0.0', v: 3 })).toEqual(
       styleOf({ role: 'input', align: 'right', format: '0.0' }),
     );
+  });
+
+  it('is the maker’s, with its row, once its very content was pasted over it', () => {
+    const input = styleOf({ role: 'input', align: 'right', format: '0.0' });
+    const pasted = { ...cell, v: 45, custom: customOnceOwn({ ...cell, v: 45 }) ?? null };
+    expect(lookTypedOver(pasted)).toEqual(input);
+    expect(lookTypedOver({ ...cell, v: 45 }, { 0: pasted, 1: { ...cell, v: 45 } })).toEqual(input);
+    // What else belongs to the cell stays with it.
+    expect(customOnceOwn({ custom: { example: 45, comment: 'mine' } })).toEqual({ comment: 'mine' });
+    expect(customOnceOwn({ v: 45, custom: { comment: 'mine' } })).toBeUndefined();
   });
 
   it('leaves a look of the maker’s own alone', () => {
