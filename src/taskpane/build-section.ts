@@ -98,7 +98,8 @@ function packing({ run }: Watched, { layers }: Bottom, figures: Figures): Templa
   if (!welt || run?.style.weltEnds !== 'at the seat') return nothing;
   const unit = figures.unit === 'mm' ? '' : ` ${figures.thicknessUnit()}`;
   return html`<tr>
-    <td colspan="2"></td>
+    <td></td>
+    <td></td>
     <td>Packing of the seat, for the welt</td>
     <td></td>
     <td class="num">${figures.thickness(welt.thickness)}${unit}</td>

@@ -40,6 +40,10 @@ describe('the build in the pane', () => {
     const said = shown([], welted).replace(/\s+/g, ' ');
     expect(said).toContain('Packing of the seat, for the welt');
     expect(said).toContain('Insole from Board 2 , not counted');
+    // The widths of columns go by their place in the row: a cell across two would give its own width to the names.
+    const rows = said.match(/<tr.*?<\/tr>/g) ?? [];
+    expect(rows.length).toBeGreaterThan(3);
+    for (const row of rows) expect(row.match(/<td[^>]*>/g)?.join(' ')).toMatch(/^(<td( class="num")?>\s?){5}$/);
     expect(said).toContain('The insole belongs to the lasted bottom');
     expect(shown([], { ...welted, 'Welt ends': 'all round' })).not.toContain('Packing of the seat');
     expect(shown([])).not.toContain('The insole belongs');
