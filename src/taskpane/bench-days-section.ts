@@ -64,7 +64,11 @@ function made(
     </p>`;
 }
 
-function lateOnes({ lines }: BenchDays, late: readonly LateWithHelp[], hours: number): TemplateResult | typeof nothing {
+function lateOnes(
+  { lines, leftOut }: BenchDays,
+  late: readonly LateWithHelp[],
+  hours: number,
+): TemplateResult | typeof nothing {
   if (late.length > 0) {
     return html`<ul class="checks">
       ${late.map(
@@ -84,6 +88,9 @@ function lateOnes({ lines }: BenchDays, late: readonly LateWithHelp[], hours: nu
   const due = lines.some(({ lot }) => lot.row.due !== undefined);
   const dated = lines.some(({ date }) => date !== undefined);
   if (!due || lines.length === 0) return nothing;
+  if (dated && leftOut.length > 0) {
+    return html`<p>Nothing is late of what is laid into days. What is left out below is not among it.</p>`;
+  }
   return dated
     ? html`<p><i class="sign ok" aria-hidden="true"></i> Nothing is late.</p>`
     : html`<p>Enter a day of start in Costs and times to see what is late.</p>`;

@@ -59,7 +59,7 @@ function costByMaterial(
     if (!results && standing.kind !== 'slips') return nothing;
     const why = allCut(watched)
       ? 'All pairs are cut: no stock is to buy.'
-      : 'No cost yet: first put right what Checks names.';
+      : 'No whole cost yet: the sheet Cost has what can be planned. First put right what Checks names.';
     return html`<section class="section"><p>${why}</p></section>`;
   }
   const shown = watched.cutting?.stock.material;
