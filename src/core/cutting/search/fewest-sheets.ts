@@ -50,8 +50,9 @@ const SHORTENING = { searches: 4, rounds: 4 };
 /** A sheet that is so many times as long as wide is a roll: all that counts is the length that is taken from it. */
 const ROLL = 4;
 
-/** Sheets that are filled together hold about so many pieces at most. */
+/** Sheets that are filled together hold about so many pieces at most, and outlines in so many turns: every two are prepared. */
 const MOST_PIECES = 140;
+const MOST_SHAPES = 160;
 
 /** So few pieces are tried by every search; more are dealt out among them. */
 const FEW = 4;
@@ -131,7 +132,7 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const all = [...others.keys()];
   const laid = all.filter((sheet) => others[sheet]!.placements.length > 0);
   const open = shelf || laid.length === 0 ? all : laid;
-  const groups = groupsOf(others, open, random);
+  const groups = groupsOf(others, open, search.turns, random);
   const dealt = groups.length > 1 && more.length > FEW;
   random.shuffle(more);
   const tasks = Array.from({ length: FILLING.searches }, (_, i): FillTask => ({
@@ -208,25 +209,24 @@ function withShelf(layout: Layout, format: SheetFormat): readonly NamedSheet[] {
 function groupsOf(
   sheets: readonly NamedSheet[],
   open: readonly number[],
+  turns: FillTask['turns'],
   random: Random,
 ): readonly (readonly number[])[] {
+  const fitTogether = (group: readonly number[]) => {
+    const kinds = group.flatMap((sheet) => sheets[sheet]!.placements.map(({ piece }) => piece));
+    // Kinds of one outline share their turns.
+    const outlines = new Set(kinds.map((kind) => turns[kind]!));
+    return kinds.length <= MOST_PIECES && [...outlines].reduce((sum, { length }) => sum + length, 0) <= MOST_SHAPES;
+  };
   const order = [...open];
-  const total = open.reduce((sum, sheet) => sum + sheets[sheet]!.placements.length, 0);
-  if (total <= MOST_PIECES) return [order];
+  if (fitTogether(order)) return [order];
   random.shuffle(order);
   const groups: number[][] = [[]];
-  let count = 0;
   for (const sheet of order) {
     const group = groups[groups.length - 1]!;
-    const own = sheets[sheet]!.placements.length;
-    if (group.length > 0 && count + own > MOST_PIECES) {
-      if (groups.length === FILLING.searches) break;
-      groups.push([sheet]);
-      count = own;
-    } else {
-      group.push(sheet);
-      count += own;
-    }
+    if (group.length === 0 || fitTogether([...group, sheet])) group.push(sheet);
+    else if (groups.length === FILLING.searches) break;
+    else groups.push([sheet]);
   }
   return groups;
 }
