@@ -14,7 +14,7 @@ export const checksTable: ResultTable<Check> = {
     figure('Wanted', (check) => checkInWords(check).wanted, { format: '0.0' }),
     words('Result', ({ verdict }) => VERDICT_WORDS[verdict], { width: 84 }),
     words('What to do', (check, where) => checkInWords(check, { where }).say, {
-      width: 480,
+      width: 460,
       wraps: 'where rows follow',
     }),
   ],
