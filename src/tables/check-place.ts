@@ -81,6 +81,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   lastsUnknown: own(lasts.name, 'Pairs on hand'),
   daysOnLast: own(lasts.name, 'Days on last'),
   late: own(pairage.name, 'Due'),
+  daysUntold: () => ({ table: pairage.name, heading: 'Style' }),
   pairsCut: own(pairage.name, 'Cut'),
   stockCut: own(pairage.name, 'Stock cut'),
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),

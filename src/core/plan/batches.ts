@@ -2,6 +2,7 @@ import { derived } from '../derived';
 import type { PairageRow, PlanInput } from './inputs';
 import { daysOf, type Making } from '../steps/making';
 import { workOf } from './cost/cost';
+import type { Made, MadeDays } from './bench-days/made';
 import { ratesOf } from './cost/rates';
 import { inTurn, lastsOf, type Ordered, type Queue, queuesOf } from './queues';
 import type { Runs } from './runs';
@@ -32,7 +33,10 @@ export interface Batch {
   /** Nights and waits of one of its pairs, and the working days that it is in the making with its minutes. */
   readonly making: Making | undefined;
   readonly makingDays: number | undefined;
-  /** Working days from the start until the last of its pairs is off its last and worked on. */
+  /**
+   * Working days from the start until the last of its pairs is made, as the bench's days have it; without hours of a day,
+   * until it is off its last.
+   */
   readonly days: number | undefined;
   /** The day itself, where a day of start is given. */
   readonly done: number | undefined;
@@ -42,24 +46,34 @@ type BatchInput = Pick<PlanInput, 'pairage' | 'rates' | 'stock'>;
 
 /**
  * The batches of all lasts: orders take the lasts of a size in turn, the soonest due first, and fill up each other's last
- * batch. Batches = ⌈pairs / last pairs on hand⌉; days = batches × days on the last, and no fewer than the bench takes for
- * all that is due as soon, nor than a pair is in the making, where the hours of a day are given (derived).
+ * batch. Batches = ⌈pairs / last pairs on hand⌉. Where the hours of a day are given, an order is done when the days at the
+ * bench have it made; else after batches × days on the last (derived).
+ * @param made undefined where no hours of a day are given, or the days at the bench are more than can be told of
  */
-export function batches(runs: Runs, input: BatchInput): readonly Batch[] {
+export function batches(runs: Runs, input: BatchInput, made?: MadeDays): readonly Batch[] {
   const rates = ratesOf(input.rates);
   const start = rates.one('day of start', []);
   const week = rates.one('days a week', []) ?? 7;
   const hours = rates.one('hours a day', []);
   // Without hours of a day no minutes are looked at, and no edit of their rows counts.
-  const bench = hours === undefined ? [] : [input.rates, input.stock];
+  const bench = hours === undefined ? [] : [input.rates, input.stock, made];
   return before(input.pairage, [start, week, hours, ...bench, ...runs.styles], () => {
     const queues = queuesOf(runs, input.pairage);
     const taken = hours === undefined ? undefined : new BenchTime(queues, input, 60 * hours);
-    return queues.flatMap((queue) => batchesOf(queue, taken, (days) => start && afterWorkingDays(start, days, week)));
+    const done = ({ row, sizeRun }: Ordered, byLasts: number | undefined): Done => {
+      if (hours !== undefined) return made?.get(row)?.get(sizeRun) ?? NOT_KNOWN;
+      if (byLasts === undefined) return NOT_KNOWN;
+      return { days: byLasts, date: start && afterWorkingDays(start, Math.ceil(byLasts - 1e-9), week) };
+    };
+    return queues.flatMap((queue) => batchesOf(queue, taken, done));
   });
 }
 
 const before = derived<readonly PairageRow[], readonly Batch[]>('batches');
+
+type Done = { readonly [Key in keyof Made]: Made[Key] | undefined };
+
+const NOT_KNOWN: Done = { days: undefined, date: undefined };
 
 /** What orders take of the bench's time, as their steps have it. */
 class BenchTime {
@@ -111,7 +125,7 @@ class BenchTime {
 function batchesOf(
   queue: Queue,
   bench: BenchTime | undefined,
-  dayAfter: (days: number) => number | undefined,
+  doneBy: (order: Ordered, byLasts: number | undefined) => Done,
 ): readonly Batch[] {
   const { last, size, orders } = queue;
   const onHand = lastsOf(queue);
@@ -122,9 +136,7 @@ function batchesOf(
     const from = onHand ? Math.floor(earlier / onHand) + 1 : undefined;
     before += pairs;
     const to = onHand ? Math.ceil(before / onHand) : undefined;
-    const benchDays = bench?.daysThrough(order);
-    const makingDays = bench?.daysInMaking(order);
-    const days = to === undefined ? undefined : Math.max(to * last.daysOnLast, benchDays ?? 0, makingDays ?? 0);
+    const { days, date: done } = doneBy(order, to && to * last.daysOnLast);
     return {
       last: last.code,
       size,
@@ -139,11 +151,11 @@ function batchesOf(
       minutesAPair: bench?.minutesAPair(order),
       minutes: bench?.minutes(order),
       minutesThrough: bench?.minutesThrough(order),
-      benchDays,
+      benchDays: bench?.daysThrough(order),
       making: bench?.making(order),
-      makingDays,
+      makingDays: bench?.daysInMaking(order),
       days,
-      done: days === undefined ? undefined : dayAfter(Math.ceil(days - 1e-9)),
+      done,
     };
   });
 }

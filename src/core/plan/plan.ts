@@ -1,4 +1,5 @@
 import { bytesOfRecords } from '../bytes';
+import { keptWith } from '../derived';
 import { Memo } from '../memo';
 import { Problem } from '../problem';
 import { shared } from '../shared';
@@ -12,13 +13,15 @@ import { cost, type CostLine, readyCost } from './cost/cost';
 import { fold } from './codes';
 import { cutStock, type Cutting, type StockCutting } from './cutting';
 import { stocksOf } from './finder';
-import { askedOf, type PlanInput } from './inputs';
+import { askedOf, type PairageRow, type PlanInput } from './inputs';
 import { distinctLeftOut, type LeftOut } from './left-out';
 import { order, type OrderLine } from './order';
 import { pieces, type PieceLine } from './pieces';
 import { planMemory } from './plan-memory';
 import { type Batch, batches } from './batches';
 import { type BenchDays, benchDays } from './bench-days/bench-days';
+import { type MadeDays, madeDays } from './bench-days/made';
+import { ratesOf } from './cost/rates';
 import { RunBuilder, type Runs, type StyleRun } from './runs';
 import { type RunSummary, summary } from './summary';
 import { ticket, type TicketStep } from './ticket';
@@ -67,7 +70,10 @@ const plans = shared('plans', () => ({ made: 0 }));
  * Days at the bench by their plan, and bounded apart from it: they take more than all else that a plan holds, and only
  * some plans are asked for them.
  */
-const daysOfPlans = new Memo<BenchDays>(planMemory, 'bench days', ({ lines }) => bytesOfRecords(5 * lines.length));
+const daysOfPlans = new Memo<BenchDays>(planMemory, 'bench days', ({ lines }) => bytesOfRecords(6 * lines.length));
+
+/** When orders are made is little, and kept apart from the days themselves. */
+const madeBefore = keptWith<readonly PairageRow[], MadeDays | Problem>('when orders are made');
 
 /**
  * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
@@ -116,7 +122,7 @@ export class Plan {
       }),
       step('order', () => this.orders),
       { stage: 'cost', work: () => this.priceAll() },
-      step('batches', () => this.batches),
+      { stage: 'batches', work: () => this.readyBatches() },
       step('checks', () => this.checks),
     ];
   }
@@ -174,7 +180,7 @@ export class Plan {
   }
 
   get batches(): readonly Batch[] {
-    return batches(sound(this.runs), this.input);
+    return this.batchesOf(sound(this.runs));
   }
 
   /**
@@ -188,6 +194,32 @@ export class Plan {
     const days = yield* benchDays(this.runs, this.input);
     const leftOut = distinctLeftOut([...(this.input.leftOut ?? []), ...this.runs.leftOut, ...days.leftOut]);
     return daysOfPlans.keep(this.number, { ...days, leftOut });
+  }
+
+  /** When the bench has made each order, step by step; undefined without hours of a day, a problem where it cannot be told. */
+  private *madeDays(): Stepwise<MadeDays | Problem | undefined> {
+    const { pairage, rates, stock } = this.input;
+    if (ratesOf(rates).one('hours a day', []) === undefined) return undefined;
+    // No price changes the days.
+    const from = [rates, ...this.runs.styles, ...stock.map(({ mouldedFace }) => mouldedFace)];
+    const known = madeBefore.find(pairage, from);
+    if (known) return known.made;
+    try {
+      return madeBefore.keep(pairage, from, madeDays(yield* this.benchDays()));
+    } catch (error) {
+      if (error instanceof Problem) return madeBefore.keep(pairage, from, error);
+      throw error;
+    }
+  }
+
+  private *readyBatches(): Stepwise<void> {
+    yield* this.madeDays();
+    withoutProblem(() => this.batches);
+  }
+
+  private batchesOf(runs: Runs): readonly Batch[] {
+    const made = finished(this.madeDays());
+    return batches(runs, this.input, made instanceof Problem ? undefined : made);
   }
 
   /** What can be bought and made, and what is left out of it. Never throws for what it can leave out. */
@@ -325,7 +357,8 @@ export class Plan {
       cutting: this.layouts,
       orders,
       costs,
-      batches: batches(this.runs, this.input),
+      batches: this.batchesOf(this.runs),
+      daysUntold: [finished(this.madeDays())].filter((one) => one instanceof Problem),
       unread: this.unread,
       notSummed: this.notSummed,
       doubtful: this.doubtful,

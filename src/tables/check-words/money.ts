@@ -7,7 +7,7 @@ import type { WordsOf } from './words-of';
 
 /** What is said of prices, rates, minutes and days. */
 export const moneyWords: WordsOf<
-  'price' | 'stockCut' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'dueFar'
+  'price' | 'stockCut' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'daysUntold' | 'dueFar'
 > = {
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
   stockCut: ({ pairs }) => ({
@@ -49,6 +49,7 @@ export const moneyWords: WordsOf<
     wanted: 0,
     say: `size ${check.size}${check.customer ? ` for ${check.customer}` : ''} comes off its last after the day due: start sooner, or get another pair of lasts`,
   }),
+  daysUntold: (check) => ({ check: 'Days made', say: check.problem.reason }),
   dueFar: (check, { where }) => ({
     check: 'Due',
     say: `${where({ argument: 'pairage', table: 'Pairage', row: check.row, column: 'Due' })}: ${isoOf(check.day)} lies far from the other days due of the run; ${isoOf(check.meant)} is probably meant: enter it with its year`,

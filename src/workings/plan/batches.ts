@@ -2,6 +2,7 @@ import type { Batch } from '../../core/plan/batches';
 import { ratesOf } from '../../core/plan/cost/rates';
 import { fold } from '../../core/plan/codes';
 import { given, step } from '../working';
+import { LIST_SCHEDULING } from './bench-days';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 const lastRow = ({ plan }: Context, code: string) => plan.input.lasts.find((one) => fold(one.code) === fold(code));
@@ -120,20 +121,25 @@ export const batchColumns: ColumnWorkings<Batch> = {
     return {
       given,
       steps: [
-        to,
+        ...(to.value ? [to] : []),
         step('B', 'Until the bench is through', undefined, batch.benchDays, 'days'),
         step('M', 'One pair in the making', undefined, batch.makingDays ?? 0, 'days'),
       ],
-      symbol: 'D',
-      what: 'Working days from the start until the last pair is off its last and worked on: the most of the three',
-      formula: 'max(b · d, B, M)',
-      source: 'derived: none can be done sooner; who works beside whom may make it later',
+      what: 'Working days from the start until the last pair is made, as the days at the bench have it: at every moment the bench works at what is due soonest and can be gone on with, and no last is on two pairs. Beside it what all that is due no later takes of the bench, and one pair by itself',
+      source: LIST_SCHEDULING,
     };
   },
   'Done on': (batch, { plan }) => {
     const rates = ratesOf(plan.input.rates);
     const week = rates.row('days a week', []);
     const every = week === undefined || week.value >= 7;
+    if (rates.row('hours a day', [])) {
+      return {
+        given: [...rate(rates.row('day of start', []), 's'), ...rate(week)],
+        steps: [step('D', 'Working days from the start until the last pair is made', undefined, batch.days ?? 0)],
+        what: 'The day of work on which that falls, the first being the day of start: closed days at the end of each week are passed over',
+      };
+    }
     return {
       given: [...rate(rates.row('day of start', []), 's'), ...rate(week)],
       steps: [step('D', every ? 'Days from the start' : 'Working days from the start', undefined, batch.days ?? 0)],

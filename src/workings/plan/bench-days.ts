@@ -6,7 +6,7 @@ import { WAIT_WORDS } from '../../tables/words';
 import { step, told } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
-const LIST =
+export const LIST_SCHEDULING =
   'list scheduling by days due: R. Butterworth, Machine Scheduling, 1.3 Due Dates, for the order; derived for what waits';
 
 const minutesADay = ({ plan }: Context) => rate(ratesOf(plan.input.rates).row('hours a day', []), 'h');
@@ -25,7 +25,7 @@ export const benchDayColumns: ColumnWorkings<BenchLine> = {
   Day: (_line, context) => ({
     given: minutesADay(context),
     what: 'Day of work, counted from the start. Each day the bench works at what is due soonest and can be gone on with',
-    source: LIST,
+    source: LIST_SCHEDULING,
   }),
   Date: ({ day }, context) => ({
     given: start(context),
@@ -71,7 +71,7 @@ export const benchDayColumns: ColumnWorkings<BenchLine> = {
       step('W', 'Minutes of all of them, on all days', 'n · T', minutesInAll),
     ],
     what: 'Of these, on this day: as long as it is the soonest due that can be gone on with, and the bench is open',
-    source: LIST,
+    source: LIST_SCHEDULING,
   }),
   'At work': () => ({ what: 'Kinds of work of these steps' }),
   'Then waits for': ({ waits }) => ({

@@ -50,9 +50,21 @@ export interface BenchLine {
   readonly late: number | undefined;
 }
 
+/** When a lot is made. */
+export interface MadeLot {
+  readonly lot: Lot;
+  /** Days of work from the start until then, parts of a day too. */
+  readonly days: number;
+  /** Day of work, from 1, as its last line has it; the spreadsheet's day where a day of start is given. */
+  readonly day: number;
+  readonly date: number | undefined;
+}
+
 /** The days of the bench, from the first to the one on which all is made. */
 export interface BenchDays {
   readonly lines: readonly BenchLine[];
+  /** All lots, in the order in which the lines have them. */
+  readonly made: readonly MadeLot[];
   readonly leftOut: readonly LeftOut[];
   /** That the bench works in a day. */
   readonly minutesADay: number;
@@ -92,7 +104,23 @@ export function* benchDays(runs: Runs, input: BenchDaysInput, change: BenchChang
   const { lots, leftOut } = lotsOf(runs, input, lastsOf);
   const schedule = yield* scheduled(lots, time);
   const dated = ratesOf(input.rates).one('day of start', []) !== undefined;
-  return { lines: linesOf(lots, schedule, time, dated), leftOut, minutesADay: time.minutes };
+  const lines = linesOf(lots, schedule, time, dated);
+  return { lines, made: madeLots(lines, lots, schedule, time), leftOut, minutesADay: time.minutes };
+}
+
+function madeLots(
+  lines: readonly BenchLine[],
+  lots: readonly Lot[],
+  { times }: Schedule,
+  time: WorkingTime,
+): readonly MadeLot[] {
+  const ends = new Map(lots.map((lot, i) => [lot, Math.max(...times[i]!.tasks.map(({ ended }) => ended))]));
+  return lines
+    .filter(({ waits }) => !waits)
+    .map(({ lot, day, date }) => {
+      const worked = Math.max(0, (ends.get(lot) ?? 0) - time.begins(day - 1));
+      return { lot, days: day - 1 + worked / time.minutes, day, date };
+    });
 }
 
 function fewestLots(queues: readonly Queue[], lasts: LastsOf): number {

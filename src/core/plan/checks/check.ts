@@ -99,6 +99,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'lastsUnknown' }
   /** Working days that a pair stays on its last, as given and as the steps of a style need, with nights in between. */
   | ({ readonly kind: 'daysOnLast'; readonly style: string; readonly nights: number } & Measured & InSize)
+  /** Why nobody can tell on which days orders are made. */
+  | { readonly kind: 'daysUntold'; readonly problem: Problem }
   | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
   /** A day due far from the run's others, and the day that was probably meant; both the spreadsheet's numbers. */
   | {

@@ -34,6 +34,8 @@ export interface Checked {
   readonly orders: readonly OrderLine[];
   readonly costs: readonly CostLine[];
   readonly batches: readonly Batch[];
+  /** Why the days on which orders are made cannot be told, where they cannot. */
+  readonly daysUntold: readonly Problem[];
   /** Headings that no table knows. */
   readonly unread: readonly { readonly table: string; readonly heading: string }[];
   /** What the tables' own sums go without. */
@@ -56,6 +58,12 @@ export function checks(checked: Checked): readonly Check[] {
     // Before what is late by it.
     ...dueDayChecks(input.pairage),
     ...batchChecks(batches),
+    ...checked.daysUntold.map((problem): Check => ({
+      kind: 'daysUntold',
+      subject: 'Pairage',
+      verdict: 'lookAt',
+      problem,
+    })),
     ...unreadRates(input).map(({ rate, why }): Check => ({
       kind: 'unreadRate',
       subject: 'Costs and times',

@@ -35,23 +35,24 @@ describe('the demo’s days at the bench', () => {
     expect(Math.max(...byDay.values())).toBeLessThanOrEqual(420 + 1e-6);
   });
 
-  it('make every pair once, in the batches that Batches has', () => {
+  it('make every pair once, in the batches that Batches has and by the days that it has', () => {
     const key = (last: string, size: number, style: string, customer: string | undefined) =>
       [last, size, style, customer].join();
-    const made = new Map<string, { pairs: number; from: number; to: number }>();
-    for (const { lot, waits } of days.lines) {
+    const made = new Map<string, { pairs: number; from: number; to: number; done: number }>();
+    for (const { lot, waits, date = 0 } of days.lines) {
       if (waits) continue;
       const own = key(lot.last.code, lot.size, lot.run.style.code, lot.row.customer);
-      const known = made.get(own) ?? { pairs: 0, from: Infinity, to: 0 };
+      const known = made.get(own) ?? { pairs: 0, from: Infinity, to: 0, done: 0 };
       const { pairs, batch } = lot;
       made.set(own, {
         pairs: known.pairs + pairs,
         from: Math.min(known.from, batch),
         to: Math.max(known.to, batch),
+        done: Math.max(known.done, date),
       });
     }
-    for (const { last, size, style, customer, pairs, from, to } of plan.batches) {
-      expect(made.get(key(last, size, style, customer)), style).toEqual({ pairs, from, to });
+    for (const { last, size, style, customer, pairs, from, to, done } of plan.batches) {
+      expect(made.get(key(last, size, style, customer)), style).toEqual({ pairs, from, to, done });
     }
   });
 
@@ -187,6 +188,11 @@ describe('days at the bench', () => {
 
   it('refuse what nobody could follow', () => {
     const many = planOf([{ Style: 'Betony', 38: 5000 }], { 'Pairs on hand': 1 });
-    expect(() => daysOf(many)).toThrow('it has more than 2000 batches; plan it in parts');
+    const why = 'it has more than 2000 batches; plan it in parts';
+    expect(() => daysOf(many)).toThrow(why);
+    expect(many.batches).toMatchObject([{ to: 5000, days: undefined, done: undefined }]);
+    expect(many.checks.filter(({ kind }) => kind === 'daysUntold')).toMatchObject([
+      { verdict: 'lookAt', problem: { reason: expect.stringContaining(why) as string } },
+    ]);
   });
 });
