@@ -43,7 +43,7 @@ const rooms = {
   steps: ['bottom', 'stock', 'last', 'geometry'],
   'plan/bench-days': ['steps', 'bottom', 'last', 'plan/cost', 'plan/[^/]+.ts'],
   'plan/cost': ['steps', 'bottom', 'stock', 'geometry', 'plan/[^/]+.ts'],
-  'plan/checks': ['steps', 'bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/[^/]+.ts'],
+  'plan/checks': ['steps', 'bottom', 'stock', 'last', 'cutting/sheet', 'plan/cost', 'plan/bench-days', 'plan/[^/]+.ts'],
 };
 
 module.exports = {

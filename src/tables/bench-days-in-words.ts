@@ -1,4 +1,4 @@
-import type { BenchDays, BenchLine } from '../core/plan/bench-days/bench-days';
+import type { BenchChange, BenchDays, BenchLine } from '../core/plan/bench-days/bench-days';
 import type { Help, LateOrder } from '../core/plan/bench-days/late-orders';
 import { counted } from './counted';
 import { dayInWords, weekdayInWords } from './day';
@@ -58,11 +58,16 @@ export function lateInWords({ style, row, due, made, days }: LateOrder): string 
 
 /** "8 hours a day: on time". @param hours that the bench works in a day now */
 export function helpInWords({ change, days }: Help, hours: number): string {
-  const { moreHours, moreLasts, sooner } = change;
+  return `${changeInWords(change, hours)}: ${days === 0 ? 'on time' : `${counted(days, 'day')} late`}`;
+}
+
+/** "8 hours a day", "one more pair of lasts Town in 38". */
+export function changeInWords({ moreHours, moreLasts, sooner, ahead }: BenchChange, hours: number): string {
   const what = [
     moreHours === undefined ? '' : `${Number((hours + moreHours).toFixed(2))} hours a day`,
     moreLasts === undefined ? '' : `one more pair of lasts ${moreLasts.last} in ${moreLasts.sizes.join(', ')}`,
-    sooner === undefined ? '' : `beginning ${sooner === 1 ? 'one day' : `${sooner} days`} of work sooner`,
+    sooner === undefined ? '' : `a start ${sooner === 1 ? 'one day' : `${sooner} days`} of work sooner`,
+    ahead === undefined ? '' : 'its pairs taken before all others (give it a sooner day due)',
   ];
-  return `${what.filter(Boolean).join(' and ')}: ${days === 0 ? 'on time' : `${counted(days, 'day')} late`}`;
+  return what.filter(Boolean).join(' and ');
 }

@@ -80,7 +80,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   lasts: own(lasts.name, 'Pairs on hand'),
   lastsUnknown: own(lasts.name, 'Pairs on hand'),
   daysOnLast: own(lasts.name, 'Days on last'),
-  late: own(pairage.name, 'Due'),
+  late: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   daysUntold: () => ({ table: pairage.name, heading: 'Style' }),
   pairsCut: own(pairage.name, 'Cut'),
   stockCut: own(pairage.name, 'Stock cut'),

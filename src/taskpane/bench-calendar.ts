@@ -1,16 +1,10 @@
 import type { BenchDays } from '../core/plan/bench-days/bench-days';
-import { type Help, helpsFor, type LateOrder, lateOrders } from '../core/plan/bench-days/late-orders';
+import { type LateWithHelp, lateOrders } from '../core/plan/bench-days/late-orders';
 import type { Plan } from '../core/plan/plan';
 import { Problem } from '../core/problem';
 import type { Stepwise } from '../core/stepwise';
 import { whatWentWrong } from '../core/what-went-wrong';
 import { lateInWords } from '../tables/bench-days-in-words';
-
-/** A late order, and what would help; undefined until that is worked out. */
-export interface LateWithHelp {
-  readonly late: LateOrder;
-  readonly helps: readonly Help[] | undefined;
-}
 
 export type CalendarState =
   | { readonly kind: 'running' }
@@ -20,8 +14,6 @@ export type CalendarState =
 
 /** Longer than this without a pause, and typing would feel it, ms. */
 const BREATH = 12;
-/** Orders for which it is tried out what would help. */
-const MOST_HELPED = 6;
 
 /** Works the days at the bench of the plan shown out, with pauses, so that the page goes on answering. */
 export class BenchCalendar {
@@ -58,18 +50,14 @@ export class BenchCalendar {
     const helped = new Map(before.map(({ late, helps }) => [lateInWords(late), helps]));
     const days = await this.inPauses(plan.benchDays(), turn);
     if (!days) return;
-    let late: readonly LateWithHelp[] = lateOrders(days).map((one) => ({
+    const late = lateOrders(days).map((one) => ({
       late: one,
       helps: helped.get(lateInWords(one)),
     }));
     this.become({ kind: 'made', days, late });
-    for (const [i, { late: one }] of late.entries()) {
-      if (i >= MOST_HELPED) return;
-      const helps = await this.inPauses(helpsFor(one, days, plan.runs, plan.input), turn);
-      if (!helps) return;
-      late = late.with(i, { late: one, helps });
-      this.become({ kind: 'made', days, late });
-    }
+    if (late.length === 0) return;
+    const now = await this.inPauses(plan.late(), turn);
+    if (now) this.become({ kind: 'made', days, late: now });
   }
 
   /** @returns undefined where something else is wanted meanwhile */

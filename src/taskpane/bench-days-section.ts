@@ -1,5 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { BenchDays, BenchLine } from '../core/plan/bench-days/bench-days';
+import type { LateWithHelp } from '../core/plan/bench-days/late-orders';
 import {
   type BenchDay,
   benchDayInWords,
@@ -10,7 +11,7 @@ import {
 } from '../tables/bench-days-in-words';
 import { dayInWords } from '../tables/day';
 import { stepsInWords } from '../tables/results/bench-days';
-import type { BenchCalendar, LateWithHelp } from './bench-calendar';
+import type { BenchCalendar } from './bench-calendar';
 import { button } from './button';
 import type { Lead } from './go-to';
 import type { Watched } from './watched';
@@ -79,7 +80,7 @@ function lateOnes(
               <p>${lateInWords(one)}.</p>
               ${helps === undefined || helps.length === 0 ? nothing : html`<p class="small">It would help:</p>`}
               ${(helps ?? []).map((help) => html`<p class="small">${helpInWords(help, hours)}.</p>`)}
-              ${helps?.length === 0 ? html`<p class="small">More hours, lasts or days alone do not help.</p>` : nothing}
+              ${helps?.length === 0 ? html`<p class="small">More hours, lasts, days or another order alone do not help.</p>` : nothing}
             </div>
           </li>`,
       )}

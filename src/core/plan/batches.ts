@@ -14,6 +14,7 @@ export interface Batch {
   /** In the last's own system. */
   readonly size: number;
   readonly style: string;
+  readonly order: PairageRow;
   readonly customer: string | undefined;
   readonly due: number | undefined;
   readonly pairs: number;
@@ -141,6 +142,7 @@ function batchesOf(
       last: last.code,
       size,
       style: run.style.code,
+      order: row,
       customer: row.customer,
       due: row.due,
       pairs,

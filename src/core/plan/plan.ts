@@ -20,6 +20,7 @@ import { pieces, type PieceLine } from './pieces';
 import { planMemory } from './plan-memory';
 import { type Batch, batches } from './batches';
 import { type BenchDays, benchDays } from './bench-days/bench-days';
+import { type LateWithHelp, lateWithHelp } from './bench-days/late-orders';
 import { type MadeDays, madeDays } from './bench-days/made';
 import { ratesOf } from './cost/rates';
 import { RunBuilder, type Runs, type StyleRun } from './runs';
@@ -74,6 +75,7 @@ const daysOfPlans = new Memo<BenchDays>(planMemory, 'bench days', ({ lines }) =>
 
 /** When orders are made is little, and kept apart from the days themselves. */
 const madeBefore = keptWith<readonly PairageRow[], MadeDays | Problem>('when orders are made');
+const lateBefore = keptWith<readonly PairageRow[], readonly LateWithHelp[]>('what is late, and what would help');
 
 /**
  * The whole job, each stage worked out when it is first asked for. The stages: runs → pieces → cutting → order → cost,
@@ -198,10 +200,9 @@ export class Plan {
 
   /** When the bench has made each order, step by step; undefined without hours of a day, a problem where it cannot be told. */
   private *madeDays(): Stepwise<MadeDays | Problem | undefined> {
-    const { pairage, rates, stock } = this.input;
+    const { pairage, rates } = this.input;
     if (ratesOf(rates).one('hours a day', []) === undefined) return undefined;
-    // No price changes the days.
-    const from = [rates, ...this.runs.styles, ...stock.map(({ mouldedFace }) => mouldedFace)];
+    const from = this.daysFrom;
     const known = madeBefore.find(pairage, from);
     if (known) return known.made;
     try {
@@ -212,8 +213,27 @@ export class Plan {
     }
   }
 
+  /**
+   * Orders that the bench makes after the day on which they are due, with what would help, step by step.
+   * @throws Problem where its days cannot be told
+   */
+  *late(): Stepwise<readonly LateWithHelp[]> {
+    const { pairage } = this.input;
+    const from = this.daysFrom;
+    const known = lateBefore.find(pairage, from);
+    if (known) return known.made;
+    return lateBefore.keep(pairage, from, yield* lateWithHelp(yield* this.benchDays(), this.runs, this.input));
+  }
+
+  /** What days at the bench hang on besides the pairs: no price changes them. */
+  private get daysFrom(): readonly unknown[] {
+    const { rates, stock } = this.input;
+    return [rates, ...this.runs.styles, ...stock.map(({ mouldedFace }) => mouldedFace)];
+  }
+
   private *readyBatches(): Stepwise<void> {
-    yield* this.madeDays();
+    const made = yield* this.madeDays();
+    if (made && !(made instanceof Problem)) yield* this.late();
     withoutProblem(() => this.batches);
   }
 
@@ -350,6 +370,7 @@ export class Plan {
     for (const { priceProblem } of all) if (priceProblem) problems.push(priceProblem);
     const orders = all.filter(({ priceProblem }) => !priceProblem);
     const costs = attempt(() => this.costsOf(all));
+    const made = finished(this.madeDays());
     return checks({
       input: this.input,
       runs: this.runs,
@@ -358,7 +379,8 @@ export class Plan {
       orders,
       costs,
       batches: this.batchesOf(this.runs),
-      daysUntold: [finished(this.madeDays())].filter((one) => one instanceof Problem),
+      late: made && !(made instanceof Problem) ? finished(this.late()) : [],
+      daysUntold: made instanceof Problem ? [made] : [],
       unread: this.unread,
       notSummed: this.notSummed,
       doubtful: this.doubtful,

@@ -1,13 +1,26 @@
 import { isoOf } from '../../core/calendar';
 import type { Rate } from '../../core/plan/inputs';
 import type { Place } from '../../core/problem';
+import type { CheckOf } from '../../core/plan/checks/check';
+import type { Help } from '../../core/plan/bench-days/late-orders';
+import { changeInWords } from '../bench-days-in-words';
 import { counted } from '../counted';
+import { dayInWords } from '../day';
 import { WORK_WORDS } from '../words';
 import type { WordsOf } from './words-of';
 
 /** What is said of prices, rates, minutes and days. */
 export const moneyWords: WordsOf<
-  'price' | 'stockCut' | 'coverage' | 'workRate' | 'untimedWork' | 'unreadRate' | 'makeOrBuy' | 'late' | 'daysUntold' | 'dueFar'
+  | 'price'
+  | 'stockCut'
+  | 'coverage'
+  | 'workRate'
+  | 'untimedWork'
+  | 'unreadRate'
+  | 'makeOrBuy'
+  | 'late'
+  | 'daysUntold'
+  | 'dueFar'
 > = {
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
   stockCut: ({ pairs }) => ({
@@ -47,7 +60,7 @@ export const moneyWords: WordsOf<
     check: 'Due, days late',
     found: check.found - check.wanted,
     wanted: 0,
-    say: `size ${check.size}${check.customer ? ` for ${check.customer}` : ''} comes off its last after the day due: start sooner, or get another pair of lasts`,
+    say: `${check.customer ? `for ${check.customer}, ` : ''}${check.sizes.length === 1 ? 'size' : 'sizes'} ${check.sizes.join(', ')}: made ${dayInWords(check.found)}, due ${dayInWords(check.wanted)}; ${remedyInWords(check)}`,
   }),
   daysUntold: (check) => ({ check: 'Days made', say: check.problem.reason }),
   dueFar: (check, { where }) => ({
@@ -55,6 +68,17 @@ export const moneyWords: WordsOf<
     say: `${where({ argument: 'pairage', table: 'Pairage', row: check.row, column: 'Due' })}: ${isoOf(check.day)} lies far from the other days due of the run; ${isoOf(check.meant)} is probably meant: enter it with its year`,
   }),
 };
+
+function remedyInWords({ helps, hours, again }: CheckOf<'late'>): string {
+  if (helps === undefined || hours === undefined) {
+    return again ? 'start sooner, or get another pair of lasts' : 'start sooner';
+  }
+  const enough = helps.filter(({ days }) => days === 0);
+  const changes = (list: readonly Help[]) => list.map(({ change }) => changeInWords(change, hours)).join(', or ');
+  if (enough.length > 0) return `on time with ${changes(enough)}`;
+  if (helps.length > 0) return `less late with ${changes(helps)}; else agree on a later day`;
+  return 'neither longer days, lasts, another order of styles nor some days sooner help by themselves: take pairs out, or agree on a later day';
+}
 
 function rateCell({ row }: Rate, column: string): Place {
   return { argument: 'rates', table: 'Costs and times', row, column };

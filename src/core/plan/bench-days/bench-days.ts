@@ -2,7 +2,7 @@ import { Problem } from '../../problem';
 import type { Stepwise } from '../../stepwise';
 import type { StepKind } from '../../steps/step';
 import { ratesOf } from '../cost/rates';
-import type { PlanInput } from '../inputs';
+import type { PairageRow, PlanInput } from '../inputs';
 import type { LeftOut } from '../left-out';
 import { lastsOf, type Queue, queuesOf } from '../queues';
 import type { Runs } from '../runs';
@@ -85,13 +85,16 @@ export interface BenchChange {
   readonly sooner?: number;
   /** Pairs of lasts that there are besides, in some sizes of a last. */
   readonly moreLasts?: { readonly last: string; readonly sizes: readonly number[]; readonly pairs: number };
+  /** Row of the order that is taken before all others. */
+  readonly ahead?: number;
 }
 
 /**
  * What is done on which day at the bench, by list scheduling.
  * @throws Problem where no hours of a day are given, and where it is more than could be followed.
  */
-export function* benchDays(runs: Runs, input: BenchDaysInput, change: BenchChange = {}): Stepwise<BenchDays> {
+export function* benchDays(runs: Runs, given: BenchDaysInput, change: BenchChange = {}): Stepwise<BenchDays> {
+  const input = change.ahead === undefined ? given : { ...given, pairage: withAhead(given.pairage, change.ahead) };
   const time = workingTime(input, change);
   const lastsOf = lastsWith(change);
   if (fewestLots(queuesOf(runs, input.pairage), lastsOf) > MOST_LOTS) {
@@ -106,6 +109,10 @@ export function* benchDays(runs: Runs, input: BenchDaysInput, change: BenchChang
   const dated = ratesOf(input.rates).one('day of start', []) !== undefined;
   const lines = linesOf(lots, schedule, time, dated);
   return { lines, made: madeLots(lines, lots, schedule, time), leftOut, minutesADay: time.minutes };
+}
+
+function withAhead(pairage: readonly PairageRow[], ahead: number): readonly PairageRow[] {
+  return pairage.map((row) => (row.row === ahead ? { ...row, due: -Infinity } : row));
 }
 
 function madeLots(

@@ -1,6 +1,7 @@
 import type { Stepwise } from '../../stepwise';
 import { ratesOf } from '../cost/rates';
 import type { PairageRow } from '../inputs';
+import { inTurn } from '../queues';
 import type { Runs } from '../runs';
 import { type BenchChange, type BenchDays, benchDays, type BenchDaysInput } from './bench-days';
 
@@ -33,31 +34,71 @@ export function lateOrders({ lines }: Pick<BenchDays, 'lines'>): readonly LateOr
   return [...late.values()];
 }
 
-/** How many changes of hours, lasts and the first day are tried for one order. */
+/** A late order, and what would help. */
+export interface LateWithHelp {
+  readonly late: LateOrder;
+  /** What does not help is not there; undefined where it was not tried. */
+  readonly helps: readonly Help[] | undefined;
+}
+
+/** How many changes of hours, lasts and the first day are tried for one order, and for how many orders. */
 const MOST_HOURS = 2;
 const MOST_SOONER = 3;
+const MOST_HELPED = 6;
+/** More batches than these, and trying takes longer than anyone waits. */
+const MOST_LOTS = 400;
+
+/** Days by which each order is late, by its row. */
+type Lateness = ReadonlyMap<number, number>;
 
 /**
- * What would help a late order: an hour or two more a day, a pair more of the lasts that something waits for, a sooner
- * beginning; each by itself, worked out as the days themselves are. What does not help is not there.
+ * What would help late orders: an hour or two more a day, a pair more of the lasts that something waits for, a sooner
+ * beginning, another order of styles; each by itself, worked out as the days themselves are.
  */
-export function* helpsFor(
-  late: LateOrder,
-  days: BenchDays,
-  runs: Runs,
-  input: BenchDaysInput,
-): Stepwise<readonly Help[]> {
-  const helps: Help[] = [];
-  for (const changes of [hours(input), lasts(late, days), sooner(late, days)]) {
-    for (const change of changes) {
-      const others = lateOrders(yield* benchDays(runs, input, change));
-      const left = others.find(({ row }) => row === late.row)?.days ?? 0;
-      if (left < late.days) helps.push({ change, days: left });
-      // More of the same is not asked for where less is enough.
-      if (left === 0) break;
+export function* lateWithHelp(days: BenchDays, runs: Runs, input: BenchDaysInput): Stepwise<readonly LateWithHelp[]> {
+  const all = lateOrders(days);
+  const now = latenessOf(days, input);
+  const tried = new Map<string, Lateness>();
+  const list: LateWithHelp[] = [];
+  for (const late of all) {
+    if (list.length >= MOST_HELPED || days.made.length > MOST_LOTS) {
+      list.push({ late, helps: undefined });
+      continue;
     }
+    const helps: Help[] = [];
+    for (const changes of [hours(input), lasts(late, days), ahead(late, days), sooner(late, days)]) {
+      for (const change of changes) {
+        const key = JSON.stringify(change);
+        const then = tried.get(key) ?? latenessOf(yield* benchDays(runs, input, change), input);
+        tried.set(key, then);
+        const left = then.get(late.row.row) ?? 0;
+        // Going first is no help where others come later by it.
+        const fair = change.ahead === undefined || [...then].every(([row, of]) => of <= (now.get(row) ?? 0));
+        if (left < late.days && fair) helps.push({ change, days: left });
+        // More of the same is not asked for where less is enough.
+        if (left === 0) break;
+      }
+    }
+    list.push({ late, helps });
   }
-  return helps;
+  return list;
+}
+
+function latenessOf({ made }: Pick<BenchDays, 'made'>, { pairage }: Pick<BenchDaysInput, 'pairage'>): Lateness {
+  const due = new Map(pairage.map((row) => [row.row, row.due]));
+  const late = new Map<number, number>();
+  for (const { lot, date } of made) {
+    const { row } = lot.row;
+    const by = due.get(row);
+    if (date === undefined || by === undefined) continue;
+    late.set(row, Math.max(0, date - by, late.get(row) ?? 0));
+  }
+  return late;
+}
+
+/** Where others go before it. */
+function ahead({ row }: LateOrder, { made }: BenchDays): readonly BenchChange[] {
+  return made.some(({ lot }) => lot.row !== row && inTurn(lot.row, row) < 0) ? [{ ahead: row.row }] : [];
 }
 
 function hours({ rates }: Pick<BenchDaysInput, 'rates'>): readonly BenchChange[] {

@@ -4,6 +4,7 @@ import type { BendSide } from '../../last/tightest-curve';
 import type { Problem } from '../../problem';
 import type { StepKind } from '../../steps/step';
 import type { Material } from '../../stock/stock';
+import type { Help } from '../bench-days/late-orders';
 import type { Rate } from '../inputs';
 
 /** holds: as it should be. lookAt: the maker decides. putRight: the plan does not work as it stands. */
@@ -101,7 +102,19 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'daysOnLast'; readonly style: string; readonly nights: number } & Measured & InSize)
   /** Why nobody can tell on which days orders are made. */
   | { readonly kind: 'daysUntold'; readonly problem: Problem }
-  | ({ readonly kind: 'late'; readonly customer: string | undefined; readonly size: number } & Measured)
+  /** An order that is made after the day due, both the spreadsheet's numbers, in these sizes. */
+  | ({
+      readonly kind: 'late';
+      readonly row: number;
+      readonly customer: string | undefined;
+      readonly sizes: readonly number[];
+      /** What would help; undefined where that was not tried, as without hours of a day. */
+      readonly helps: readonly Help[] | undefined;
+      /** That the bench works in a day, as given. */
+      readonly hours: number | undefined;
+      /** Whether its lasts are used more than once. */
+      readonly again: boolean;
+    } & Measured)
   /** A day due far from the run's others, and the day that was probably meant; both the spreadsheet's numbers. */
   | {
       readonly kind: 'dueFar';

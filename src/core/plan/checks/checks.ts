@@ -9,6 +9,8 @@ import type { PlanInput } from '../inputs';
 import { type Limits, limitsOf, unknownLimits } from '../limits';
 import type { OrderLine } from '../order';
 import type { Batch } from '../batches';
+import type { LateWithHelp } from '../bench-days/late-orders';
+import { ratesOf } from '../cost/rates';
 import type { Runs, StyleRun } from '../runs';
 import { strayOffcuts, strayOffers, unreadRates } from '../unused';
 import { bendChecks } from './bends';
@@ -34,6 +36,8 @@ export interface Checked {
   readonly orders: readonly OrderLine[];
   readonly costs: readonly CostLine[];
   readonly batches: readonly Batch[];
+  /** What is late by the days at the bench, with what would help. */
+  readonly late: readonly LateWithHelp[];
   /** Why the days on which orders are made cannot be told, where they cannot. */
   readonly daysUntold: readonly Problem[];
   /** Headings that no table knows. */
@@ -57,7 +61,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...daysOnLast(runs.styles, input),
     // Before what is late by it.
     ...dueDayChecks(input.pairage),
-    ...batchChecks(batches),
+    ...batchChecks(batches, checked.late, ratesOf(input.rates).one('hours a day', [])),
     ...checked.daysUntold.map((problem): Check => ({
       kind: 'daysUntold',
       subject: 'Pairage',
