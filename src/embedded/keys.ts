@@ -1,16 +1,25 @@
 import { type ICommandService, RedoCommand, UndoCommand } from '@univerjs/core';
 
+/** A part of the page that F6 goes to. */
+interface Region {
+  readonly element: HTMLElement;
+  /** Only what such a part of the element holds; the grid makes its parts anew at any time. */
+  readonly within?: string;
+  /** Puts the focus into it; false where it has nothing to focus. */
+  readonly enter: () => boolean;
+}
+
 /**
- * F6 goes from the page's head to the sheet, to the pane and round again, Shift+F6 the other way: the sheet keeps the
- * Tab key for itself.
- * @param enter puts the focus into each region, in order; false where it has nothing to focus
+ * F6 goes from the page's head to the sheet, to its tabs, to the pane and round again, Shift+F6 the other way: the sheet keeps
+ * the Tab key for itself.
+ * @param regions in order, a part of another after it
  */
-export function goRound(regions: readonly { readonly element: HTMLElement; readonly enter: () => boolean }[]): void {
+export function goRound(regions: readonly Region[]): void {
   document.addEventListener(
     'keydown',
     (event) => {
       if (event.key !== 'F6' || event.ctrlKey || event.altKey || event.metaKey) return;
-      const at = regions.findIndex(({ element }) => element.contains(document.activeElement));
+      const at = regions.findLastIndex((region) => holdsFocus(region));
       const step = event.shiftKey ? -1 : 1;
       const from = at < 0 ? (event.shiftKey ? 0 : -1) : at;
       for (let count = 1; count <= regions.length; count++) {
@@ -22,6 +31,11 @@ export function goRound(regions: readonly { readonly element: HTMLElement; reado
     },
     true,
   );
+}
+
+function holdsFocus({ element, within }: Region): boolean {
+  const focused = document.activeElement;
+  return element.contains(focused) && (within === undefined || focused?.closest(within) != null);
 }
 
 /** Focuses the first thing in an element that takes the focus. */

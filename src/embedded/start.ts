@@ -5,6 +5,7 @@ import { ask } from '../taskpane/ask';
 import { followTheme } from '../taskpane/theme';
 import { demo } from '../workbook/demo';
 import type { WorkbookPlan } from '../workbook/workbook';
+import { moveByKeys } from './cells-by-keys';
 import { pasteUnstyled } from './clipboard';
 import { bindFunctions } from './custom-functions/bind';
 import type { Metadata } from './custom-functions/metadata';
@@ -12,6 +13,7 @@ import type { StandIn } from './custom-functions/stand-in';
 import { holdDrawing } from './drawing-held';
 import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
+import { goToWhatIsTyped } from './go-to-typed';
 import { mendSemantics } from './grid-semantics';
 import { keepAndTell, type RunNews } from './keep-and-tell';
 import { enterChooses, enterClosesNames, enterFirst, goRound, undoBeside } from './keys';
@@ -22,6 +24,7 @@ import { Doorway } from './runs/doorway';
 import { offerRuns } from './runs/offer-runs';
 import { markOpened } from './runs/opening-mark';
 import { RunsHere } from './runs/runs-here';
+import { enterTabs, TABS, turnSheetsByKeys } from './sheets-by-keys';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
 import { markTabs } from './tab-marks';
@@ -108,9 +111,13 @@ function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet
   goRound([
     { element: element('actions'), enter: () => enterFirst(element('actions')) },
     { element: element('sheet'), enter: enterSheet },
+    { element: element('sheet'), within: TABS, enter: () => enterTabs(element('grid')) },
     { element: element('pane'), enter: () => enterFirst(element('pane')) },
   ]);
   undoBeside(element('sheet'), injector.get(ICommandService));
+  moveByKeys(injector);
+  turnSheetsByKeys(injector);
+  goToWhatIsTyped(injector);
   enterChooses();
   enterClosesNames();
 }

@@ -138,6 +138,26 @@ describe('tables in the page', () => {
       expect(await page.getByText('Defined names').count()).toBe(0);
     });
 
+    it('show a day of start that is pasted as a day, and a number in its place as a number', async () => {
+      const { page, sheet } = opened();
+      const { place } = await block(page, 'Costs and times');
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Costs and times')!.activate(),
+      );
+      const row = place.row + place.rows;
+      await sheet.select(`A${row}`);
+      await paste(page, 'First day\t\t2027-08-30\tday of start');
+      await sheet.shows(`C${row}`, '30 Aug 2027');
+      expect((await block(page, 'Costs and times')).cells.flat()).toContain(46_629);
+      await sheet.select(`C${row}`);
+      await paste(page, '12.5');
+      await sheet.shows(`C${row}`, `C${row}. 12.50`);
+      await page.keyboard.press('Control+z');
+      await sheet.shows(`C${row}`, '30 Aug 2027');
+      await page.keyboard.press('Control+z');
+      await sheet.shows(`C${row}`, 'blank');
+    });
+
     it('go on below their ruled rows, with lines, number formats and lists, and undo takes those away with the row', async () => {
       const { page, sheet } = opened();
       await page.evaluate(() =>

@@ -30,9 +30,63 @@ describe('the page around the sheet', () => {
       expect(await page.evaluate(() => document.activeElement?.id)).toBe('as-table');
     });
 
-    it('goes from the sheet to the pane, to the head and back by F6', async () => {
+    it('goes to the ends of rows and of the sheet, to other sheets and back, and does again, by keys', async () => {
+      const { page, sheet } = opened();
+      await sheet.select('B5');
+      await page.keyboard.press('Home');
+      await sheet.saying('A5. 40.0');
+      await page.keyboard.press('End');
+      await sheet.saying('C5. ');
+      await page.keyboard.press('Shift+Home');
+      await sheet.saying('C5, 1 rows by 3 columns selected.');
+      await page.keyboard.press('Control+End');
+      // The sum stands in column D, and the squares end below it.
+      await sheet.saying(/^D1\d\. blank/);
+      await page.keyboard.press('Control+Home');
+      await sheet.saying('A1. Test run');
+      const shown = () =>
+        page.evaluate(() => window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet().getSheetName());
+      await page.keyboard.press('Control+PageDown');
+      await expect.poll(shown).toBe('Lots of stock');
+      await page.keyboard.press('Control+PageDown');
+      expect(await shown()).toBe('Lots of stock');
+      await page.keyboard.press('Alt+PageUp');
+      await expect.poll(shown).toBe('Run');
+      await sheet.enter('B5', '9');
+      await page.keyboard.press('Control+z');
+      await sheet.shows('B5', 'B5. 7.0');
+      await page.keyboard.press('Control+Shift+Z');
+      await sheet.shows('B5', 'B5. 9.0');
+      await page.keyboard.press('Control+z');
+      await sheet.shows('B5', 'B5. 7.0');
+    });
+
+    it('goes to a cell of another sheet that is typed into the box, to a sheet, and says where there is none', async () => {
+      const { page, sheet } = opened();
+      const shown = () =>
+        page.evaluate(() => window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet().getSheetName());
+      const box = page.getByRole('textbox', { name: 'Cell or cells to go to' });
+      const go = async (typed: string) => {
+        await box.fill(typed);
+        await box.press('Enter');
+      };
+      await go('lots of stock!A5');
+      await sheet.saying('A5. 20');
+      expect(await shown()).toBe('Lots of stock');
+      await go('Run');
+      await expect.poll(shown).toBe('Run');
+      await go('Soles!A1');
+      await page.locator('.notice', { hasText: 'There is no sheet “Soles”.' }).getByText('Close').click();
+      expect(await shown()).toBe('Run');
+      await go('Run!A9000');
+      await page.locator('.notice', { hasText: 'Run has no cell A9000' }).getByText('Close').click();
+    });
+
+    it('goes from the sheet to its tabs, to the pane, to the head and back by F6', async () => {
       const { page, sheet } = opened();
       await sheet.select('A5');
+      await page.keyboard.press('F6');
+      expect(await page.evaluate(() => document.activeElement?.getAttribute('role'))).toBe('tab');
       await page.keyboard.press('F6');
       expect(await page.evaluate(() => document.activeElement?.closest('aside')?.id)).toBe('pane');
       await page.keyboard.press('F6');
