@@ -45,7 +45,8 @@ export function goToWhatIsTyped(injector: Injector): void {
       if (!sheet) showNotice(`There is no sheet “${goal.sheet}”.`);
       else if (!select(injector, workbook, sheet, goal.cells))
         showNotice(`${goal.sheet} has no cell ${goal.cells}; it ends at row ${sheet.getRowCount()}.`);
-      injector.get(ILayoutService).focus();
+      // What leads nowhere stays in the box, to be put right.
+      else injector.get(ILayoutService).focus();
     },
     true,
   );

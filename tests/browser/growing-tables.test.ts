@@ -144,18 +144,25 @@ describe('tables in the page', () => {
       await page.evaluate(() =>
         window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Costs and times')!.activate(),
       );
-      const row = place.row + place.rows;
-      await sheet.select(`A${row}`);
-      await paste(page, 'First day\t\t2027-08-30\tday of start');
-      await sheet.shows(`C${row}`, '30 Aug 2027');
-      expect((await block(page, 'Costs and times')).cells.flat()).toContain(46_629);
-      await sheet.select(`C${row}`);
-      await paste(page, '12.5');
-      await sheet.shows(`C${row}`, `C${row}. 12.50`);
-      await page.keyboard.press('Control+z');
-      await sheet.shows(`C${row}`, '30 Aug 2027');
-      await page.keyboard.press('Control+z');
-      await sheet.shows(`C${row}`, 'blank');
+      // An example's row, and one below the ruled ones.
+      for (const at of [1, place.rows - 1]) {
+        const row = place.row + at + 1;
+        const was = (await block(page, 'Costs and times')).cells[at];
+        await sheet.select(`A${row}`);
+        await paste(page, 'First day\t\t2027-08-30\tday of start');
+        await sheet.shows(`C${row}`, '30 Aug 2027');
+        expect((await block(page, 'Costs and times')).cells[at]).toContain(46_629);
+        await sheet.select(`C${row}`);
+        await paste(page, '12.5');
+        await sheet.shows(`C${row}`, `C${row}. 12.50`);
+        await page.keyboard.press('Control+z');
+        await sheet.shows(`C${row}`, '30 Aug 2027');
+        await page.keyboard.press('Control+z');
+        await expect.poll(async () => (await block(page, 'Costs and times')).cells[at]).toEqual(was);
+      }
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
+      );
     });
 
     it('go on below their ruled rows, with lines, number formats and lists, and undo takes those away with the row', async () => {

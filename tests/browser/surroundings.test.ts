@@ -76,10 +76,10 @@ describe('the page around the sheet', () => {
       await go('Run');
       await expect.poll(shown).toBe('Run');
       await go('Soles!A1');
-      await page.locator('.notice', { hasText: 'There is no sheet “Soles”.' }).getByText('Close').click();
+      await page.locator('#notices > div', { hasText: 'There is no sheet “Soles”.' }).getByText('Close').click();
       expect(await shown()).toBe('Run');
       await go('Run!A9000');
-      await page.locator('.notice', { hasText: 'Run has no cell A9000' }).getByText('Close').click();
+      await page.locator('#notices > div', { hasText: 'Run has no cell A9000' }).getByText('Close').click();
     });
 
     it('goes from the sheet to its tabs, to the pane, to the head and back by F6', async () => {

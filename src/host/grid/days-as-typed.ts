@@ -3,6 +3,7 @@ import {
   type ICellData,
   type IDisposable,
   type Injector,
+  type Nullable,
   toDisposable,
   type Worksheet,
 } from '@univerjs/core';
@@ -49,16 +50,21 @@ export function daysAsTyped(injector: Injector): IDisposable {
 export function daysAsPasted(injector: Injector): IDisposable {
   return injector.get(ISheetClipboardService).addClipboardHook({
     id: 'days-as-pasted',
-    // After the grid has put in what was pasted.
-    priority,
+    // After the grid has put in what was pasted, and rows below the ruled ones have taken their looks (1100).
+    priority: 1200,
     onPasteCells: (from, to, cells) =>
-      from ? nothing : allPasted(injector, to, (row, column) => cells.getValue(row, column)?.v),
-    onPastePlainText: (to, text) => allPasted(injector, to, (row, column) => (row + column === 0 ? text : undefined)),
+      from ? nothing : allPasted(injector, to, (row, column) => cells.getValue(row, column)),
+    onPastePlainText: (to, text) => allPasted(injector, to, (row, column) => (row + column === 0 ? { v: text } : null)),
   });
 }
 
-function allPasted(injector: Injector, to: Pasted, text: (row: number, column: number) => unknown) {
-  const [due, values] = [pasted(injector, to, text), valuesPasted(injector, to, text)];
+type CellPasted = (row: number, column: number) => Nullable<ICellData>;
+
+function allPasted(injector: Injector, to: Pasted, cell: CellPasted) {
+  const [due, values] = [
+    pasted(injector, to, (row, column) => cell(row, column)?.v),
+    valuesPasted(injector, to, (row, column) => wordsOf(cell(row, column))),
+  ];
   return { redos: [...due.redos, ...values.redos], undos: [...due.undos, ...values.undos] };
 }
 
@@ -94,6 +100,16 @@ function pasted(
   if (Object.keys(cellValue).length === 0) return nothing;
   // What the grid takes back of its own by undo takes these back too.
   return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
+}
+
+/** What was pasted as it was written; a day that the grid has made a number of already, as a day. */
+function wordsOf(cell: Nullable<ICellData>): string | undefined {
+  const { v, s, p } = cell ?? {};
+  const body = p?.body?.dataStream.trim();
+  if (body) return body;
+  const dated = typeof s === 'object' && s?.n?.pattern.includes('yy');
+  if (typeof v === 'number') return dated ? isoOf(v) : String(v);
+  return typeof v === 'string' ? v : undefined;
 }
 
 /** Days, and numbers where days stood, under Value of Costs and times: there a cell's format follows what is pasted. */
