@@ -47,7 +47,7 @@ describe('a denser purchase', () => {
       { format: small, terms: [{ ...terms, price: 7.5 }] },
     ];
     const rows = buy(jobOf(pieces, formats, 0), solver);
-    const searched = buy(jobOf(pieces, formats, 1), solver);
+    const searched = buy(jobOf(pieces, formats, 2), solver);
     expect(searched.cost).toBeLessThan(rows.cost);
     expect(searched.cost).toBeGreaterThanOrEqual(searched.least);
     expect(costOfShares(searched.shares, formats)).toBeCloseTo(searched.cost, 9);
