@@ -7,6 +7,7 @@ interface Compiled {
   loss(grid: number, code: number, dx: number, dy: number): number;
   weigh(job: number, x: number, y: number, bound: number): number;
   findPlace(job: number): void;
+  pushApart(job: number): void;
 }
 
 /** Bytes in a page of memory, and how much larger memory grows at least. */
@@ -31,6 +32,7 @@ class CompiledEngine implements Engine {
       calls: {
         prepare: (first: number, second: number) => calls.prepare(first, second),
         lossOnGrid: (pair: number, i: number, j: number) => calls.lossOnGrid(pair, i, j),
+        exits: (pair: number) => calls.exits(pair),
       },
     });
     this.compiled = exports as unknown as Compiled;
@@ -53,6 +55,10 @@ class CompiledEngine implements Engine {
 
   findPlace(job: number): void {
     this.compiled.findPlace(job);
+  }
+
+  pushApart(job: number): void {
+    this.compiled.pushApart(job);
   }
 }
 

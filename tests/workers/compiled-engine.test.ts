@@ -2,6 +2,7 @@ import { afterEach, describe, expect, it, vi } from 'vitest';
 import { Arrangement } from '../../src/core/cutting/search/arrangement';
 import { Effort } from '../../src/core/cutting/search/effort';
 import { Overlaps } from '../../src/core/cutting/search/overlaps';
+import { pushApart } from '../../src/core/cutting/search/push-apart';
 import { Random } from '../../src/core/cutting/search/random';
 import { Space } from '../../src/core/cutting/search/space';
 import { inTurns } from '../../src/core/cutting/search/turned-outline';
@@ -20,7 +21,7 @@ const SHAPES = RINGS.flatMap((ring, kind) => inTurns(ring, kind, TURNS, RINGS.le
 const KINDS = RINGS.flatMap((_, kind) => [kind, kind, kind]);
 const SAMPLES = { near: 25, anywhere: 50 };
 
-/** Two heaps on two rectangles and an obstacle, of which every piece is moved four times; where they come to lie. */
+/** Two heaps on two rectangles and an obstacle, of which every piece is moved four times, then pushed apart; where they come to lie. */
 function moves(overlaps: Overlaps) {
   const effort = new Effort(1e9, { stopped: false });
   const choices = KINDS.map((kind) => TURNS.map((_, turn) => kind * TURNS.length + turn));
@@ -41,7 +42,7 @@ function moves(overlaps: Overlaps) {
     arrangement.updateWeights();
     places.push({ ...place, loss: arrangement.loss, spent: effort.spent, next: random.share() });
   }
-  return places;
+  return { places, apart: pushApart(arrangement, 200), pushed: arrangement.save() };
 }
 
 describe('the compiled kernel', { timeout: 60_000 }, () => {

@@ -126,6 +126,16 @@ export class Arrangement {
     return this.job.weigh(this, piece, shape, x, y, bound);
   }
 
+  /** Whether it matters that two overlap. */
+  meet(one: number, other: number): boolean {
+    return this.worth[one * this.count + other]! > 0;
+  }
+
+  /** Takes note of effort that has been made. */
+  spend(evaluations: number): void {
+    this.effort.spent += Math.ceil(evaluations);
+  }
+
   /** Finds a place where a piece loses little, among so many about where it lies and anywhere. */
   findPlace(piece: number, random: Random, samples: Samples): Place {
     const { place, spent } = this.job.findPlace(this, piece, random, samples);

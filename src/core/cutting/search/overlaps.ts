@@ -1,6 +1,7 @@
 import { box } from '../../geometry/box';
 import { convolution } from '../../geometry/convolution';
 import { itemRound } from '../../item-at';
+import { union } from '../../geometry/regions';
 import type { Point, Ring } from '../../geometry/ring';
 import { makeEngine } from './kernel/engine';
 import * as at from './kernel/layout';
@@ -14,6 +15,9 @@ import type { TurnedOutline } from './turned-outline';
 const TABLE_NUMBERS = 2e6;
 const FINEST = 40;
 const COARSEST = 12;
+
+/** Millimetres in which the outline of a region is worked out, whatever its size. */
+const OUTLINE_SIZE = 1e4;
 
 /** A loss is kept as so many quanta at most: a whole number of 16 bits. */
 const MOST_QUANTA = 65535;
@@ -34,6 +38,7 @@ export class Overlaps {
   private readonly engine = makeEngine({
     prepare: (first, second) => this.of(first, second),
     lossOnGrid: (pair, i, j) => this.lossOnGrid(pair, i, j),
+    exits: (pair) => this.exits(pair),
   });
   private readonly grid: number;
   /** Addresses: which pair two shapes are, the boxes of shapes, what may be used for a while, and the first that is free. */
@@ -144,6 +149,32 @@ export class Overlaps {
     return loss;
   }
 
+  /**
+   * Has the kernel push pieces apart.
+   * @param bytes of the job
+   * @param write the job down at its address; pairs may be asked for meanwhile
+   */
+  pushApart(bytes: number, write: (job: number) => void): number {
+    const job = this.job(bytes);
+    this.moving = true;
+    write(job);
+    this.engine.pushApart(job);
+    this.moving = false;
+    return job;
+  }
+
+  /** Works out the outline of a pair's region and keeps it; its address. */
+  private exits(pair: number): number {
+    const number = this.views.words[(pair + at.NUMBER) / at.WORD]!;
+    const edges = outlineOf(this.firsts[number]!, this.seconds[number]!);
+    const address = this.take(at.REAL * (1 + edges.length));
+    const { reals, words } = this.views;
+    words[address / at.WORD] = address + at.REAL * (1 + edges.length);
+    reals.set(edges, address / at.REAL + 1);
+    words[(pair + at.EXITS) / at.WORD] = address;
+    return address;
+  }
+
   private lossOnGrid(pair: number, i: number, j: number): void {
     const { reals, words, halves } = this.views;
     const x = reals[(pair + at.LEFT) / at.REAL]! + i / reals[(pair + at.STEPS_X) / at.REAL]!;
@@ -169,10 +200,7 @@ export class Overlaps {
     const a = this.shapes[first]!;
     const b = this.shapes[second]!;
     const { grid } = this;
-    const curves = convolution(
-      a.ring,
-      b.ring.map(([x, y]): Point => [-x, -y]),
-    );
+    const curves = regionOf(a, b);
     const { left, bottom, right, top } = box(curves.flat());
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
     const [stepsX, stepsY] = [grid / (right - left), grid / (top - bottom)];
@@ -193,7 +221,7 @@ export class Overlaps {
     const quantum = deepestLoss(a, b) / MOST_QUANTA;
     reals.set([left, bottom, right, top, stepsX, stepsY, quantum], pair / at.REAL);
     words.set(
-      [number, pair + bandsFrom, pair + edgesFrom, pair + levelsFrom, pair + bytes],
+      [number, pair + bandsFrom, pair + edgesFrom, pair + levelsFrom, pair + bytes, 0],
       (pair + at.NUMBER) / at.WORD,
     );
     words.fill(0, (pair + at.POINTS) / at.WORD, (pair + at.POINTS) / at.WORD + points);
@@ -230,6 +258,30 @@ export class Overlaps {
 /** The next address at which a number of eight bytes may stand. */
 function evenly(address: number): number {
   return at.REAL * Math.ceil(address / at.REAL);
+}
+
+/** The curves round which lie the displacements at which the second of two shapes overlaps the first. */
+function regionOf(first: TurnedOutline, second: TurnedOutline): readonly Ring[] {
+  return convolution(
+    first.ring,
+    second.ring.map(([x, y]): Point => [-x, -y]),
+  );
+}
+
+/** The outline of that region alone: start, run, rise and 1 over the square of the length of each edge. */
+function outlineOf(first: TurnedOutline, second: TurnedOutline): readonly number[] {
+  // To whole steps of a hundred-millionth of their size.
+  const scale = OUTLINE_SIZE / Math.max(first.diameter, second.diameter);
+  const rings = union(regionOf(first, second).map((ring) => ring.map(([x, y]): Point => [x * scale, y * scale])));
+  const edges: number[] = [];
+  for (const ring of rings) {
+    ring.forEach(([x, y], i) => {
+      const [nextX, nextY] = itemRound(ring, i + 1);
+      const [run, rise] = [(nextX - x) / scale, (nextY - y) / scale];
+      if (run !== 0 || rise !== 0) edges.push(x / scale, y / scale, run, rise, 1 / (run * run + rise * rise));
+    });
+  }
+  return edges;
 }
 
 /** Run per rise of a level edge: as if it fell from its left end. */

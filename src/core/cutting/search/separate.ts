@@ -1,6 +1,7 @@
 import type { Arrangement, Snapshot } from './arrangement';
 import type { Effort } from './effort';
 import type { Samples } from './place';
+import { pushApart } from './push-apart';
 import type { Random } from './random';
 
 /** How long to keep at it. */
@@ -13,13 +14,17 @@ export interface Patience {
 
 export const SAMPLES: Samples = { near: 25, anywhere: 50 };
 
+/** Passes after which all that overlap are pushed apart together, in so many rounds; more of them before giving up. */
+const PUSH = { after: 25, rounds: 100, atLast: 500 };
+
 /** A loss below this share of the least so far counts as progress. */
 const PROGRESS = 0.98;
 
 /**
  * Moves pieces that overlap until none does or patience is at an end, and leaves the arrangement with the least loss met.
  * Passes of moves, each followed by new weights; after so many idle passes a strike, back to the best arrangement with
- * the weights kept (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, separation).
+ * the weights kept (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, separation). Between passes, and before it
+ * gives up, all are pushed apart together: a jam is often a matter of many small moves, none of which helps alone.
  * @returns the arrangement reached, whose loss is 0 where the pieces have been separated, and how many passes it took
  */
 export function separate(
@@ -45,11 +50,14 @@ export function separate(
         best = arrangement.save();
         if (loss === 0) return { reached: best, passes };
       }
+      if (passes % PUSH.after === 0 && pushApart(arrangement, PUSH.rounds))
+        return { reached: arrangement.save(), passes };
       arrangement.updateWeights();
     }
     strikes = best.loss < PROGRESS * before ? 0 : strikes + 1;
     arrangement.restore(best);
   }
+  if (effort.goesOn() && pushApart(arrangement, PUSH.atLast)) best = arrangement.save();
   return { reached: best, passes };
 }
 

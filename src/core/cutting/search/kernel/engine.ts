@@ -1,6 +1,7 @@
 import { findPlace, weigh } from './find-place';
 import { turnTo } from './memory';
 import { loss } from './pair-loss';
+import { pushApart } from './push-apart';
 import { type Calls, type Views, viewsOf } from './views';
 
 /** The kernel with a memory of its own. */
@@ -12,6 +13,7 @@ export interface Engine {
   loss(grid: number, code: number, dx: number, dy: number): number;
   weigh(job: number, x: number, y: number, bound: number): number;
   findPlace(job: number): void;
+  pushApart(job: number): void;
 }
 
 export type MakeEngine = (calls: Calls) => Engine;
@@ -49,6 +51,11 @@ class PlainEngine implements Engine {
   findPlace(job: number): void {
     turnTo(this.views, this.calls);
     findPlace(job);
+  }
+
+  pushApart(job: number): void {
+    turnTo(this.views, this.calls);
+    pushApart(job);
   }
 }
 

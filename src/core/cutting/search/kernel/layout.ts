@@ -19,6 +19,8 @@ export const BANDS: i32 = 60;
 export const EDGES: i32 = 64;
 export const LEVELS: i32 = 68;
 export const LEVELS_END: i32 = 72;
+/** Where the outline of its region begins; 0 until it is asked for. */
+export const EXITS: i32 = 76;
 /** Then the points of its grid, row by row. */
 export const POINTS: i32 = 80;
 
@@ -120,3 +122,29 @@ export const WEIGHT: i32 = 32;
 export const PAIR: i32 = 40;
 export const CROSSED: i32 = 44;
 export const RECORD_SIZE: i32 = 48;
+
+/** Of the outline of a region: first where it ends, then its edges, each by its start, its run and rise, and 1 over the square of its length. */
+export const EXIT_SIZE: i32 = 40;
+
+/** A job to push pieces apart: how many rounds, pieces and pairs; the answer, 1 where none overlaps any more; then the pieces. */
+export const PUSH_ROUNDS: i32 = 16;
+export const PUSH_PIECES: i32 = 20;
+export const PUSH_PAIRS: i32 = 24;
+export const PUSH_APART: i32 = 28;
+export const PUSH_SIZE: i32 = 32;
+
+/** Of a piece that is pushed: place, the one before, and between which it may lie. The pairs follow the pieces. */
+export const PUSHED_Y: i32 = 8;
+export const PUSHED_LAST_X: i32 = 16;
+export const PUSHED_LAST_Y: i32 = 24;
+export const PUSHED_LEFT: i32 = 32;
+export const PUSHED_BOTTOM: i32 = 40;
+export const PUSHED_RIGHT: i32 = 48;
+export const PUSHED_TOP: i32 = 56;
+export const PUSHED_SIZE: i32 = 64;
+
+/** Of two that may come to overlap: where both stand, and their pair with its quarter turns. */
+export const PUSH_FIRST: i32 = 0;
+export const PUSH_SECOND: i32 = 4;
+export const PUSH_CODE: i32 = 8;
+export const PUSH_PAIR_SIZE: i32 = 12;

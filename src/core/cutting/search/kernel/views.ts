@@ -11,6 +11,8 @@ export interface Calls {
   prepare(first: number, second: number): number;
   /** Works out a loss on the grid of a pair, and keeps it. */
   lossOnGrid(pair: number, i: number, j: number): void;
+  /** Works out the outline of a pair's region, and keeps it; its address. */
+  exits(pair: number): number;
 }
 
 export function viewsOf(buffer: ArrayBuffer): Views {
