@@ -11,8 +11,14 @@ import type { Check } from './check';
 import { worst } from './worst';
 
 /**
+ * Smallest tube over thickness of the least flexible sheet that figures are published for, expanded cork: what a curve asks
+ * of that, any sheet takes (ISO 4708:2015 gives the test; the figure is a maker's of cork).
+ */
+const LEAST_FLEXIBLE = 60;
+
+/**
  * Each stock that follows the last, in the size where it comes nearest to cracking: over the ball, and into the waist. Of
- * which it is not known what it takes, once, where it is stretched most.
+ * which it is not known what it takes, once, where it is stretched most, unless any sheet takes that.
  */
 export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
   const subject = style.code;
@@ -30,6 +36,7 @@ export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<strin
       const stock = fold(layer.stock);
       const tube = stocks.get(stock)?.smallestTube;
       if (tube === undefined) {
+        if (radius >= leastRadius(thickness, LEAST_FLEXIBLE, side)) return [];
         if (strain > (unknown.get(stock)?.strain ?? -Infinity))
           unknown.set(stock, { kind: 'tubeUnknown', subject, verdict: 'lookAt', part, strain, found: radius });
         return [];

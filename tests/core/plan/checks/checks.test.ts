@@ -80,6 +80,12 @@ describe('checks', () => {
     expect(outside(20)).toMatchObject([{ verdict: 'holds', wanted: 10 }]);
     expect(outside(2000)).toMatchObject([{ verdict: 'lookAt', wanted: 1000 }]);
     expect(kinds(sole(''), 'tubeUnknown')).toHaveLength(1);
+    // Expanded cork rounds a tube of 60 thicknesses: over a curve of 30 of them, stretched 1 in 61, nobody need try.
+    const low = { ...sole(''), lasts: [{ ...ROUND, 'Heel height': 8 }] };
+    expect(kinds(sole(''), 'tubeUnknown')[0]).toMatchObject({
+      strain: expect.toSatisfy((one: number) => one > 1 / 61) as number,
+    });
+    expect(kinds(low, 'tubeUnknown')).toEqual([]);
   });
 
   it('find bare foam and cork on the ground, and not a moulded face', () => {
