@@ -67,7 +67,7 @@ function running(
     </p>
     ${progressBar('Search of the run', Math.round(100 * done), 100)}
     <p class="acts">
-      ${button('Stop and keep best', () => searching.stop(), { kind: 'go', label: 'Stop the search of the run' })}
+      ${button('Stop the search', () => searching.stop(), { kind: 'go', label: 'Stop the search of the run' })}
     </p>`;
 }
 
@@ -98,6 +98,7 @@ function found(
           html`<li>${cuttingName(cutting)}: ${sheetsInWords(progress.sheets)} instead of ${cutting.sheets}</li>`,
       )}
     </ul>
+    <p class="caption">Nothing of it is kept until it is written to Layouts.</p>
     <p class="acts">${button('Write all to Layouts', () => write(better), { kind: 'go' })} ${discard}</p>`;
 }
 

@@ -95,7 +95,7 @@ function running(
       ${own ? nothing : html`Searching for ${cuttingName(of)}.`}
     </p>
     ${progress ? scale(progress) : nothing} ${progressBar('Search', Math.round(100 * (progress?.done ?? 0)), 100)}
-    <p class="acts">${button('Stop and keep best', stop, { kind: 'go' })}</p>`;
+    <p class="acts">${button('Stop the search', stop, { kind: 'go' })}</p>`;
 }
 
 function found(

@@ -125,7 +125,7 @@ describe('the views of the pane', () => {
       await pane.getByRole('button', { name: 'Start the search' }).click();
       await pane.getByRole('progressbar', { name: 'Search' }).waitFor();
       await sheet.select('B2');
-      await pane.getByRole('button', { name: 'Stop and keep best' }).click();
+      await pane.getByRole('button', { name: 'Stop the search' }).click();
       await pane.getByText(/^Stopped\. Best found: \d sheets/).waitFor();
       await pane.getByRole('button', { name: 'Discard what was found' }).click();
 
