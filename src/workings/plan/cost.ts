@@ -1,3 +1,4 @@
+import { benchOf } from '../../core/plan/bench';
 import { fold } from '../../core/plan/codes';
 import { type CostLine, cuttingDone, workOf } from '../../core/plan/cost/cost';
 import { stockShares } from '../../core/plan/cost/stock-shares';
@@ -5,9 +6,12 @@ import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
 import type { RateUnit } from '../../core/plan/inputs';
-import { scopesOf } from '../../core/steps/times';
+import type { SizeRun } from '../../core/plan/runs';
+import { timesOfSteps } from '../../core/steps/steps';
+import { furtherWork, scopesOf } from '../../core/steps/times';
+import { WORK_WORDS } from '../../tables/words';
 import { below } from '../heights';
-import { given, type Given, step, type WorkedStep } from '../working';
+import { given, type Given, step, told, type WorkedStep } from '../working';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 /** Rows of Costs and times that hold for a style's layers. */
@@ -30,20 +34,71 @@ function averaged(
   unit: string,
   of: (work: Work) => number | undefined,
 ): { readonly given: readonly Given[]; readonly steps: readonly WorkedStep[]; readonly formula: string } {
-  const from = run.sizes.map(({ size, system, pairs }, i) =>
-    given(`p${below(i + 1)}`, `Pairs in ${system} ${size}`, pairs),
-  );
   const taken = workOf(run, plan.input);
-  const steps = run.sizes.map((one, i) => {
+  const groups = alikeIn(run.sizes, (one) => {
     const work = taken.get(one);
-    return step(`v${below(i + 1)}`, `A pair in ${one.system} ${one.size}`, undefined, (work && of(work)) ?? 0, unit);
+    return (work && of(work)) ?? 0;
   });
-  const sum = run.sizes.map((_, i) => `p${below(i + 1)} · v${below(i + 1)}`).join(' + ');
+  const from = groups.map(({ sizes }, i) =>
+    given(
+      `p${below(i + 1)}`,
+      `Pairs in ${sizesInWords(sizes)}`,
+      sizes.reduce((sum, { pairs }) => sum + pairs, 0),
+    ),
+  );
+  const steps = groups.map(({ sizes, value }, i) =>
+    step(`v${below(i + 1)}`, `A pair in ${sizesInWords(sizes)}`, undefined, value, unit),
+  );
+  const sum = groups.map((_, i) => `p${below(i + 1)} · v${below(i + 1)}`).join(' + ');
   return {
     given: [...from, given('P', 'Pairs of the style', run.pairs)],
     steps,
     formula: `(${sum}) / P`,
   };
+}
+
+interface Alike {
+  readonly sizes: readonly SizeRun[];
+  readonly value: number;
+}
+
+/** Sizes that follow each other with one value are told of once. */
+function alikeIn(sizes: readonly SizeRun[], of: (size: SizeRun) => number): readonly Alike[] {
+  const groups: { sizes: SizeRun[]; value: number }[] = [];
+  for (const size of sizes) {
+    const value = of(size);
+    const last = groups.at(-1);
+    const same = last && Math.abs(last.value - value) < 1e-9 && last.sizes[0]?.system === size.system;
+    if (same) last.sizes.push(size);
+    else groups.push({ sizes: [size], value });
+  }
+  return groups;
+}
+
+/** "EU 38", "EU 36 to 43, 15 sizes". */
+function sizesInWords(sizes: readonly SizeRun[]): string {
+  const [first, last] = [sizes[0], sizes.at(-1)];
+  const one = `${first?.system} ${first?.size}`;
+  return sizes.length > 1 ? `${one} to ${last?.size}, ${sizes.length} sizes` : one;
+}
+
+/** What a pair's minutes are made of, by kinds of work, where all sizes are alike. */
+function byKind({ run }: CostLine, { plan: { input } }: Context): readonly WorkedStep[] {
+  const [first] = run.sizes;
+  const taken = workOf(run, input);
+  const all = run.sizes.map((one) => taken.get(one)?.minutes ?? 0);
+  if (!first || all.some((one) => Math.abs(one - (all[0] ?? 0)) > 1e-9)) return [];
+  const bench = benchOf(input);
+  const kinds = new Map<string, { count: number; minutes: number }>();
+  const add = (words: string, minutes: number) => {
+    const known = kinds.get(words) ?? { count: 0, minutes: 0 };
+    if (minutes > 0) kinds.set(words, { count: known.count + 1, minutes: known.minutes + minutes });
+  };
+  for (const one of timesOfSteps(first.bottom, run.style, bench)) add(WORK_WORDS[one.kind], one.minutes);
+  add('work of no step', furtherWork(run.style.code, bench.rates).minutes);
+  return [...kinds].map(([words, { count, minutes }]) =>
+    told(count === 1 ? `Of a pair: ${words}` : `Of a pair: ${words}, ${count} steps`, minutes, 'min'),
+  );
 }
 
 const before = (symbol: string, what: string, value: number, unit?: string) =>
@@ -149,6 +204,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
         ...rows(line, context, 'minutes a piece', 'minutes a skive', 'minutes a joint', 'minutes a pair'),
       ],
       ...rest,
+      steps: [...byKind(line, context), ...rest.steps],
       symbol: 'T',
       what: 'Minutes of a pair, on the average of the sizes: the steps of its ticket, and what is counted by the pair for no kind of step',
     };

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { working } from '../../../src/workings/workings';
+import { INPUT_TABLES } from '../../../src/tables/input-tables';
+import { cellsOf, RATES, USUAL_TABLES } from '../../core/samples';
+
+describe('the working of a pair’s minutes', () => {
+  const tables = {
+    ...USUAL_TABLES,
+    rates: [
+      ...RATES,
+      { Item: 'Cutting', Value: 2, Unit: 'minutes a piece' },
+      { Item: 'Skiving', Value: 3, Unit: 'minutes a skive' },
+    ],
+  };
+  const args = Object.keys(INPUT_TABLES).map((name) => cellsOf(tables[name as keyof typeof tables]));
+  const column = 7;
+  const found = working('COST', args, { row: 1, column });
+
+  it('tells sizes that are alike once, and what the minutes are made of (added up by hand)', () => {
+    const steps = found?.steps ?? [];
+    expect(found?.given.filter(({ meaning }) => meaning.startsWith('Pairs in'))).toEqual([
+      expect.objectContaining({ meaning: 'Pairs in EU 37 to 39, 3 sizes', value: 6 }),
+    ]);
+    expect(steps.filter(({ what }) => what.startsWith('A pair in'))).toHaveLength(1);
+    const parts = steps.filter(({ what }) => what.startsWith('Of a pair: '));
+    // Ten pieces and eight skives a foot at 2 and 3 minutes, and Finishing, which names no step.
+    expect(parts.map(({ what, value }) => [what, value])).toEqual([
+      ['Of a pair: cutting and preparing, 10 steps', 40],
+      ['Of a pair: skiving, 8 steps', 48],
+      ['Of a pair: work of no step', 20],
+    ]);
+    expect(steps.at(-1)?.value).toBe(108);
+  });
+});
