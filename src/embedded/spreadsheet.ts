@@ -30,6 +30,7 @@ import { fillSums } from '../host/grid/fill-sums';
 import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
 import { noteRowsAtOnce } from '../host/grid/row-index';
+import { ruleRowsBelow, ruleRowsPasted } from '../host/grid/rows-below';
 import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
 import { lookAfterSpills } from '../host/grid/spilled-look';
@@ -126,6 +127,7 @@ export function createSpreadsheet(
   fitSpilledRows(injector);
   lookOfExamples(injector);
   emptyRestOfExamples(injector);
+  ruleRowsBelow(injector);
   fillSums(injector);
   daysAsTyped(injector);
   numbersAsTyped(injector);
@@ -140,6 +142,7 @@ export function createSpreadsheet(
       api.customizeRowHeader(header);
       daysAsPasted(injector);
       pasteIntoTables(injector);
+      ruleRowsPasted(injector);
     });
   return {
     injector,
