@@ -32,4 +32,6 @@ export function goalOf(
   return { sheet: sheets.find((name) => alike(name, own)) ?? own, cells: cells.toUpperCase() };
 }
 
-const alike = (one: string, other: string) => one.toLowerCase() === other.toLowerCase();
+// The box drops the blanks that are typed.
+const plain = (name: string) => name.replace(/\s/g, '').toLowerCase();
+const alike = (one: string, other: string) => plain(one) === plain(other);

@@ -19,6 +19,9 @@ describe('what is typed into the box above the sheet', () => {
 
   it('may be a sheet or a name', () => {
     expect(goal('LASTS')).toEqual({ sheet: 'Lasts' });
+    // The grid's box takes no blanks.
+    expect(goal('Costsandtimes')).toEqual({ sheet: 'Costs and times' });
+    expect(goal("'Costsandtimes'!B4")).toEqual({ sheet: 'Costs and times', cells: 'B4' });
     expect(goal('heights')).toEqual({ sheet: 'Costs and times', cells: '$B$4:$B$9' });
   });
 

@@ -69,7 +69,16 @@ export function pasteIntoTables(injector: Injector): void {
   });
   const inner = clipboard as unknown as Clipboard;
   const paste = inner._pasteExternal.bind(clipboard);
-  inner._pasteExternal = (html, way) => paste(html, selectsInTable(injector) ? INTO_TABLES : way);
+  inner._pasteExternal = (html, way) => paste(evenRows(html), selectsInTable(injector) ? INTO_TABLES : way);
+}
+
+/** Of plain text the grid drops the blank cells at its end, and so would leave what stands where they are to go. */
+export function evenRows(html: string): string {
+  if (!html.startsWith('<table><tr><td>')) return html;
+  const rows = html.split('</tr>');
+  const cells = rows.map((row) => row.split('<td>').length - 1);
+  const most = Math.max(...cells);
+  return rows.map((row, i) => (cells[i] ? row + '<td></td>'.repeat(most - cells[i]) : row)).join('</tr>');
 }
 
 interface Changes {
