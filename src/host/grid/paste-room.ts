@@ -1,8 +1,7 @@
 import type { Injector, IRange, Worksheet } from '@univerjs/core';
 import { ISheetClipboardService } from '@univerjs/sheets-ui';
-import { headsSums } from '../../tables/sums';
-import { isPlanned, roleOf } from './look';
 import { sheetOf, through } from './pairage-on-sheet';
+import { isOfSums } from './rows-below';
 import { tablesOn } from './tables-on-sheet';
 
 /**
@@ -47,15 +46,9 @@ export function rowInTheWay(
   const says = (row: number, column: number) => (sheet.getCellRaw(row, column)?.v ?? '') !== '';
   return through(first + 1, last).find((row) =>
     row <= area.endRow
-      ? isOfSums(sheet, row, area.startColumn)
+      ? isOfSums(sheet.getCellRaw(row, area.startColumn))
       : through(area.startColumn, area.endColumn).some((column) => says(row, column)),
   );
-}
-
-function isOfSums(sheet: Pick<Worksheet, 'getCellRaw'>, row: number, column: number): boolean {
-  const cell = sheet.getCellRaw(row, column);
-  if (isPlanned(cell?.s) && roleOf(cell.s) === 'total') return true;
-  return typeof cell?.v === 'string' && headsSums(cell.v);
 }
 
 function counted(rows: number): string {

@@ -50,7 +50,8 @@ function isRuled(cell: Nullable<ICellData>): boolean {
   return typeof style === 'string' ? style !== '' : Object.keys(style ?? {}).some((part) => part !== 'n');
 }
 
-function isOfSums(cell: Nullable<ICellData>): boolean {
+/** Whether a cell of a table's first column heads its sums. */
+export function isOfSums(cell: Nullable<ICellData>): boolean {
   if (isPlanned(cell?.s) && roleOf(cell.s) === 'total') return true;
   return typeof cell?.v === 'string' && headsSums(cell.v);
 }
