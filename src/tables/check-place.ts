@@ -54,6 +54,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
     check.stock === undefined
       ? style('Most rasping')(check)
       : { table: stock.name, code: check.stock, heading: 'Most rasping' },
+  leftLying: ofPart,
   heelBase: style('Heel taper'),
   rocker: last('Toe spring'),
   proud: style('Laying'),
@@ -86,6 +87,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   stockCut: own(pairage.name, 'Stock cut'),
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   measuredApart: own(stock.name, 'Measured'),
+  thicknessFar: own(stock.name, 'Thick'),
   price: own(stock.name, 'Price'),
   untimedWork: rate,
   workRate: rate,

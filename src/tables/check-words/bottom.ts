@@ -10,6 +10,7 @@ export const bottomWords: WordsOf<
   | 'heelControl'
   | 'rasping'
   | 'mixLeap'
+  | 'leftLying'
   | 'proud'
   | 'heelBase'
   | 'rocker'
@@ -37,6 +38,13 @@ export const bottomWords: WordsOf<
   mixLeap: (check, { mm, size }) => ({
     check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
     say: `${size}as the sheets measure, ${check.part === 'lift' ? 'the lifts are' : 'the platform is'} ${mixInWords(check.layers, mm)}; as sold ${mixInWords(check.asSold, mm)}: with ${mm(check.wanted)} of rasping ${mixInWords(check.kept, mm)}, so enter that under Most rasping${check.stock === undefined ? '' : ' in Bottom stock'}`,
+  }),
+  leftLying: (check, { mm }) => ({
+    check: check.part === 'lift' ? 'Lifts' : 'Platform',
+    say:
+      check.verdict === 'holds'
+        ? `nothing is built from ${check.stock}: the others reach the height with fewer layers or less rasping`
+        : `nothing is built from ${check.stock}: a sheet of ${mm(check.thickness)} is stouter than the ${mm(check.highest)} that are built; look at Thick in Bottom stock, or name another sheet`,
   }),
   proud: (check, { size }) => ({
     check: `${LIMIT_ITEMS.proud}, mm`,

@@ -7,6 +7,7 @@ export const sheetWords: WordsOf<
   | 'leatherPairs'
   | 'leatherAnyWay'
   | 'measuredApart'
+  | 'thicknessFar'
   | 'layoutIgnored'
   | 'layoutUsed'
   | 'strayOffcut'
@@ -28,6 +29,10 @@ export const sheetWords: WordsOf<
   measuredApart: () => ({
     check: 'Thickness, mm',
     say: 'the measured thickness counts, and it is not what the sheet is sold as: measure again, or correct one of the two',
+  }),
+  thicknessFar: ({ material, found, wanted }) => ({
+    check: 'Thickness, mm',
+    say: `${material} is seldom sold ${found < wanted ? 'thinner' : 'thicker'} than that: look at Thick in Bottom stock, where a point may lack, and leave it if the sheet measures so`,
   }),
   layoutIgnored: (check) => ({
     check: 'Layouts',

@@ -62,6 +62,14 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       readonly stock: string | undefined;
     } & Measured &
       InSize)
+  /** A sheet that is named for a part and that no size is built from; `highest` is what the others build at most, mm. */
+  | {
+      readonly kind: 'leftLying';
+      readonly stock: string;
+      readonly part: 'lift' | 'platform';
+      readonly thickness: number;
+      readonly highest: number;
+    }
   | ({ readonly kind: 'proud'; readonly item: number } & Measured & InSize)
   | ({
       readonly kind: 'heelBase';
@@ -129,6 +137,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'stockCut'; readonly pairs: number }
   | { readonly kind: 'price' }
   | ({ readonly kind: 'measuredApart' } & Measured)
+  /** A thickness in which its material is not sold; wanted is the nearest in which it is. */
+  | ({ readonly kind: 'thicknessFar'; readonly material: Material } & Measured)
   | { readonly kind: 'coverage' }
   | { readonly kind: 'workRate' }
   /** Kinds of steps that take minutes and have none. */

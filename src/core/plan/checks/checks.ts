@@ -22,7 +22,7 @@ import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
 import { dueDayChecks } from './due-days';
-import { cutChecks, layoutChecks, leatherChecks, measuredApart, offcutChecks } from './sheets';
+import { cutChecks, layoutChecks, leatherChecks, measuredApart, offcutChecks, thicknessFar } from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
 import { untimedWork } from './untimed-work';
@@ -90,6 +90,7 @@ export function checks(checked: Checked): readonly Check[] {
       stock,
     })),
     ...measuredApart(input.stock),
+    ...thicknessFar(input.stock),
     ...cutChecks(runs),
     ...leatherChecks(cutting),
     ...offcutChecks(cutting),

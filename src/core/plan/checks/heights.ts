@@ -7,6 +7,7 @@ import type { Limits } from '../limits';
 import type { StyleRun } from '../runs';
 import type { Check } from './check';
 import { heelControl } from './heel-control';
+import { leftLying } from './left-lying';
 import { mixLeaps } from './mix-leaps';
 import { standingChecks } from './standing';
 import { worstSize } from './worst';
@@ -19,6 +20,7 @@ export function heightChecks(run: StyleRun, limits: Limits, stocks: Stocks): rea
     ...controlled(run, limits),
     ...rasped(run, stocks),
     ...mixLeaps(run, stocks),
+    ...leftLying(run, stocks),
     ...high(run, limits),
     ...proud(run, limits),
     ...standingChecks(run, limits),

@@ -1,5 +1,6 @@
 import type { Part } from '../../bottom/layer';
 import type { Stock } from '../../stock/stock';
+import { USUAL_THICKNESS } from '../../stock/usual-thickness';
 import type { Cutting } from '../cutting';
 import type { Runs } from '../runs';
 import type { Check } from './check';
@@ -58,4 +59,16 @@ export function measuredApart(stock: readonly Stock[]): readonly Check[] {
       ? [{ kind: 'measuredApart', subject: code, verdict: 'lookAt', found: apart.measured, wanted: apart.nominal }]
       : [],
   );
+}
+
+/** Sheets that are not sold so thin or so thick: mostly a point that is lacking. Where they measure otherwise, that is told. */
+export function thicknessFar(stock: readonly Stock[]): readonly Check[] {
+  return stock.flatMap(({ code: subject, material, thickness, nominal, apart }): readonly Check[] => {
+    const found = nominal ?? thickness;
+    const { least, most } = USUAL_THICKNESS[material];
+    const wanted = Math.min(most, Math.max(least, found));
+    return apart || wanted === found
+      ? []
+      : [{ kind: 'thicknessFar', subject, verdict: 'lookAt', material, found, wanted }];
+  });
 }
