@@ -1,5 +1,6 @@
 import { HEADINGS, type Part } from '../core/bottom/layer';
 import type { Check, CheckKind, CheckOf } from '../core/plan/checks/check';
+import type { WhyUnread } from '../core/plan/unused';
 import { INPUT_TABLES } from './input-tables';
 
 /** Where the maker changes something: in a table, the row that a code heads or of a number, under a heading. */
@@ -40,6 +41,15 @@ const last = (heading: string) => (check: About, lastOf: LastOf) => ({
 
 const rate = () => ({ table: rates.name, heading: 'Value' });
 
+/** What to change in a row of Costs and times that is not read. */
+export const UNREAD_AT: Readonly<Record<WhyUnread, string>> = {
+  scope: 'For',
+  'styles alone': 'For',
+  'all alone': 'For',
+  twice: 'Unit',
+  step: 'Step',
+};
+
 const ofPart = (check: { readonly part: Part; readonly subject: string }) => style(HEADINGS[check.part])(check);
 
 const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
@@ -76,7 +86,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   widths: (check, lastOf) => last(check.of === 'waist' ? 'Waist' : 'Seat')(check, lastOf),
   farFromBase: last('Base size'),
   unusedPart: (check) => (check.part === 'lift' ? style('Raise')(check) : ofPart(check)),
-  unreadRate: ({ rate: { row }, why }) => ({ table: rates.name, row, heading: why === 'scope' ? 'For' : 'Unit' }),
+  unreadRate: ({ rate: { row }, why }) => ({ table: rates.name, row, heading: UNREAD_AT[why] }),
   misfit: last('Waist height'),
   lasts: own(lasts.name, 'Pairs on hand'),
   lastsUnknown: own(lasts.name, 'Pairs on hand'),

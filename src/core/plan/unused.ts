@@ -24,31 +24,60 @@ export function strayOffers({ offers, stock }: Pick<PlanInput, 'offers' | 'stock
   return offers.filter((offer) => !known.has(fold(offer.stock)));
 }
 
-/** Units of which several rows add up; of all others one row holds at a time. */
-const ADDED_UP: ReadonlySet<RateUnit> = new Set([
+/** Units of which a row holds for each item; of all others one row holds at a time. */
+const BY_ITEM: ReadonlySet<RateUnit> = new Set([
   'minutes a piece',
   'minutes a skive',
   'minutes a joint',
   'minutes a pair',
   'money a pair',
   'limit',
+  'minutes waited',
 ]);
 
-/** Rows of Costs and times that nothing reads: what they hold for does not exist, or another row holds already. */
-export function unreadRates(
-  input: Pick<PlanInput, 'rates' | 'styles' | 'stock'>,
-): readonly { readonly rate: Rate; readonly why: 'scope' | 'twice' }[] {
-  const scopes = new Set<string>();
-  for (const { code } of input.styles) scopes.add(fold(code));
-  for (const { code, material } of input.stock) scopes.add(fold(code)).add(material);
+/** Units that hold for a style and no single sheet of it, and those that hold for the whole bench. */
+const OF_STYLES: ReadonlySet<RateUnit> = new Set([
+  'money an hour',
+  'money a litre',
+  'money a pair',
+  'minutes a pair',
+  'share spoiled',
+]);
+const OF_ALL: ReadonlySet<RateUnit> = new Set(['day of start', 'hours a day', 'days a week']);
+
+/**
+ * Why a row is not read: what it holds for does not exist, or is nothing that its unit holds for; another row holds for the
+ * same; its style has no such step.
+ */
+export type WhyUnread = 'scope' | 'styles alone' | 'all alone' | 'twice' | 'step';
+
+/** A row of Costs and times that nothing reads. */
+export interface UnreadRate {
+  readonly rate: Rate;
+  readonly why: WhyUnread;
+}
+
+/** Rows of Costs and times that nothing reads, whatever the run has. */
+export function unreadRates(input: Pick<PlanInput, 'rates' | 'styles' | 'stock'>): readonly UnreadRate[] {
+  const styles = new Set(input.styles.map(({ code }) => fold(code)));
+  const sheets = new Set(input.stock.flatMap(({ code, material }) => [fold(code), material]));
   const seen = new Set<string>();
-  return input.rates.flatMap((rate): readonly { readonly rate: Rate; readonly why: 'scope' | 'twice' }[] => {
-    if (rate.scope !== undefined && !scopes.has(fold(rate.scope))) return [{ rate, why: 'scope' }];
-    // Of one item added up twice for the same, the later row holds.
-    const of = ADDED_UP.has(rate.unit) ? fold(rate.item) : '';
-    const key = JSON.stringify([rate.unit, of, fold(rate.scope ?? '')]);
+  return input.rates.flatMap((rate): readonly UnreadRate[] => {
+    const { unit, item, scope } = rate;
+    if (scope !== undefined) {
+      const why = unreadFor(unit, styles.has(fold(scope)), sheets.has(fold(scope)));
+      if (why) return [{ rate, why }];
+    }
+    // Of one item twice for the same, the later row holds.
+    const key = JSON.stringify([unit, BY_ITEM.has(unit) ? fold(item) : '', fold(scope ?? '')]);
     if (seen.has(key)) return [{ rate, why: 'twice' }];
     seen.add(key);
     return [];
   });
+}
+
+function unreadFor(unit: RateUnit, style: boolean, sheet: boolean): WhyUnread | undefined {
+  if (!style && !sheet) return 'scope';
+  if (OF_ALL.has(unit)) return 'all alone';
+  return OF_STYLES.has(unit) && !style ? 'styles alone' : undefined;
 }

@@ -1,11 +1,13 @@
 import { isoOf } from '../../core/calendar';
 import type { Rate } from '../../core/plan/inputs';
-import type { Place } from '../../core/problem';
+import type { WhyUnread } from '../../core/plan/unused';
+import { codesInWords } from '../../core/plan/codes-in-words';
 import type { CheckOf } from '../../core/plan/checks/check';
 import type { Help } from '../../core/plan/bench-days/late-orders';
 import { changeInWords } from '../bench-days-in-words';
 import { counted } from '../counted';
 import { dayInWords } from '../day';
+import { UNREAD_AT } from '../check-place';
 import { WORK_WORDS } from '../words';
 import type { WordsOf } from './words-of';
 
@@ -37,14 +39,11 @@ export const moneyWords: WordsOf<
   }),
   untimedWork: (check) => ({
     check: 'Minutes',
-    say: `no minutes are given for ${check.kinds.map((kind) => WORK_WORDS[kind]).join(', ')} of some styles, and bench hours go without: enter minutes a pair with the Step in Costs and times, unless a row without a step has them`,
+    say: `no minutes are given for ${check.kinds.map(({ kind, styles }) => `${WORK_WORDS[kind]} of ${codesInWords(styles)}`).join('; ')}, and bench hours go without: enter minutes a pair with the Step in Costs and times, unless a row without a step has them`,
   }),
-  unreadRate: (check, { where }) => ({
+  unreadRate: ({ rate, why }, { where }) => ({
     check: 'Costs and times',
-    say:
-      check.why === 'scope'
-        ? `${where(rateCell(check.rate, 'For'))}: "${check.rate.scope ?? ''}" is no style, stock or material of this plan, so the row counts nothing: correct it`
-        : `${where(rateCell(check.rate, 'Unit'))}: ${check.rate.unit} is given twice for the same; keep one row, or name under For what it holds for`,
+    say: `${where({ argument: 'rates', table: 'Costs and times', row: rate.row, column: UNREAD_AT[why] })}: ${unreadInWords(rate, why)}`,
   }),
   makeOrBuy: (check) => {
     const from = check.breakEven === undefined ? 'never' : `from ${check.breakEven} pairs`;
@@ -80,6 +79,13 @@ function remedyInWords({ helps, hours, again }: CheckOf<'late'>): string {
   return 'neither longer days, lasts, another order of styles nor some days sooner help by themselves: take pairs out, or agree on a later day';
 }
 
-function rateCell({ row }: Rate, column: string): Place {
-  return { argument: 'rates', table: 'Costs and times', row, column };
+function unreadInWords({ scope = '', unit, step }: Rate, why: WhyUnread): string {
+  if (why === 'twice') return `${unit} is given twice for the same; keep one row, or name under For what it holds for`;
+  const idle = {
+    scope: `"${scope}" is no style, stock or material of this plan`,
+    'styles alone': `${unit} hold for a style, and ${scope} is none`,
+    'all alone': `${unit} holds for the whole bench, not for ${scope} alone`,
+    step: `${scope} has no ${step && WORK_WORDS[step]}`,
+  }[why];
+  return `${idle}, so the row counts nothing: ${why === 'all alone' ? 'leave For blank' : 'correct it'}`;
 }

@@ -35,4 +35,25 @@ describe('unreadRates', () => {
       ),
     ).toEqual(['4 twice']);
   });
+
+  it('are rows that hold for something that their unit does not hold for', () => {
+    expect(
+      unread(
+        { Value: 5, Unit: 'minutes a pair', For: 'Cork 6' },
+        { Value: 5, Unit: 'minutes a pair', For: 'Betony' },
+        { Value: 7, Unit: 'hours a day', For: 'Betony' },
+        { Value: 2, Unit: 'coats', For: 'cork' },
+      ),
+    ).toEqual(['1 styles alone', '3 all alone']);
+  });
+
+  it('are not waits of several kinds', () => {
+    expect(
+      unread(
+        { Item: 'Cure', Value: 600, Unit: 'minutes waited' },
+        { Item: 'Drying', Value: 60, Unit: 'minutes waited' },
+        { Item: 'cure', Value: 700, Unit: 'minutes waited' },
+      ),
+    ).toEqual(['3 twice']);
+  });
 });

@@ -6,6 +6,7 @@ import type { StepKind } from '../../steps/step';
 import type { Material } from '../../stock/stock';
 import type { Help } from '../bench-days/late-orders';
 import type { Rate } from '../inputs';
+import type { WhyUnread } from '../unused';
 
 /** holds: as it should be. lookAt: the maker decides. putRight: the plan does not work as it stands. */
 export type Verdict = 'holds' | 'lookAt' | 'putRight';
@@ -99,7 +100,7 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'widths'; readonly of: 'waist' | 'seat' } & Measured)
   | ({ readonly kind: 'farFromBase'; readonly size: number } & Measured)
   | { readonly kind: 'unusedPart'; readonly part: Part }
-  | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: 'scope' | 'twice' }
+  | { readonly kind: 'unreadRate'; readonly rate: Rate; readonly why: WhyUnread }
   | ({ readonly kind: 'highBuild' } & Measured & InSize)
   /** Leather that may lie any way although soles, insoles or welts are cut from it. */
   | { readonly kind: 'leatherAnyWay'; readonly part: Part }
@@ -141,8 +142,11 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | ({ readonly kind: 'thicknessFar'; readonly material: Material } & Measured)
   | { readonly kind: 'coverage' }
   | { readonly kind: 'workRate' }
-  /** Kinds of steps that take minutes and have none. */
-  | { readonly kind: 'untimedWork'; readonly kinds: readonly StepKind[] }
+  /** Kinds of steps that take minutes and have none, each with the styles that have such a step. */
+  | {
+      readonly kind: 'untimedWork';
+      readonly kinds: readonly { readonly kind: StepKind; readonly styles: readonly string[] }[];
+    }
   | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
   | ({ readonly kind: 'layoutUsed' } & Measured)

@@ -25,7 +25,7 @@ import { dueDayChecks } from './due-days';
 import { cutChecks, layoutChecks, leatherChecks, measuredApart, offcutChecks, thicknessFar } from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
-import { untimedWork } from './untimed-work';
+import { idleMinutes, untimedWork } from './untimed-work';
 
 /** What the checks look at. */
 export interface Checked {
@@ -68,13 +68,15 @@ export function checks(checked: Checked): readonly Check[] {
       verdict: 'lookAt',
       problem,
     })),
-    ...unreadRates(input).map(({ rate, why }): Check => ({
-      kind: 'unreadRate',
-      subject: 'Costs and times',
-      verdict: 'lookAt',
-      rate,
-      why,
-    })),
+    ...[...unreadRates(input), ...idleMinutes(runs, input).map((rate) => ({ rate, why: 'step' as const }))].map(
+      ({ rate, why }): Check => ({
+        kind: 'unreadRate',
+        subject: 'Costs and times',
+        verdict: 'lookAt',
+        rate,
+        why,
+      }),
+    ),
     ...strayOffcuts(input).map(({ code, row, stock }): Check => ({
       kind: 'strayOffcut',
       subject: code,

@@ -1,20 +1,22 @@
+import { assemblyOf } from '../../steps/assembly';
+import { operationsOf } from '../../steps/operations';
 import type { StepKind } from '../../steps/step';
 import { timesOfSteps } from '../../steps/steps';
 import { benchOf } from '../bench';
-import type { PlanInput } from '../inputs';
-import type { Runs } from '../runs';
+import { fold } from '../codes';
+import type { PlanInput, Rate } from '../inputs';
+import type { Runs, StyleRun } from '../runs';
 import type { Check } from './check';
 
 /** Work of the hand, in the order of the bench: what takes no time worth telling is left out. */
 const HANDWORK: readonly StepKind[] = ['skive', 'bend', 'saw', 'rasp', 'cover', 'sew', 'fix', 'trim', 'finish'];
 
+type Costed = Pick<PlanInput, 'rates' | 'stock'>;
+
 /** Handwork that a style of the run has and no minutes, where its other work has some: bench hours go without it. */
-export function untimedWork(
-  { styles }: Pick<Runs, 'styles'>,
-  input: Pick<PlanInput, 'rates' | 'stock'>,
-): readonly Check[] {
+export function untimedWork({ styles }: Pick<Runs, 'styles'>, input: Costed): readonly Check[] {
   const bench = benchOf(input);
-  const lacking = styles.flatMap(({ style, sizes }) => {
+  const lacking = styles.map(({ style, sizes }) => {
     const bottom = sizes[0]?.bottom;
     const steps = bottom ? timesOfSteps(bottom, style, bench) : [];
     if (steps.every(({ minutes }) => minutes === 0)) return [];
@@ -23,6 +25,23 @@ export function untimedWork(
       return own.length > 0 && own.every(({ minutes }) => minutes === 0);
     });
   });
-  const kinds = HANDWORK.filter((kind) => lacking.includes(kind));
+  const kinds = HANDWORK.flatMap((kind) => {
+    const own = styles.filter((_, i) => lacking[i]!.includes(kind)).map(({ style: { code } }) => code);
+    return own.length === 0 ? [] : [{ kind, styles: own }];
+  });
   return kinds.length === 0 ? [] : [{ kind: 'untimedWork', subject: 'Costs and times', verdict: 'lookAt', kinds }];
+}
+
+/** Rows that give minutes to a style of the run for a kind of step that it has in no size. */
+export function idleMinutes({ styles }: Pick<Runs, 'styles'>, input: Costed): readonly Rate[] {
+  const { limits, mouldedFace } = benchOf(input);
+  const has = ({ style, sizes }: StyleRun, step: StepKind) =>
+    sizes.some(({ bottom }) =>
+      operationsOf(assemblyOf(bottom, style, mouldedFace), limits).some(({ kind }) => kind === step),
+    );
+  return input.rates.filter(({ scope, step, value }) => {
+    if (scope === undefined || step === undefined || value === 0) return false;
+    const run = styles.find(({ style }) => fold(style.code) === fold(scope));
+    return run !== undefined && !has(run, step);
+  });
 }

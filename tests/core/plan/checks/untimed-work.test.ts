@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../../src/core/plan/plan';
 import { checkInWords } from '../../../../src/tables/check-in-words';
+import { placeOfCheck } from '../../../../src/tables/check-place';
 import { inputOf, type Named, USUAL_TABLES } from '../../samples';
 
 const minutes = (kind: string, own: Named = {}) => ({
@@ -13,7 +14,8 @@ const minutes = (kind: string, own: Named = {}) => ({
 const plan = (rates: readonly Named[]) =>
   new Plan(inputOf({ styles: [{ ...USUAL_TABLES.styles[0], Welt: 'Bend 4', Projection: 4 }], rates }));
 const told = (rates: readonly Named[]) => plan(rates).checks.filter(({ kind }) => kind === 'untimedWork');
-const kinds = (rates: readonly Named[]) => told(rates).flatMap((check) => ('kinds' in check ? check.kinds : []));
+const kinds = (rates: readonly Named[]) =>
+  told(rates).flatMap((check) => ('kinds' in check ? check.kinds.map(({ kind }) => kind) : []));
 
 describe('work without minutes', () => {
   it('is told in one row, of the kinds that the styles have', () => {
@@ -28,12 +30,36 @@ describe('work without minutes', () => {
     expect(found).not.toContain('rasp');
     expect(found.every((kind) => steps.has(kind))).toBe(true);
     expect(told([minutes('rasp')])).toMatchObject([{ subject: 'Costs and times', verdict: 'lookAt' }]);
-    expect(checkInWords(told([minutes('rasp')])[0]!).say).toContain('sewing');
+    expect(checkInWords(told([minutes('rasp')])[0]!).say).toContain('sewing of Betony; ');
   });
 
   it('is not told of what has some, of another style’s minutes, nor where no work has any', () => {
     expect(kinds([minutes('rasp'), minutes('sew')])).not.toContain('sew');
     expect(kinds([minutes('rasp'), minutes('sew', { For: 'Bend 4' })])).toContain('sew');
     expect(kinds([])).toEqual([]);
+  });
+});
+
+describe('minutes for steps that a style does not have', () => {
+  const idle = (own: Named) =>
+    plan([minutes('rasp'), minutes('saw', own)]).checks.flatMap((check) =>
+      check.kind === 'unreadRate' ? [[check.why, checkInWords(check).say, placeOfCheck(check, () => undefined)]] : [],
+    );
+
+  // Betony has flat lifts: nothing is sawn (derived).
+  it('are told of where they are given for the style, with the cell', () => {
+    expect(idle({ For: 'betony' })).toEqual([
+      [
+        'step',
+        'row 2 of Costs and times, Step: betony has no sawing, so the row counts nothing: correct it',
+        { table: 'Costs and times', row: 2, heading: 'Step' },
+      ],
+    ]);
+  });
+
+  it('are not told of in a row for all styles, of a step that the style has, nor where they are 0', () => {
+    expect(idle({})).toEqual([]);
+    expect(idle({ For: 'Betony', Value: 0 })).toEqual([]);
+    expect(idle({ For: 'Betony', Step: 'sew' })).toEqual([]);
   });
 });
