@@ -21,7 +21,7 @@ export const DOCUMENTS: readonly DocumentKind[] = [
   {
     id: 'templates',
     name: 'Templates',
-    meaning: 'Every piece that is still to be cut, at true size, to cut out and draw round.',
+    meaning: 'Every piece that is still to be cut, at true size, to cut out and draw round; straight strips as a list.',
     pages: templatePages,
   },
   {

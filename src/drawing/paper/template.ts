@@ -105,7 +105,8 @@ function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, tu
   };
 }
 
-function directionInWords({ material, part }: Layer, { direction, mouldedFace }: Stock): string {
+/** How a piece lies on its sheet. */
+export function directionInWords({ material, part }: Layer, { direction, mouldedFace }: Stock): string {
   const way =
     direction === 'any way'
       ? 'lies any way'
