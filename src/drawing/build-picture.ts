@@ -45,10 +45,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const xs = [...shape.faces.flatMap(({ ring }) => ring.map(([px]) => px)), ...longest.ring.map(([px]) => px)];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const { figures } = input;
-  const room = (words: readonly string[]) => LETTER * Math.max(...words.map(({ length }) => length));
-  const before =
-    LEFT + outerHeight(bottom, figures) + room([figures.height(bottom.seatStack), figures.length(longest.width)]);
-  const behind = Math.max(NUMBERS, RIGHT + room([figures.length(longest.width)]));
+  const { before, behind } = roomBeside(bottom, longest, figures);
   const scale = (width - before - behind) / (right - left);
   const x = (mm: number) => before + scale * (mm - left);
 
@@ -97,6 +94,20 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
     facts: facts(input, piece),
     items: bottom.layers.map((layer) => itemOf(input, layer)),
     scale,
+  };
+}
+
+/** What dimension lines and numbers take to the left and to the right of the drawing, u. */
+function roomBeside(
+  bottom: Bottom,
+  longest: Layer,
+  figures: Figures,
+): { readonly before: number; readonly behind: number } {
+  const room = (words: readonly string[]) => LETTER * Math.max(...words.map(({ length }) => length));
+  const width = figures.length(longest.width);
+  return {
+    before: LEFT + outerHeight(bottom, figures) + room([figures.height(bottom.seatStack), width]),
+    behind: Math.max(NUMBERS, RIGHT + room([width])),
   };
 }
 

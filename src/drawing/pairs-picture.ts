@@ -31,14 +31,16 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
   const middles = columns.map(({ system }, c) => NAME + step * (c + 0.5 + APART * systems.indexOf(system)));
   const middlesOf = (of: string) => middles.filter((_, c) => columns[c]?.system === of);
   const most = Math.max(1, ...runs.flatMap(({ sizes }) => sizes.map(({ pairs }) => pairs)));
-  const marks = most <= MOST_MARKS;
-  const heightOf = (pairs: number) => (marks ? pairs * MARK_STEP : (20 * pairs) / most);
-  const wide = Math.min(5, step - 1);
+  const scale: PairsScale = {
+    single: most <= MOST_MARKS,
+    heightOf: (pairs) => (most <= MOST_MARKS ? pairs * MARK_STEP : (20 * pairs) / most),
+    wide: Math.min(5, step - 1),
+  };
   const parts: Mark[] = [];
   const items: PictureItem[] = [];
   let base = 0;
   for (const { style, sizes, pairs: sum } of runs) {
-    const row = heightOf(Math.max(...sizes.map(({ pairs }) => pairs))) + 6.2;
+    const row = scale.heightOf(Math.max(...sizes.map(({ pairs }) => pairs))) + 6.2;
     base += row;
     parts.push(text(0, base - 0.6, fitted(style.code), 'plain', 'start'), text(own, base - 0.6, sum, 'bold', 'end'));
     parts.push(line('narrow', NAME - 2, base, own - SUM, base));
@@ -50,17 +52,9 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
         return;
       }
       const id = `${style.code} ${system} ${size}`;
-      const on = shown?.style === style.code && shown.size === size;
-      const top = base - heightOf(pairs);
-      const drawn = marks
-        ? Array.from({ length: pairs }, (_, k) => rect(x, base - (k + 1) * MARK_STEP, wide, MARK))
-        : bar(x, top, base, wide, pairs);
       items.push({ id, label: `${style.code}, ${system} ${size}: ${pairs} ${pairs === 1 ? 'pair' : 'pairs'}` });
-      parts.push(
-        group([rectangle(x - wide / 2, base - row + 1, wide, row - 1, { fill: 'nothing' }), ...drawn], { item: id }),
-        text(x, top - 1, pairs, on ? 'bold' : 'plain'),
-      );
-      if (on) parts.push(line('wide', x - wide / 2, base + 0.6, x + wide / 2, base + 0.6, { accent: true }));
+      const on = shown?.style === style.code && shown.size === size;
+      parts.push(...columnOfPairs(scale, { x, base, row, pairs, item: id, on }));
     });
   }
   const foot = base + 5.2;
@@ -81,6 +75,40 @@ export function pairsPicture({ runs, shown }: PairsPictureInput, width: number):
     ]),
     items,
   };
+}
+
+/** How pairs are drawn: one mark each, or many of them as a bar. */
+interface PairsScale {
+  readonly single: boolean;
+  heightOf(pairs: number): number;
+  /** Of a column's marks, u. */
+  readonly wide: number;
+}
+
+interface ColumnOfPairs {
+  /** Its middle, the line that it stands on and the height of its row, u. */
+  readonly x: number;
+  readonly base: number;
+  readonly row: number;
+  readonly pairs: number;
+  readonly item: string;
+  /** Whether the pane shows this size. */
+  readonly on: boolean;
+}
+
+/** The pairs of one style and size with their number above; all of the row's height can be clicked. */
+function columnOfPairs(scale: PairsScale, { x, base, row, pairs, item, on }: ColumnOfPairs): Marks {
+  const { single, wide } = scale;
+  const top = base - scale.heightOf(pairs);
+  const drawn = single
+    ? Array.from({ length: pairs }, (_, k) => rect(x, base - (k + 1) * MARK_STEP, wide, MARK))
+    : bar(x, top, base, wide, pairs);
+  const ground = rectangle(x - wide / 2, base - row + 1, wide, row - 1, { fill: 'nothing' });
+  return [
+    group([ground, ...drawn], { item }),
+    text(x, top - 1, pairs, on ? 'bold' : 'plain'),
+    ...(on ? [line('wide', x - wide / 2, base + 0.6, x + wide / 2, base + 0.6, { accent: true })] : []),
+  ];
 }
 
 interface SizeColumn {

@@ -9,6 +9,7 @@ import { readCover } from './cover-arguments';
 import { PROFILE_STEP, readLast } from './last-argument';
 import { readFoot, readLetOut, readWelt } from './lasts-arguments';
 import { readWedge } from './wedge-arguments';
+import { bentTable, liftTable } from './wedge-table';
 
 // The metadata tool wants double quotes, and each file its own enumerations.
 // prettier-ignore
@@ -152,43 +153,7 @@ export function wedge(
       size,
       outlines,
     );
-    return bent
-      ? [
-          ['No.', 'Thick\nmm', 'Length along\nmm', 'Length flat\nmm', 'Skive\nmm', 'Angle\n°', 'Upright\nmm'],
-          ...bent.map((layer) => [
-            layer.number,
-            layer.thickness,
-            layer.front,
-            layer.groundFront,
-            layer.skiveWidth,
-            layer.skiveAngle,
-            layer.upright,
-          ]),
-        ]
-      : [
-          [
-            'No.',
-            'Thick\nmm',
-            'From\nmm',
-            'To\nmm',
-            'Length\nmm',
-            'Skive\nmm',
-            'Angle\n°',
-            'Skive to\nmm',
-            'Proud\nmm',
-          ],
-          ...flat.map((lift) => [
-            lift.number,
-            lift.thickness,
-            lift.from,
-            lift.to,
-            lift.front,
-            lift.skiveWidth,
-            lift.skiveAngle,
-            lift.edge,
-            lift.proud,
-          ]),
-        ];
+    return bent ? bentTable(bent) : liftTable(flat);
   });
 }
 

@@ -70,19 +70,7 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
         )}
       </select>
     </label>
-    ${
-      done.length < wanted
-        ? html`<p role="status">${comparing.running ? 'Working out' : 'Stopped'}: ${done.length} of ${wanted} ways.</p>
-            ${comparing.trouble === undefined ? nothing : html`<p role="alert">${comparing.trouble}</p>`}
-            ${progressBar('Ways worked out', done.length, wanted)}
-            ${
-              comparing.running
-                ? button('Stop', () => comparing.stop(), { kind: 'link', label: 'Stop comparing' })
-                : button('Go on', () => comparing.goOn(), { kind: 'link', label: 'Go on comparing' })
-            }`
-        : nothing
-    }
-    ${table(done, rows(figures, money))}
+    ${done.length < wanted ? progress(comparing) : nothing} ${table(done, rows(figures, money))}
     ${done.flatMap(({ variant, problem }) =>
       problem ? [html`<p class="caption"><b>${variant.name}</b> cannot be built: ${problem.reason}.</p>`] : [],
     )}
@@ -110,6 +98,19 @@ export function compareSection(watched: Watched, lead: Lead, comparing: Comparin
       )}
     </p>
   </section>`;
+}
+
+/** How many ways are worked out, and what can be done about the rest. */
+function progress(comparing: Comparing): TemplateResult {
+  const { done, wanted, running, trouble } = comparing;
+  return html`<p role="status">${running ? 'Working out' : 'Stopped'}: ${done.length} of ${wanted} ways.</p>
+    ${trouble === undefined ? nothing : html`<p role="alert">${trouble}</p>`}
+    ${progressBar('Ways worked out', done.length, wanted)}
+    ${
+      running
+        ? button('Stop', () => comparing.stop(), { kind: 'link', label: 'Stop comparing' })
+        : button('Go on', () => comparing.goOn(), { kind: 'link', label: 'Go on comparing' })
+    }`;
 }
 
 function table(done: readonly Comparison[], lines: readonly Row[]): TemplateResult | typeof nothing {

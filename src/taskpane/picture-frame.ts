@@ -56,36 +56,9 @@ export class PictureFrame {
   view(framed: Framed, width: number, caption: TemplateResult | typeof nothing = nothing): TemplateResult {
     const zoom = STEPS[this.step] as number;
     const picture = framed.draw((width * zoom) / PX_PER_U);
-    const title = `${this.name}: ${picture.label}`;
     return html`<header>
         <h2 id=${this.id}>${this.name}</h2>
-        <div class="tools sizes" role="group" aria-label="${this.name}, tools">
-          ${button('−', () => this.zoom(-1), { kind: 'link', label: `${this.name} smaller`, disabled: this.step === 0 })}
-          ${button('+', () => this.zoom(1), {
-            kind: 'link',
-            label: `${this.name} larger`,
-            disabled: this.step === STEPS.length - 1,
-          })}
-          ${button('Copy', () => this.copy(picture), { kind: 'link', label: `Copy the picture ${this.name}` })}
-          ${
-            this.out.files.saves === 'never'
-              ? nothing
-              : button('Save', () => this.save(picture), { kind: 'link', label: `Save the picture ${this.name}` })
-          }
-          ${
-            this.out.put
-              ? button('Into sheet', () => this.put(picture), {
-                  kind: 'link',
-                  label: `Put the picture ${this.name} into the sheet`,
-                })
-              : nothing
-          }
-          ${button('As text', () => this.toggle(), {
-            kind: 'link',
-            label: `${this.name} as text`,
-            expanded: this.asText,
-          })}
-        </div>
+        ${this.tools(picture)}
       </header>
       <div
         class="picture ${zoom > 1 ? 'larger' : ''}"
@@ -101,21 +74,25 @@ export class PictureFrame {
         ${unsafeHTML(toSvg(picture))}
       </div>
       ${picture.legend?.length ? html`<p class="caption">${picture.legend.join(' · ')}</p>` : nothing} ${caption}
-      ${
-        this.asText
-          ? html`<table class="facts" aria-label=${title}>
-              <tbody>
-                ${picture.facts.map(
-                  ([what, value]) =>
-                    html`<tr>
-                      <th scope="row">${what}</th>
-                      <td>${value}</td>
-                    </tr>`,
-                )}
-              </tbody>
-            </table>`
-          : nothing
-      }`;
+      ${this.asText ? factsTable(picture, `${this.name}: ${picture.label}`) : nothing}`;
+  }
+
+  private tools(picture: Picture): TemplateResult {
+    const { name, step, out } = this;
+    const tool = (
+      words: string,
+      act: () => void,
+      label: string,
+      rest: { disabled?: boolean; expanded?: boolean } = {},
+    ) => button(words, act, { kind: 'link', label, ...rest });
+    return html`<div class="tools sizes" role="group" aria-label="${name}, tools">
+      ${tool('−', () => this.zoom(-1), `${name} smaller`, { disabled: step === 0 })}
+      ${tool('+', () => this.zoom(1), `${name} larger`, { disabled: step === STEPS.length - 1 })}
+      ${tool('Copy', () => this.copy(picture), `Copy the picture ${name}`)}
+      ${out.files.saves === 'never' ? nothing : tool('Save', () => this.save(picture), `Save the picture ${name}`)}
+      ${out.put ? tool('Into sheet', () => this.put(picture), `Put the picture ${name} into the sheet`) : nothing}
+      ${tool('As text', () => this.toggle(), `${name} as text`, { expanded: this.asText })}
+    </div>`;
   }
 
   private toggle(): void {
@@ -199,6 +176,21 @@ export class PictureFrame {
   private unable(what: string, error: unknown): void {
     this.say(`${this.name} could not be ${what} here. ${whatWentWrong(error)}`);
   }
+}
+
+/** What a picture shows, as text. */
+function factsTable({ facts }: Picture, title: string): TemplateResult {
+  return html`<table class="facts" aria-label=${title}>
+    <tbody>
+      ${facts.map(
+        ([what, value]) =>
+          html`<tr>
+            <th scope="row">${what}</th>
+            <td>${value}</td>
+          </tr>`,
+      )}
+    </tbody>
+  </table>`;
 }
 
 /** Moves a picture that is larger than its frame along with the pointer; a finger scrolls it without help. */

@@ -50,15 +50,10 @@ export interface InputOptions {
 export function inputBlock(table: Table, rows: Rows, row: number, options: InputOptions): Block {
   const { columns, sizes = [], spare, beyond = 0, aside = 0, summed = false } = options;
   const { money, lists = {}, examples = false } = options;
-  const shown = columns.map((name) => [name, table.columns[name] as Column] as const);
   // Sizes stand where the table's sum column begins, else at its end.
   const sumAt = columns.indexOf('total');
   const sizesAt = sumAt < 0 ? columns.length : sumAt;
-  const placed = [
-    ...shown.slice(0, sizesAt).map(([name, column]) => ({ name, column, size: undefined })),
-    ...sizes.map((size) => ({ name: String(size), column: undefined, size })),
-    ...shown.slice(sizesAt).map(([name, column]) => ({ name, column, size: undefined })),
-  ];
+  const placed = placedColumns(table, columns, sizes, sizesAt);
   const boxed = rows.length + spare;
   const cells: CellPlan[] = [];
   const listPlans: ListPlan[] = [];
@@ -104,6 +99,25 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
     lists: listPlans,
     rows: own,
   };
+}
+
+interface PlacedColumn {
+  readonly name: string;
+  /** One of the two. */
+  readonly column: Column | undefined;
+  readonly size: number | undefined;
+}
+
+/** A table's columns from left to right, those of its sizes put in at a place. */
+function placedColumns(
+  table: Table,
+  columns: readonly string[],
+  sizes: readonly number[],
+  sizesAt: number,
+): readonly PlacedColumn[] {
+  const own = columns.map((name) => ({ name, column: table.columns[name] as Column, size: undefined }));
+  const ofSizes = sizes.map((size) => ({ name: String(size), column: undefined, size }));
+  return [...own.slice(0, sizesAt), ...ofSizes, ...own.slice(sizesAt)];
 }
 
 /** Numbers with as many decimals as they have. */

@@ -69,21 +69,11 @@ export function buildBottom(
   let item = lifts.length;
   const pile = [...following.filter(({ part }) => part !== 'insole'), ...flat];
   const raised = style.raise === 'heel' ? breastLine(last) : liftsEnd(lifts, face);
+  const built: UnderLast = { style, last, face, ground, edges, lifts, taken };
   const shaped = (course: Course): Layer => {
     const skive = soleSkive(style, pile, course, raised);
     const rounding = edgeAllowance(course.part, style, course.stock);
-    return { ...layerOf(course, (item += 1), rounding, outlineOf(course, rounding)), skive };
-  };
-  const outlineOf = ({ part, follows, underSeat }: Course, rounding: number): Outlined => {
-    if (part === 'insole') return { ring: last.outline };
-    if (part === 'topPiece') return { ring: topPieceOutline(style, edges, ground, lifts, rounding) };
-    const own = part === 'platform' ? taken : 0;
-    const full = edges.of(follows ? last.outline : ground, own, rounding);
-    if (underSeat) return { ring: full };
-    const breast = breastLine(last);
-    if (part !== 'sole') return { ring: fromBreast(full, breast) };
-    const { breastAllowance: allowance, tabLength, tabWidth } = style;
-    return downBreast(full, breast, atLength(face, breast).z, { allowance, tabLength, tabWidth });
+    return { ...layerOf(course, (item += 1), rounding, courseOutline(course, rounding, built)), skive };
   };
   const below = [...flat, ...(topPiece ? [topPiece] : [])].map(shaped);
   const above = following.map(shaped);
@@ -114,6 +104,32 @@ function lifted(profile: Profile, by: number): Profile {
 interface Outlined {
   readonly ring: Ring;
   readonly flap?: Flap;
+}
+
+/** What the outlines of a bottom's courses are taken from. */
+interface UnderLast {
+  readonly style: Style;
+  readonly last: LastInSize;
+  readonly face: Profile;
+  readonly ground: Ring;
+  readonly edges: PieceEdges;
+  readonly lifts: readonly Layer[];
+  /** Thickness of the cover, mm. */
+  readonly taken: number;
+}
+
+function courseOutline(course: Course, rounding: number, under: UnderLast): Outlined {
+  const { style, last, face, ground, edges, lifts, taken } = under;
+  const { part, follows, underSeat } = course;
+  if (part === 'insole') return { ring: last.outline };
+  if (part === 'topPiece') return { ring: topPieceOutline(style, edges, ground, lifts, rounding) };
+  const own = part === 'platform' ? taken : 0;
+  const full = edges.of(follows ? last.outline : ground, own, rounding);
+  if (underSeat) return { ring: full };
+  const breast = breastLine(last);
+  if (part !== 'sole') return { ring: fromBreast(full, breast) };
+  const { breastAllowance: allowance, tabLength, tabWidth } = style;
+  return downBreast(full, breast, atLength(face, breast).z, { allowance, tabLength, tabWidth });
 }
 
 function layerOf(course: Course, item: number, rounding: number, { ring, flap }: Outlined): Layer {

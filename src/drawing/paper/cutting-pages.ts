@@ -45,47 +45,9 @@ export function* cuttingPages(job: PaperJob): InParts<readonly Page[]> {
 function summaryPages(job: PaperJob, cuttings: readonly StockCutting[]): readonly Page[] {
   const width = textWidth(job.paper);
   const left = job.plan.layouts.problems.map((problem) => paragraph(`Not laid: ${problem.message}`, width, 3.2));
-  const rows = cuttings.map((one) => [
-    one.stock.code,
-    `${decimals(one.stock.thickness, 2)}`,
-    `${decimals(one.format.length, 0)} × ${decimals(one.format.width, 0)}`,
-    String(one.count),
-    String(one.sheets),
-    one.offcuts.map(({ code }) => code).join(', ') || '–',
-    String(one.least),
-    `${decimals(100 * one.areaUse, 1)} %`,
-    one.stock.direction,
-  ]);
-  const sum = (of: (one: StockCutting) => number) => String(cuttings.reduce((all, one) => all + of(one), 0));
-  const total = [
-    'All',
-    '',
-    '',
-    sum(({ count }) => count),
-    sum(({ sheets }) => sheets),
-    '',
-    sum(({ least }) => least),
-    '',
-    '',
-  ];
   const blocks = [
     heading('Sheets to cut'),
-    ...tableBlocks(
-      [
-        wordsIn('Stock', 30),
-        figuresIn('Thick mm', 14),
-        figuresIn('Sheet mm', 26),
-        figuresIn('Pieces', 15),
-        figuresIn('Sheets', 15),
-        wordsIn('Offcuts used', 24),
-        figuresIn('Least possible', 18),
-        figuresIn('Area use', 18),
-        wordsIn('Direction', 24),
-      ],
-      [...rows, total],
-      width,
-      { sum: true, size: 3 },
-    ),
+    ...tableBlocks(SUMMARY, summaryRows(cuttings), width, { sum: true, size: 3 }),
     gap(3),
     ...left,
     paragraph(
@@ -97,10 +59,48 @@ function summaryPages(job: PaperJob, cuttings: readonly StockCutting[]): readonl
   const boxes = [
     { head: 'Cutting plan', say: job.run, share: 5 },
     { head: 'Stocks', say: String(cuttings.length), share: 1.5 },
-    { head: 'Sheets and offcuts', say: sum((one) => laidSheets(one.layout, one.format).length), share: 2.5 },
+    {
+      head: 'Sheets and offcuts',
+      say: sumOf(cuttings, (one) => laidSheets(one.layout, one.format).length),
+      share: 2.5,
+    },
     { head: 'Date', say: job.date || '–', share: 2.5 },
   ];
   return flowPages(job, 'Summary', boxes, blocks);
+}
+
+const SUMMARY = [
+  wordsIn('Stock', 30),
+  figuresIn('Thick mm', 14),
+  figuresIn('Sheet mm', 26),
+  figuresIn('Pieces', 15),
+  figuresIn('Sheets', 15),
+  wordsIn('Offcuts used', 24),
+  figuresIn('Least possible', 18),
+  figuresIn('Area use', 18),
+  wordsIn('Direction', 24),
+];
+
+/** A row a stock, and one of sums. */
+function summaryRows(cuttings: readonly StockCutting[]): readonly (readonly string[])[] {
+  const rows = cuttings.map((one) => [
+    one.stock.code,
+    `${decimals(one.stock.thickness, 2)}`,
+    `${decimals(one.format.length, 0)} × ${decimals(one.format.width, 0)}`,
+    String(one.count),
+    String(one.sheets),
+    one.offcuts.map(({ code }) => code).join(', ') || '–',
+    String(one.least),
+    `${decimals(100 * one.areaUse, 1)} %`,
+    one.stock.direction,
+  ]);
+  const sum = (of: (one: StockCutting) => number) => sumOf(cuttings, of);
+  const sums = [sum(({ count }) => count), sum(({ sheets }) => sheets), '', sum(({ least }) => least)];
+  return [...rows, ['All', '', '', ...sums, '', '']];
+}
+
+function sumOf(cuttings: readonly StockCutting[], of: (one: StockCutting) => number): string {
+  return String(cuttings.reduce((all, one) => all + of(one), 0));
 }
 
 function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): readonly Page[] {

@@ -75,6 +75,16 @@ export async function replaceSheets(
   await context.sync();
 
   const sheets = new Map(plan.sheets.map(({ name }, at) => [name, targets[at]!.sheet]));
+  await noteMade(context, sheets, tables);
+  return new Map([...sheets].map(([name, sheet]) => [name, sheet.name]));
+}
+
+/** Keeps in the workbook which sheets and tables are the plan's, and what stands in them. */
+async function noteMade(
+  context: Excel.RequestContext,
+  sheets: ReadonlyMap<string, Excel.Worksheet>,
+  tables: readonly (readonly [name: string, table: Excel.Table])[],
+): Promise<void> {
   const note = ({ id, name }: { readonly id: string; readonly name: string }) => ({ id, name });
   const now = {
     sheets: Object.fromEntries([...sheets].map(([name, sheet]) => [name, note(sheet)])),
@@ -87,7 +97,6 @@ export async function replaceSheets(
   };
   keepMade(context, now, sheets);
   await context.sync();
-  return new Map([...sheets].map(([name, sheet]) => [name, sheet.name]));
 }
 
 /** Whether tables must be made anew for a plan, so that references of the maker's own to them lead nowhere afterwards. */

@@ -146,16 +146,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     defaultRowHeight: sheet.defaultRowHeight ?? 20,
     defaultColumnWidth: sheet.defaultColumnWidth ?? 64,
     columnData: columnData(sheet),
-    rowData: Object.fromEntries(
-      [...sheet.rows].map(([row, { height, fitted, hidden }]) => [
-        row,
-        {
-          ...(height !== undefined && !fitted && { h: height, ia: BooleanNumber.FALSE }),
-          ...(height !== undefined && fitted && { h: height, ah: height, ia: BooleanNumber.TRUE }),
-          ...(hidden && { hd: BooleanNumber.TRUE }),
-        },
-      ]),
-    ),
+    rowData: rowData(sheet),
     showGridlines: sheet.gridLines ? BooleanNumber.TRUE : BooleanNumber.FALSE,
     ...(sheet.tabColour && { tabColor: sheet.tabColour }),
     // Cells that are merged beyond the sheet's end would be gone through one by one.
@@ -169,6 +160,19 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
       startColumn: frozen.columns || -1,
     },
   };
+}
+
+function rowData({ rows }: BookSheet): NonNullable<Sheet['rowData']> {
+  return Object.fromEntries(
+    [...rows].map(([row, { height, fitted, hidden }]) => [
+      row,
+      {
+        ...(height !== undefined && !fitted && { h: height, ia: BooleanNumber.FALSE }),
+        ...(height !== undefined && fitted && { h: height, ah: height, ia: BooleanNumber.TRUE }),
+        ...(hidden && { hd: BooleanNumber.TRUE }),
+      },
+    ]),
+  );
 }
 
 /** Rows and columns that a cell may come to fill: a table spills no further than the sheet reaches. */
