@@ -1,9 +1,11 @@
+import { derived } from '../../derived';
 import { assemblyOf } from '../../steps/assembly';
 import { operationsOf } from '../../steps/operations';
 import type { StepKind } from '../../steps/step';
 import { timesOfSteps } from '../../steps/steps';
 import { benchOf } from '../bench';
 import { fold } from '../codes';
+import { stocksOf } from '../finder';
 import type { PlanInput, Rate } from '../inputs';
 import type { Runs, StyleRun } from '../runs';
 import type { Check } from './check';
@@ -32,16 +34,19 @@ export function untimedWork({ styles }: Pick<Runs, 'styles'>, input: Costed): re
   return kinds.length === 0 ? [] : [{ kind: 'untimedWork', subject: 'Costs and times', verdict: 'lookAt', kinds }];
 }
 
+const kindsBefore = derived<StyleRun, ReadonlySet<StepKind>>('kinds of steps of a run');
+
 /** Rows that give minutes to a style of the run for a kind of step that it has in no size. */
 export function idleMinutes({ styles }: Pick<Runs, 'styles'>, input: Costed): readonly Rate[] {
   const { limits, mouldedFace } = benchOf(input);
-  const has = ({ style, sizes }: StyleRun, step: StepKind) =>
-    sizes.some(({ bottom }) =>
-      operationsOf(assemblyOf(bottom, style, mouldedFace), limits).some(({ kind }) => kind === step),
-    );
+  const kindsOf = (run: StyleRun) =>
+    kindsBefore(run, [JSON.stringify(limits), stocksOf(run.style).filter(mouldedFace).join('\n')], () => {
+      const steps = run.sizes.flatMap(({ bottom }) => operationsOf(assemblyOf(bottom, run.style, mouldedFace), limits));
+      return new Set(steps.map(({ kind }) => kind));
+    });
   return input.rates.filter(({ scope, step, value }) => {
     if (scope === undefined || step === undefined || value === 0) return false;
     const run = styles.find(({ style }) => fold(style.code) === fold(scope));
-    return run !== undefined && !has(run, step);
+    return run !== undefined && !kindsOf(run).has(step);
   });
 }
