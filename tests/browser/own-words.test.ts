@@ -111,7 +111,7 @@ describe('what makers write into blank tables', () => {
       await sheet.shows('A4', /^A4\. Own\./);
       await sheet.enter('A4', 'Example');
       await sheet.shows('C4', /This style is not in the run/);
-      await sheet.shows('A6', /#VALUE!.*"Example" has no pairs in this run; its styles are Own/);
+      await sheet.shows('A6', /#VALUE!.*"Example" is not in Styles; choose one that has pairs: Own/);
       await context.close();
     },
   );

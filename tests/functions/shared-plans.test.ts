@@ -60,7 +60,9 @@ describe('two bundles in one page', () => {
       expect(JSON.stringify(call('CHECKS', ...args({ stock })))).toContain('take a larger sheet');
     }
     // A layout that fits no longer and a style that is not there: problems that a plan of the other bundle throws.
-    expect(() => second.call('TICKET', 'Fennel', ...args())).toThrow(/"Fennel" has no pairs in this run/);
+    expect(() => second.call('TICKET', 'Fennel', ...args())).toThrow(
+      /"Fennel" is not in Styles; choose one that has pairs: Betony/,
+    );
   });
 
   it('keep apart where they come of different builds', () => {

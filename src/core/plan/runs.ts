@@ -200,17 +200,24 @@ function tooMuch(style: Style, run: StyleRun, after: number, before: boolean, st
   );
 }
 
+/** Styles that have pairs and are not in Styles: one problem for all rows of a style, in the first of them. */
 function unknownStyles({ pairage, styles }: RunsInput): readonly LeftOut[] {
   const known = styles.map(({ code }) => code);
   const codes = new Set(known.map(fold));
   const holds = `${known.length > 0 ? `, which holds ${codesInWords(known)}` : ''}; enter it there or name another`;
-  return pairage
-    .filter(({ style }) => !codes.has(fold(style)))
-    .map((row) => {
-      const near = nearestCode(row.style, known);
-      const reason = `"${row.style}" is not in Styles${near === undefined ? holds : `; is "${near}" meant?`}`;
-      return { name: row.style, why: new Problem('invalid', pairageCell(row, 'Style'), reason) };
-    });
+  const strange = new Map<string, PairageRow[]>();
+  for (const row of pairage) {
+    const code = fold(row.style);
+    if (!codes.has(code)) strange.set(code, [...(strange.get(code) ?? []), row]);
+  }
+  return [...strange.values()].flatMap((rows): readonly LeftOut[] => {
+    const [row] = rows;
+    if (!row) return [];
+    const near = nearestCode(row.style, known);
+    const named = `"${row.style}"${rows.length > 1 ? `, here and in ${rows.length === 2 ? 'another row' : `${rows.length - 1} more rows`},` : ''}`;
+    const reason = `${named} is not in Styles${near === undefined ? holds : `; is "${near}" meant?`}`;
+    return [{ name: row.style, why: new Problem('invalid', pairageCell(row, 'Style'), reason) }];
+  });
 }
 
 /** Collects problems, one of each cell: the same slip shows in every size. */

@@ -20,19 +20,12 @@ export interface TicketStep {
  */
 export function ticket(
   runs: Runs,
-  input: Pick<PlanInput, 'rates' | 'stock'>,
+  input: Pick<PlanInput, 'rates' | 'stock' | 'styles'>,
   style: string,
   size?: number,
 ): readonly TicketStep[] {
   const run = runs.styles.find((one) => fold(one.style.code) === fold(style));
-  if (!run) {
-    const known = codesInWords(runs.styles.map((one) => one.style.code));
-    throw new Problem(
-      'invalid',
-      { argument: 'style' },
-      `"${style}" has no pairs in this run; ${known ? `its styles are ${known}` : 'enter pairs in Pairage'}`,
-    );
-  }
+  if (!run) throw noTicket(runs, input, style);
   const sizes = run.sizes.filter((one) => size === undefined || one.size === size);
   if (sizes.length === 0) {
     throw new Problem('invalid', { argument: 'size' }, `${size} is not in the run of ${run.style.code}`);
@@ -40,5 +33,19 @@ export function ticket(
   const bench = benchOf(input);
   return sizes.flatMap((sizeRun) =>
     stepsOf(sizeRun.bottom, run.style, bench).map((step): TicketStep => ({ run, sizeRun, step })),
+  );
+}
+
+/** Why a style has no ticket: it cannot be built, it is gone, or nobody wants pairs of it. */
+function noTicket(runs: Runs, { styles }: Pick<PlanInput, 'styles'>, style: string): Problem {
+  const leftOut = runs.leftOut.find(({ name }) => fold(name) === fold(style));
+  const there = styles.some(({ code }) => fold(code) === fold(style));
+  if (leftOut && there) return leftOut.why;
+  const known = codesInWords(runs.styles.map((one) => one.style.code));
+  const why = there ? 'has no pairs in this run' : 'is not in Styles';
+  return new Problem(
+    'invalid',
+    { argument: 'style' },
+    `"${style}" ${why}; ${known ? `choose one that has pairs: ${known}` : 'enter pairs in Pairage'}`,
   );
 }

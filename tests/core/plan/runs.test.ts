@@ -74,4 +74,22 @@ describe('runs', () => {
     const named = runs(inputOf({ lasts, pairage: [{ ...pairage[0], System: 'EU' }] }));
     expect(named.problems).toEqual([]);
   });
+
+  it('says once of a style that is gone how many rows name it', () => {
+    const { problems, leftOut } = runs(
+      inputOf({
+        pairage: [
+          { Style: 'Betony', 38: 1 },
+          ...Array.from({ length: 21 }, () => ({ Style: 'Gone', 38: 1 })),
+          { Style: 'Betonny', 38: 1 },
+          { Style: 'betonny', 38: 1 },
+        ],
+      }),
+    );
+    expect(problems.map(({ message }) => message)).toEqual([
+      'row 2 of Pairage, Style: "Gone", here and in 20 more rows, is not in Styles, which holds Betony; enter it there or name another',
+      'row 23 of Pairage, Style: "Betonny", here and in another row, is not in Styles; is "Betony" meant?',
+    ]);
+    expect(leftOut.map(({ name }) => name)).toEqual(['Gone', 'Betonny']);
+  });
 });

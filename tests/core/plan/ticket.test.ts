@@ -35,7 +35,15 @@ describe('ticket', () => {
   });
 
   it('says which styles and sizes there are', () => {
-    expect(() => plan.ticket('Teasel')).toThrow('"Teasel" has no pairs in this run; its styles are Betony');
+    expect(() => plan.ticket('Teasel')).toThrow('"Teasel" is not in Styles; choose one that has pairs: Betony');
+    const [betony] = USUAL_TABLES.styles;
+    const styles = [betony!, { ...betony, Style: 'Teasel' }, { ...betony, Style: 'Clover', Last: 'None' }];
+    const pairage = [...USUAL_TABLES.pairage, { Style: 'Clover', 38: 1 }];
+    const three = new Plan(inputOf({ styles, pairage }));
+    expect(() => three.ticket('Teasel')).toThrow(
+      '"Teasel" has no pairs in this run; choose one that has pairs: Betony',
+    );
+    expect(() => three.ticket('clover')).toThrow(/^row 3 of Styles, Last: .*None/);
     expect(() => plan.ticket('Betony', 45)).toThrow('45 is not in the run of Betony');
   });
 
