@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import { Problem } from '../../problem';
 import type { Stepwise } from '../../stepwise';
 import type { StepKind } from '../../steps/step';
@@ -7,8 +8,8 @@ import type { LeftOut } from '../left-out';
 import { lastsOf, type Queue, queuesOf } from '../queues';
 import type { Runs } from '../runs';
 import { beforeWorkingDays } from '../working-days';
-import { type LastsOf, type Lot, lotsOf } from './lots';
-import { type LotTimes, SAME, type Schedule, scheduled } from './schedule';
+import { type LastsOf, type Lot, type Lots, lotsOf } from './lots';
+import { type LotTimes, madeBy, type MadeTime, SAME, type Schedule, scheduled, type TaskTimes } from './schedule';
 import { tasksOf, type Wait } from './tasks';
 import { WorkingTime } from './working-time';
 
@@ -93,8 +94,35 @@ export interface BenchChange {
  * What is done on which day at the bench, by list scheduling.
  * @throws Problem where no hours of a day are given, and where it is more than could be followed.
  */
-export function* benchDays(runs: Runs, given: BenchDaysInput, change: BenchChange = {}): Stepwise<BenchDays> {
+export function* benchDays(runs: Runs, input: BenchDaysInput): Stepwise<BenchDays> {
+  const { lots, leftOut, time } = yield* laidOut(runs, input, {});
+  const schedule = yield* scheduled(lots, time);
+  const dated = isDated(input);
+  const lines = linesOf(lots, schedule, time, dated);
+  return { lines, made: madeLots(lots, schedule.made, time, dated), leftOut, minutesADay: time.minutes };
+}
+
+/**
+ * When everything would be made, were something otherwise.
+ * @param enough says of a lot that is made, and its day where a day of start is given, that the rest need not be known
+ * @returns undefined where that was enough
+ * @throws Problem as benchDays
+ */
+export function* madeWith(
+  runs: Runs,
+  given: BenchDaysInput,
+  change: BenchChange,
+  enough: (lot: Lot, date: number | undefined) => boolean = () => false,
+): Stepwise<readonly MadeLot[] | undefined> {
   const input = change.ahead === undefined ? given : { ...given, pairage: withAhead(given.pairage, change.ahead) };
+  const { lots, time } = yield* laidOut(runs, input, change);
+  const dated = isDated(input);
+  const made = yield* madeBy(lots, time, (lot, { day }) => enough(lot, dated ? time.dateOf(day) : undefined));
+  return made && madeLots(lots, made, time, dated);
+}
+
+/** Lots in the order in which the bench prefers them, and the time that it has. */
+function* laidOut(runs: Runs, input: BenchDaysInput, change: BenchChange): Stepwise<Lots & { time: WorkingTime }> {
   const time = workingTime(input, change);
   const lastsOf = lastsWith(change);
   if (fewestLots(queuesOf(runs, input.pairage), lastsOf) > MOST_LOTS) {
@@ -104,30 +132,31 @@ export function* benchDays(runs: Runs, given: BenchDaysInput, change: BenchChang
     tasksOf(run, input);
     yield;
   }
-  const { lots, leftOut } = lotsOf(runs, input, lastsOf);
-  const schedule = yield* scheduled(lots, time);
-  const dated = ratesOf(input.rates).one('day of start', []) !== undefined;
-  const lines = linesOf(lots, schedule, time, dated);
-  return { lines, made: madeLots(lines, lots, schedule, time), leftOut, minutesADay: time.minutes };
+  return { ...lotsOf(runs, input, lastsOf), time };
+}
+
+function isDated({ rates }: BenchDaysInput): boolean {
+  return ratesOf(rates).one('day of start', []) !== undefined;
 }
 
 function withAhead(pairage: readonly PairageRow[], ahead: number): readonly PairageRow[] {
   return pairage.map((row) => (row.row === ahead ? { ...row, due: -Infinity } : row));
 }
 
+/** Day by day, of one day in the order of the lots. */
 function madeLots(
-  lines: readonly BenchLine[],
   lots: readonly Lot[],
-  { times }: Schedule,
+  made: readonly MadeTime[],
   time: WorkingTime,
+  dated: boolean,
 ): readonly MadeLot[] {
-  const ends = new Map(lots.map((lot, i) => [lot, Math.max(...times[i]!.tasks.map(({ ended }) => ended))]));
-  return lines
-    .filter(({ waits }) => !waits)
-    .map(({ lot, day, date }) => {
-      const worked = Math.max(0, (ends.get(lot) ?? 0) - time.begins(day - 1));
-      return { lot, days: day - 1 + worked / time.minutes, day, date };
-    });
+  const all = lots.flatMap((lot, i): readonly MadeLot[] => {
+    const { ended, day } = itemAt(made, i);
+    if (lot.tasks.length === 0) return [];
+    const days = day + Math.max(0, ended - time.begins(day)) / time.minutes;
+    return [{ lot, days, day: day + 1, date: dated ? time.dateOf(day) : undefined }];
+  });
+  return all.sort((a, b) => a.day - b.day);
 }
 
 function fewestLots(queues: readonly Queue[], lasts: LastsOf): number {
@@ -176,7 +205,8 @@ function linesOf(lots: readonly Lot[], schedule: Schedule, time: WorkingTime, da
     const times = schedule.times[i] as LotTimes;
     const days = daysOf(worked[i]!, times, time);
     if (days.length > MOST_LINES) throw tooMany(`it has more than ${MOST_LINES} lines`);
-    return days.map((day) => lineOf(lot, times, day, worked[i]!.get(day), time, dated));
+    const minutes = lot.pairs * lot.tasks.reduce((sum, task) => sum + task.minutes, 0);
+    return days.map((day) => lineOf(lot, minutes, times, day, worked[i]!.get(day), time, dated));
   });
   if (lines.length > MOST_LINES) throw tooMany(`it has more than ${MOST_LINES} lines`);
   // Sorting keeps the order of the lots.
@@ -221,6 +251,7 @@ function daysOf(worked: ReadonlyMap<number, Worked>, { taken, freed }: LotTimes,
 
 function lineOf(
   lot: Lot,
+  minutesInAll: number,
   times: LotTimes,
   day: number,
   worked: Worked | undefined,
@@ -243,7 +274,7 @@ function lineOf(
     steps: { done: steps(true), inPart: steps(false) },
     kinds: [...new Set(tasks.map(({ kind }) => kind))].filter((kind) => kind !== 'wait'),
     minutes: worked?.minutes ?? 0,
-    minutesInAll: lot.pairs * lot.tasks.reduce((sum, { minutes }) => sum + minutes, 0),
+    minutesInAll,
     lasts: times.taken < closes ? lot.pairs : 0,
     waits: waits && { what: waits.what, until: waits.day + 1, date: dateOf(waits.day) },
     late: waits || due === undefined || !dated ? undefined : Math.max(0, time.dateOf(day) - due),
@@ -268,9 +299,11 @@ function waitingAt(
   closed: number,
   time: WorkingTime,
 ): { readonly what: WaitAtNight; readonly day: number } | undefined {
-  const left = times.filter(({ ended }, i) => {
-    return ended > closed && tasks[i]!.before.every((earlier) => times[earlier]!.ended <= closed);
-  });
+  const left: TaskTimes[] = [];
+  for (let i = 0; i < times.length; i++) {
+    const one = times[i]!;
+    if (one.ended > closed && tasks[i]!.before.every((earlier) => times[earlier]!.ended <= closed)) left.push(one);
+  }
   if (left.length === 0) return undefined;
   const next = left.reduce((first, one) => (one.ready < first.ready ? one : first));
   if (next.begun < closed || next.ready <= closed || next.waited === undefined) {

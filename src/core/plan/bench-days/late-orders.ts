@@ -3,7 +3,8 @@ import { ratesOf } from '../cost/rates';
 import type { PairageRow } from '../inputs';
 import { inTurn } from '../queues';
 import type { Runs } from '../runs';
-import { type BenchChange, type BenchDays, benchDays, type BenchDaysInput } from './bench-days';
+import { type BenchChange, type BenchDays, type BenchDaysInput, type MadeLot, madeWith } from './bench-days';
+import type { Lot } from './lots';
 
 /** An order that is made after the day on which it is due. */
 export interface LateOrder {
@@ -23,11 +24,12 @@ export interface Help {
 }
 
 /** Orders that are late, each with the day on which the last of its pairs is made. */
-export function lateOrders({ lines }: Pick<BenchDays, 'lines'>): readonly LateOrder[] {
+export function lateOrders({ made }: Pick<BenchDays, 'made'>): readonly LateOrder[] {
   const late = new Map<PairageRow, LateOrder>();
-  for (const { lot, late: days, date } of lines) {
+  for (const { lot, date } of made) {
     const { row, run } = lot;
-    if (!days || date === undefined || row.due === undefined) continue;
+    if (date === undefined || row.due === undefined) continue;
+    const days = date - row.due;
     if (days <= (late.get(row)?.days ?? 0)) continue;
     late.set(row, { row, style: run.style.code, due: row.due, made: date, days });
   }
@@ -57,8 +59,7 @@ type Lateness = ReadonlyMap<number, number>;
  */
 export function* lateWithHelp(days: BenchDays, runs: Runs, input: BenchDaysInput): Stepwise<readonly LateWithHelp[]> {
   const all = lateOrders(days);
-  const now = latenessOf(days, input);
-  const tried = new Map<string, Lateness>();
+  const bench = new Trials(days, runs, input);
   const list: LateWithHelp[] = [];
   for (const late of all) {
     if (list.length >= MOST_HELPED || days.made.length > MOST_LOTS) {
@@ -68,13 +69,8 @@ export function* lateWithHelp(days: BenchDays, runs: Runs, input: BenchDaysInput
     const helps: Help[] = [];
     for (const changes of [hours(input), lasts(late, days), ahead(late, days), sooner(late, days)]) {
       for (const change of changes) {
-        const key = JSON.stringify(change);
-        const then = tried.get(key) ?? latenessOf(yield* benchDays(runs, input, change), input);
-        tried.set(key, then);
-        const left = then.get(late.row.row) ?? 0;
-        // Going first is no help where others come later by it.
-        const fair = change.ahead === undefined || [...then].every(([row, of]) => of <= (now.get(row) ?? 0));
-        if (left < late.days && fair) helps.push({ change, days: left });
+        const left = yield* bench.lateBy(late, change);
+        if (left < late.days) helps.push({ change, days: left });
         // More of the same is not asked for where less is enough.
         if (left === 0) break;
       }
@@ -84,16 +80,52 @@ export function* lateWithHelp(days: BenchDays, runs: Runs, input: BenchDaysInput
   return list;
 }
 
-function latenessOf({ made }: Pick<BenchDays, 'made'>, { pairage }: Pick<BenchDaysInput, 'pairage'>): Lateness {
-  const due = new Map(pairage.map((row) => [row.row, row.due]));
-  const late = new Map<number, number>();
-  for (const { lot, date } of made) {
-    const { row } = lot.row;
-    const by = due.get(row);
-    if (date === undefined || by === undefined) continue;
-    late.set(row, Math.max(0, date - by, late.get(row) ?? 0));
+/** What has been tried, each change once. */
+class Trials {
+  private readonly due: ReadonlyMap<number, number | undefined>;
+  private readonly now: Lateness;
+  private readonly tried = new Map<string, Lateness | undefined>();
+
+  constructor(
+    { made }: BenchDays,
+    private readonly runs: Runs,
+    private readonly input: BenchDaysInput,
+  ) {
+    this.due = new Map(input.pairage.map(({ row, due }) => [row, due]));
+    this.now = this.latenessOf(made);
   }
-  return late;
+
+  /** Days by which an order is late with a change; as many as without it where that is unfair. */
+  *lateBy({ row: { row }, days }: LateOrder, change: BenchChange): Stepwise<number> {
+    const key = JSON.stringify(change);
+    if (!this.tried.has(key)) {
+      // Going first is no help where others come later by it.
+      const unfair = change.ahead === undefined ? undefined : this.isLater;
+      const made = yield* madeWith(this.runs, this.input, change, unfair);
+      this.tried.set(key, made && this.latenessOf(made));
+    }
+    const then = this.tried.get(key);
+    return then ? (then.get(row) ?? 0) : days;
+  }
+
+  private readonly isLater = (lot: Lot, date: number | undefined): boolean => {
+    return (this.by(lot, date) ?? 0) > (this.now.get(lot.row.row) ?? 0);
+  };
+
+  private latenessOf(made: readonly MadeLot[]): Lateness {
+    const late = new Map<number, number>();
+    for (const { lot, date } of made) {
+      const days = this.by(lot, date);
+      if (days !== undefined) late.set(lot.row.row, Math.max(days, late.get(lot.row.row) ?? 0));
+    }
+    return late;
+  }
+
+  /** Days by which a lot is late; undefined where that is not known. */
+  private by({ row: { row } }: Lot, date: number | undefined): number | undefined {
+    const due = this.due.get(row);
+    return date === undefined || due === undefined ? undefined : Math.max(0, date - due);
+  }
 }
 
 /** Where others go before it. */

@@ -133,5 +133,19 @@ function withAfter(tasks: readonly Omit<Task, 'after'>[]): readonly Task[] {
   tasks.forEach(({ before }, i) => {
     for (const earlier of before) after[earlier]!.push(i);
   });
-  return tasks.map((task, i) => ({ ...task, after: after[i]! }));
+  // Written out, so that the engine knows all tasks by one shape, wherever they come from: days ask for little else.
+  return tasks.map((task, i) => ({
+    number: task.number,
+    kind: task.kind,
+    cuts: task.cuts,
+    minutes: task.minutes,
+    wait: task.wait,
+    waitsFor: task.waitsFor,
+    pressed: task.pressed,
+    onLast: task.onLast,
+    pulls: task.pulls,
+    sitting: task.sitting,
+    before: task.before,
+    after: after[i]!,
+  }));
 }

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { scheduled } from '../../../../src/core/plan/bench-days/schedule';
+import { madeBy, scheduled } from '../../../../src/core/plan/bench-days/schedule';
 import { WorkingTime } from '../../../../src/core/plan/bench-days/working-time';
 import { finished } from '../../../../src/core/stepwise';
 import { infractions } from './infractions';
@@ -87,6 +87,21 @@ describe('scheduled', () => {
     fc.assert(
       fc.property(anyLots, (given) => {
         expect(schedule(given)).toEqual(schedule(given));
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it('ends each lot with its last task, and so where nothing else is asked for (its own times)', () => {
+    fc.assert(
+      fc.property(anyLots, (given) => {
+        const { times, made } = schedule(given);
+        const last = times.map(({ tasks }) => Math.max(...tasks.map(({ ended }) => ended)));
+        expect(made.map(({ ended }) => ended)).toEqual(last);
+        expect(made.every(({ ended, day }) => ended >= 1440 * day && ended <= 1440 * day + 480)).toBe(true);
+        const time = new WorkingTime(480, undefined, 7);
+        expect(finished(madeBy(lotsOfGiven(given), time, () => false))).toEqual(made);
+        expect(finished(madeBy(lotsOfGiven(given), time, () => true))).toBeUndefined();
       }),
       { numRuns: 50 },
     );
