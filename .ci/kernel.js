@@ -22,7 +22,6 @@ export function setHalf(at: i32, value: i32): void { store<u16>(at, <u16>value);
 export function whole(value: f64): i32 { return <i32>value; }
 export function unsigned(value: i32): f64 { return <f64><u32>value; }
 @external("calls", "prepare") export declare function prepare(first: i32, second: i32): i32;
-@external("calls", "lossOnGrid") export declare function lossOnGrid(pair: i32, i: i32, j: i32): void;
 @external("calls", "exits") export declare function exits(pair: i32): i32;
 `;
 

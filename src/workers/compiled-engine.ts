@@ -31,7 +31,6 @@ class CompiledEngine implements Engine {
       },
       calls: {
         prepare: (first: number, second: number) => calls.prepare(first, second),
-        lossOnGrid: (pair: number, i: number, j: number) => calls.lossOnGrid(pair, i, j),
         exits: (pair: number) => calls.exits(pair),
       },
     });

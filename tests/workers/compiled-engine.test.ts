@@ -6,6 +6,7 @@ import { pushApart } from '../../src/core/cutting/search/push-apart';
 import { Random } from '../../src/core/cutting/search/random';
 import { Space } from '../../src/core/cutting/search/space';
 import { inTurns } from '../../src/core/cutting/search/turned-outline';
+import { mirror } from '../../src/core/geometry/mirror';
 import { useCompiledKernel } from '../../src/workers/compiled-engine';
 import { KERNEL } from '../../src/workers/kernel-code';
 import { hook, rectangle, soleLike, tee } from '../core/cutting/outlines';
@@ -14,9 +15,19 @@ afterEach(() => {
   vi.unstubAllGlobals();
 });
 
-const RINGS = [soleLike(90, 20), soleLike(70, 26), hook, tee, rectangle(30, 18)];
-const TURNS = [0, 90, 130, 180];
-const SHAPES = RINGS.flatMap((ring, kind) => inTurns(ring, kind, TURNS, RINGS.length));
+const RINGS = [
+  soleLike(90, 20),
+  soleLike(70, 26),
+  hook,
+  tee,
+  rectangle(30, 18),
+  mirror(soleLike(90, 20)),
+  mirror(hook),
+];
+const TURNS = [0, 90, 130, 180, 230];
+/** The last two are the other foot's of the first and the third. */
+const MIRROR_OF: Readonly<Record<number, number>> = { 5: 0, 6: 2 };
+const SHAPES = RINGS.flatMap((ring, kind) => inTurns(ring, kind, TURNS, RINGS.length, MIRROR_OF[kind]));
 /** Three pieces of each kind. */
 const KINDS = RINGS.flatMap((_, kind) => [kind, kind, kind]);
 const SAMPLES = { near: 25, anywhere: 50 };

@@ -104,7 +104,8 @@ function windRound(edges: Float64Array, from: number, to: number, x: number, y: 
   return winding !== 0;
 }
 
-function boxOf(curves: readonly Curve[]): Box {
+/** The box about curves. */
+export function boxOf(curves: readonly Curve[]): Box {
   let left = Infinity;
   let bottom = Infinity;
   let right = -Infinity;

@@ -1,5 +1,5 @@
-import { box } from '../../geometry/box';
-import { convolution } from '../../geometry/convolution';
+import { convolutionOf, type Curve, type Tracing, tracing } from '../../geometry/convolution';
+import { boxOf, turnedRound } from '../../geometry/no-fit-region';
 import { itemRound } from '../../item-at';
 import { union } from '../../geometry/regions';
 import type { Point, Ring } from '../../geometry/ring';
@@ -31,29 +31,35 @@ const FIRST_ADDRESS = 1024;
 /**
  * What every two shapes do to each other: whether they overlap at a displacement, by their no-fit region, and how badly,
  * by their poles. A pair is prepared when it first meets; its losses are worked out on a grid as they are asked for and
- * read off between its points. Overlaps that are the same but for a quarter turn of the whole, or for which of the two comes
- * first, are prepared once. All of it stands in the memory of the kernel, because it is read millions of times a second.
+ * read off between its points. Overlaps that are the same but for a quarter turn of the whole, for being those of the other
+ * foot's pieces, or for which of the two comes first, are prepared once. All of it stands in the memory of the kernel, because it is read millions of times a second.
  */
 export class Overlaps {
   private readonly engine = makeEngine({
     prepare: (first, second) => this.of(first, second),
-    lossOnGrid: (pair, i, j) => this.lossOnGrid(pair, i, j),
     exits: (pair) => this.exits(pair),
   });
   private readonly grid: number;
   /** Addresses: which pair two shapes are, the boxes of shapes, what may be used for a while, and the first that is free. */
   private readonly pairs: number;
   private readonly boxes: number;
+  private readonly poles: readonly number[];
   private scratchAt = 0;
   private scratchBytes = 0;
+  /** The first that was free before anything was prepared. */
+  private readonly begin: number;
   private free: number;
   /** Shapes of each pair. */
-  private readonly firsts: TurnedOutline[] = [];
-  private readonly seconds: TurnedOutline[] = [];
+  private readonly firsts: number[] = [];
+  private readonly seconds: number[] = [];
   /** The kernel is at work and must find everything where it was. */
   private moving = false;
 
   private readonly byTurn: readonly ReadonlyMap<number, number>[];
+  /** The other foot's kind of each that has one. */
+  private readonly twins: ReadonlyMap<number, number>;
+  private readonly traced: Tracing[] = [];
+  private readonly tracedRound: Tracing[] = [];
 
   /** @param mostBytes of memory for what is prepared */
   constructor(
@@ -64,6 +70,7 @@ export class Overlaps {
     const byTurn: Map<number, number>[] = [];
     shapes.forEach(({ kind, turn }, i) => (byTurn[kind] ??= new Map<number, number>()).set(turn, i));
     this.byTurn = byTurn;
+    this.twins = twinsOf(shapes);
     // Most pairs are prepared for two or four of their kind.
     this.grid = Math.max(COARSEST, Math.min(FINEST, Math.floor(Math.sqrt((4 * TABLE_NUMBERS) / (n * n))) - 1));
     this.free = FIRST_ADDRESS;
@@ -71,6 +78,16 @@ export class Overlaps {
     this.boxes = this.take(at.BOX_SIZE * n);
     const numbers = shapes.flatMap(({ box: { left, bottom, right, top } }) => [left, bottom, right, top]);
     this.views.reals.set(numbers, this.boxes / at.REAL);
+    this.poles = shapes.map((shape) => this.keepPoles(shape));
+    this.begin = this.free;
+  }
+
+  private keepPoles({ poles, diameter }: TurnedOutline): number {
+    const address = this.take(at.POLES + at.REAL * poles.length);
+    this.views.words[address / at.WORD] = address + at.POLES + at.REAL * poles.length;
+    this.views.reals[(address + at.DIAMETER) / at.REAL] = diameter;
+    this.views.reals.set(poles, (address + at.POLES) / at.REAL);
+    return address;
   }
 
   /** Memory of the kernel, until something is prepared. */
@@ -80,7 +97,7 @@ export class Overlaps {
 
   /**
    * The pair of two shapes by their indices; displacements are those of the second from the first.
-   * @returns the address of the pair as it was prepared, with the quarter turns that bring this one onto it
+   * @returns what the pair is known by to the kernel: where it was prepared, and how this one is brought onto that
    */
   of(first: number, second: number): number {
     const index = this.pairs / at.WORD + first * this.shapes.length + second;
@@ -91,26 +108,37 @@ export class Overlaps {
     return code;
   }
 
-  /** Finds the pair that stands for two shapes and for all that are the same but for quarter turns. */
+  /** Finds the pair that stands for two shapes and for all that are the same but for quarter turns and mirroring. */
   private find(first: number, second: number): number {
     const n = this.shapes.length;
     let least = first * n + second;
-    let quarters = 0;
-    for (let turned = 0; turned < 4; turned++) {
-      const [a, b] = [this.quarterOn(first, turned), this.quarterOn(second, turned)];
-      if (a === undefined || b === undefined) continue;
-      if (a * n + b < least) [least, quarters] = [a * n + b, turned];
-      // The first seen from the second lies the other way.
-      if (b * n + a < least) [least, quarters] = [b * n + a, (turned + 2) % 4];
+    let way = 0;
+    for (const mirrored of [0, at.MIRRORED]) {
+      const [one, other] = mirrored ? [this.mirrored(first), this.mirrored(second)] : [first, second];
+      if (one === undefined || other === undefined) break;
+      for (let turned = 0; turned < 4; turned++) {
+        const [a, b] = [this.quarterOn(one, turned), this.quarterOn(other, turned)];
+        if (a === undefined || b === undefined) continue;
+        if (a * n + b < least) [least, way] = [a * n + b, turned + mirrored];
+        // The first seen from the second lies the other way.
+        if (b * n + a < least) [least, way] = [b * n + a, ((turned + 2) % 4) + mirrored];
+      }
     }
     if (least === first * n + second) return this.prepare(first, second);
-    return this.of(Math.floor(least / n), least % n) + quarters;
+    return this.of(Math.floor(least / n), least % n) + way;
   }
 
   /** The same kind of piece so many quarters further on, if it may lie so. */
   private quarterOn(shape: number, quarters: number): number | undefined {
     const { kind, turn } = this.shapes[shape]!;
     return this.byTurn[kind]!.get((turn + 90 * quarters) % 360);
+  }
+
+  /** The other foot's piece as it lies in a mirror along the space, if there is one and it may lie so. */
+  private mirrored(shape: number): number | undefined {
+    const { kind, turn } = this.shapes[shape]!;
+    const twin = this.twins.get(kind);
+    return twin === undefined ? undefined : this.byTurn[twin]!.get((360 - turn) % 360);
   }
 
   /** How badly two shapes overlap at a displacement: 0 where they do not, or only touch. */
@@ -166,24 +194,15 @@ export class Overlaps {
   /** Works out the outline of a pair's region and keeps it; its address. */
   private exits(pair: number): number {
     const number = this.views.words[(pair + at.NUMBER) / at.WORD]!;
-    const edges = outlineOf(this.firsts[number]!, this.seconds[number]!);
+    const [first, second] = [this.firsts[number]!, this.seconds[number]!];
+    const most = Math.max(this.shapes[first]!.diameter, this.shapes[second]!.diameter);
+    const edges = outlineOf(this.regionOf(first, second), most);
     const address = this.take(at.REAL * (1 + edges.length));
     const { reals, words } = this.views;
     words[address / at.WORD] = address + at.REAL * (1 + edges.length);
     reals.set(edges, address / at.REAL + 1);
     words[(pair + at.EXITS) / at.WORD] = address;
     return address;
-  }
-
-  private lossOnGrid(pair: number, i: number, j: number): void {
-    const { reals, words, halves } = this.views;
-    const x = reals[(pair + at.LEFT) / at.REAL]! + i / reals[(pair + at.STEPS_X) / at.REAL]!;
-    const y = reals[(pair + at.BOTTOM) / at.REAL]! + j / reals[(pair + at.STEPS_Y) / at.REAL]!;
-    const number = words[(pair + at.NUMBER) / at.WORD]!;
-    const loss = poleLoss(this.firsts[number]!, this.seconds[number]!, x, y);
-    const quanta = Math.round(loss / reals[(pair + at.QUANTUM) / at.REAL]!);
-    // 0 stands for what is not known.
-    halves[(pair + at.POINTS) / at.HALF + (j * (this.grid + 1) + i) * (at.POINT_SIZE / at.HALF)] = Math.max(1, quanta);
   }
 
   /** Bytes of memory that are held. */
@@ -197,43 +216,56 @@ export class Overlaps {
   }
 
   private prepare(first: number, second: number): number {
-    const a = this.shapes[first]!;
-    const b = this.shapes[second]!;
     const { grid } = this;
-    const curves = regionOf(a, b);
-    const { left, bottom, right, top } = box(curves.flat());
+    const curves = this.regionOf(first, second);
+    const { left, bottom, right, top } = boxOf(curves);
     if (!(top > bottom)) throw new Error('A no-fit region has no height.');
     const [stepsX, stepsY] = [grid / (right - left), grid / (top - bottom)];
-    const { edges, levels } = edgesOf(curves, (x, y) => [(x - left) * stepsX, (y - bottom) * stepsY]);
+    const { edges, levels } = edgesOf(curves, left, bottom, stepsX, stepsY);
     const bands = inBands(edges, grid * at.BANDS_PER_STEP);
     const points = (grid + 1) ** 2;
-    const entries = bands.reduce((sum, { length }) => sum + length, 0);
     // Points, then bands, whole words, then what takes eight bytes.
     const bandsFrom = evenly(at.POINTS + at.POINT_SIZE * points);
-    const edgesFrom = evenly(bandsFrom + at.WORD * (bands.length + 1 + entries));
+    const edgesFrom = evenly(bandsFrom + at.WORD * (bands.starts.length + bands.items.length));
     const levelsFrom = edgesFrom + at.REAL * edges.length;
     const bytes = levelsFrom + at.REAL * levels.length;
     if (!this.moving && this.free + bytes > this.mostBytes) this.forget();
     const pair = this.take(bytes);
-    const number = this.firsts.push(a) - 1;
-    this.seconds.push(b);
+    const number = this.firsts.push(first) - 1;
+    this.seconds.push(second);
     const { reals, words } = this.views;
-    const quantum = deepestLoss(a, b) / MOST_QUANTA;
+    const quantum = deepestLoss(this.shapes[first]!, this.shapes[second]!) / MOST_QUANTA;
     reals.set([left, bottom, right, top, stepsX, stepsY, quantum], pair / at.REAL);
     words.set(
-      [number, pair + bandsFrom, pair + edgesFrom, pair + levelsFrom, pair + bytes, 0],
+      [
+        number,
+        pair + bandsFrom,
+        pair + edgesFrom,
+        pair + levelsFrom,
+        pair + bytes,
+        0,
+        this.poles[first]!,
+        this.poles[second]!,
+      ],
       (pair + at.NUMBER) / at.WORD,
     );
     words.fill(0, (pair + at.POINTS) / at.WORD, (pair + at.POINTS) / at.WORD + points);
     reals.set(edges, (pair + edgesFrom) / at.REAL);
     reals.set(levels, (pair + levelsFrom) / at.REAL);
-    let entry = (pair + bandsFrom) / at.WORD + bands.length + 1;
-    bands.forEach((band, k) => {
-      words[(pair + bandsFrom) / at.WORD + k] = entry * at.WORD;
-      for (const edge of band) words[entry++] = pair + edgesFrom + edge * at.EDGE_SIZE;
-    });
-    words[(pair + bandsFrom) / at.WORD + bands.length] = entry * at.WORD;
+    const startsAt = (pair + bandsFrom) / at.WORD;
+    const itemsAt = startsAt + bands.starts.length;
+    for (let k = 0; k < bands.starts.length; k++) words[startsAt + k] = (itemsAt + bands.starts[k]!) * at.WORD;
+    for (let k = 0; k < bands.items.length; k++) {
+      words[itemsAt + k] = pair + edgesFrom + bands.items[k]! * at.EDGE_SIZE;
+    }
     return pair;
+  }
+
+  /** The curves round which lie the displacements at which the second of two shapes overlaps the first. */
+  private regionOf(first: number, second: number): readonly Curve[] {
+    const one = (this.traced[first] ??= tracing(this.shapes[first]!.ring));
+    const other = (this.tracedRound[second] ??= turnedRound(this.shapes[second]!.ring));
+    return convolutionOf(one, other);
   }
 
   /** Takes so many bytes of the kernel's memory. */
@@ -249,9 +281,8 @@ export class Overlaps {
     this.firsts.length = this.seconds.length = 0;
     this.scratchBytes = 0;
     this.views.words.fill(0, this.pairs / at.WORD, this.pairs / at.WORD + this.shapes.length ** 2);
-    const first = this.boxes + at.BOX_SIZE * this.shapes.length;
-    this.views.words.fill(0, first / at.WORD);
-    this.free = first;
+    this.views.words.fill(0, this.begin / at.WORD);
+    this.free = this.begin;
   }
 }
 
@@ -260,21 +291,28 @@ function evenly(address: number): number {
   return at.REAL * Math.ceil(address / at.REAL);
 }
 
-/** The curves round which lie the displacements at which the second of two shapes overlaps the first. */
-function regionOf(first: TurnedOutline, second: TurnedOutline): readonly Ring[] {
-  return convolution(
-    first.ring,
-    second.ring.map(([x, y]): Point => [-x, -y]),
-  );
+/** Which kinds are the other foot's of which, both ways round and each of one other. */
+function twinsOf(shapes: readonly TurnedOutline[]): ReadonlyMap<number, number> {
+  const twins = new Map<number, number>();
+  for (const { kind, mirrorOf } of shapes) {
+    if (mirrorOf === undefined || twins.has(kind) || twins.has(mirrorOf)) continue;
+    twins.set(kind, mirrorOf).set(mirrorOf, kind);
+  }
+  return twins;
 }
 
-/** The outline of that region alone: start, run, rise and 1 over the square of the length of each edge. */
-function outlineOf(first: TurnedOutline, second: TurnedOutline): readonly number[] {
+/**
+ * The outline of a pair's region alone: start, run, rise and 1 over the square of the length of each edge.
+ * @param diameter of the larger of the two
+ */
+function outlineOf(region: readonly Curve[], diameter: number): readonly number[] {
   // To whole steps of a hundred-millionth of their size.
-  const scale = OUTLINE_SIZE / Math.max(first.diameter, second.diameter);
-  const rings = union(regionOf(first, second).map((ring) => ring.map(([x, y]): Point => [x * scale, y * scale])));
+  const scale = OUTLINE_SIZE / diameter;
+  const scaled = region.map((curve): Ring =>
+    Array.from({ length: curve.length / 2 }, (_, k): Point => [curve[2 * k]! * scale, curve[2 * k + 1]! * scale]),
+  );
   const edges: number[] = [];
-  for (const ring of rings) {
+  for (const ring of union(scaled)) {
     ring.forEach(([x, y], i) => {
       const [nextX, nextY] = itemRound(ring, i + 1);
       const [run, rise] = [(nextX - x) / scale, (nextY - y) / scale];
@@ -287,64 +325,56 @@ function outlineOf(first: TurnedOutline, second: TurnedOutline): readonly number
 /** Run per rise of a level edge: as if it fell from its left end. */
 const STEEP = -1e12;
 
-/** Edges of curves as the kernel reads them, and those that run level apart. */
+/** Edges of curves as the kernel reads them, in steps of a grid, and those that run level apart. */
 function edgesOf(
-  curves: readonly Ring[],
-  inSteps: (x: number, y: number) => Point,
+  curves: readonly Curve[],
+  left: number,
+  bottom: number,
+  stepsX: number,
+  stepsY: number,
 ): { readonly edges: readonly number[]; readonly levels: readonly number[] } {
   const edges: number[] = [];
   const levels: number[] = [];
   for (const curve of curves) {
-    let [ax, ay] = inSteps(...itemRound(curve, -1));
-    for (const corner of curve) {
-      const [bx, by] = inSteps(...corner);
+    const last = curve.length - 2;
+    let ax = (curve[last]! - left) * stepsX;
+    let ay = (curve[last + 1]! - bottom) * stepsY;
+    for (let k = 0; k <= last; k += 2) {
+      const bx = (curve[k]! - left) * stepsX;
+      const by = (curve[k + 1]! - bottom) * stepsY;
       if (ay === by) levels.push(Math.min(ax, bx), ay, Math.max(ax, bx), STEEP, Math.sign(ax - bx));
       else if (ay < by) edges.push(ax, ay, by, (bx - ax) / (by - ay), 1);
       else edges.push(bx, by, ay, (bx - ax) / (by - ay), -1);
-      [ax, ay] = [bx, by];
+      ax = bx;
+      ay = by;
     }
   }
   return { edges, levels };
 }
 
-/** Which edges reach into each of so many bands. */
-function inBands(edges: readonly number[], count: number): readonly (readonly number[])[] {
-  const bands: number[][] = Array.from({ length: count }, () => []);
+/** Which edges reach into each of so many bands: where each band's begin, and at last where the last ones end. */
+function inBands(edges: readonly number[], count: number): { readonly starts: Int32Array; readonly items: Int32Array } {
   const numbers = at.EDGE_SIZE / at.REAL;
+  const edgeCount = edges.length / numbers;
   const bandAt = (v: number) => Math.max(0, Math.min(count - 1, Math.floor(v * at.BANDS_PER_STEP)));
-  for (let edge = 0; edge * numbers < edges.length; edge++) {
-    const last = bandAt(edges[edge * numbers + 2]!);
-    for (let band = bandAt(edges[edge * numbers + 1]!); band <= last; band++) bands[band]!.push(edge);
+  const starts = new Int32Array(count + 1);
+  const [first, last] = [new Int32Array(edgeCount), new Int32Array(edgeCount)];
+  for (let edge = 0; edge < edgeCount; edge++) {
+    first[edge] = bandAt(edges[edge * numbers + 1]!);
+    last[edge] = bandAt(edges[edge * numbers + 2]!);
+    for (let band = first[edge]!; band <= last[edge]!; band++) starts[band + 1]!++;
   }
-  return bands;
+  for (let band = 0; band < count; band++) starts[band + 1]! += starts[band]!;
+  const ends = starts.slice();
+  const items = new Int32Array(starts[count]!);
+  for (let edge = 0; edge < edgeCount; edge++) {
+    for (let band = first[edge]!; band <= last[edge]!; band++) items[ends[band]!++] = edge;
+  }
+  return { starts, items };
 }
-/** Circles deeper in each other than this share of the larger diameter count by their depth, others by a tail. */
-const DEPTH_SHARE = 0.01;
 
-/**
- * How badly two pieces overlap: the sum over every two of their poles of how deep these lie in each other times the
- * smaller radius, as a length. Poles apart still count a little, the less the farther, so that there is always a way
- * downhill (Gardeyn, Vanden Berghe and Wauters 2025, arXiv 2509.13329, section on quantification).
- */
-export function poleLoss(first: TurnedOutline, second: TurnedOutline, x: number, y: number): number {
-  const least = DEPTH_SHARE * Math.max(first.diameter, second.diameter);
-  const tail = least * least;
-  const [a, b] = [first.poles, second.poles];
-  let sum = 0;
-  for (let i = 0; i < a.length; i += 3) {
-    const dx = a[i]! - x;
-    const dy = a[i + 1]! - y;
-    const radius = a[i + 2]!;
-    for (let j = 0; j < b.length; j += 3) {
-      const u = dx - b[j]!;
-      const v = dy - b[j + 1]!;
-      const other = b[j + 2]!;
-      const depth = radius + other - Math.sqrt(u * u + v * v);
-      sum += (depth >= least ? depth : tail / (2 * least - depth)) * (radius < other ? radius : other);
-    }
-  }
-  return Math.sqrt(Math.PI * sum + least ** 2);
-}
+/** Circles deeper in each other than this share of the larger diameter count by their depth, as in the kernel. */
+const DEPTH_SHARE = 0.01;
 
 /** More than any loss of two shapes: as if every two of their poles lay about the same middle. */
 function deepestLoss(first: TurnedOutline, second: TurnedOutline): number {

@@ -1,8 +1,8 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
-import { inside } from '../../geometry/inside';
+import { cornersOf } from '../../geometry/gap';
 import { pointToEdge } from '../../geometry/point-to-edge';
-import type { Ring } from '../../geometry/ring';
+import type { Box, Ring } from '../../geometry/ring';
 
 /** A circle inscribed in a piece. */
 export interface Pole {
@@ -25,10 +25,11 @@ const ENOUGH: readonly (readonly [count: number, covered: number])[] = [
  */
 export function polesOf(ring: Ring, most: number): readonly Pole[] {
   const whole = Math.abs(area(ring));
+  const corners = cornersOf(ring);
   const poles: Pole[] = [];
   let covered = 0;
   for (;;) {
-    const pole = largestCircle(ring, poles);
+    const pole = largestCircle(corners, box(ring), poles);
     if (!(pole.radius > 0)) return poles;
     poles.push(pole);
     covered += (Math.PI * pole.radius ** 2) / whole;
@@ -39,12 +40,14 @@ export function polesOf(ring: Ring, most: number): readonly Pole[] {
 }
 
 /** The largest circle within a ring that keeps clear of others, to 1 %: squares that may hold its centre, split ever finer. */
-function largestCircle(ring: Ring, others: readonly Pole[]): Pole {
-  const { left, bottom, right, top } = box(ring);
+function largestCircle(corners: Float64Array, { left, bottom, right, top }: Box, others: readonly Pole[]): Pole {
   const side = Math.max(right - left, top - bottom);
   const radiusAt = (x: number, y: number) => {
-    let radius = inside(ring, x, y) ? toEdge(ring, x, y) : -toEdge(ring, x, y);
-    for (const other of others) radius = Math.min(radius, Math.hypot(x - other.x, y - other.y) - other.radius);
+    let radius = toEdge(corners, x, y);
+    for (const other of others) {
+      const [dx, dy] = [x - other.x, y - other.y];
+      radius = Math.min(radius, Math.sqrt(dx * dx + dy * dy) - other.radius);
+    }
     return radius;
   };
   let best: Pole = { x: 0, y: 0, radius: 0 };
@@ -61,12 +64,19 @@ function largestCircle(ring: Ring, others: readonly Pole[]): Pole {
   return best;
 }
 
-function toEdge(ring: Ring, x: number, y: number): number {
+/** Distance of a point from the edges of an outline, by its corners' x and y; below 0 outside it. */
+function toEdge(corners: Float64Array, x: number, y: number): number {
   let least = Infinity;
-  let [ax, ay] = ring[ring.length - 1]!;
-  for (const [bx, by] of ring) {
+  let odd = false;
+  let ax = corners[corners.length - 2]!;
+  let ay = corners[corners.length - 1]!;
+  for (let k = 0; k < corners.length; k += 2) {
+    const bx = corners[k]!;
+    const by = corners[k + 1]!;
     least = Math.min(least, pointToEdge(x, y, ax, ay, bx, by));
-    [ax, ay] = [bx, by];
+    if (by > y !== ay > y && x < ((ax - bx) * (y - by)) / (ay - by) + bx) odd = !odd;
+    ax = bx;
+    ay = by;
   }
-  return Math.sqrt(least);
+  return odd ? Math.sqrt(least) : -Math.sqrt(least);
 }

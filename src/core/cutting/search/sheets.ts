@@ -1,6 +1,8 @@
 import { crossesItself } from '../../geometry/crosses-itself';
 import { letOut } from '../../geometry/let-out';
+import { mirror } from '../../geometry/mirror';
 import { offsetCurve } from '../../geometry/offset-curve';
+import { OutlineIndex } from '../../geometry/outline-index';
 import type { Ring } from '../../geometry/ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
 import { allPlacements, type LaidSheet, type Layout, type Placement } from '../sheet/layout';
@@ -173,9 +175,17 @@ function prepare(outlines: readonly Outline[]): Prepared {
 }
 
 function inAllTurns(outlines: readonly Outline[]): Prepared {
-  const shapes = outlines.flatMap(({ ring, distance, turns }, i) =>
-    inTurns(layingOutline(ring, distance), i, turns, outlines.length),
-  );
+  const index = new OutlineIndex();
+  const first: { readonly kind: number; readonly distance: number; readonly laying: Ring }[] = [];
+  const shapes = outlines.flatMap(({ ring, distance, turns }, kind) => {
+    const { number, mirrored } = index.find(ring);
+    const met = first[number];
+    // The other foot's is mirrored to the last digit, so that what is prepared for one serves both.
+    const other = mirrored && met?.distance === distance ? met : undefined;
+    const laying = other ? mirror(other.laying) : layingOutline(ring, distance);
+    first[number] ??= { kind, distance, laying };
+    return inTurns(laying, kind, turns, outlines.length, other?.kind);
+  });
   return { shapes, overlaps: new Overlaps(shapes) };
 }
 

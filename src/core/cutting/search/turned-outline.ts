@@ -1,6 +1,7 @@
 import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { convexHull } from '../../geometry/convex-hull';
+import { mirror } from '../../geometry/mirror';
 import { moved } from '../../geometry/moved';
 import { bytesOfRecords } from '../../bytes';
 import { Memo } from '../../memo';
@@ -12,6 +13,8 @@ import { type Pole, polesOf } from './poles';
 export interface TurnedOutline {
   readonly kind: number;
   readonly turn: number;
+  /** The kind that is the other foot's, where this one's outline was mirrored from it. */
+  readonly mirrorOf?: number | undefined;
   readonly ring: Ring;
   readonly box: Box;
   /** Poles one after the other, the largest first: x, y, radius. */
@@ -38,10 +41,17 @@ const known = new Memo<readonly Pole[]>(new Memory(16e6), 'poles', ({ length }) 
 /**
  * A kind of piece in all the turns in which it may lie. Centred on their boxes, all turns are alike to a sample.
  * @param kinds how many there are in all
+ * @param mirrorOf the kind that it was mirrored from
  */
-export function inTurns(ring: Ring, kind: number, turns: readonly number[], kinds: number): readonly TurnedOutline[] {
+export function inTurns(
+  ring: Ring,
+  kind: number,
+  turns: readonly number[],
+  kinds: number,
+  mirrorOf?: number,
+): readonly TurnedOutline[] {
   const [, most] = MOST_POLES.find(([shapes]) => kinds * turns.length <= shapes)!;
-  const poles = known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
+  const poles = mirrorOf === undefined ? polesFor(ring, most) : mirroredPoles(polesFor(mirror(ring), most));
   const hull = convexHull(ring);
   let diameter = 0;
   for (const [ax, ay] of hull) for (const [bx, by] of hull) diameter = Math.max(diameter, Math.hypot(ax - bx, ay - by));
@@ -60,6 +70,7 @@ export function inTurns(ring: Ring, kind: number, turns: readonly number[], kind
     return {
       kind,
       turn,
+      mirrorOf,
       ring: centred,
       box: box(centred),
       poles: Float64Array.from(poles.flatMap(({ radius }, i) => [places[i]![0], places[i]![1], radius])),
@@ -70,4 +81,12 @@ export function inTurns(ring: Ring, kind: number, turns: readonly number[], kind
       middleY,
     };
   });
+}
+
+function polesFor(ring: Ring, most: number): readonly Pole[] {
+  return known.get(JSON.stringify([most, ring]), () => polesOf(ring, most));
+}
+
+function mirroredPoles(poles: readonly Pole[]): readonly Pole[] {
+  return poles.map(({ x, y, radius }) => ({ x, y: -y, radius }));
 }

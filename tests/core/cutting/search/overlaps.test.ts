@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { Overlaps, poleLoss } from '../../../../src/core/cutting/search/overlaps';
+import { Overlaps } from '../../../../src/core/cutting/search/overlaps';
 import { inTurns, type TurnedOutline } from '../../../../src/core/cutting/search/turned-outline';
+import { mirror } from '../../../../src/core/geometry/mirror';
 import { moved } from '../../../../src/core/geometry/moved';
 import type { Ring } from '../../../../src/core/geometry/ring';
 import { evenly } from '../../../evenly';
@@ -74,11 +75,11 @@ describe('Overlaps', { timeout: 60_000 }, () => {
   it('reads losses off its grid that differ little from those of the poles themselves', () => {
     const [first, second] = outlines([soleLike(270, 40), hook]) as [TurnedOutline, TurnedOutline];
     const overlaps = new Overlaps([first, second]);
-    const deepest = poleLoss(first, second, 0, 0);
+    const deepest = lossOfPoles(first, second, 0, 0);
     for (let x = -120; x <= 120; x += 7) {
       for (let y = -60; y <= 60; y += 7) {
         const loss = lossOf(overlaps, 0, 1, x, y);
-        if (loss > 0) expect(Math.abs(loss - poleLoss(first, second, x, y))).toBeLessThan(0.03 * deepest);
+        if (loss > 0) expect(Math.abs(loss - lossOfPoles(first, second, x, y))).toBeLessThan(0.03 * deepest);
       }
     }
   });
@@ -119,6 +120,34 @@ describe('Overlaps', { timeout: 60_000 }, () => {
     );
   });
 
+  it('is the same of the other foot’s two, mirrored, and prepared once for both', () => {
+    fc.assert(
+      fc.property(anyOutline, anyOutline, share, share, (a, b, u, v) => {
+        const turns = [0, 10, 90, 170, 190, 350];
+        const left = [a, b].flatMap((ring, kind) => inTurns(ring, kind, turns, 4));
+        const right = [a, b].flatMap((ring, kind) => inTurns(mirror(ring), 2 + kind, turns, 4, kind));
+        const shapes = [...left, ...right];
+        const at = (kind: number, turn: number) => shapes.findIndex((one) => one.kind === kind && one.turn === turn);
+        const [shared, alone] = [
+          new Overlaps(shapes),
+          new Overlaps(shapes.map((one) => ({ ...one, mirrorOf: undefined }))),
+        ];
+        for (const turn of turns.filter((one) => one !== 90)) {
+          const mirrored = (360 - turn) % 360;
+          const x = u * (shapes[at(0, turn)]!.box.right + shapes[at(1, 0)]!.box.right);
+          const y = v * (shapes[at(0, turn)]!.box.top + shapes[at(1, 0)]!.box.top);
+          const loss = lossOf(shared, at(0, turn), at(1, 0), x, y);
+          expect(lossOf(shared, at(2, mirrored), at(3, 0), x, -y)).toBeCloseTo(loss, 9);
+          expect(lossOf(shared, at(3, 0), at(2, mirrored), -x, y)).toBeCloseTo(loss, 9);
+          expect(lossOf(alone, at(2, mirrored), at(3, 0), x, -y) > 0).toBe(loss > 0);
+        }
+        // Those of both feet take no more than those of one.
+        expect(shared.size).toBe(alone.size);
+      }),
+      { seed: 11, numRuns: 20 },
+    );
+  });
+
   it('forgets what it has prepared when that takes too much memory, and gives the same losses all the same', () => {
     const rings = [90, 110, 130, 150, 170, 190].map((length) => soleLike(length, 24));
     const shapes = outlines(rings, [0, 30, 60]);
@@ -138,6 +167,23 @@ describe('Overlaps', { timeout: 60_000 }, () => {
     expect(tight.bytes).toBeLessThan(roomy.bytes);
   });
 });
+
+/** The loss that the paper gives for two pieces by their poles (arXiv 2509.13329, section on quantification), written anew. */
+function lossOfPoles(first: TurnedOutline, second: TurnedOutline, x: number, y: number): number {
+  const epsilon = 0.01 * Math.max(first.diameter, second.diameter);
+  const polesOf = ({ poles }: TurnedOutline) =>
+    Array.from(
+      { length: poles.length / 3 },
+      (_, i) => Array.from(poles.slice(3 * i, 3 * i + 3)) as [number, number, number],
+    );
+  const terms = polesOf(first).flatMap(([ax, ay, ra]) =>
+    polesOf(second).map(([bx, by, rb]) => {
+      const depth = ra + rb - Math.hypot(ax - bx - x, ay - by - y);
+      return Math.min(ra, rb) * (depth >= epsilon ? depth : epsilon ** 2 / (2 * epsilon - depth));
+    }),
+  );
+  return Math.sqrt(Math.PI * terms.reduce((sum, term) => sum + term, 0) + epsilon ** 2);
+}
 
 /** Whether two outlines that share nothing come to share ground when one is moved by a thousandth of a millimetre. */
 function nearby(first: TurnedOutline, second: TurnedOutline, x: number, y: number): boolean {

@@ -21,8 +21,23 @@ export const LEVELS: i32 = 68;
 export const LEVELS_END: i32 = 72;
 /** Where the outline of its region begins; 0 until it is asked for. */
 export const EXITS: i32 = 76;
+/** Where the poles of both stand. */
+export const FIRST_POLES: i32 = 80;
+export const SECOND_POLES: i32 = 84;
 /** Then the points of its grid, row by row. */
-export const POINTS: i32 = 80;
+export const POINTS: i32 = 88;
+
+/** Of a shape's poles: where they end, the shape's greatest diameter, and then each pole: x, y, radius. */
+export const DIAMETER: i32 = 8;
+export const POLES: i32 = 16;
+export const POLE_SIZE: i32 = 24;
+
+/**
+ * What a pair of shapes is known by: its address, a multiple of 8, with the quarter turns that bring these two onto it, and
+ * with this where they are first to be mirrored in the length line, y to −y.
+ */
+export const MIRRORED: i32 = 4;
+export const QUARTERS: i32 = 3;
 
 /** Of a point: first the loss there in quanta, 0 while it is unknown, then what is known of the cell to its right and above. */
 export const POINT_CELL: i32 = 2;

@@ -55,11 +55,6 @@ export function prepare(first: i32, second: i32): i32 {
   return calls!.prepare(first, second);
 }
 
-/** Works out the loss of a pair at a point of its grid, and keeps it there. */
-export function lossOnGrid(pair: i32, i: i32, j: i32): void {
-  calls!.lossOnGrid(pair, i, j);
-}
-
 /** Works out the outline of a pair's region; where it begins. */
 export function exits(pair: i32): i32 {
   return calls!.exits(pair);

@@ -141,11 +141,14 @@ function list(choice: i32, shape: i32): void {
     if (code === 0) code = prepare(its, shape);
     const record = records + (choice * count + other) * at.RECORD_SIZE;
     note(record, code, x, y, weight);
-    const quarters = code & 3;
-    const pair = code - quarters;
+    const quarters = code & at.QUARTERS;
+    const mirrored = code & at.MIRRORED;
+    const pair = code - quarters - mirrored;
+    const lowY = firstMeetingY(pair, quarters);
+    const highY = lastMeetingY(pair, quarters);
     const lastX = column(x + lastMeetingX(pair, quarters));
-    const firstY = level(y + firstMeetingY(pair, quarters));
-    const lastY = level(y + lastMeetingY(pair, quarters));
+    const firstY = level(y + (mirrored === 0 ? lowY : -highY));
+    const lastY = level(y + (mirrored === 0 ? highY : -lowY));
     for (let i = column(x + firstMeetingX(pair, quarters)); i <= lastX; i++) {
       for (let j = firstY; j <= lastY; j++) {
         const cell = i * cellsY + j;
@@ -159,14 +162,17 @@ function list(choice: i32, shape: i32): void {
 
 /** Notes how the moved piece would lie on the grid of the pair that it makes with a neighbour that lies at a place. */
 function note(record: i32, code: i32, x: f64, y: f64, weight: f64): void {
-  const quarters = code & 3;
-  const pair = code - quarters;
+  const quarters = code & at.QUARTERS;
+  const mirrored = code & at.MIRRORED;
+  const pair = code - quarters - mirrored;
   const stepsX = real(pair + at.STEPS_X);
   const stepsY = real(pair + at.STEPS_Y);
-  // (x, y) of the pair is (dx, dy), (−dy, dx), (−dx, −dy), (dy, −dx).
-  const alongU = quarters === 0 || quarters === 3 ? stepsX : -stepsX;
-  const alongV = quarters < 2 ? stepsY : -stepsY;
   const crossed = quarters & 1;
+  // (x, y) of the pair is (dx, dy), (−dy, dx), (−dx, −dy), (dy, −dx); mirrored with −dy for dy.
+  let alongU = quarters === 0 || quarters === 3 ? stepsX : -stepsX;
+  let alongV = quarters < 2 ? stepsY : -stepsY;
+  if (mirrored !== 0 && crossed === 1) alongU = -alongU;
+  else if (mirrored !== 0) alongV = -alongV;
   setReal(record + at.SCALE_U, alongU);
   setReal(record + at.SHIFT_U, -(crossed === 1 ? y : x) * alongU - real(pair + at.LEFT) * stepsX);
   setReal(record + at.SCALE_V, alongV);

@@ -1,5 +1,6 @@
 import * as at from './layout';
-import { half, lossOnGrid, real, setHalf, whole, word } from './memory';
+import { half, real, setHalf, whole, word } from './memory';
+import { poleLoss } from './pole-loss';
 
 /** Steps of every pair's grid, and a row of its points in bytes. */
 let grid: i32 = 0;
@@ -27,7 +28,8 @@ export function lossOn(pair: i32, u: f64, v: f64): f64 {
       for (let corner = 0; corner < 4; corner++) {
         const right = corner & 1;
         const above = corner >> 1;
-        if (half(point + above * row + right * at.POINT_SIZE) === 0) lossOnGrid(pair, i + right, j + above);
+        const known = point + above * row + right * at.POINT_SIZE;
+        if (half(known) === 0) setHalf(known, quantaAt(pair, i + right, j + above));
       }
     }
   }
@@ -44,6 +46,14 @@ export function lossOn(pair: i32, u: f64, v: f64): f64 {
   const p = u - i;
   const q = v - j;
   return (a + (b - a) * p) * (1 - q) + (c + (d - c) * p) * q;
+}
+
+/** What the two of a pair lose at a point of their grid, in quanta: 1 at least, since 0 stands for what is not known. */
+function quantaAt(pair: i32, i: i32, j: i32): i32 {
+  const x = real(pair + at.LEFT) + i / real(pair + at.STEPS_X);
+  const y = real(pair + at.BOTTOM) + j / real(pair + at.STEPS_Y);
+  const quanta = whole(poleLoss(pair, x, y) / real(pair + at.QUANTUM) + 0.5);
+  return quanta < 1 ? 1 : quanta;
 }
 
 /** Whether a point lies left of the line through an edge. */
@@ -165,14 +175,16 @@ function runsThrough(edge: i32, left: f64, right: f64, bottom: f64, top: f64): b
 
 /**
  * How badly the two of a pair overlap at any displacement.
- * @param code address of the pair, with the quarter turns that bring these two onto it
+ * @param code what the pair is known by
  */
 export function loss(steps: i32, code: i32, dx: f64, dy: f64): f64 {
   useGrid(steps);
-  const quarters = code & 3;
-  const pair = code - quarters;
-  const x = quarters === 0 ? dx : quarters === 1 ? -dy : quarters === 2 ? -dx : dy;
-  const y = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? -dy : -dx;
+  const quarters = code & at.QUARTERS;
+  const mirrored = code & at.MIRRORED;
+  const pair = code - quarters - mirrored;
+  const ahead = mirrored === 0 ? dy : -dy;
+  const x = quarters === 0 ? dx : quarters === 1 ? -ahead : quarters === 2 ? -dx : ahead;
+  const y = quarters === 0 ? ahead : quarters === 1 ? dx : quarters === 2 ? -ahead : -dx;
   const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
   const v = (y - real(pair + at.BOTTOM)) * real(pair + at.STEPS_Y);
   if (u <= 0 || u >= grid || v <= 0 || v >= grid) return 0;

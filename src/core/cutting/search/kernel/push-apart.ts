@@ -69,10 +69,12 @@ function keepWithin(piece: i32): boolean {
 
 /** Whether the two of a pair overlap at a displacement; where they do, outX and outY are the shortest way apart. */
 function overlap(code: i32, dx: f64, dy: f64): boolean {
-  const quarters = code & 3;
-  const pair = code - quarters;
-  const x = quarters === 0 ? dx : quarters === 1 ? -dy : quarters === 2 ? -dx : dy;
-  const y = quarters === 0 ? dy : quarters === 1 ? dx : quarters === 2 ? -dy : -dx;
+  const quarters = code & at.QUARTERS;
+  const mirrored = code & at.MIRRORED;
+  const pair = code - quarters - mirrored;
+  const ahead = mirrored === 0 ? dy : -dy;
+  const x = quarters === 0 ? dx : quarters === 1 ? -ahead : quarters === 2 ? -dx : ahead;
+  const y = quarters === 0 ? ahead : quarters === 1 ? dx : quarters === 2 ? -ahead : -dx;
   if (x <= real(pair + at.LEFT) || x >= real(pair + at.RIGHT)) return false;
   if (y <= real(pair + at.BOTTOM) || y >= real(pair + at.TOP)) return false;
   const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
@@ -83,6 +85,7 @@ function overlap(code: i32, dx: f64, dy: f64): boolean {
   const b = outY;
   outX = quarters === 0 ? a : quarters === 1 ? b : quarters === 2 ? -a : -b;
   outY = quarters === 0 ? b : quarters === 1 ? -a : quarters === 2 ? -b : a;
+  if (mirrored !== 0) outY = -outY;
   return true;
 }
 

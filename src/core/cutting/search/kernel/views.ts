@@ -7,10 +7,8 @@ export interface Views {
 
 /** What the kernel asks of those who use it, when it meets something for the first time. */
 export interface Calls {
-  /** Prepares a pair of shapes; its address with the quarter turns that bring it onto these two. */
+  /** Prepares a pair of shapes; what it is known by: its address, with how these two are brought onto it. */
   prepare(first: number, second: number): number;
-  /** Works out a loss on the grid of a pair, and keeps it. */
-  lossOnGrid(pair: number, i: number, j: number): void;
   /** Works out the outline of a pair's region, and keeps it; its address. */
   exits(pair: number): number;
 }

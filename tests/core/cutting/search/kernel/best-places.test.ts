@@ -5,7 +5,7 @@ import { real, turnTo, word } from '../../../../../src/core/cutting/search/kerne
 import { viewsOf } from '../../../../../src/core/cutting/search/kernel/views';
 
 beforeEach(() => {
-  turnTo(viewsOf(new ArrayBuffer(at.JOB_SIZE)), { prepare: () => 0, lossOnGrid: () => {}, exits: () => 0 });
+  turnTo(viewsOf(new ArrayBuffer(at.JOB_SIZE)), { prepare: () => 0, exits: () => 0 });
   startBest(0, 5);
 });
 

@@ -7,7 +7,7 @@ import { Random } from '../../../../../src/core/cutting/search/random';
 
 it('the kernel draws by lot what Random would, and hands it on where it has come to', () => {
   const views = viewsOf(new ArrayBuffer(JOB_SIZE));
-  turnTo(views, { prepare: () => 0, lossOnGrid: () => {}, exits: () => 0 });
+  turnTo(views, { prepare: () => 0, exits: () => 0 });
   const random = new Random(11);
   views.words.set(random.state, CHANCE / 4);
   takeChance(0);
