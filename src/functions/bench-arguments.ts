@@ -4,14 +4,17 @@ import { readThickness } from './arguments';
 
 // Each reads a function's arguments to what core takes, in its order.
 
-/** A piece of 20 × 25 mm: a smaller area is likelier given in cm², as Pieces has it (derived). mm² */
+/**
+ * A number below this is likelier cm², as Pieces has it: no piece has 500 cm² (the largest sole lies in 330 × 120 mm), and
+ * few faces have less than 500 mm² (derived). Some do, as the top piece of a slender heel: so it is asked for the unit.
+ */
 const LEAST_LIKELY = 500;
 
-/** An area in mm², or in another unit where that stands beside it. @throws Problem where it is likelier in cm² */
+/** An area in mm², or in another unit where that stands beside it. @throws Problem where nothing says which of the two it is */
 function area(cell: Cell): number {
   const value = readNumber(cell, { unit: 'mm2', least: 0 }, { argument: 'area' });
   if (value === 0 || value >= LEAST_LIKELY || /[a-z²]/i.test(String(bare(cell)))) return value;
-  const why = `${value} mm² is smaller than any piece; give mm² (1 cm² is 100 mm²), or the unit too, such as "${value} cm2"`;
+  const why = `${value} mm² is seldom a face, and ${value} cm² often; give the unit too: "${value} cm2", or "${value} mm2" if it is so small`;
   throw new Problem('invalid', { argument: 'area' }, why);
 }
 
