@@ -1,4 +1,4 @@
-import { SHEET_DIRECTIONS, MATERIALS, SOLD_BY, type Stock } from '../core/stock/stock';
+import { SHEET_DIRECTIONS, MATERIALS, SOLD_BY, type SoldBy, type Stock } from '../core/stock/stock';
 import { PAIRS } from '../core/cutting/sheet/matching-pairs';
 import { box } from '../core/geometry/box';
 import type { Outline } from '../core/plan/inputs';
@@ -9,6 +9,21 @@ import { choice, defaulted, number, optional, share, table, text } from './schem
 
 /** No sheet is thinner, mm. */
 const LEAST = 0.1;
+
+/** Other words for what a price is for: a whole sheet is a piece to who sells it, and a hide is one. */
+const OTHERWISE_SOLD: Readonly<Record<string, SoldBy>> = {
+  sheets: 'sheet',
+  piece: 'sheet',
+  pieces: 'sheet',
+  pcs: 'sheet',
+  each: 'sheet',
+  unit: 'sheet',
+  hide: 'sheet',
+  skin: 'sheet',
+  kilo: 'kg',
+  'sq ft': 'ft²',
+  'sq m': 'm²',
+};
 
 export const stockTable = table({
   name: 'Bottom stock',
@@ -82,7 +97,15 @@ export const stockTable = table({
       }),
     ),
     soldBy: defaulted(
-      choice({ heading: 'Sold by', meaning: 'What the price is for', width: 70 }, SOLD_BY),
+      choice(
+        {
+          heading: 'Sold by',
+          meaning: 'What the price is for; what is sold by the piece, hide or skin is a sheet',
+          width: 70,
+        },
+        SOLD_BY,
+        OTHERWISE_SOLD,
+      ),
       'sheet' as const,
     ),
     pack: defaulted(

@@ -22,13 +22,26 @@ const HEADINGS: readonly (readonly [table: string, former: string, today: string
   ['Costs and times', 'Counts', 'Unit'],
 ];
 
-/** Words that stood for choices, with today's. */
+/** Words that stood for choices or that others have for them, with today's. */
 const CHOICES: readonly (readonly [table: string, heading: string, former: string, today: string])[] = [
   ['Styles', 'Sole ends', 'to the back', 'at the back'],
   ['Styles', 'Welt ends', 'to the seat', 'at the seat'],
   ['Bottom stock', 'Material', 'EVA', 'foam'],
   ['Bottom stock', 'Material', 'microcellular rubber', 'rubber'],
+  ...soldBy('Bottom stock'),
+  ...soldBy('Offers'),
 ];
+
+/** Words of those who sell by the piece (common practice): a sheet of cork or foam, a hide. */
+function soldBy(table: string): readonly (readonly [table: string, heading: string, former: string, today: string])[] {
+  const sheet = ['sheets', 'piece', 'pieces', 'pcs', 'each', 'unit', 'hide', 'skin'].map((word) => [word, 'sheet']);
+  const others = [
+    ['kilo', 'kg'],
+    ['sq ft', 'ft²'],
+    ['sq m', 'm²'],
+  ];
+  return [...sheet, ...others].map(([word = '', today = '']) => [table, 'Sold by', word, today]);
+}
 
 const tableOf = (name: string) => tables.find((one) => one.name === name) as Table<Columns>;
 const columnOf = (table: string, heading: string) =>
