@@ -2,6 +2,7 @@
 import { ClipType, FillRule, PathType } from 'clipper2-ts/dist/Core.js';
 import { Clipper64 } from 'clipper2-ts/dist/Engine.js';
 import { ClipperOffset, EndType, JoinType } from 'clipper2-ts/dist/Offset.js';
+import { Problem } from '../problem';
 import type { Point, Ring } from './ring';
 
 /*
@@ -52,22 +53,72 @@ function combined(
   fill: FillRule,
   stepsPerMm = STEPS_PER_MM,
 ): readonly Ring[] {
-  const found: Path[] = [];
-  const work = new Clipper64();
-  work.addPaths(paths(subject, stepsPerMm), PathType.Subject);
-  work.addPaths(paths(clip, stepsPerMm), PathType.Clip);
-  work.execute(how, fill, found);
-  return rings(found, stepsPerMm);
+  return ended((finer) => {
+    const steps = stepsPerMm * finer;
+    const found: Path[] = [];
+    const work = new Clipper64();
+    work.addPaths(paths(subject, steps), PathType.Subject);
+    work.addPaths(paths(clip, steps), PathType.Clip);
+    work.execute(how, fill, found);
+    return rings(found, steps);
+  });
 }
 
 function inflated(region: readonly Ring[], distance: number, corners: JoinType): readonly Ring[] {
   if (distance === 0 || region.length === 0) return region;
-  const found: Path[] = [];
-  // Corners are mitred as far out as twice the distance.
-  const work = new ClipperOffset(2, ARC_TOLERANCE * STEPS_PER_MM);
-  work.addPaths(paths(region, STEPS_PER_MM), corners, EndType.Polygon);
-  work.execute(distance * STEPS_PER_MM, found);
-  return rings(found, STEPS_PER_MM);
+  return ended((finer) => {
+    const steps = STEPS_PER_MM * finer;
+    const found: Path[] = [];
+    // Corners are mitred as far out as twice the distance.
+    const work = new ClipperOffset(2, ARC_TOLERANCE * steps);
+    work.addPaths(paths(region, steps), corners, EndType.Polygon);
+    work.execute(distance * steps, found);
+    return rings(found, steps);
+  });
+}
+
+/** Thrown where the library's sweep turns back, and would go to and fro for ever. */
+class Astray extends Error {}
+
+/** Heights that each sweep has met. */
+const met = new WeakMap<object, number>();
+
+/** What the library's sweep has of its own. */
+interface Sweep {
+  readonly vertexList: { readonly length: number };
+  popScanline(): { readonly success: boolean; readonly y: number };
+}
+
+const sweep = Clipper64.prototype as unknown as Sweep;
+const { popScanline: next } = sweep;
+
+/**
+ * A sweep goes upward and meets the height of each corner once. Rings of which edges cross within a few steps of one another may
+ * send it down again, and then it has no end (clipper2-ts 2.0.1): one that has met more heights than there are corners is ended.
+ */
+sweep.popScanline = function (this: Sweep) {
+  const heights = (met.get(this) ?? 0) + 1;
+  met.set(this, heights);
+  if (heights > 2 * this.vertexList.length + 2) throw new Astray();
+  return next.call(this);
+};
+
+/** Steps so much finer are tried one after the other: on them crossings that had run together lie apart. */
+const FINER = [1, 7, 61];
+
+function ended(work: (finer: number) => readonly Ring[]): readonly Ring[] {
+  for (const finer of FINER) {
+    try {
+      return work(finer);
+    } catch (error) {
+      if (!(error instanceof Astray)) throw error;
+    }
+  }
+  throw new Problem(
+    'unavailable',
+    { argument: 'outline' },
+    'its edges cross or lie on one another in too many places to be told apart; move some of its points by half a millimetre',
+  );
 }
 
 type Path = { x: number; y: number }[];

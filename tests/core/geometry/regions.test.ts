@@ -4,7 +4,9 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
-import { difference, grown, grownMitred, intersection } from '../../../src/core/geometry/regions';
+import { outline } from '../../../src/core/geometry/outline';
+import { difference, enclosed, grown, grownMitred, intersection, union } from '../../../src/core/geometry/regions';
+import { Problem } from '../../../src/core/problem';
 import type { Ring } from '../../../src/core/geometry/ring';
 import { evenly } from '../../evenly';
 import { toEdge } from '../cutting/oracle';
@@ -108,6 +110,76 @@ describe('grownMitred', () => {
         expect(areaOf(mitred)).toBeGreaterThan(areaOf(grown([ring], distance)) - 0.01 * edgeLength(ring));
       }),
       { seed: 6, numRuns: 100 },
+    );
+  });
+});
+
+/** Rings with corners on a lattice of eleven by eleven points: edges cross, touch and lie on one another all over. */
+const onLattice = (side: number, sound: boolean) => {
+  const coordinate = fc.integer({ min: 0, max: 10 }).map((at) => at * side);
+  const ring = fc.array(fc.tuple(coordinate, coordinate), { minLength: 3, maxLength: 14 });
+  return fc.array(sound ? ring.map((points) => accepted(points)).filter((one) => one !== undefined) : ring, {
+    minLength: 1,
+    maxLength: 4,
+  });
+};
+
+/** What a maker may paste: the points in turn about their middle, as far as they are taken for an outline. */
+function accepted(points: readonly (readonly [number, number])[]): Ring | undefined {
+  const [x, y] = [0, 1].map((k) => points.reduce((sum, point) => sum + point[k as 0 | 1], 0) / points.length) as [
+    number,
+    number,
+  ];
+  try {
+    return outline(
+      [...points].sort((a, b) => Math.atan2(a[1] - y, a[0] - x) - Math.atan2(b[1] - y, b[0] - x)),
+      'any',
+    );
+  } catch (error) {
+    if (error instanceof Problem) return undefined;
+    throw error;
+  }
+}
+
+// The library's own sweep went to and fro for ever on one of some thousands of these (2.0.1, found by trying).
+describe('the work on rings that cross in every way', { timeout: 120_000 }, () => {
+  const STEP = 1e-4;
+
+  it('comes to an end where it did not', () => {
+    const rings = ['07 06 33 08 12 10 69 43 05 59 62 29 36', '79 60 02', '26 a6 86 a6 16 77 81 a1 23 57 17'].map(
+      (ring): Ring => ring.split(' ').map(([x, y]) => [parseInt(x!, 16) * STEP, parseInt(y!, 16) * STEP]),
+    );
+    // Nothing is shared with nothing.
+    expect(intersection(rings, [])).toEqual([]);
+    expect(areaOf(difference(rings, rings))).toBeCloseTo(0, 6);
+  });
+
+  it('comes to an end with a region, whatever crosses a few steps apart', () => {
+    fc.assert(
+      fc.property(onLattice(STEP, false), onLattice(STEP, false), fc.integer({ min: -12, max: 12 }), (a, b, by) => {
+        for (const region of [difference(a, b), intersection(a, b), union(a), enclosed(a[0]!), grown(a, by * STEP)])
+          for (const corner of region.flat()) expect(corner.every(Number.isFinite)).toBe(true);
+      }),
+      { seed: 21, numRuns: 1000 },
+    );
+  });
+
+  it('is right for sheets with holes and zones that overlap and share edges, as they are pasted in mm', () => {
+    fc.assert(
+      fc.property(onLattice(10, true), onLattice(10, true), fc.constantFrom(-12, -5, -1, 1, 5, 12), (a, b, by) => {
+        const [all, left, shared] = [union(a), difference(a, b), intersection(a, b)].map(areaOf) as [
+          number,
+          number,
+          number,
+        ];
+        // What is left and what is shared make up the whole (derived).
+        expect(left + shared).toBeCloseTo(all, 1);
+        for (const region of [grown(a, by), grownMitred(a, by)]) {
+          if (by > 0) expect(areaOf(region)).toBeGreaterThan(all);
+          else expect(areaOf(region)).toBeLessThanOrEqual(all + 1e-6);
+        }
+      }),
+      { seed: 22, numRuns: 500 },
     );
   });
 });
