@@ -47,7 +47,7 @@ export const lastsTable = table({
     tread: number({
       heading: 'Tread',
       unit: 'mm',
-      meaning: 'Width of the bottom across the tread line, at a third of the length from the toe',
+      meaning: 'Greatest width of the bottom across the joints, at a third of the length from the toe',
       least: 20,
       most: 200,
     }),

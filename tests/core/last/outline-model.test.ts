@@ -31,6 +31,25 @@ describe('outlineModel', () => {
     expect(widthAt(ring, 168)).toBeCloseTo(84, 0);
   });
 
+  // A calliper with its jaws along the length reads the tread across both joints (common practice).
+  it('is nowhere wider than the tread, whatever its swing, and the piece that is cut by it as wide as that', () => {
+    for (const swing of [0, 4, 10, -4]) {
+      const ring = outlineModel({ ...measures, swing }).filter(([x]) => x > 126);
+      const { top, bottom } = box(ring);
+      expect(top - bottom).toBeCloseTo(84, 1);
+    }
+  });
+
+  it('has its inside joint before the outside one, at 0.70 of the length by feet (ANSUR II: ball length 2.61 + 0.7286 of the foot)', () => {
+    const ring = outlineModel(measures);
+    const at = (side: 1 | -1) => ring.reduce((most, point) => (side * point[1] > side * most[1] ? point : most))[0];
+    // A foot of 240 mm on this last of 252 (EU 38 by two points of toe allowance, 13.3 mm).
+    expect(Math.abs(at(-1) - (2.61 + 0.7286 * 238.7))).toBeLessThan(5);
+    expect(at(1)).toBeLessThan(at(-1));
+    expect((at(1) + at(-1)) / 2).toBeGreaterThan(0.64 * 252);
+    expect((at(1) + at(-1)) / 2).toBeLessThan(0.7 * 252);
+  });
+
   it('is nowhere between them narrower than the waist by more than a millimetre', () => {
     const ring = outlineModel(measures);
     const narrowest = Math.min(...Array.from({ length: 120 }, (_, i) => widthAt(ring, 45 + i)));
