@@ -1,6 +1,9 @@
 import { box } from '../core/geometry/box';
+import { intersection } from '../core/geometry/regions';
 import type { Point, Ring } from '../core/geometry/ring';
+import { unionOutline } from '../core/geometry/union-outline';
 import type { Bottom } from '../core/bottom/bottom';
+import { flatForepart, isForepartGround } from '../core/bottom/flat-forepart';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import { breastLine } from '../core/bottom/raise';
 import { atGround, atLength, bottomLength, type Profile } from '../core/last/profile';
@@ -52,11 +55,32 @@ export function buildShape(bottom: Bottom): BuildShape {
     });
     under += builtThickness(layer);
   }
+  if (isForepartGround(bottom)) groundFlat(faces, flatForepart(bottom));
   for (const layer of stack.filter(({ part }) => part === 'topPiece')) {
     const { left, right } = box(layer.ring);
     faces.push({ layer, ring: rectangle(left, right, 0, layer.thickness) });
   }
   return { faces, last: samples.map(({ x, z }): Point => [x, z + lastBase]), base };
+}
+
+/** Layers that are glued up flat and ground: their joints run level, and last and ground cut them off. */
+function groundFlat(faces: { layer: Layer; ring: Ring }[], flat: readonly Layer[]): void {
+  const own = faces.filter(({ layer }) => flat.includes(layer));
+  const rings = own.map(({ ring }) => ring);
+  const all = rings.flat();
+  const { left, right, bottom, top } = box(all);
+  // What is bent ends square to its curve, and what is ground upright.
+  const ends = [...all.filter(([x, z]) => x === right || z === top), [right, top] as const];
+  const [whole] = unionOutline([...rings, ends]);
+  if (!whole) return;
+  // Behind the tread they lie level: there each has its place.
+  let upper = Math.max(...whole.filter(([x]) => x < (left + right) / 2).map(([, z]) => z));
+  for (const [i, face] of own.entries()) {
+    const lower = i === own.length - 1 ? bottom - 1 : upper - builtThickness(face.layer);
+    const [ring] = intersection([whole], [rectangle(left - 1, right + 1, lower, i === 0 ? top + 1 : upper)]);
+    if (ring) face.ring = ring;
+    upper = lower;
+  }
 }
 
 interface Sample {

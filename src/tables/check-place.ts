@@ -70,6 +70,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   proud: style('Laying'),
   bend: ofPart,
   tubeUnknown: ofPart,
+  toeGround: ofPart,
   leatherPairs: ofPart,
   leatherAnyWay: own(stock.name, 'Direction'),
   skiveWide: (check) => style(check.part === 'lift' ? 'Skive to' : 'Sole skive')(check),

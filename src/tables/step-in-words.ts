@@ -1,3 +1,4 @@
+import { isForepartGround } from '../core/bottom/flat-forepart';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import type { TicketStep } from '../core/plan/ticket';
 import type { Act, Face, Step } from '../core/steps/step';
@@ -145,7 +146,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   bend: 'bend to the last',
   coat: coatsInWords,
   paste: 'paste both faces, none at the very edge',
-  join: (step, { run }) => {
+  join: (step, { run, sizeRun }) => {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
       : '';
@@ -155,8 +156,10 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     const { adds = [], brings = [] } = step.joint ?? {};
     const whole = brings.length > adds.length;
     const added = piecesInWords(whole ? brings : adds).toLowerCase() + (whole ? ' as one' : '');
-    const way = run.style.raise === 'none' ? 'from the toe back' : 'from the back forward';
-    if (step.apart) return `${warm}lay flat on one another, backs flush`;
+    const ground = isForepartGround(sizeRun.bottom);
+    const way = run.style.raise === 'none' && !ground ? 'from the toe back' : 'from the back forward';
+    if (step.apart)
+      return `${warm}lay ${ground && adds.some(({ part }) => part === 'outsole') ? 'them' : 'flat'} on one another, backs flush`;
     return `${warm}join ${added || 'the flap'} ${way}, no air between`;
   },
   pad: 'lay the moulded face on a soft pad',
@@ -177,6 +180,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     const proud = Math.max(...pieces.map(({ lift }) => lift?.proud ?? 0));
     return proud > 0.05 ? `rasp the top hollow to the last, up to ${mm(proud)} mm` : 'rasp the top to the last';
   },
+  'grind toe': (_, { sizeRun }) =>
+    `too stout to bend: from the tread on rasp the top hollow to the last and the ground face round, ${mm(sizeRun.bottom.last.toeSpring)} mm up at the toe`,
   'try on last': 'try it dry on the last',
   'rasp edge': ({ pieces, width }) =>
     `rasp the edge of all as one: ${roundingInWords(pieces)}${width === undefined ? '' : `, to ${mm(width)} mm at the widest`}`,

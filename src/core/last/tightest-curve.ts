@@ -4,7 +4,7 @@ import { atLength, type Profile } from './profile';
 /** Layers bend over a curve at the ball and into the hollow of the waist. */
 export type BendSide = 'over' | 'hollow';
 
-/** The tightest curve of one kind behind the tread line. */
+/** The tightest curve of one kind. */
 export interface Curve {
   /** mm, and one over it: the change of slope, radians for each mm. */
   readonly radius: number;
@@ -17,16 +17,17 @@ export interface Curve {
 const FLAT = 1e4;
 
 /**
- * The tightest curve of the last's bottom up to its tread line: 1 / greatest |dθ/ds|. Corners of a measured profile are
+ * The tightest curve of the last's bottom up to its tread line, or from there to the toe: 1 / greatest |dθ/ds|. Corners of a measured profile are
  * edges, not curves, and are left out.
  * @returns undefined where nothing bends that way.
  */
-export function tightestCurve(profile: Profile, side: BendSide): Curve | undefined {
+export function tightestCurve(profile: Profile, side: BendSide, reach: 'heel' | 'toe' = 'heel'): Curve | undefined {
   const { s, slope, tread } = profile;
   const sign = side === 'hollow' ? 1 : -1;
   let most = 0;
   let at = 0;
-  for (let i = 1; i < s.length && itemAt(s, i) <= tread + 1e-9; i++) {
+  for (let i = 1; i < s.length; i++) {
+    if (itemAt(s, i) <= tread + 1e-9 !== (reach === 'heel')) continue;
     const step = itemAt(s, i) - itemAt(s, i - 1);
     if (step < 1e-9) continue;
     const curvature = (sign * ((itemAt(slope, i) - itemAt(slope, i - 1)) * Math.PI)) / 180 / step;

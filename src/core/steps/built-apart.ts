@@ -1,3 +1,4 @@
+import { flatForepart, isForepartGround } from '../bottom/flat-forepart';
 import type { Assembly } from './assembly';
 import { covering } from './covering';
 import { gluing } from './gluing';
@@ -32,6 +33,7 @@ export function builtApart(assembly: Assembly, joints: readonly Joint[]): readon
       operation('check', ['try on last'], apart, { ...off, joint: up }),
     );
   }
+  list.push(...toeGround(assembly, up, glued.length > 0));
   // The edge of a bare slab is rasped at the end, flush with all that is under it.
   if (lifts.length > 0 || covers) {
     const edges = apart.map((piece) => faceOf(piece, 'edge'));
@@ -42,4 +44,20 @@ export function builtApart(assembly: Assembly, joints: readonly Joint[]): readon
   if (covers && flapped) list.push(...breastCut(lifts, true));
   if (covers) list.push(...covering(covers, style));
   return list;
+}
+
+/** A forepart that is too stout to be bent is ground to the last's toe spring, above and below, and tried. */
+function toeGround({ bottom, lifts }: Assembly, up: Joint | undefined, glued: boolean): readonly Operation[] {
+  if (!isForepartGround(bottom)) return [];
+  const pieces = flatForepart(bottom);
+  const [top, low] = [pieces[0], pieces.at(-1)];
+  if (!top || !low) return [];
+  const faces = [faceOf(top, 'upper', lifts.length > 0 ? 'forepart' : undefined), faceOf(low, 'lower')];
+  const off = { apart: true, joint: up };
+  return [
+    ...(glued && pieces.length > 1 && lifts.length === 0 ? [operation('wait', ['cure'], pieces, { apart: true })] : []),
+    operation('rasp', ['grind toe'], pieces, { ...off, faces }),
+    // With lifts all is tried at once.
+    ...(lifts.length === 0 ? [operation('check', ['try on last'], pieces, off)] : []),
+  ];
 }

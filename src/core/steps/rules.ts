@@ -63,7 +63,7 @@ const AT_A_FACE: readonly ((one: Operation) => boolean)[] = [
 /** What is done for a joint, in this order. */
 const IN_A_JOINT: readonly ((one: Operation) => boolean)[] = [
   ({ kind }) => kind === 'skive',
-  (one) => does(one, 'rasp to last', 'fold edge'),
+  (one) => does(one, 'rasp to last', 'grind toe', 'fold edge'),
   (one) => does(one, 'try on last'),
   ({ kind }) => kind === 'prepare',
   ({ coated }) => coated !== undefined,
@@ -88,7 +88,7 @@ const SEQUENCES: readonly (readonly Act[])[] = [
   [...SEWING, 'nail seat', 'lay rand'],
   // The insole must be reached; a last holds the shoe again for what is done to its ground.
   ['last out', 'nail from inside', 'filler last in', 'cut breast'],
-  ['bore core', 'cure core', 'saw', 'rasp to last', 'rasp edge'],
+  ['bore core', 'cure core', 'saw', 'rasp to last', 'grind toe', 'rasp edge'],
   ['fit shank', 'fill cavity', 'try on last'],
   ['trim edge', 'check height', 'sand edge', 'sock'],
 ];
@@ -197,7 +197,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
   'a joint has cured before it is bored, sawn, hollowed or rasped at its edge': {
     of: (first) => doing(first, 'cure') && !first.end,
     bids: (first, then) =>
-      doing(then, 'bore core', 'saw', 'rasp to last', 'rasp edge', 'cut breast') && within(first.pieces, then.pieces),
+      doing(then, 'bore core', 'saw', 'rasp to last', 'grind toe', 'rasp edge', 'cut breast') &&
+      within(first.pieces, then.pieces),
   },
 
   'a stack is levelled when it is whole': {

@@ -71,6 +71,7 @@ export type Act =
   | 'thin'
   | 'saw'
   | 'rasp to last'
+  | 'grind toe'
   | 'rasp edge'
   | 'bore core'
   | 'glue core'

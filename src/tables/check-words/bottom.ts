@@ -15,6 +15,7 @@ export const bottomWords: WordsOf<
   | 'heelBase'
   | 'rocker'
   | 'bend'
+  | 'toeGround'
   | 'tubeUnknown'
   | 'bareGround'
   | 'skiveWide'
@@ -74,7 +75,7 @@ export const bottomWords: WordsOf<
         : `${size}${mm(check.tread)} under the tread bend little with the foot: the toe spring of ${mm(check.found)} alone does not roll: round the ground face from the tread on until it rises ${mm(check.wanted)} at the toe, or take a thinner platform (planning aid: rockers of 15° were tried)`,
   }),
   bend: (check) => {
-    const way = check.side === 'over' ? 'over the ball' : 'into the waist';
+    const way = { over: 'over the ball', hollow: 'into the waist', toe: 'up to the toe' }[check.side];
     const piece = PART_WORDS[check.part].toLowerCase();
     return {
       check: 'Curve, radius mm',
@@ -84,6 +85,10 @@ export const bottomWords: WordsOf<
           : `the ${piece} may crack ${way}, stretched ${percent(check.strain)}: bend it warm or wet, try a scrap, or take it thinner`,
     };
   },
+  toeGround: (check, { mm, size }) => ({
+    check: 'Forepart ground, mm',
+    say: `${size}${mm(check.found)} glued up flat do not bend up the ${mm(check.toeSpring)} of toe spring: they are ground to the last, which takes ${mm(check.wanted)} at the toe; glue up so much there, bend each sheet before it is glued, or take a last with less toe spring`,
+  }),
   tubeUnknown: (check) => ({
     check: 'Curve, radius mm',
     say: `the ${PART_WORDS[check.part].toLowerCase()} is stretched ${percent(check.strain)}: bend a scrap over tubes and enter the smallest in Bottom stock`,

@@ -22,6 +22,7 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
     'Tightest radius of the last’s curve, over all sizes',
     'Smallest radius that the sheet goes round: from its smallest tube, F · t / 2, and t more in a hollow',
   ],
+  toeGround: ['What is glued up flat under the tread', 'The same with the toe spring of the last'],
   tubeUnknown: ['Tightest radius of the last’s curve, over all sizes', ''],
   skiveWide: ['Width of the skive', 'Room for it: the piece’s length, or half its width all round'],
   heelBase: [

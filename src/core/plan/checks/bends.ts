@@ -1,5 +1,6 @@
 import { bendStrain, leastRadius } from '../../bottom/bend';
 import type { Bottom } from '../../bottom/bottom';
+import { flatForepart, forepartThickness, isForepartGround } from '../../bottom/flat-forepart';
 import type { Layer } from '../../bottom/layer';
 import { derived } from '../../derived';
 import type { Profile } from '../../last/profile';
@@ -8,7 +9,7 @@ import type { Stock } from '../../stock/stock';
 import { fold } from '../codes';
 import type { StyleRun } from '../runs';
 import type { Check } from './check';
-import { worst } from './worst';
+import { worst, worstSize } from './worst';
 
 /**
  * Smallest tube over thickness of the least flexible sheet that figures are published for, expanded cork: what a curve asks
@@ -56,7 +57,48 @@ export function bendChecks({ style, sizes }: StyleRun, stocks: ReadonlyMap<strin
       ];
     });
   });
-  return [...known, ...unknown.values()];
+  return [...known, ...unknown.values(), ...toeChecks(subject, sizes, stocks)];
+}
+
+/** What is glued up flat under the tread, in the size in which it is to bend up most: bent as one, or ground. */
+function toeChecks(subject: string, sizes: StyleRun['sizes'], stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+  const tightest = worstSize(sizes, ({ bottom }) => 1 / (toeRadius(bottom.last.profile) ?? Infinity));
+  const bottom = tightest?.sizeRun.bottom;
+  const radius = bottom && toeRadius(bottom.last.profile);
+  const [first] = bottom ? flatForepart(bottom) : [];
+  if (!bottom || !first || radius === undefined) return [];
+  const found = forepartThickness(bottom);
+  const { part } = first;
+  const { toeSpring } = bottom.last;
+  if (isForepartGround(bottom))
+    return [
+      {
+        kind: 'toeGround',
+        subject,
+        verdict: 'lookAt',
+        part,
+        toeSpring,
+        found,
+        wanted: found + toeSpring,
+        size: tightest.size,
+      },
+    ];
+  // Pieces glued on one another bend as one; of each it is known what it takes, or what the least flexible does.
+  const wanted = Math.max(
+    ...flatForepart(bottom).map(({ stock, thickness }) => {
+      const tube = stocks.get(fold(stock))?.smallestTube;
+      return leastRadius(found, tube === undefined ? LEAST_FLEXIBLE : tube / thickness, 'over');
+    }),
+  );
+  const strain = bendStrain(found, radius, 'over');
+  const verdict = radius >= wanted ? 'holds' : 'lookAt';
+  return [{ kind: 'bend', subject, verdict, found: radius, wanted, part, side: 'toe', strain }];
+}
+
+const toes = derived<Profile, { readonly radius: number | undefined }>('tightest radius before the tread of a last');
+
+function toeRadius(profile: Profile): number | undefined {
+  return toes(profile, [], () => ({ radius: tightestCurve(profile, 'over', 'toe')?.radius })).radius;
 }
 
 const radii = derived<Profile, Readonly<Record<BendSide, number | undefined>>>('tightest radii of a last');

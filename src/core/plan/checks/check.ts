@@ -85,7 +85,14 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
     } & Measured &
       InSize)
   | ({ readonly kind: 'rocker'; readonly tread: number } & Measured & InSize)
-  | ({ readonly kind: 'bend'; readonly part: Part; readonly side: BendSide; readonly strain: number } & Measured)
+  | ({
+      readonly kind: 'bend';
+      readonly part: Part;
+      readonly side: BendSide | 'toe';
+      readonly strain: number;
+    } & Measured)
+  /** A forepart that is ground to the toe: what is glued up flat, and what a block of it would want, mm. */
+  | ({ readonly kind: 'toeGround'; readonly part: Part; readonly toeSpring: number } & Measured & InSize)
   | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
   | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
   | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
