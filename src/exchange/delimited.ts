@@ -1,7 +1,8 @@
 import type { Cell, Cells } from '../tables/cell';
 import { type Headings, readHeadings } from '../tables/headings';
+import { foreignUnit } from '../tables/heading-unit';
 import { INPUT_TABLES } from '../tables/input-tables';
-import type { Columns, Table } from '../tables/schema';
+import type { Column, Columns, Table } from '../tables/schema';
 
 /** Text of a file in whatever letters it was saved: by its mark, else UTF-8, else the older Western letters. */
 export function textOf(bytes: Uint8Array): string {
@@ -91,15 +92,59 @@ export function rowsForTable(given: readonly (readonly string[])[], tables: Read
   }
   const own = tables.get(best.table.name)?.[0] ?? [];
   const { places, left } = placesOf(best.table, best.headings, given[best.at] as readonly string[], own);
-  const rows = given
-    .slice(best.at + 1)
-    .filter((line) => line.some((field) => field.trim() !== ''))
-    .map((line) => own.map((_, column): Cell => content(line[places.get(column) ?? -1])));
+  const foreign = foreignUnits(best.table, best.headings);
+  const lines = given.slice(best.at + 1).filter((line) => line.some((field) => field.trim() !== ''));
+  const mark = decimalMark(lines);
+  const rows = lines.map((line) =>
+    own.map((_, column): Cell => {
+      const from = places.get(column) ?? -1;
+      return content(line[from], mark, foreign.get(from)?.factor);
+    }),
+  );
   return {
     table: best.table.name,
     rows,
-    remarks: left.map((heading) => `The column “${heading}” was left out: ${best.table.name} has none of that name.`),
+    remarks: [
+      ...left.map((heading) => `The column “${heading}” was left out: ${best.table.name} has none of that name.`),
+      ...[...foreign.values()].map(({ heading, unit, wanted }) => `${heading} was turned from ${unit} into ${wanted}.`),
+    ],
   };
+}
+
+interface TurnedColumn {
+  readonly heading: string;
+  readonly unit: string;
+  readonly wanted: string;
+  readonly factor: number;
+}
+
+/**
+ * The file's columns, from 0, whose headings name another unit than the table has.
+ * @throws Error where a unit measures something else
+ */
+function foreignUnits(table: Table<Columns>, { at, units }: Headings): ReadonlyMap<number, TurnedColumn> {
+  return new Map(
+    [...at].flatMap(([name, column]) => {
+      const { heading, unit: wanted = '', ...rest } = table.columns[name] as Column;
+      const foreign = foreignUnit({ ...rest, unit: wanted }, units[name]);
+      if (!foreign) return [];
+      const { unit, factor } = foreign;
+      if (factor === undefined) throw new Error(`its column ${heading} is headed ${unit}; give it in ${wanted}`);
+      return [[column, { heading, unit, wanted, factor }] as const];
+    }),
+  );
+}
+
+/** The file's decimal mark, as those of its numbers tell that can be read in one way only; undefined where none does. */
+function decimalMark(lines: readonly (readonly string[])[]): '.' | ',' | undefined {
+  const told = new Set(
+    lines.flat().flatMap((field) => {
+      const text = trimmed(field);
+      const decimals = /^-?\d*([.,])(?:\d{1,2}|\d{4,})$/.exec(text) ?? /^-?0([.,])\d{3}$/.exec(text);
+      return (decimals ?? /^-?\d{1,3}(?:[.,\s’']\d{3})+([.,])\d+$/.exec(text))?.[1] ?? [];
+    }),
+  );
+  return told.size === 1 ? ([...told][0] as '.' | ',') : undefined;
 }
 
 /** For each column of the workbook's table, the file's; and the file's headings that lead to none. */
@@ -119,13 +164,26 @@ function placesOf(table: Table<Columns>, headings: Headings, line: readonly stri
   return { places, left };
 }
 
-/** Plain numbers as numbers; whatever else it is, the table's reader understands it or asks. */
-function content(field: string | undefined): Cell {
+/**
+ * Plain numbers as numbers; whatever else it is, the table's reader understands it or asks.
+ * @param mark the file's decimal mark, where it is known
+ * @param factor from the file's unit to the table's
+ */
+function content(field: string | undefined, mark: '.' | ',' | undefined, factor: number | undefined): Cell {
   const text = trimmed(field ?? '');
   if (text === '') return null;
-  // One mark and three digits may be thousands: left as it is.
-  const plain = /^-?\d+(?:[.,]\d+)?$/.test(text) && !/^-?[1-9]\d{0,2}[.,]\d{3}$/.test(text) && !/^-?0\d/.test(text);
-  return plain ? Number(text.replace(',', '.')) : text;
+  const number = plainNumber(text, mark);
+  if (number === undefined) return text;
+  // So that 2.54 of a factor of binary digits does not show.
+  return factor === undefined ? number : Number((number * factor).toPrecision(12));
+}
+
+function plainNumber(text: string, mark: '.' | ',' | undefined): number | undefined {
+  if (!/^-?\d+(?:[.,]\d+)?$/.test(text) || /^-?0\d/.test(text)) return undefined;
+  const either = /^-?[1-9]\d{0,2}([.,])\d{3}$/.exec(text)?.[1];
+  if (either === undefined || either === mark) return Number(text.replace(',', '.'));
+  // One mark and three digits are thousands where the other mark sets off decimals; else it is left as it is.
+  return mark === undefined ? undefined : Number(text.replace(either, ''));
 }
 
 function trimmed(text: string): string {

@@ -10,6 +10,9 @@ export interface OpenedBook extends ReadBook {
   readonly changed: readonly string[];
 }
 
+const STILL =
+  'It is a copy of values only: its results stay as they were when it was saved, and no change is worked out on its sheets. Open the run itself to plan on.';
+
 /**
  * Reads a workbook file and brings one that an earlier version wrote up to date. Headings of before are read as they are.
  * @throws Refusal where it cannot be read, or comes from a newer version than this
@@ -32,12 +35,16 @@ export function openWorkbook(bytes: Uint8Array): OpenedBook {
     });
     return { ...sheet, cells };
   });
+  const planned = sheets.some(({ cells }) => cells.some(({ formula }) => formula?.includes('SOLEBENCH')));
+  const still = schemaProperty in book.properties && !planned;
   const one = former === 1;
-  const changed =
-    former === 0
+  const changed = [
+    ...(former === 0
       ? []
       : [
           `${former} ${one ? 'formula calls a function by its' : 'formulas call functions by their'} former name; it is today’s now.`,
-        ];
+        ]),
+    ...(still ? [STILL] : []),
+  ];
   return { book: { ...book, sheets }, left, changed };
 }

@@ -53,8 +53,10 @@ export function readSizeRun(smallest: Cell, largest: Cell, every: Cell): [number
 /** Pairs in all, and the weights as they are laid out; blank is none. */
 export function readSizeCurve(total: Cell, curve: Cells): { readonly total: number; readonly weights: number[][] } {
   const place = { argument: 'size_curve' };
-  const weights = curve.map((row) =>
-    row.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, place))),
-  );
+  // A whole column is blank below its weights.
+  const end = curve.findLastIndex((row) => row.some((cell) => !isBlank(cell))) + 1;
+  const weights = curve
+    .slice(0, Math.max(1, end))
+    .map((row) => row.map((cell) => (isBlank(cell) ? 0 : readNumber(cell, { least: 0, most: 1e6 }, place))));
   return { total: readNumber(total, { least: 0, most: 1e6, whole: true }, { argument: 'total' }), weights };
 }

@@ -4,6 +4,7 @@ import { bare, type Cell, type Cells, isBlank, isLeftOut, isNought, readNumber }
 import { isSumRow, notSummed, sizeOverSums } from './sums';
 import { yearOfMost } from './day';
 import { type Headings, readHeadings } from './headings';
+import { foreignUnit } from './heading-unit';
 import { doubtful, doubtfulHeadings, noughtsForBlanks } from './noughts-for-blanks';
 import type { Around, Column, Columns, Row, Table } from './schema';
 
@@ -47,7 +48,7 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
   }
   const found = readHeadings(table, cells[0] ?? [], cells.slice(1));
   const asNoughts = noughtsForBlanks(table, found, cells.slice(1));
-  const problems = [...found.problems];
+  const problems = [...found.problems, ...inOtherUnits(table, found)];
   const rules = { table, found, asNoughts, around: { year: yearIn(table, found, cells) }, place, problems };
   const rows: RowRead<C>[] = [];
   const said: (readonly Cell[])[] = [];
@@ -78,6 +79,21 @@ export function readTable<C extends Columns>(table: Table<C>, cells: Cells): Rea
     notSummed: problems.length > 0 ? [] : notSummed(table, found, rows, cells, sums),
     doubtful: asNoughts ? doubtfulHeadings(table, found, said) : [],
   };
+}
+
+/** Headings whose unit is another than their column's: what stands below them would be taken for what it is not. */
+function inOtherUnits({ columns, argument, name }: Table<Columns>, found: Headings): readonly Problem[] {
+  return Object.entries(found.units).flatMap(([key, own]) => {
+    const column = columns[key] as Column;
+    const foreign = foreignUnit(column, own);
+    if (!foreign) return [];
+    const { heading, unit } = column;
+    const each = foreign.factor === undefined || own.includes('/') ? '' : `, or each with its unit, such as 5 ${own}`;
+    const say = `the heading says ${own}, but ${heading} is in ${unit}; enter the numbers in ${unit}${each}, and write the heading as ${heading} ${unit}`;
+    return [
+      new Problem('invalid', { argument, table: name, column: heading, headings: { at: found.at.get(key) } }, say),
+    ];
+  });
 }
 
 /** That the pairs under a size are the sums of the rows. */

@@ -147,8 +147,13 @@ export function readDay(rich: Cell, place: Place, year?: number): number {
     const why = day?.unclear ?? 'is no day that the sheet knows; enter one such as 2027-06-14';
     throw new Problem('invalid', place, `${cellInWords(cell)} ${why}`);
   }
-  return readNumber(rich, { least: 1, most: 200_000 }, place);
+  const number = readNumber(rich, { least: 0, most: 200_000 }, place);
+  if (number >= FIRST_DAY) return number;
+  throw new Problem('invalid', place, `${cellInWords(cell)} is no day; enter one such as 2027-06-14`);
 }
+
+/** What is less was typed as a day of the month alone. */
+const FIRST_DAY = 32;
 
 /**
  * One of several words.

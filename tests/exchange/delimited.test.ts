@@ -54,8 +54,32 @@ describe('rowsForTable', () => {
     const at = (row: number, heading: string) => rows[row]![headings.findIndex((one) => one.startsWith(heading))];
     expect(rows).toHaveLength(2);
     expect([at(0, 'Stock'), at(0, 'Thick'), at(0, 'Price')]).toEqual(['Cork 6', 5.9, 13.6]);
-    // Either 1.25 or 1250: the table's reader asks.
-    expect(at(1, 'Price')).toBe('1.250');
+    // Other numbers of the file have decimal commas (derived).
+    expect(at(1, 'Price')).toBe(1250);
+  });
+
+  it('takes one mark and three digits for what the file’s other numbers tell, else leaves it to be asked about', () => {
+    const lengths = (text: string) => {
+      const { rows } = rowsForTable(readDelimited(`Stock;Material;Thick;Length\n${text}`), tables);
+      const headings = (tables as ReadonlyMap<string, unknown[][]>).get('Bottom stock')![0]!.map(String);
+      return rows.map((row) => row[headings.findIndex((one) => one.startsWith('Length'))]);
+    };
+    expect(lengths('a;cork;8,2;1.000\nb;cork;3;950')).toEqual([1000, 950]);
+    expect(lengths('a;cork;8.2;1.000\nb;cork;3;1,000')).toEqual([1, 1000]);
+    expect(lengths('a;cork;8;1.000\nb;cork;3;950')).toEqual(['1.000', 950]);
+    expect(lengths('a;cork;8.2;1.000\nb;cork;3,1;950')).toEqual(['1.000', 950]);
+  });
+
+  it('turns numbers under a heading with another unit into the table’s, and says so', () => {
+    const given = readDelimited('Stock;Material;Thick (iron);Width (in)\nA;sole leather;12;39.37\n');
+    const { rows, remarks } = rowsForTable(given, tables);
+    // 48 iron are an inch, 25.4 mm (US Federal Test Method Standard 311, 3.2.114).
+    expect(rows[0]).toContain(6.35);
+    expect(rows[0]).toContain(999.998);
+    expect(remarks).toEqual(['Thick was turned from iron into mm.', 'Width was turned from in into mm.']);
+    expect(() => rowsForTable(readDelimited('Stock;Material;Thick (kg)\nA;cork;12\n'), tables)).toThrow(
+      'its column Thick is headed kg; give it in mm',
+    );
   });
 
   it('puts pairs under their sizes', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { openWorkbook } from '../../src/exchange/open-workbook';
+import { valuesOnly } from '../../src/exchange/xlsx/values-only';
 import { writeBook } from '../../src/exchange/xlsx/write';
 import { schemaProperty, schemaVersion } from '../../src/workbook/schema-version';
 import { sampleBook } from './xlsx/sample-book';
@@ -18,6 +19,22 @@ describe('openWorkbook', () => {
   it('refuses a file of a newer version, and says what to do', () => {
     const properties = { [schemaProperty]: String(schemaVersion + 1) };
     expect(() => openWorkbook(writeBook({ ...sampleBook, properties }))).toThrow(/newer Solebench.*update/);
+  });
+
+  it('says of a copy of values that nothing in it is worked out', () => {
+    const properties = { [schemaProperty]: String(schemaVersion) };
+    const planned = {
+      ...sampleBook,
+      properties,
+      sheets: sampleBook.sheets.map((sheet) => ({
+        ...sheet,
+        cells: [...sheet.cells, { row: 90, column: 0, formula: '=SOLEBENCH.UNITS(1,"in","mm")', value: 25.4 }],
+      })),
+    };
+    expect(openWorkbook(writeBook(planned)).changed).toEqual([]);
+    expect(openWorkbook(writeBook(valuesOnly(planned))).changed).toEqual([
+      expect.stringContaining('a copy of values only'),
+    ]);
   });
 
   it('opens files that say nothing of a version', () => {

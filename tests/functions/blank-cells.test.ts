@@ -109,6 +109,8 @@ describe('an argument that points at a blank cell', () => {
         call('LAYERMIX', 45, [[6, 4]], 1, [[10, 10]]),
       );
       expect(call('PAIRS', 50, [[1, blank, 2]])).toEqual(call('PAIRS', 50, [[1, null, 2]]));
+      // A whole column ends with its weights.
+      expect(call('PAIRS', 30, [[1], [null], [2], [null], [null]])).toEqual([[10], [0], [20]]);
     }
   });
 

@@ -69,7 +69,7 @@ describe('sums', () => {
 describe('date', () => {
   it('reads the spreadsheet’s day number', () => {
     expect(date(about).read(46552, place)).toBe(46552);
-    expect(sentence(() => date(about).read(0, place))).toContain('give 1 or more');
+    expect(sentence(() => date(about).read(0, place))).toContain('0 is no day');
     expect(date(about).read('46552', place)).toBe(46552);
     expect(sentence(() => date(about).read('14 June', place))).toBe(
       'any: "14 June" has no year, and no other day tells the year of the run; enter it such as 2027-06-14',
@@ -83,6 +83,8 @@ describe('date', () => {
 
   it('reads a day that is written as text: 1 January 2000 is day 36526, 14 June 2027 day 46552 (common practice of spreadsheets)', () => {
     expect(date(about).read('2000-01-01', place)).toBe(36526);
+    // A day of the month alone is 13 or 14 January 1900 to a spreadsheet.
+    expect(sentence(() => date(about).read(14, place))).toContain('14 is no day; enter one such as 2027-06-14');
     expect(date(about).read(' 2027-06-14 ', place)).toBe(46552);
     expect(sentence(() => date(about).read('2027-02-30', place))).toContain('no day that the sheet knows');
     expect(sentence(() => date(about).read('2027-13-01', place))).toContain('no day that the sheet knows');

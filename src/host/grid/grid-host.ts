@@ -1,4 +1,5 @@
 import {
+  CellValueType,
   Direction,
   type ICellData,
   type ICommandInfo,
@@ -36,7 +37,7 @@ import {
 import { debounceTime, merge, Observable, share, type Subscription } from 'rxjs';
 import { greatestOf } from '../../core/numerics/extremes';
 import type { TableCell } from '../../tables/block-cell';
-import type { Cells } from '../../tables/cell';
+import { type Cells, numberMeant } from '../../tables/cell';
 import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import { fixedReference } from '../../workbook/address';
@@ -444,6 +445,10 @@ const blank: ICellData = { v: null, f: null, si: null, p: null };
 function cellData(cell: unknown): ICellData {
   if (cell === null || cell === undefined || cell === '') return blank;
   if (typeof cell === 'string' && cell.startsWith('=')) return { ...blank, f: cell };
+  // What may be either of two numbers stays as it is written, so that it can be asked about: the grid would take one.
+  if (typeof cell === 'string' && numberMeant(cell) === 'unclear') {
+    return { ...blank, v: cell, t: CellValueType.FORCE_STRING };
+  }
   if (typeof cell === 'number' || typeof cell === 'string') return { ...blank, v: cell };
   if (typeof cell === 'boolean') return { ...blank, v: cell ? 1 : 0, t: 3 };
   throw new Error('A cell takes a number, text, or true or false.');

@@ -18,5 +18,6 @@ export interface FirstWaste {
  */
 export function firstWaste(ring: Ring, knifeRoom: number, way: Way): FirstWaste {
   const ground = cuttingArea(densestPattern(ring, knifeRoom, way));
-  return { share: 1 - area(ring) / ground, ground };
+  // Pieces without a gap come out a hair below nothing in binary.
+  return { share: Math.max(0, 1 - area(ring) / ground), ground };
 }

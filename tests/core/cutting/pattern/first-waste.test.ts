@@ -6,6 +6,15 @@ import { rectangle, regular, soleLike } from '../outlines';
 const density = (ring: Ring) => 1 - firstWaste(ring, 0, { kind: 'any' }).share;
 
 describe('firstWaste', () => {
+  it('is never less than nothing, whatever binary digits do (derived)', () => {
+    for (const [length, width] of [
+      [100, 50],
+      [37, 3.3],
+      [271, 91.7],
+    ] as const)
+      expect(firstWaste(rectangle(length, width), 0, { kind: 'any' }).share).toBeGreaterThanOrEqual(0);
+  });
+
   it('is that of the densest packing of regular pentagons, (5 − √5) / 3 (Hales and Kusner, Packings of regular pentagons in the plane, 2016)', () => {
     expect(density(regular(5))).toBeCloseTo((5 - Math.sqrt(5)) / 3, 5);
   });
