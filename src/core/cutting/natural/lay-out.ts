@@ -3,6 +3,7 @@ import type { Stepwise } from '../../stepwise';
 import type { Placement } from '../sheet/layout';
 import type { SheetFormat } from '../sheet/sheet';
 import { Hindrances } from './hindrances';
+import { Least } from './least';
 import type { Shape, Shapes } from './shapes';
 
 /** A piece of a unit: its origin lies at (x, y + dy), or seen across the backbone. */
@@ -117,7 +118,7 @@ interface Hindered extends Part {
 class Lines {
   private readonly x: Float64Array;
   /** How early the sweep comes to the place that a line had last; infinite where it has none any more. */
-  private readonly cost: Float64Array;
+  private readonly cost: Least;
   /** How many of the laid pieces a line's place has been held against. */
   private readonly seen: Int32Array;
   private readonly from: number;
@@ -151,7 +152,7 @@ class Lines {
     const count = right < left || to < from ? 0 : 1 + Math.ceil((to - from) / spacing);
     this.spacing = count > 1 ? (to - from) / (count - 1) : 0;
     this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
-    this.cost = this.x.map((_, line) => this.costOf(line));
+    this.cost = new Least(this.x.map((_, line) => this.costOf(line)));
     this.seen = new Int32Array(count).fill(-1);
     this.parts = posture.parts.map((part) => ({ ...part, off: new Hindrances(shapes.keptOff(part.shape)) }));
   }
@@ -163,18 +164,12 @@ class Lines {
   first(limit = Infinity): Place | undefined {
     const { cost } = this;
     for (;;) {
-      let least = limit;
-      let line = -1;
-      for (let at = 0; at < cost.length; at++) {
-        if (cost[at]! < least) {
-          least = cost[at]!;
-          line = at;
-        }
-      }
-      if (line < 0) return undefined;
+      const line = cost.first;
+      const least = cost.of(line);
+      if (!(least < limit)) return undefined;
       const y = this.from + line * this.spacing;
       const x = this.advance(line, y);
-      if (cost[line] === least) return { lines: this, x, y, cost: least };
+      if (cost.of(line) === least) return { lines: this, x, y, cost: least };
     }
   }
 
@@ -216,7 +211,7 @@ class Lines {
     // What has been laid since may not lie in the way.
     if (seen >= 0 && this.past(x, y, seen) === x) return x;
     this.x[line] = this.free(x, y);
-    this.cost[line] = this.costOf(line);
+    this.cost.become(line, this.costOf(line));
     return itemAt(this.x, line);
   }
 
