@@ -41,16 +41,19 @@ export interface Task {
 }
 
 const tasksBefore = derived<StyleRun, ReadonlyMap<SizeRun, readonly Task[]>>('tasks of a run');
+/** Another number of pairs leaves the bottoms of a run as they are. */
+const tasksOfBottom = derived<SizeRun['bottom'], readonly Task[]>('tasks of a bottom');
 
 /** The tasks of each size of a run, in the order of the bench. */
 export function tasksOf(
   run: StyleRun,
   input: Pick<PlanInput, 'rates' | 'stock'>,
 ): ReadonlyMap<SizeRun, readonly Task[]> {
+  const { style, sizes } = run;
   const bench = benchOf(input);
-  return tasksBefore(run, [input.rates, ...stocksOf(run.style).map(bench.mouldedFace)], () => {
-    return new Map(run.sizes.map((size) => [size, tasksOfSize(size, run.style, bench)]));
-  });
+  const from = [input.rates, ...stocksOf(style).map(bench.mouldedFace)];
+  const tasks = (size: SizeRun) => tasksOfBottom(size.bottom, [style, ...from], () => tasksOfSize(size, style, bench));
+  return tasksBefore(run, from, () => new Map(sizes.map((size) => [size, tasks(size)])));
 }
 
 /** The same of pairs that are cut: cutting out, which waits for nothing, is done. */
