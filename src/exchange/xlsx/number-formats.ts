@@ -35,6 +35,20 @@ export const FIRST_OWN = 164;
 
 /** Whether a format shows a number as a day or a time. */
 export function isOfTime(format: string): boolean {
-  const bare = format.replace(/"[^"]*"|\\.|_.|\*.|\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi, '');
+  const bare = codesOf(format);
   return /[dmyhs]/i.test(bare) && !/general/i.test(bare);
+}
+
+/** Whether a format shows a day, month or year, with a time or without. A time alone is a part of a day, or hours gone by. */
+export function isOfDay(format: string): boolean {
+  if (!isOfTime(format)) return false;
+  const bare = codesOf(format).replace(/[ap]m?\/[ap]m?|\[m+\]/gi, '');
+  // An m after hours or before seconds is of minutes.
+  const ofMinutes = /h+\]?[^a-z]*m{1,2}(?!m)|(?<!m)m{1,2}[^a-z]*s/gi;
+  return /[dym]/i.test(bare.replace(ofMinutes, ''));
+}
+
+/** A format without what it writes as it stands, its colours and conditions. */
+function codesOf(format: string): string {
+  return format.replace(/"[^"]*"|\\.|_.|\*.|\[(?!h+\]|m+\]|s+\])[^\]]*\]/gi, '');
 }

@@ -12,7 +12,7 @@ import {
 import { colourOf, type Theme } from './colours';
 import type { Container } from './container';
 import type { Counter } from './limits';
-import { isOfTime } from './number-formats';
+import { isOfDay } from './number-formats';
 import type { FileStyles } from './read-styles';
 import { type Attributes, Copy, decimal, isTrue, readXml, whole } from './read-xml';
 import { areaAt, areasAt, placeOf } from './references';
@@ -226,7 +226,7 @@ class SheetReader {
     if (kind === 'd') return dayOf(v) ?? v;
     const number = decimal(v);
     if (number === undefined) return fromCellText(v);
-    return this.file.from1904 && look?.format && isOfTime(look.format) ? number + DAYS_TO_1904 : number;
+    return this.file.from1904 && look?.format && isOfDay(look.format) ? number + DAYS_TO_1904 : number;
   }
 
   private takeFormula(cell: Draft<BookCell>, given: Attributes): void {
@@ -349,6 +349,7 @@ class SheetReader {
       rule.second = ruleFormula(text);
     else if (name === 'sqref') rule.areas = areasAt(text);
     else if (name === 'dataValidation') {
+      if (this.file.from1904 && rule.kind === 'date') moveDays(rule);
       this.rules.push(rule);
       this.rule = undefined;
     } else return;
@@ -368,6 +369,14 @@ const OPERATORS: ReadonlySet<string> = new Set([
   'greaterThanOrEqual',
 ]);
 const KINDS = ['list', 'whole', 'decimal', 'date', 'time', 'textLength', 'custom'] as const;
+
+/** Moves the bounds of a rule, where they are numbers of days, to the count from 1900. */
+function moveDays(rule: Draft<BookRule>): void {
+  for (const bound of ['first', 'second'] as const) {
+    const day = decimal(rule[bound]);
+    if (day !== undefined) rule[bound] = String(day + DAYS_TO_1904);
+  }
+}
 
 function ruleFormula(stored: string): string {
   const text = fromCellText(stored);
