@@ -44,7 +44,9 @@ function isName(type: string): boolean {
 function writtenName(stored: string): string {
   const ours = new RegExp(`^(?:_xlfn\\.)?${ADD_IN}(SOLEBENCH)_([A-Z][A-Z0-9]*)$`, 'i').exec(stored);
   if (ours) return `${ours[1]}.${ours[2]}`.toUpperCase();
-  return stored.replace(/^(_xlfn\.|_xlws\.|_xlpm\.)+/i, '');
+  const [, marks = '', name = ''] = /^((?:_xlfn\.|_xlws\.|_xlpm\.)*)(.*)$/is.exec(stored) ?? [];
+  // A function that is newer than this keeps its mark, without which the office suite would not know it.
+  return /_xlpm\.$/i.test(marks) || NEWER.has(name.toUpperCase()) ? name : stored;
 }
 
 /**

@@ -36,6 +36,20 @@ describe('writtenFormula', () => {
     expect(writtenFormula('_xldudf_solebench_order(A1:B2)')).toBe('=SOLEBENCH.ORDER(A1:B2)');
   });
 
+  it.each(['PERCENTOF(A1,A1:A3)', 'GROUPBY(A1:A3,B1:B3,_xleta.SUM)', 'REGEXTEST(A1,"a")', 'STOCKHISTORY("a",1)'])(
+    'gives back %s as the file had it',
+    (formula) => {
+      expect(storedFormula(writtenFormula(`_xlfn.${formula}`))).toBe(`_xlfn.${formula}`);
+      expect(writtenFormula(`_xlfn.${formula}`)).toBe(`=${formula}`);
+    },
+  );
+
+  it('keeps the mark of a function that is newer than this', () => {
+    for (const stored of ['_xlfn.TOMORROW(A1)', '_xlfn._xlws.TOMORROW(_xlfn.XLOOKUP(A1,B:B,C:C))']) {
+      expect(storedFormula(writtenFormula(stored))).toBe(stored);
+    }
+  });
+
   it('leaves functions of other add-ins as they are', () => {
     expect(writtenFormula('_xldudf_OTHER_ADD(A1)')).toBe('=_xldudf_OTHER_ADD(A1)');
   });
