@@ -4,6 +4,7 @@ import { Container } from './container';
 import { type FileTable, withoutFileReferences } from './file-references';
 import { Counter, LIMITS, type Limits, Refusal } from './limits';
 import { readComments } from './read-comments';
+import { readPersons, withoutNotice, withThreads } from './read-threads';
 import { type FileContent, readSheet } from './read-sheet';
 import { NO_STYLES, readStyles } from './read-styles';
 import { FIRST_FONT } from './styles-part';
@@ -39,7 +40,7 @@ function read(container: Container, counter: Counter): ReadBook {
   const main = relationshipsOf(container, '').find(
     ({ kind, outside }) => kind === 'officeDocument' && !outside,
   )?.target;
-  if (main === undefined || !container.has(main)) throw new Refusal('it is not a workbook (.xlsx)');
+  if (main === undefined || !container.has(main)) throw new Refusal(whatElse(container));
   if (main.endsWith('.bin')) throw new Refusal('it is a binary workbook (.xlsb); save it as .xlsx');
   const related = relationshipsOf(container, main);
   const partOf = (name: string) => {
@@ -54,6 +55,8 @@ function read(container: Container, counter: Counter): ReadBook {
   const styles = stylesPart ? readStyles(container, stylesPart, theme, counter) : NO_STYLES;
   const textsPart = partOf('sharedStrings');
   const texts = textsPart ? readTexts(container, textsPart, counter) : { texts: [], mixed: new Set<number>() };
+  const personsPart = partOf('person');
+  const persons = personsPart ? readPersons(container, personsPart, counter) : new Map<string, string>();
   const tables: FileTable[] = [];
   const sheets: BookSheet[] = [];
   contents.sheets.forEach(({ name, hidden, id }) => {
@@ -72,7 +75,12 @@ function read(container: Container, counter: Counter): ReadBook {
     const beside = relationshipsOf(container, sheet.target);
     left.push(...leftOfSheet(beside).map((what) => `${name}: ${what}`));
     tables.push(...tablesOf(container, beside, name, counter));
-    sheets.push({ ...content, name, ...(hidden && { hidden }), comments: commentsOf(container, beside, counter) });
+    sheets.push({
+      ...content,
+      name,
+      ...(hidden && { hidden }),
+      comments: commentsOf(container, beside, persons, counter),
+    });
   });
   if (sheets.length === 0) throw new Refusal('it has no sheet');
   const book: Book = {
@@ -87,6 +95,13 @@ function read(container: Container, counter: Counter): ReadBook {
     ...(styles.looks[0] && !isUsual(styles.looks[0]) && { ground: styles.looks[0] }),
   };
   return withoutFileReferences(book, tables, left);
+}
+
+/** What an archive is that is no workbook of the standard: those of ISO/IEC 26300 (.ods) have their content in one part. */
+function whatElse(container: Container): string {
+  return container.has('content.xml') && container.has('META-INF/manifest.xml')
+    ? 'it is a spreadsheet of another kind (.ods); save it as .xlsx in the program it came from'
+    : 'it is not a workbook (.xlsx)';
 }
 
 /** Whether cells of which nothing is said look as in most files. */
@@ -189,9 +204,21 @@ function readProperties(container: Container): Record<string, string> {
   return Object.fromEntries(found);
 }
 
-function commentsOf(container: Container, beside: readonly Relationship[], counter: Counter): readonly BookComment[] {
-  const part = beside.find(({ kind, outside }) => kind === 'comments' && !outside)?.target;
-  return part !== undefined && container.has(part) ? readComments(container, part, counter) : [];
+function commentsOf(
+  container: Container,
+  beside: readonly Relationship[],
+  persons: ReadonlyMap<string, string>,
+  counter: Counter,
+): readonly BookComment[] {
+  const partOf = (name: string) => {
+    const part = beside.find(({ kind, outside }) => kind === name && !outside)?.target;
+    return part !== undefined && container.has(part) ? part : undefined;
+  };
+  const [part, threads] = [partOf('comments'), partOf('threadedComment')];
+  const comments = part === undefined ? [] : readComments(container, part, counter);
+  return threads === undefined
+    ? comments.map(withoutNotice)
+    : withThreads(comments, container, threads, persons, counter);
 }
 
 /** The tables of a sheet that formulas may name. */

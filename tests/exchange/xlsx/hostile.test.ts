@@ -81,6 +81,9 @@ describe('a file that is none', () => {
     refused(new TextEncoder().encode('Style;Pairs\nBetony;3'), /not a workbook/);
     refused(new Uint8Array([0xd0, 0xcf, 0x11, 0xe0, ...new Array<number>(600).fill(0)]), /older kind|password/);
     refused(zipSync({ 'readme.txt': new Uint8Array(5) }), /not a workbook/);
+    // Parts of a file of ISO/IEC 26300.
+    const ods = { 'content.xml': new Uint8Array(5), 'META-INF/manifest.xml': new Uint8Array(5) };
+    refused(zipSync(ods), /\(\.ods\); save it as \.xlsx/);
     refused(packageOf(cell, { 'xl/worksheets/sheet1.xml': '<worksheet><sheetData>' }), /not well formed/);
     refused(packageOf(cell).slice(0, 400), /not a workbook|damaged/);
   });
