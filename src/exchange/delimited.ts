@@ -18,15 +18,18 @@ export function textOf(bytes: Uint8Array): string {
 
 /**
  * Rows of a text whose fields are parted by tabs, semicolons or commas (CSV, TSV; RFC 4180 but for the mark between
- * fields): the mark that the first lines have most alike. Blank rows at the end are left out.
+ * fields): the mark that the first line names (sep=;), else the one that the first lines have most alike. Blank rows at the end are left out.
  */
 export function readDelimited(text: string): string[][] {
   const content = text.replace(/^\uFEFF/, '');
-  const rows = fieldsOf(content, markOf(content));
+  const said = SAID_MARK.exec(content);
+  const rows = said ? fieldsOf(content.slice(said[0].length), said[1] as string) : fieldsOf(content, markOf(content));
   while (rows.at(-1)?.every((field) => field.trim() === '')) rows.pop();
   return rows;
 }
 
+/** A first line that says which mark parts the fields, as spreadsheet programs write and read it. */
+const SAID_MARK = /^"?sep=([^\r\n"\w])"?[^\S\r\n]*(?:\r\n|\r|\n)/i;
 const MARKS = ['\t', ';', ','] as const;
 
 function markOf(text: string): string {

@@ -31,6 +31,16 @@ describe('readDelimited', () => {
     expect(readDelimited('Stock,Thick\rCork 6,"5,9"\r')).toEqual(rows);
   });
 
+  it('takes the mark that the first line names', () => {
+    const rows = [['Stock'], ['Cork 6,5']];
+    expect(readDelimited('sep=;\r\nStock\r\nCork 6,5\r\n')).toEqual(rows);
+    expect(readDelimited('\uFEFFSEP=|\nStock|Thick\nCork|5;9')).toEqual([
+      ['Stock', 'Thick'],
+      ['Cork', '5;9'],
+    ]);
+    expect(readDelimited('sep=\t\nStock\tThick\n')).toEqual([['Stock', 'Thick']]);
+  });
+
   it('reads quoted fields with marks, quotes and breaks, as they are written (RFC 4180)', () => {
     const rows = [
       ['a "quoted" word', 'two\r\nlines', 'x,y;z'],
