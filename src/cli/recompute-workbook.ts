@@ -4,6 +4,7 @@ import { openWorkbook } from '../exchange/open-workbook';
 import { runName } from '../host/grid/as-entered';
 import { bookOfGrid } from '../host/grid/book-of-grid';
 import { gridOfBook } from '../host/grid/grid-of-book';
+import { keptInWords } from '../host/grid/kept-values';
 import { withWorkedOut } from '../host/grid/worked-out';
 import type { Cells } from '../tables/cell';
 import { VERDICT_WORDS } from '../tables/words';
@@ -84,7 +85,7 @@ export async function recompute(
       ...faults(sheet, (cell, code) => problemAt(at, cell.row, cell.column, code)),
       ...checksToPutRight(sheet),
     ]),
-    left,
+    left: [...left, ...keptInWords(read)],
     broughtUp,
   };
 }

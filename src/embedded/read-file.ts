@@ -2,6 +2,7 @@ import type { IWorkbookData } from '@univerjs/core';
 import { whatWentWrong } from '../core/what-went-wrong';
 import { openWorkbook } from '../exchange/open-workbook';
 import { gridOfBook } from '../host/grid/grid-of-book';
+import { keptInWords } from '../host/grid/kept-values';
 import type { Run } from './runs/run';
 import { RunStore } from './runs/run-store';
 
@@ -32,7 +33,7 @@ addEventListener('message', ({ data }: MessageEvent<FileToRead>) => {
 
 async function read({ bytes, name, visit }: FileToRead): Promise<ReadAnswer> {
   const { book, left, changed } = openWorkbook(bytes);
-  const remarks = [...changed, ...left.map((what) => `Not in the page: ${what}.`)];
+  const remarks = [...changed, ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`)];
   const workbook = gridOfBook(book, name, 'workbook');
   if (visit === undefined) return { remarks, kept: { workbook, why: 'This browser keeps no runs.' } };
   try {

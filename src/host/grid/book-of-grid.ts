@@ -28,6 +28,7 @@ import { withBlanksApart } from './blanks-in-files';
 import { lookOf } from './book-look';
 import { areaOf, bookRule } from './book-rules';
 import { lookTypedOver } from './example-look';
+import { withoutKeptValues } from './kept-values';
 import { isPlanned, styleId, styleOf } from './look';
 import { type ResultLook, resultLook, spilledCell } from './result-look';
 import { namesIn, rulesIn } from './snapshot';
@@ -52,13 +53,14 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
   const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
   const ground = customs.map((custom) => custom['fileGround'] as Look | undefined).find((one) => one !== undefined);
-  return withBlanksApart({
+  const book = {
     sheets,
     names: namesOf(snapshot),
     properties: { ...(properties as Record<string, string> | undefined), [schemaProperty]: String(schemaVersion) },
     ...(conditionalLooks !== undefined && { conditionalLooks: conditionalLooks as string }),
     ...(ground && { ground }),
-  });
+  };
+  return withBlanksApart(withoutKeptValues(book));
 }
 
 function namesOf(snapshot: IWorkbookData): BookName[] {

@@ -16,6 +16,7 @@ import { withTodaysFunctions } from '../../workbook/former-functions';
 import { tableNamed, withoutBlanksApart } from './blanks-in-files';
 import { plannedStyle, styleOfLook } from './book-look';
 import { gridRule, rangeOf } from './book-rules';
+import { withKeptValues } from './kept-values';
 import { inRole, plain, roleOf } from './look';
 import { least, resourcesOf, spare, tableId } from './snapshot';
 import { type Spilled, spilledResource } from './spilled-resource';
@@ -36,7 +37,7 @@ export function gridOfBook(
   id: string,
   sheetIds: (at: number) => string = (at) => `sheet-${at + 1}`,
 ): IWorkbookData {
-  const book = withoutBlanksApart(fileBook);
+  const book = withKeptValues(withoutBlanksApart(fileBook));
   const styles = new GridStyles();
   const spilled: SpilledSheets = { ranges: {}, cells: {} };
   const names = namesOf(book, sheetIds);
