@@ -23,6 +23,8 @@ export type MakingState =
 
 /** Longer than this without a pause, and typing would feel it, ms. */
 const BREATH = 12;
+/** Pages are counted so long after a choice, ms. */
+const SOON = 300;
 /** The tables that plan functions take, in their order. */
 const PLAN_TABLES = Object.values(INPUT_TABLES).map(({ name }) => name);
 /** Thrown out of the work when it is stopped. */
@@ -47,6 +49,8 @@ export class PaperMaking {
   tickets: TicketsFor = 'size';
   private own: string | undefined;
   private turn = 0;
+  /** The pages of a choice, once they are counted. */
+  private counted: { readonly of: string; readonly plan: PaperJob['plan']; pages?: readonly Page[] } | undefined;
 
   get run(): string {
     return this.given ?? this.own ?? 'Run';
@@ -78,6 +82,7 @@ export class PaperMaking {
   /** Takes over a choice; what was made of the one before is put away. */
   choose(change: () => void): void {
     change();
+    this.page = 0;
     this.stop();
     this.put({ kind: 'none' });
   }
@@ -129,16 +134,56 @@ export class PaperMaking {
     this.turn++;
   }
 
+  /** How many pages the choice comes to; undefined until they are counted, which begins by itself. */
+  count(job: PaperJob): number | undefined {
+    const { state, fault } = this;
+    if (state.kind === 'made') return state.pages.length;
+    if (fault !== undefined || state.kind === 'running') return undefined;
+    const known = this.knownPages(job);
+    if (known) return known.length;
+    const { plan, ...choice } = job;
+    const of = JSON.stringify([choice, [...this.documents]]);
+    if (this.counted?.of === of && this.counted.plan === plan) return undefined;
+    const counting = { of, plan };
+    this.counted = counting;
+    // What is ticked one after the other is counted once.
+    setTimeout(() => void this.countPages(job, counting), SOON);
+    return undefined;
+  }
+
+  private async countPages(job: PaperJob, counting: NonNullable<PaperMaking['counted']>): Promise<void> {
+    let since = performance.now();
+    try {
+      counting.pages = await this.pages(job, async () => {
+        if (performance.now() - since > BREATH) {
+          await new Promise((resolve) => setTimeout(resolve));
+          since = performance.now();
+        }
+        if (this.counted !== counting) throw new Stopped();
+      });
+      this.changed();
+    } catch {
+      // What cannot be counted says why when it is made.
+    }
+  }
+
+  private knownPages({ plan, ...choice }: PaperJob): readonly Page[] | undefined {
+    const { counted } = this;
+    const same = counted?.plan === plan && counted.of === JSON.stringify([choice, [...this.documents]]);
+    return same ? counted.pages : undefined;
+  }
+
   /** Makes the pages, to be looked at. */
   show(job: PaperJob): void {
     this.work(async (breathe) => {
-      this.put({ kind: 'made', pages: await this.pages(job, breathe) });
+      this.put({ kind: 'made', pages: this.knownPages(job) ?? (await this.pages(job, breathe)) });
+      this.look(0);
     });
   }
 
   /** Makes one PDF of all that is chosen, and saves it where that may be. */
   save(job: PaperJob): void {
-    const known = this.state.kind === 'made' ? this.state.pages : undefined;
+    const known = this.state.kind === 'made' ? this.state.pages : this.knownPages(job);
     this.work(async (breathe) => {
       const pages = known ?? (await this.pages(job, breathe));
       if (pages.length === 0) {
@@ -191,7 +236,6 @@ export class PaperMaking {
         await breathe({ kind: 'running', what: `${name}: ${part.value}`, done: n, of: undefined });
       }
     }
-    this.page = 0;
     return pages;
   }
 

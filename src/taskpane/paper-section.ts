@@ -6,6 +6,7 @@ import { besideSheets } from '../drawing/paper/beside-sheets';
 import { shoppingList, shoppingText } from '../drawing/paper/shopping-list';
 import { toSvg } from '../drawing/svg';
 import { shoppingCsv } from '../exchange/shopping-csv';
+import { counted } from '../tables/counted';
 import { button } from './button';
 import { type FilesOut, whereItWent } from './files-out';
 import { progressBar } from './progress-bar';
@@ -25,6 +26,7 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
       <header><h2 id="paper">Paper</h2></header>
       ${documents(making)} ${which(watched, making)} ${how(making)}
       ${fault === undefined ? nothing : html`<p role="alert"><i class="sign bad" aria-hidden="true"></i> ${fault}</p>`}
+      ${howMany(making, job)}
       <p class="acts">
         ${
           saves
@@ -49,6 +51,15 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
       ${files.saves === 'as browsers do' ? nothing : inBrowser(files)}
     </section>
     ${shown(making, state)}`;
+}
+
+/** How many pages it comes to, before any is made. */
+function howMany(making: PaperMaking, job: PaperJob): TemplateResult | typeof nothing {
+  const { state, fault } = making;
+  const count = making.count(job);
+  if (fault !== undefined || state.kind === 'running' || state.kind === 'failed') return nothing;
+  const said = count === undefined ? 'Counting the pages …' : `${counted(count, 'page')} of ${job.paper.name}.`;
+  return html`<p class="small">${said}</p>`;
 }
 
 /** The way that is sure: the same documents on the page, of the same workbook. */
