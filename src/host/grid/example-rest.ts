@@ -5,7 +5,7 @@ import {
   SetRangeValuesUndoMutationFactory,
   SheetInterceptorService,
 } from '@univerjs/sheets';
-import { isTypedOver, type Line } from './example-look';
+import { customOnceOwn, isTypedOver, type Line } from './example-look';
 import { sheetOf } from './pairage-on-sheet';
 
 /** What the page writes for the maker, cell by cell as asked: nothing else is to change with it. */
@@ -38,8 +38,10 @@ export function emptyRestOfExamples(injector: Injector): IDisposable {
       const cells = sheetOf(injector, unitId, subUnitId)?.getCellMatrix();
       const emptied: Record<number, Record<number, ICellData>> = {};
       for (const [row, line] of Object.entries(written)) {
-        const rest = restOfExample(cells?.getRow(Number(row)), line ?? {});
+        const now = cells?.getRow(Number(row));
+        const rest = restOfExample(now, line ?? {});
         if (rest.length > 0) emptied[Number(row)] = emptyCells(rest);
+        for (const [column, custom] of madeOwn(now, line ?? {})) (emptied[Number(row)] ??= {})[column] = { custom };
       }
       if (Object.keys(emptied).length === 0) return nothing;
       const rest = { unitId, subUnitId, cellValue: emptied };
@@ -64,6 +66,19 @@ export function restOfExample(line: Nullable<Line>, written: Line): readonly num
   if (!key || !says(head) || !isTypedOver({ ...head, custom: key[1]?.custom ?? null })) return [];
   const rest = others.filter(([column]) => written[Number(column)] === undefined);
   return rest.some(([, cell]) => isTypedOver(cell)) ? [] : rest.map(([column]) => Number(column));
+}
+
+/**
+ * Cells into which the very content of their example was typed: it is the maker's now, and no example's.
+ * @returns by column, what their cells carry then
+ */
+export function madeOwn(line: Nullable<Line>, written: Line): readonly (readonly [number, ICellData['custom']])[] {
+  return Object.entries(written).flatMap(([column, cell]) => {
+    const before = line?.[Number(column)];
+    const own = customOnceOwn(before);
+    const same = says(cell) && own !== undefined && !isTypedOver({ ...cell, custom: before?.custom ?? null });
+    return same ? [[Number(column), own] as const] : [];
+  });
 }
 
 /** Cells without content; their looks stay. */

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { restOfExample } from '../../../src/host/grid/example-rest';
+import { madeOwn, restOfExample } from '../../../src/host/grid/example-rest';
 
 const example = (value: string | number, now: string | number | null = value) => ({
   v: now,
@@ -26,5 +26,18 @@ describe('the rest of an example row', () => {
     expect(restOfExample({ ...line, 3: example(10, 12) }, { 0: { v: 'Foam 12' } })).toEqual([]);
     expect(restOfExample({ 0: { v: 'Foam 10' }, 1: { v: 'foam' } }, { 0: { v: 'Bend 5' } })).toEqual([]);
     expect(restOfExample(undefined, { 0: { v: 'Bend 5' } })).toEqual([]);
+  });
+});
+
+describe('an example typed anew', () => {
+  const line = { 0: example('Foam 10'), 1: example('foam'), 2: { v: null }, 3: example(10) };
+
+  it('is the maker’s, cell by cell, and other content and what goes is as before', () => {
+    expect(madeOwn(line, { 0: { v: 'Foam 10' }, 3: { v: 10 } })).toEqual([
+      [0, null],
+      [3, null],
+    ]);
+    expect(madeOwn(line, { 0: { v: 'Foam 12' }, 1: { v: null }, 2: { v: 'x' } })).toEqual([]);
+    expect(madeOwn(undefined, { 0: { v: 'Foam 10' } })).toEqual([]);
   });
 });
