@@ -1,8 +1,11 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { problemCheck } from '../core/plan/checks/check';
 import { placeOfCheck } from '../tables/check-place';
+import { blank } from '../workbook/blank';
 import { button } from './button';
 import type { Lead } from './go-to';
+import { begins } from './start-section';
+import { ownSlips } from './steps';
 import type { Watched } from './watched';
 
 /** How the plan stands, in one line, with the way to what is to be put right. */
@@ -15,18 +18,22 @@ export function notice(watched: Watched, lead: Lead, showThem: () => void): Temp
       <div class="acts">${button('Try again', () => watched.workOn(), { kind: 'link' })}</div>
     </div>`;
   }
-  const [first] = problems;
+  // Who begins has the rest still to type: that is no slip.
+  const beginning = problems.length > 0 && begins(watched);
+  const told = beginning ? ownSlips(watched.tables, problems, blank) : problems;
+  const [first] = told;
   if (first) {
     const place = placeOfCheck(problemCheck(first), () => undefined);
-    return html`<div class="notice" role="alert">
-      <i class="sign bad" aria-hidden="true"></i>
-      <p><b>To put right:</b> ${first.inWords(watched.where)}</p>
+    return html`<div class="notice" role=${beginning ? 'status' : 'alert'}>
+      <i class="sign ${beginning ? 'see' : 'bad'}" aria-hidden="true"></i>
+      <p><b>${beginning ? 'Still to fill in:' : 'To put right:'}</b> ${first.inWords(watched.where)}</p>
       <div class="acts">
         ${button('Go to the cell', () => lead(place), { kind: 'link' })}
         ${problems.length > 1 ? button('Show them all', showThem, { kind: 'link' }) : nothing}
       </div>
     </div>`;
   }
+  if (beginning) return nothing;
   if (!counts || (counts.putRight === 0 && counts.lookAt === 0)) return nothing;
   const words = [
     counts.putRight && `${counts.putRight} to put right`,

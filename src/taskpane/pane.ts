@@ -70,6 +70,9 @@ const DRAWING = { least: 256, most: 720 };
 /** A pane up to this wide has narrower margins, px. */
 const NARROW = 360;
 
+/** Views that have nothing to show before a style can be built. */
+const SHOWN_OF_RUNS: ReadonlySet<View> = new Set(['Build', 'Cutting', 'Run', 'Buy', 'Compare', 'Paper']);
+
 /** What the page gives to the pane. */
 export interface Surroundings {
   /** Where functions.json lies. */
@@ -228,9 +231,10 @@ class Pane {
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(this.units);
     const start = () => startSection(watched, lead, (what) => this.load(what));
-    if (watched.standing.kind === 'empty' && view !== 'Help' && view !== 'Workings') {
-      return watched.working ? waiting(watched) : start();
-    }
+    const empty = watched.standing.kind === 'empty';
+    if (empty && view !== 'Help' && view !== 'Workings') return watched.working ? waiting(watched) : start();
+    // Nothing can be shown of what has just been begun, but what is next.
+    if (watched.runs.length === 0 && SHOWN_OF_RUNS.has(view) && !watched.working && begins(watched)) return start();
     switch (view) {
       case 'Build':
         return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
@@ -333,7 +337,8 @@ class Pane {
     work()
       .then((held) => {
         this.say(held === false ? '' : done);
-        this.done = { before, seen: false };
+        // The workbook may have told of it before this does.
+        this.done = { before, seen: !sameInputs(this.watched.tables, before) };
       })
       .catch(this.refused);
   }

@@ -2,13 +2,13 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { blank } from '../workbook/blank';
 import { button } from './button';
 import type { Lead } from './go-to';
-import { type FirstStep, type StepState, steps } from './steps';
+import { type FirstStep, nextInWords, type StepState, steps } from './steps';
 import type { Watched } from './watched';
 
 const SIGNS: Readonly<Record<StepState, string>> = { done: 'sign ok', begun: 'sign see', untouched: 'sign none' };
 const WORDS: Readonly<Record<StepState, string>> = {
   done: 'done',
-  begun: 'something to put right',
+  begun: 'begun',
   untouched: 'to do',
 };
 
@@ -32,8 +32,8 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
           </p>`
         : open.length > 0
           ? html`<p>
-                ${list.length - open.length > 1 ? 'What is left to do' : 'Table by table'}, typing over the grey
-                examples:
+                <b>${nextInWords(list)}</b>
+                ${list.some(({ examples }) => examples) ? 'Type over the grey examples.' : nothing}
               </p>
               ${stepList(list, lead)}`
           : html`<details>

@@ -1,6 +1,6 @@
 import { fold } from '../core/plan/codes';
 import type { Problem } from '../core/problem';
-import { isBlank, type Cells } from '../tables/cell';
+import { type Cell, type Cells, isBlank } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { lostCodes } from '../tables/named-codes';
 import { readTable } from '../tables/read';
@@ -18,6 +18,8 @@ export interface FirstStep {
   /** Whether a plan can be made without it. */
   readonly optional: boolean;
   readonly state: StepState;
+  /** Whether an example stands in it still. */
+  readonly examples: boolean;
 }
 
 const { lasts, stock, styles, pairage, rates } = INPUT_TABLES;
@@ -49,45 +51,79 @@ export function steps(
   // What a row names is found here also where no pair needs it yet.
   const lost = lostCodes(tables).filter(({ code }) => !headsSums(code));
   const naming = new Set(lost.flatMap(({ cells }) => cells.map((place) => place.table)));
+  const rows = exampleRows(examples);
   return ORDER.map(({ table, say, optional = false }): FirstStep => {
     const cells = tables.get(table.name) ?? [];
-    return {
-      table: table.name,
-      say,
-      optional,
-      state: stateOf(
-        table,
-        cells,
-        exampleCodes(examples, table.name),
-        () => naming.has(table.name) || problems.some(({ place }) => place.argument === table.argument),
-      ),
-    };
+    const own = rowsOf(cells).filter((line) => !isExampleOf(rows, table.name, line));
+    const refused = () =>
+      naming.has(table.name) ||
+      problems.some(({ place }) => place.argument === table.argument) ||
+      readTable(table, cells).problems.length > 0;
+    // Styles without pairs are no run yet.
+    const touched = table === pairage ? own.some(hasPairs(cells[0] ?? [])) : own.length > 0;
+    const state = !touched ? 'untouched' : refused() ? 'begun' : 'done';
+    return { table: table.name, say, optional, state, examples: own.length < rowsOf(cells).length };
   });
 }
 
-function stateOf(
-  table: Table<Columns>,
-  cells: Cells,
-  examples: ReadonlySet<string>,
-  refused: () => boolean,
-): StepState {
-  const rows = cells.slice(1).filter((line) => !line.every(isBlank));
-  const codes = rows.map(([code]) => String(code ?? '')).filter((code) => !headsSums(code));
-  const own = codes.filter((code) => !examples.has(fold(code)));
-  if (own.length === 0) return 'untouched';
-  return readTable(table, cells).problems.length > 0 || refused() ? 'begun' : 'done';
+/** What is next for a maker who begins, in a sentence; undefined where all tables that a plan needs are done. */
+export function nextInWords(list: readonly FirstStep[]): string | undefined {
+  const [next, then] = list.filter(({ state, optional }) => state !== 'done' && !optional);
+  if (!next) return undefined;
+  const after = then ? ` Then ${then.table}.` : '';
+  if (next.state === 'begun') return `Next: finish ${next.table}.${after}`;
+  return `Next: ${next.table}. ${next.say}${after}`;
 }
 
-/** What heads the rows of a table of examples. */
-function exampleCodes({ sheets }: WorkbookPlan, name: string): ReadonlySet<string> {
-  const codes = new Set<string>();
+/** Slips of the maker's own rows, in the order of the first steps: what examples still name is typed over in its turn. */
+export function ownSlips(
+  tables: ReadonlyMap<string, Cells>,
+  problems: readonly Problem[],
+  examples: WorkbookPlan,
+): readonly Problem[] {
+  const rows = exampleRows(examples);
+  const at = (problem: Problem) => ORDER.findIndex(({ table }) => table.argument === problem.place.argument);
+  const ofExample = ({ place }: Problem) => {
+    const name = ORDER.find(({ table }) => table.argument === place.argument)?.table.name ?? '';
+    const line = place.row === undefined ? undefined : tables.get(name)?.[place.row];
+    return line !== undefined && isExampleOf(rows, name, line);
+  };
+  const order = (problem: Problem) => (at(problem) < 0 ? ORDER.length : at(problem));
+  return problems.filter((one) => !ofExample(one)).sort((a, b) => order(a) - order(b));
+}
+
+/** Rows in which something stands, but for those of sums. */
+function rowsOf(cells: Cells): readonly (readonly Cell[])[] {
+  return cells.slice(1).filter((line) => !line.every(isBlank) && !headsSums(String(line[0] ?? '')));
+}
+
+/** Whether a row has pairs under a size. */
+function hasPairs(headings: readonly Cell[]): (line: readonly Cell[]) => boolean {
+  const sizes = headings.flatMap((heading, at) => (!isBlank(heading) && Number.isFinite(Number(heading)) ? [at] : []));
+  return (line) => sizes.some((at) => Number(line[at]) > 0);
+}
+
+/** What stands in the example rows of a workbook, by table. */
+type ExampleRows = ReadonlyMap<string, readonly (readonly string[])[]>;
+
+/** Whether all that stands in an example row stands in a row, wherever columns have been put. */
+function isExampleOf(rows: ExampleRows, table: string, line: readonly Cell[]): boolean {
+  const said = new Set(line.map((cell) => fold(String(cell ?? ''))));
+  return (rows.get(table) ?? []).some((row) => row.every((value) => said.has(value)));
+}
+
+function exampleRows({ sheets }: WorkbookPlan): ExampleRows {
+  const found = new Map<string, Map<number, string[]>>();
   for (const { tables, cells } of sheets) {
-    const area = tables.find((one) => one.name === name)?.area;
-    if (!area) continue;
-    for (const { row, column, role, value } of cells) {
-      const within = row > area.row && row < area.row + area.rows && column === area.column;
-      if (within && role === 'example' && value !== undefined) codes.add(fold(String(value)));
+    for (const { name, area } of tables) {
+      const rows = new Map<number, string[]>();
+      found.set(name, rows);
+      for (const { row, column, role, value } of cells) {
+        const within = row > area.row && row < area.row + area.rows && column < area.column + area.columns;
+        if (!within || role !== 'example' || value === undefined) continue;
+        rows.set(row, [...(rows.get(row) ?? []), fold(String(value))]);
+      }
     }
   }
-  return codes;
+  return new Map([...found].map(([name, rows]) => [name, [...rows.values()]]));
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Problem } from '../../src/core/problem';
-import { steps } from '../../src/taskpane/steps';
+import { nextInWords, ownSlips, steps } from '../../src/taskpane/steps';
 import { blank } from '../../src/workbook/blank';
 import { demo } from '../../src/workbook/demo';
 import { tableCells } from '../demo-cells';
@@ -49,5 +49,42 @@ describe('the first steps through the tables', () => {
     expect(states(new Map([...tables, ['Styles', [headings, own]]]))['Styles']).toBe('begun');
     const known = own.map((cell, c) => (c === outsole ? first[outsole] : cell));
     expect(states(new Map([...tables, ['Styles', [headings, known]]]))['Styles']).toBe('done');
+  });
+
+  it('are done of a table whose code stayed that of the example while its figures became the maker’s', () => {
+    const tables = tablesOf(blank);
+    const [headings = [], first = []] = tables.get('Lasts') ?? [];
+    const own = first.map((cell, c) => (String(headings[c]).startsWith('Bottom') ? 262 : cell));
+    expect(states(new Map([...tables, ['Lasts', [headings, own]]]))['Lasts']).toBe('done');
+  });
+
+  it('are to do in the pairage until a style has pairs', () => {
+    const tables = tablesOf(blank);
+    const [headings = [], first = []] = tables.get('Pairage') ?? [];
+    const named = first.map((_, c) => (c === 0 ? 'Betony' : ''));
+    const with1 = named.map((cell, c) => (headings[c] === 38 ? 1 : cell));
+    const state = (row: unknown[]) => states(new Map([...tables, ['Pairage', [headings, row]]]))['Pairage'];
+    expect(state(named)).toBe('untouched');
+    expect(state(with1)).not.toBe('untouched');
+  });
+
+  it('say in a sentence what is next, and nothing once all is done', () => {
+    const said = (tables: ReadonlyMap<string, unknown[][]>) => nextInWords(steps(tables as never, [], blank));
+    const tables = tablesOf(blank);
+    expect(said(tables)).toMatch(/^Next: Lasts\. Measure your lasts.* Then Bottom stock\.$/);
+    const [headings = [], first = []] = tables.get('Lasts') ?? [];
+    const named = first.map((_, c) => (c === 0 ? 'Own' : ''));
+    expect(said(new Map([...tables, ['Lasts', [headings, named]]]))).toBe('Next: finish Lasts. Then Bottom stock.');
+    expect(said(tablesOf(demo))).toBeUndefined();
+  });
+
+  it('take what examples still name for no slip, and slips in the order of the steps', () => {
+    const slip = (argument: string, row: number) => new Problem('unavailable', { argument, row }, `${argument} ${row}`);
+    const tables = tablesOf(blank);
+    const [headings = [], first = []] = tables.get('Styles') ?? [];
+    const own = first.map((cell, c) => (c === 0 ? 'Betony' : cell));
+    const all = new Map([...tables, ['Styles', [headings, first, own]]]);
+    const told = ownSlips(all as never, [slip('styles', 2), slip('styles', 1), slip('lasts', 5)], blank);
+    expect(told.map(({ reason }) => reason)).toEqual(['lasts 5', 'styles 2']);
   });
 });
