@@ -1,5 +1,6 @@
 import type { TableCell } from '../tables/block-cell';
 import type { Cells } from '../tables/cell';
+import type { NewColumn } from '../tables/size-columns';
 import type { SheetPlan, WorkbookPlan } from '../workbook/workbook';
 
 /** One cell. Rows and columns count from 0. */
@@ -99,6 +100,12 @@ export interface Host {
    * @throws Error where the workbook has no such table; nothing is written then
    */
   writeTableCells(cells: readonly TableCell[]): Promise<void>;
+
+  /**
+   * Puts columns into a table, whole columns of its sheet, all in one step; only where the host can.
+   * @throws Error where the workbook has no such table
+   */
+  insertColumns?(table: string, columns: readonly NewColumn[]): Promise<void>;
 
   /**
    * Puts a sheet behind those that are there and shows it, in one step; where its name is taken, it has a number as well.

@@ -8,10 +8,13 @@ import type { Host } from '../host/host';
 import { runNameIn } from '../host/run-name';
 import { writeLayouts } from '../host/write-layouts';
 import type { Cells } from '../tables/cell';
+import { counted } from '../tables/counted';
 import type { InputPlace } from '../tables/check-place';
 import { figuresOf, type UnitSystem } from '../tables/figures';
 import type { LostCode } from '../tables/named-codes';
+import { pairageTable } from '../tables/pairage';
 import { sameInputs } from '../tables/plan-cells';
+import type { NewColumn } from '../tables/size-columns';
 import { blank } from '../workbook/blank';
 import type { Tried } from '../tables/what-if/steps';
 import type { TriedCell } from '../tables/what-if/tried-cell';
@@ -53,6 +56,7 @@ import { RunSearching } from './run-searching';
 import { searchSection } from './search-section';
 import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';
+import { SizeChoice, sizesSection } from './sizes-section';
 import { begins, startSection } from './start-section';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
@@ -125,6 +129,7 @@ class Pane {
   private cautious = false;
   private readonly frames: Readonly<Record<'build' | 'sheet' | 'pairs' | 'cost' | 'whatIf', PictureFrame>>;
   private readonly sheetChoice: SheetChoice;
+  private readonly sizeChoice: SizeChoice;
   private readonly comparing: Comparing;
   private readonly calendar: BenchCalendar;
   private readonly whatIf: WhatIf;
@@ -162,6 +167,7 @@ class Pane {
     };
     this.renamed = new RenameOffer(this.draw);
     this.sheetChoice = new SheetChoice(this.draw);
+    this.sizeChoice = new SizeChoice(this.draw);
     this.comparing = new Comparing(this.draw);
     this.calendar = new BenchCalendar(this.draw);
     this.whatIf = new WhatIf(this.draw);
@@ -247,7 +253,8 @@ class Pane {
             )}
             ${bookSection(watched, this.booking, () => this.book())}`;
       case 'Run':
-        return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}`;
+        return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}
+        ${this.host.insertColumns ? sizesSection(watched, this.sizeChoice, (columns) => this.insertSizes(columns)) : nothing}`;
       case 'Buy':
         return html`${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
         ${fillSection(watched, this.filling, (pair) => this.addPair(pair), this.undoes)}`;
@@ -388,6 +395,11 @@ class Pane {
     const { booking, host } = this;
     const pairs = booking.state.kind === 'shown' ? pairsOf(booking.state.booking) : 0;
     this.attempt(() => booking.write(host), bookedInWords(pairs, this.undoes));
+  }
+
+  private insertSizes(columns: readonly NewColumn[]): void {
+    const work = async () => this.host.insertColumns?.(pairageTable.name, columns);
+    this.attempt(work, `Pairage has ${counted(columns.length, 'column')} more. Undo takes them away.`);
   }
 
   private addPair(pair: FurtherPair): void {

@@ -28,6 +28,17 @@ describe('tables in the page', () => {
       return { place, cells: (await host.tables()).get(table) } as unknown as Block;
     }, name);
 
+  /** Widths of the columns of sizes, px, by size. */
+  const sizeWidths = async (page: Page): Promise<ReadonlyMap<number, number>> => {
+    const { place, cells } = await block(page, 'Pairage');
+    const widths = await page.evaluate((columns) => {
+      const run = window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!;
+      return Array.from({ length: columns }, (_, column) => run.getSheet().getColumnWidth(column));
+    }, place.column + cells[0]!.length);
+    const sizes = cells[0]!.map((one, at) => [one, widths[place.column + at]!] as const);
+    return new Map(sizes.filter((one): one is readonly [number, number] => typeof one[0] === 'number'));
+  };
+
   /** Types rows into a table, from the row that is given, one block as it is pasted. */
   const type = async (page: Page, table: string, records: Records, from = 1) => {
     const { place, cells } = await block(page, table);
@@ -495,6 +506,9 @@ describe('tables in the page', () => {
       expect(rows[0]).toBe(37);
       expect(bySize.filter((sum) => sum === 11)).toHaveLength(3);
       expect((await orderOf(page)).length).toBeGreaterThan(9);
+      // New ones are as narrow as a size may be, beside the days due as well.
+      const widths = await sizeWidths(page);
+      expect(new Set([35, 37.5, 43].map((size) => widths.get(size)))).toEqual(new Set([Math.min(...widths.values())]));
 
       // Each was one step for undo: the last size goes with its value, and the sums follow.
       await sheet.select('A1');
@@ -503,6 +517,30 @@ describe('tables in the page', () => {
         await page.waitForTimeout(300);
       }
       await expect.poll(async () => (await sums()).all, { timeout: 30_000 }).toBe(64);
+    });
+
+    it('have columns for half sizes from the pane at one stroke, which undo takes away at one', async () => {
+      const { page, sheet } = await open();
+      const pane = page.locator('#pane');
+      const whole = [36, 37, 38, 39, 40, 41, 42];
+      const sizes = async () => [...(await sizeWidths(page)).keys()];
+      expect(await sizes()).toEqual(whole);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(6);
+      await pane.getByRole('tab', { name: 'Run' }).click();
+      await pane.getByText('Columns for sizes in Pairage').click();
+      await pane.getByLabel('To', { exact: true }).fill('42.5');
+      await pane.getByLabel('To', { exact: true }).press('Tab');
+      await pane.getByRole('button', { name: 'Insert 7 columns' }).click();
+      await expect.poll(sizes, { timeout: 30_000 }).toEqual(Array.from({ length: 14 }, (_, i) => 36 + i / 2));
+      const { cells } = await block(page, 'Pairage');
+      const all = cells.find(([word]) => word === 'All')!;
+      // What was there stays, under its size; new sizes have a sum of their own.
+      expect(cells[1]![cells[0]!.indexOf(38)]).toBe(2);
+      await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(6);
+      expect(all[cells[0]!.indexOf(42.5)]).toBe(0);
+      await sheet.select('A1');
+      await page.keyboard.press('Control+z');
+      await expect.poll(sizes, { timeout: 30_000 }).toEqual(whole);
     });
   });
 

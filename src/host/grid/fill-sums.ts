@@ -1,6 +1,12 @@
 import type { ICellData, ICommandInfo, IDisposable, Injector, IRange, Worksheet } from '@univerjs/core';
 import { LexerTreeBuilder } from '@univerjs/engine-formula';
-import { InsertColCommand, InsertRowCommand, SetRangeValuesMutation, SheetInterceptorService } from '@univerjs/sheets';
+import {
+  InsertColCommand,
+  InsertRowCommand,
+  SetRangeValuesMutation,
+  SetWorksheetColWidthMutation,
+  SheetInterceptorService,
+} from '@univerjs/sheets';
 import { type Pairage, pairageOn, sheetOf, through } from './pairage-on-sheet';
 
 interface Inserted {
@@ -37,8 +43,12 @@ export function fillSums(injector: Injector): IDisposable {
         const f = lexer.moveFormulaRefOffset(template?.f as string, to.column - like.column, to.row - like.row);
         (cellValue[to.row] ??= {})[to.column] = { f, s: template?.s };
       }
+      const of = { unitId, subUnitId };
+      const filled = { id: SetRangeValuesMutation.id, params: { ...of, cellValue } };
+      const colWidth = across && cells.length > 0 ? narrowest(sheet, table, range) : undefined;
+      const wide = { id: SetWorksheetColWidthMutation.id, params: { ...of, ranges: [range], colWidth } };
       // What undo takes away again with the row or the column needs no undoing of its own.
-      return { redos: [{ id: SetRangeValuesMutation.id, params: { unitId, subUnitId, cellValue } }], undos: [] };
+      return { redos: colWidth === undefined ? [filled] : [filled, wide], undos: [] };
     },
   });
 }
@@ -93,6 +103,15 @@ function newColumns(sheet: Worksheet, { area, sums, all }: Pairage, range: IRang
     to: { row: all, column },
     like: { row: all, column: like },
   }));
+}
+
+/** Width of the narrowest size that was there before: the days due beside it, and columns of the order below, are wider. */
+function narrowest(sheet: Worksheet, { area, sums, all }: Pairage, range: IRange): number | undefined {
+  const widths = through(area.startColumn + 1, sums - 1)
+    .filter((column) => column < range.startColumn || column > range.endColumn)
+    .filter((column) => all !== undefined && isSum(sheet, all, column))
+    .map((column) => sheet.getColumnWidth(column));
+  return widths.length > 0 ? Math.min(...widths) : undefined;
 }
 
 function isSum(sheet: Worksheet, row: number, column: number): boolean {

@@ -24,6 +24,7 @@ import {
   SetFormulaCalculationResultMutation,
 } from '@univerjs/engine-formula';
 import {
+  InsertColCommand,
   InsertRowByRangeCommand,
   InsertSheetMutation,
   RemoveSheetMutation,
@@ -40,6 +41,7 @@ import type { TableCell } from '../../tables/block-cell';
 import { type Cells, numberMeant } from '../../tables/cell';
 import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
+import type { NewColumn } from '../../tables/size-columns';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { byTable, inGrownTable, noTable } from '../growing-rows';
@@ -229,6 +231,34 @@ export class GridHost implements Host {
       }
       // Inserting rows makes the grid go there; the maker stays where they were.
       if (grown && before) await this.select(before);
+    } finally {
+      batch.dispose();
+    }
+  }
+
+  async insertColumns(name: string, columns: readonly NewColumn[]): Promise<void> {
+    const place = this.placeOf(name);
+    if (!place) throw noTable(name);
+    const sheet = this.sheet(place.sheet);
+    const before = this.selected();
+    const batch = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(sheet.getUnitId());
+    try {
+      // From the right, so that none moves where the next is to go; of those for one place the last goes in first.
+      const order = columns.map((one, i) => ({ ...one, i })).sort((a, b) => b.before - a.before || b.i - a.i);
+      for (const { before: at, heading } of order) {
+        const column = place.column + at;
+        const range = { startRow: 0, endRow: sheet.getRowCount() - 1, startColumn: column, endColumn: column };
+        const done = await this.commands.executeCommand(InsertColCommand.id, {
+          unitId: sheet.getUnitId(),
+          subUnitId: sheet.getSheetId(),
+          direction: Direction.LEFT,
+          range,
+        });
+        if (!done) throw new Error(`The table "${name}" could not take another column.`);
+        await this.write(sheet, place.row, column, [[cellData(heading)]]);
+      }
+      // Inserting columns makes the grid go there; the maker stays where they were.
+      if (before) await this.select(before);
     } finally {
       batch.dispose();
     }
