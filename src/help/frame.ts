@@ -5,6 +5,7 @@ export function plain(text: string): string {
 
 /** Pages that every page links to, with the words of the link. */
 const SECTIONS = [
+  ['tables.html', 'Tables'],
   ['index.html', 'Functions'],
   ['worked-by-hand.html', 'A style worked by hand'],
   ['runs.html', 'Runs and files'],

@@ -4,6 +4,7 @@ import { guide, pageOfMarkdown } from './guide';
 import { list } from './list';
 import type { Description } from './metadata';
 import { privacy } from './privacy';
+import { tablesPage } from './tables';
 import { volunteer } from './volunteer';
 import { workedByHand } from './worked-by-hand';
 
@@ -17,6 +18,7 @@ export function helpSite(
   written: { readonly office: string; readonly runs: string },
 ): ReadonlyMap<string, string> {
   const pages = [
+    tablesPage(),
     list(description),
     guide(written.office),
     pageOfMarkdown('runs.html', written.runs),

@@ -1,4 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
+import { counted } from '../tables/counted';
+import { columnsInWords } from '../tables/heading-in-words';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { button } from './button';
 
@@ -19,21 +21,59 @@ export interface FunctionListState {
   readonly query: string;
   onQuery(query: string): void;
   onInsert(formula: string): void;
+  onColumn(place: { readonly table: string; readonly heading: string }): void;
 }
 
-/** The function reference: searchable, each with its arguments and a button that puts it into the selected cell. */
-export function functionList({ functions, query, onQuery, onInsert }: FunctionListState): TemplateResult {
+/**
+ * Help: what stands in each column of the tables, and the functions, each with its arguments and a button that puts it into
+ * the selected cell; both are searched by their words.
+ */
+export function functionList({ functions, query, onQuery, onInsert, onColumn }: FunctionListState): TemplateResult {
   const found = functions.filter((one) => matches(one, query));
+  return html`<section class="section" aria-labelledby="columns">
+      <header><h2 id="columns">Tables and their columns</h2></header>
+      <label class="field"
+        >Search
+        <input
+          type="search"
+          .value=${query}
+          @input=${(event: Event) => onQuery((event.target as HTMLInputElement).value)}
+        />
+      </label>
+      ${columnList(query, onColumn)}
+      <p class="small"><a href="help/tables.html" target="_blank" rel="noopener">All columns on a page</a></p>
+    </section>
+    ${functionsFound(functions, found, query, onInsert)}`;
+}
+
+/** Columns by table, opened where the search is about them. */
+function columnList(query: string, onColumn: FunctionListState['onColumn']): TemplateResult {
+  const found = columnsInWords().filter(({ table, heading, say }) => hasWords(`${table} ${heading} ${say}`, query));
+  const tables = [...new Set(found.map(({ table }) => table))];
+  if (found.length === 0) return html`<p class="small">No column is about “${query}”.</p>`;
+  return html`${tables.map((table) => {
+    const own = found.filter((one) => one.table === table);
+    return html`<details class="function" .open=${query.trim() !== '' && found.length < 40}>
+      <summary><b>${table}</b> ${counted(own.length, 'column')}</summary>
+      <dl>
+        ${own.map(
+          ({ heading, say }) =>
+            html`<dt>${button(heading, () => onColumn({ table, heading }), { kind: 'link' })}</dt>
+              <dd>${say}</dd>`,
+        )}
+      </dl>
+    </details>`;
+  })}`;
+}
+
+function functionsFound(
+  functions: readonly DescribedFunction[],
+  found: readonly DescribedFunction[],
+  query: string,
+  onInsert: (formula: string) => void,
+): TemplateResult {
   return html`<section class="section" aria-labelledby="functions">
     <header><h2 id="functions">Functions</h2></header>
-    <label class="field"
-      >Search
-      <input
-        type="search"
-        .value=${query}
-        @input=${(event: Event) => onQuery((event.target as HTMLInputElement).value)}
-      />
-    </label>
     <p role="status" class="small">
       ${
         found.length === 0
@@ -64,11 +104,15 @@ export function functionList({ functions, query, onQuery, onInsert }: FunctionLi
 }
 
 function matches({ name, description, parameters }: DescribedFunction, query: string): boolean {
+  return hasWords(
+    [name, description, ...parameters.flatMap((one) => [one.name, one.description ?? ''])].join(' '),
+    query,
+  );
+}
+
+function hasWords(text: string, query: string): boolean {
   const words = query.trim().toLowerCase().split(/\s+/).filter(Boolean);
-  const text = [name, description, ...parameters.flatMap((one) => [one.name, one.description ?? ''])]
-    .join(' ')
-    .toLowerCase();
-  return words.every((word) => text.includes(word));
+  return words.every((word) => text.toLowerCase().includes(word));
 }
 
 /** Input tables by the argument that takes them; a formula names the table, the host puts its cells. */

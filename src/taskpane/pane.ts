@@ -219,9 +219,9 @@ class Pane {
       </p>
       <p class="unseen" role="status">${shownInWords(watched)}</p>
       ${titleBlock(watched)} ${tabs(view, (next) => this.turnTo(next))}
-      ${notice(watched, this.lead, () => this.go('Checks'))} ${headingNote(watched)}
+      ${notice(watched, this.lead, () => this.go('Checks'))}
       <div class="view" role="tabpanel" id="view" aria-labelledby="tab-${view}" tabindex="0">${this.content()}</div>
-      ${cautious ? cautions() : nothing}
+      ${cautious ? cautions() : nothing} ${headingNote(watched)}
       ${view === 'Checks' ? nothing : renameOffer(this.renamed, watched.tables, (lost, to) => this.rename(lost, to))}
       <p class="said small" role="status">${this.said}</p>
       ${foot({
@@ -289,6 +289,7 @@ class Pane {
     return functionList({
       functions: this.functions,
       query: this.query,
+      onColumn: this.lead,
       onQuery: (next) => {
         this.query = next;
         this.draw();

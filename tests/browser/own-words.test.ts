@@ -91,6 +91,8 @@ describe('what makers write into blank tables', () => {
       await sheet.select('C3');
       await pane.getByText('Thick · ', { exact: false }).waitFor();
       await sheet.select('A4');
+      await pane.locator('.heading-note').getByText('Code of the sheet', { exact: false }).waitFor();
+      await sheet.select('A1');
       await pane.locator('.heading-note').waitFor({ state: 'detached' });
       await sheet.enter('A220', 'Cork 12');
       await pane.getByRole('tab', { name: 'Checks' }).click();

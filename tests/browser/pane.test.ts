@@ -75,6 +75,19 @@ describe('the pane', () => {
       await sheet.saying(/^P5\. blank/);
     });
 
+    it('finds columns of the tables by their words, and leads to them', async () => {
+      const { page } = opened();
+      const sheet = new Sheet(page);
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Help' }).click();
+      await pane.getByLabel('Search').fill('size groups');
+      await pane.getByText('Sizes that share one heel height', { exact: false }).waitFor();
+      await pane.getByRole('button', { name: 'Size groups' }).click();
+      await sheet.saying(/^[A-Z]+3\. Size groups/);
+      await pane.getByLabel('Search').fill('');
+      await page.locator('#grid').getByRole('tab', { name: 'Run', exact: true }).click();
+    });
+
     it('leaves undo and redo to the keyboard after a click in it, and the window is named after the run', async () => {
       const { page } = opened();
       const sheet = new Sheet(page);

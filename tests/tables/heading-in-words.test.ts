@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { headingInWords } from '../../src/tables/heading-in-words';
+import { columnsInWords, headingInWords } from '../../src/tables/heading-in-words';
 import { INPUT_TABLES } from '../../src/tables/input-tables';
 import type { Columns, Table } from '../../src/tables/schema';
 
@@ -30,5 +30,21 @@ describe('what a heading is for', () => {
     expect(headingInWords('Pairage', ['Style', 'Shelf'], 1)).toBeUndefined();
     expect(headingInWords('Pairage', ['Style', null], 1)).toBeUndefined();
     expect(headingInWords('Shelf', ['Style'], 0)).toBeUndefined();
+  });
+
+  it('tells the range of its numbers', () => {
+    const say = (table: string, heading: string) =>
+      columnsInWords().find((one) => one.table === table && one.heading === heading)?.say;
+    expect(say('Pairage', 'Cut')).toContain('A whole number, 0 or more.');
+    expect(say('Bottom stock', INPUT_TABLES.stock.columns.usableShare.heading)).toMatch(/\d+ to 100\./);
+    expect(say('Styles', INPUT_TABLES.styles.columns.finishedHeel.heading)).toMatch(/(More than )?\d.*\d\./);
+  });
+
+  it('is listed of every column, with sizes as one', () => {
+    const count = Object.values<Table<Columns>>(INPUT_TABLES).reduce(
+      (sum, { columns, bySize }) => sum + Object.keys(columns).length + Number(bySize !== undefined),
+      0,
+    );
+    expect(columnsInWords()).toHaveLength(count);
   });
 });
