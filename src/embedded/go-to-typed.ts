@@ -20,6 +20,17 @@ import { showNotice } from './notices';
 
 const BOX = '[data-u-comp="defined-name"]';
 
+/** Has a click into the box select what stands in it, as Tab does: what is typed takes its place. */
+export function selectOnClick(): void {
+  let fresh: EventTarget | null = null;
+  document.addEventListener('focusin', ({ target }) => (fresh = target));
+  document.addEventListener('click', ({ target }) => {
+    // A second click sets the caret.
+    if (target === fresh && target instanceof HTMLInputElement && target.closest(BOX)) target.select();
+    fresh = null;
+  });
+}
+
 /** Has Enter in the box go where the grid's own does not: it takes a cell of another sheet for one of the sheet that is shown. */
 export function goToWhatIsTyped(injector: Injector): void {
   document.addEventListener(

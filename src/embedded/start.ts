@@ -13,7 +13,7 @@ import type { StandIn } from './custom-functions/stand-in';
 import { holdDrawing } from './drawing-held';
 import { enterPage } from './enter-page';
 import { showErrorsOnHover } from './error-on-hover';
-import { goToWhatIsTyped } from './go-to-typed';
+import { goToWhatIsTyped, selectOnClick } from './go-to-typed';
 import { mendSemantics } from './grid-semantics';
 import { keepAndTell, type RunNews } from './keep-and-tell';
 import { enterChooses, enterClosesNames, enterFirst, goRound, undoBeside } from './keys';
@@ -118,6 +118,7 @@ function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet
   moveByKeys(injector);
   turnSheetsByKeys(injector);
   goToWhatIsTyped(injector);
+  selectOnClick();
   enterChooses();
   enterClosesNames();
 }

@@ -93,8 +93,16 @@ function pointed(watched: Watched, whatIf: WhatIf): TemplateResult | typeof noth
   const now = found.now === undefined ? 'blank' : figure(found.now);
   return html`<p>
     Selected: <b>${found.name}</b>, ${now}${found.unit && ` ${found.unit}`}.
-    ${button('Try other numbers', () => whatIf.take(found), { label: `Try other numbers for ${found.name}` })}
+    ${button('Try other numbers', () => take(found, whatIf), { label: `Try other numbers for ${found.name}` })}
   </p>`;
+}
+
+/** Takes a cell, and goes to the first of its numbers, which may stand out of sight. */
+function take(found: TriedCell, whatIf: WhatIf): void {
+  whatIf.take(found);
+  const section = document.getElementById('what-if')?.closest('section');
+  section?.querySelector('input')?.focus({ preventScroll: true });
+  section?.scrollIntoView({ block: 'start' });
 }
 
 function selectedCell({ selection, places, tables }: Watched): TriedCell | string {
