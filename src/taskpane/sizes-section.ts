@@ -38,7 +38,7 @@ export function sizesSection(
   const { from, to } = choice.ends(headings);
   const lacking = attempt(() => missingSizes(headings, from, to, choice.step));
   const field = (words: string, name: 'from' | 'to', value: number) =>
-    html`<label class="field"
+    html`<label class="field grow"
       >${words}
       <input
         type="number"
@@ -53,7 +53,7 @@ export function sizesSection(
       <summary id="size-columns">Columns for sizes in ${pairageTable.name}</summary>
       <div class="row">
         ${field('From', 'from', from)} ${field('To', 'to', to)}
-        <label class="field"
+        <label class="field grow"
           >By
           <select
             @change=${(event: Event) =>

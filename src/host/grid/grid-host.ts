@@ -51,6 +51,7 @@ import { runName, titleIn } from './as-entered';
 import { contentAtRest } from './content-at-rest';
 import { alone } from './example-rest';
 import { replacement } from './replacement';
+import { inOneStep } from './in-one-step';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
 import { withSheetIds } from './with-sheet-ids';
@@ -240,28 +241,22 @@ export class GridHost implements Host {
     const place = this.placeOf(name);
     if (!place) throw noTable(name);
     const sheet = this.sheet(place.sheet);
+    const [unitId, subUnitId] = [sheet.getUnitId(), sheet.getSheetId()];
     const before = this.selected();
-    const batch = this.injector.get(IUndoRedoService).__tempBatchingUndoRedo(sheet.getUnitId());
-    try {
+    await inOneStep(this.injector.get(IUndoRedoService), unitId, async () => {
       // From the right, so that none moves where the next is to go; of those for one place the last goes in first.
       const order = columns.map((one, i) => ({ ...one, i })).sort((a, b) => b.before - a.before || b.i - a.i);
       for (const { before: at, heading } of order) {
         const column = place.column + at;
         const range = { startRow: 0, endRow: sheet.getRowCount() - 1, startColumn: column, endColumn: column };
-        const done = await this.commands.executeCommand(InsertColCommand.id, {
-          unitId: sheet.getUnitId(),
-          subUnitId: sheet.getSheetId(),
-          direction: Direction.LEFT,
-          range,
-        });
+        const params = { unitId, subUnitId, direction: Direction.LEFT, range };
+        const done = await this.commands.executeCommand(InsertColCommand.id, params);
         if (!done) throw new Error(`The table "${name}" could not take another column.`);
         await this.write(sheet, place.row, column, [[cellData(heading)]]);
       }
-      // Inserting columns makes the grid go there; the maker stays where they were.
-      if (before) await this.select(before);
-    } finally {
-      batch.dispose();
-    }
+    });
+    // Inserting columns makes the grid go there; the maker stays where they were.
+    if (before) await this.select(before);
   }
 
   async addSheet(plan: SheetPlan): Promise<string> {
