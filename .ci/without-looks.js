@@ -15,7 +15,7 @@ const LOOKS = {
 const isShown = (properties) => properties.some((one) => nameOf(one) === 'argument');
 
 /**
- * Leaves out of src/tables what its columns and tables mean and how they look, for a bundle that reads and writes cells and shows
+ * Leaves out of src/tables what its columns and tables mean, what they may hold and how they look, for a bundle that reads and writes cells and shows
  * nobody either.
  * @type {ts.TransformerFactory<ts.SourceFile>}
  */
@@ -29,6 +29,7 @@ export const withoutLooks = (context) => (file) => {
     const kept = properties.filter((one) => {
       const name = nameOf(one);
       if (!ts.isPropertyAssignment(one)) return name !== 'meaning';
+      if (name === 'bounds') return false;
       return name === 'meaning' ? shown : !(Object.hasOwn(LOOKS, name) && LOOKS[name](one.initializer));
     });
     return kept.length === properties.length ? seen : context.factory.updateObjectLiteralExpression(seen, kept);

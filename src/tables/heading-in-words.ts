@@ -41,10 +41,10 @@ export function columnsInWords(): readonly ColumnWords[] {
   ]);
 }
 
-function aboutColumn({ meaning, unit, rule, choices, required, unread, fallback }: Column): string {
+function aboutColumn({ meaning, unit, bounds, choices, required, unread, fallback }: Column): string {
   return [
     `${meaning}${unit ? `, ${unit}` : ''}.`,
-    rule ? rangeInWords(rule) : '',
+    bounds ? rangeInWords(bounds) : '',
     choices ? `One of: ${choices.join(', ')}.` : '',
     required ? 'Every row needs it.' : '',
     !unread && typeof fallback === 'number' ? `Blank: ${unit === '%' ? `${100 * fallback} %` : fallback}.` : '',

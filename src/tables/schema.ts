@@ -33,8 +33,8 @@ export interface Column<T = unknown> {
   readonly choices?: readonly string[];
   /** Words that stood for choices before, each with today's. */
   readonly formerly?: Readonly<Record<string, string>>;
-  /** What its numbers may be. */
-  readonly rule?: NumberRule;
+  /** What its numbers may be, for whoever tells of it. */
+  readonly bounds?: NumberRule;
   /** Number format of the cells. */
   readonly format?: string;
   readonly width: number;
@@ -94,7 +94,7 @@ export function number(about: NumberAbout): Required<number> {
   return {
     ...column('number', { ...about, format }, (cell, place) => readNumber(cell, about, place)),
     noughtIsBlank: !allowsNought(about),
-    rule: about,
+    bounds: about,
     ...(shown !== undefined && { unit: shown }),
   };
 }
@@ -108,7 +108,7 @@ export function share(about: About & { readonly least?: number; readonly most?: 
   return {
     ...column('number', { ...about, format: SHARE_FORMAT }, (cell, place) => readShare(cell, { least, most }, place)),
     noughtIsBlank: least > 0,
-    rule: { least: 100 * least, most: 100 * most },
+    bounds: { least: 100 * least, most: 100 * most },
     unit: '%',
   };
 }

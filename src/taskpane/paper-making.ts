@@ -1,9 +1,8 @@
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { InParts, PaperJob, TicketsFor } from '../drawing/paper/chosen';
-import { type DocumentKind, DOCUMENTS } from '../drawing/paper/documents';
+import { DOCUMENT_NAMES, type DocumentName, WORKSHEET } from '../drawing/paper/document-names';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
-import { worksheet } from '../workings/paper/worksheet-pages';
 import { gridFault, type LabelGrid, usualGrid } from '../drawing/paper/label-grid';
 import { dateInWords } from '../drawing/paper/orders';
 import { type Page, type PaperFormat, paperOf, PAPERS } from '../drawing/paper/page';
@@ -65,9 +64,8 @@ export class PaperMaking {
     else this.changed();
   }
 
-  /** All kinds; the worksheet is worked from the tables themselves. */
-  get kinds(): readonly DocumentKind[] {
-    return [...DOCUMENTS, worksheet(PLAN_TABLES.map((name) => this.tables.get(name) ?? null))];
+  get kinds(): readonly DocumentName[] {
+    return [...DOCUMENT_NAMES, WORKSHEET];
   }
 
   /** The workbook's tables by name. */
@@ -146,25 +144,21 @@ export class PaperMaking {
     if (this.counted?.of === of && this.counted.plan === plan) return undefined;
     const counting = { of, plan };
     this.counted = counting;
-    // What is ticked one after the other is counted once.
-    setTimeout(() => void this.countPages(job, counting), SOON);
+    // What is ticked one after the other is counted once. What cannot be counted says why when it is made.
+    setTimeout(() => this.countPages(job, counting).catch(() => undefined), SOON);
     return undefined;
   }
 
   private async countPages(job: PaperJob, counting: NonNullable<PaperMaking['counted']>): Promise<void> {
     let since = performance.now();
-    try {
-      counting.pages = await this.pages(job, async () => {
-        if (performance.now() - since > BREATH) {
-          await new Promise((resolve) => setTimeout(resolve));
-          since = performance.now();
-        }
-        if (this.counted !== counting) throw new Stopped();
-      });
-      this.changed();
-    } catch {
-      // What cannot be counted says why when it is made.
-    }
+    counting.pages = await this.pages(job, async () => {
+      if (performance.now() - since > BREATH) {
+        await new Promise((resolve) => setTimeout(resolve));
+        since = performance.now();
+      }
+      if (this.counted !== counting) throw new Stopped();
+    });
+    this.changed();
   }
 
   private knownPages({ plan, ...choice }: PaperJob): readonly Page[] | undefined {
@@ -225,8 +219,10 @@ export class PaperMaking {
   }
 
   private async pages(job: PaperJob, breathe: Breathe): Promise<readonly Page[]> {
+    const { documentKinds } = await import(/* webpackChunkName: "documents" */ './document-pages');
+    const kinds = documentKinds(PLAN_TABLES.map((name) => this.tables.get(name) ?? null));
     const pages: Page[] = [];
-    for (const { pages: make, name } of this.kinds.filter(({ id }) => this.documents.has(id))) {
+    for (const { pages: make, name } of kinds.filter(({ id }) => this.documents.has(id))) {
       const parts: InParts<readonly Page[]> = make(job);
       for (let part = parts.next(), n = 1; ; part = parts.next(), n++) {
         if (part.done) {

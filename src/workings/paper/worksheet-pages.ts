@@ -4,6 +4,7 @@ import { order } from '../../core/plan/order';
 import type { PieceLine } from '../../core/plan/pieces';
 import type { StyleRun } from '../../core/plan/runs';
 import { chosenRuns, type InParts, type PaperJob, sizeWords } from '../../drawing/paper/chosen';
+import { WORKSHEET } from '../../drawing/paper/document-names';
 import type { DocumentKind } from '../../drawing/paper/documents';
 import { gap, heading, paragraph } from '../../drawing/paper/blocks';
 import { type Block, flowPages, textWidth } from '../../drawing/paper/flow';
@@ -24,9 +25,7 @@ import { working } from '../workings';
 /** A style worked from its measures to the order and the cost with the maker's own numbers, to be followed with a pencil. */
 export function worksheet(tables: readonly Cell[]): DocumentKind {
   return {
-    id: 'worksheet',
-    name: 'Worksheet',
-    meaning: 'A style worked from its measures to the order, to follow with a pencil.',
+    ...WORKSHEET,
     pages: (job) => worksheetPages(job, tables),
   };
 }
