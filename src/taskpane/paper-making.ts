@@ -145,7 +145,9 @@ export class PaperMaking {
     const counting = { of, plan };
     this.counted = counting;
     // What is ticked one after the other is counted once. What cannot be counted says why when it is made.
-    setTimeout(() => this.countPages(job, counting).catch(() => undefined), SOON);
+    setTimeout(() => {
+      this.countPages(job, counting).catch(() => undefined);
+    }, SOON);
     return undefined;
   }
 
