@@ -11,17 +11,20 @@ export async function inOneStep(
 ): Promise<void> {
   const items: IUndoRedoItem[] = [];
   const push = service.pushUndoRedo;
-  service.pushUndoRedo = (item) => {
+  // The grid hands its service out behind a stand-in that keeps the methods once asked for: to set one would not reach it.
+  const put = (value: typeof push) =>
+    Object.defineProperty(service, 'pushUndoRedo', { value, configurable: true, writable: true });
+  put((item) => {
     if (item.unitID === unitID) items.push(item);
     else push.call(service, item);
-  };
+  });
   try {
     await work();
   } finally {
-    service.pushUndoRedo = push;
+    put(push);
     const redoMutations = items.flatMap((item) => item.redoMutations);
     const undoMutations = items.reverse().flatMap((item) => item.undoMutations);
     // What was done before something went wrong can be undone as well.
-    if (undoMutations.length > 0) service.pushUndoRedo({ unitID, undoMutations, redoMutations });
+    if (undoMutations.length > 0) push.call(service, { unitID, undoMutations, redoMutations });
   }
 }

@@ -50,4 +50,20 @@ describe('what is done in one step', () => {
     await inOneStep(undo, 'book', async () => undefined);
     expect(pushed).toHaveLength(1);
   });
+
+  it('is joined also behind a stand-in that keeps the methods once asked for, as the grid’s injector hands out', async () => {
+    const { pushed, ...own } = service();
+    const kept: Record<PropertyKey, unknown> = Object.create(null);
+    const undo = new Proxy(kept, {
+      get: (target, key) => (key in target ? target[key] : (target[key] = own[key as keyof typeof own])),
+      set: (_, key, value) => Reflect.set(own, key, value),
+    }) as typeof own;
+    undo.pushUndoRedo(item('book', 'before'));
+    await inOneStep(undo, 'book', async () => {
+      undo.pushUndoRedo(item('book', 'do'));
+      undo.pushUndoRedo(item('book', 'write'));
+    });
+    undo.pushUndoRedo(item('book', 'after'));
+    expect(pushed.map(({ redoMutations }) => redoMutations.length)).toEqual([2, 4, 2]);
+  });
 });
