@@ -2,7 +2,7 @@ import { area } from '../../geometry/area';
 import { box } from '../../geometry/box';
 import { cornersOf } from '../../geometry/gap';
 import { pointToEdge } from '../../geometry/point-to-edge';
-import type { Box, Ring } from '../../geometry/ring';
+import type { Ring } from '../../geometry/ring';
 
 /** A circle inscribed in a piece. */
 export interface Pole {
@@ -26,42 +26,72 @@ const ENOUGH: readonly (readonly [count: number, covered: number])[] = [
 export function polesOf(ring: Ring, most: number): readonly Pole[] {
   const whole = Math.abs(area(ring));
   const corners = cornersOf(ring);
+  const { left, bottom, right, top } = box(ring);
+  const side = Math.max(right - left, top - bottom);
   const poles: Pole[] = [];
+  let squares = [squareAt(corners, poles, (left + right) / 2, (bottom + top) / 2, side / 2)];
   let covered = 0;
   for (;;) {
-    const pole = largestCircle(corners, box(ring), poles);
-    if (!(pole.radius > 0)) return poles;
+    const { x, y, radius, split } = largestCircle(corners, side, poles, squares);
+    if (!(radius > 0)) return poles;
+    const pole = { x, y, radius };
     poles.push(pole);
-    covered += (Math.PI * pole.radius ** 2) / whole;
+    squares = split;
+    for (const square of squares) keepClear(square, pole);
+    covered += (Math.PI * radius ** 2) / whole;
     let enough = most;
     for (const [count, share] of ENOUGH) if (covered > share) enough = Math.min(enough, count);
     if (poles.length >= enough) return poles;
   }
 }
 
-/** The largest circle within a ring that keeps clear of others, to 1 %: squares that may hold its centre, split ever finer. */
-function largestCircle(corners: Float64Array, { left, bottom, right, top }: Box, others: readonly Pole[]): Pole {
-  const side = Math.max(right - left, top - bottom);
-  const radiusAt = (x: number, y: number) => {
-    let radius = toEdge(corners, x, y);
-    for (const other of others) {
-      const [dx, dy] = [x - other.x, y - other.y];
-      radius = Math.min(radius, Math.sqrt(dx * dx + dy * dy) - other.radius);
-    }
-    return radius;
-  };
+/** A square that may hold a circle's middle, by its own middle and half its side, and the radius of a circle about that. */
+interface Square {
+  readonly x: number;
+  readonly y: number;
+  readonly half: number;
+  radius: number;
+}
+
+function squareAt(corners: Float64Array, poles: readonly Pole[], x: number, y: number, half: number): Square {
+  const square = { x, y, half, radius: toEdge(corners, x, y) };
+  for (const pole of poles) keepClear(square, pole);
+  return square;
+}
+
+/** A circle about the middle of a square is to keep clear of a pole as well. */
+function keepClear(square: Square, pole: Pole): void {
+  const [dx, dy] = [square.x - pole.x, square.y - pole.y];
+  square.radius = Math.min(square.radius, Math.sqrt(dx * dx + dy * dy) - pole.radius);
+}
+
+/**
+ * The largest circle within a ring that keeps clear of others, to 1 %: squares that may hold its middle, split ever finer.
+ * @returns with it the squares as they are split by then: where others have room, which only gets less, is found sooner
+ */
+function largestCircle(
+  corners: Float64Array,
+  side: number,
+  others: readonly Pole[],
+  squares: readonly Square[],
+): Pole & { readonly split: Square[] } {
   let best: Pole = { x: 0, y: 0, radius: 0 };
-  let squares = [{ x: (left + right) / 2, y: (bottom + top) / 2, half: side / 2 }];
-  while (squares.length > 0) {
-    const measured = squares.map((square) => ({ ...square, radius: radiusAt(square.x, square.y) }));
-    for (const { x, y, radius } of measured) if (radius > best.radius) best = { x, y, radius };
-    squares = measured
-      .filter(({ half, radius }) => half > side / 512 && radius + half * Math.SQRT2 > 1.01 * best.radius + 1e-4 * side)
-      .flatMap(({ x, y, half }) =>
-        [-0.5, 0.5].flatMap((u) => [-0.5, 0.5].map((v) => ({ x: x + u * half, y: y + v * half, half: half / 2 }))),
-      );
+  const split: Square[] = [];
+  for (let level = squares; level.length > 0;) {
+    for (const square of level) if (square.radius > best.radius) best = square;
+    const finer: Square[] = [];
+    for (const square of level) {
+      const { x, y, half, radius } = square;
+      const bound = radius + half * Math.SQRT2;
+      if (half > side / 512 && bound > 1.01 * best.radius + 1e-4 * side) {
+        for (const u of [-0.5, 0.5]) {
+          for (const v of [-0.5, 0.5]) finer.push(squareAt(corners, others, x + u * half, y + v * half, half / 2));
+        }
+      } else if (bound > 1e-4 * side) split.push(square);
+    }
+    level = finer;
   }
-  return best;
+  return { x: best.x, y: best.y, radius: best.radius, split };
 }
 
 /** Distance of a point from the edges of an outline, by its corners' x and y; below 0 outside it. */
