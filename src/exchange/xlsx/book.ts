@@ -13,6 +13,26 @@ export interface Book {
   readonly conditionalLooks?: string;
   /** What cells look like of which nothing is said, where it is not the usual. Columns are measured in its digits. */
   readonly ground?: Look;
+  readonly beside?: Beside;
+}
+
+/** What a file has beside its sheets: carried along, and neither followed nor used. */
+export interface Beside {
+  /** What of the workbook is locked, as the file has it. */
+  readonly lock?: string;
+  /** How it is worked out: by hand, round and round, to the digits shown. */
+  readonly calculation?: Readonly<Record<string, string>>;
+  /** What it is called, who made it and the like, by the standard's names. */
+  readonly core?: Readonly<Record<string, string>>;
+  /** Other workbooks that formulas name by their place here, from 1. */
+  readonly links?: readonly BookLink[];
+}
+
+/** A link to another workbook or program, with the values last seen there, as the file has it. */
+export interface BookLink {
+  readonly content: string;
+  /** Where it leads, and what kind of address that is. */
+  readonly target?: { readonly kind: string; readonly address: string };
 }
 
 /** What was read of a file. */
@@ -25,6 +45,10 @@ export interface ReadBook {
 export interface BookSheet {
   readonly name: string;
   readonly hidden?: boolean;
+  /** Hidden from the menus too. */
+  readonly deeplyHidden?: boolean;
+  /** Per cent, where it is not 100. */
+  readonly zoom?: number;
   /** Row by row, and in a row from left to right. */
   readonly cells: readonly BookCell[];
   readonly columns: readonly BookColumns[];

@@ -32,7 +32,9 @@ export interface FileContent {
 }
 
 /** A sheet but for its name and comments; and what of it is not read, in words. */
-export type SheetContent = Omit<BookSheet, 'name' | 'hidden' | 'comments'> & { readonly left: ReadonlySet<string> };
+export type SheetContent = Omit<BookSheet, 'name' | 'hidden' | 'deeplyHidden' | 'comments'> & {
+  readonly left: ReadonlySet<string>;
+};
 
 type Draft<T> = { -readonly [key in keyof T]: T[key] };
 
@@ -274,6 +276,8 @@ class SheetReader {
     else if (name === 'sheetFormatPr') this.takeSizes(given);
     else if (name === 'sheetView') {
       this.gridLines = isTrue(given['showGridLines'], true);
+      const zoom = whole(given['zoomScale'], 400);
+      if (zoom !== undefined && zoom >= 10 && zoom !== 100) this.sheet.zoom = zoom;
       if (isTrue(given['rightToLeft'])) this.left.add('that it runs from right to left');
     } else if (name === 'pane') {
       if (given['state']?.startsWith('frozen')) this.takePane(given);

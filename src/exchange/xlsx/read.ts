@@ -1,6 +1,8 @@
-import type { Book, BookComment, BookName, BookSheet, Look, ReadBook } from './book';
+import type { Beside, Book, BookComment, BookLink, BookName, BookSheet, Look, ReadBook } from './book';
 import { readTheme } from './colours';
 import { Container } from './container';
+import { readCore } from './core-properties';
+import { readLinks } from './external-links';
 import { type FileTable, withoutFileReferences } from './file-references';
 import { Counter, LIMITS, type Limits, Refusal } from './limits';
 import { readComments } from './read-comments';
@@ -8,7 +10,7 @@ import { readPersons, withoutNotice, withThreads } from './read-threads';
 import { type FileContent, readSheet } from './read-sheet';
 import { NO_STYLES, readStyles } from './read-styles';
 import { FIRST_FONT } from './styles-part';
-import { isTrue, readXml, relationId, whole } from './read-xml';
+import { type Attributes, Copy, isTrue, readXml, relationId, whole } from './read-xml';
 import { areaAt } from './references';
 import { type Relationship, relationshipsOf } from './relationships';
 import { writtenFormula } from './stored-formula';
@@ -16,8 +18,17 @@ import { fromCellText } from './xml-text';
 
 /** What the workbook's own part says. */
 interface Contents {
-  readonly sheets: { readonly name: string; readonly hidden: boolean; readonly id: string | undefined }[];
+  readonly sheets: {
+    readonly name: string;
+    readonly hidden: boolean;
+    readonly deeplyHidden: boolean;
+    readonly id: string | undefined;
+  }[];
   readonly names: BookName[];
+  /** Relationships of links to other workbooks. */
+  readonly links: (string | undefined)[];
+  lock: string;
+  calculation: Readonly<Record<string, string>>;
   from1904: boolean;
 }
 
@@ -59,7 +70,7 @@ function read(container: Container, counter: Counter): ReadBook {
   const persons = personsPart ? readPersons(container, personsPart, counter) : new Map<string, string>();
   const tables: FileTable[] = [];
   const sheets: BookSheet[] = [];
-  contents.sheets.forEach(({ name, hidden, id }) => {
+  contents.sheets.forEach(({ name, hidden, deeplyHidden, id }) => {
     const sheet = related.find((one) => one.id === id);
     if (!sheet || sheet.kind !== 'worksheet' || sheet.outside) {
       left.push(`${name}: a sheet that is no spreadsheet (${sheet?.kind ?? 'missing'})`);
@@ -79,12 +90,15 @@ function read(container: Container, counter: Counter): ReadBook {
       ...content,
       name,
       ...(hidden && { hidden }),
+      ...(deeplyHidden && { deeplyHidden }),
       comments: commentsOf(container, beside, persons, counter),
     });
   });
   if (sheets.length === 0) throw new Refusal('it has no sheet');
+  const beside = besideOf(contents, readLinks(container, contents.links, related, counter), readCore(container));
   const book: Book = {
     sheets,
+    ...(beside && { beside }),
     // Names of sheets that are not read count differently then; a name of one sheet needs them as they were.
     names:
       sheets.length === contents.sheets.length
@@ -112,7 +126,7 @@ function isUsual({ font, ...more }: Look): boolean {
 }
 
 function readContents(container: Container, main: string, counter: Counter): Contents {
-  const contents: Contents = { sheets: [], names: [], from1904: false };
+  const contents: Contents = { sheets: [], names: [], links: [], lock: '', calculation: {}, from1904: false };
   const taken = new Set<string>();
   let name: { -readonly [key in keyof BookName]: BookName[key] } | undefined;
   readXml(container, main, {
@@ -121,9 +135,16 @@ function readContents(container: Container, main: string, counter: Counter): Con
       if (element === 'sheet') {
         counter.add('sheets', 'sheets');
         const sheet = sheetName(fromCellText(given['name'] ?? ''), taken);
-        const hidden = given['state'] === 'hidden' || given['state'] === 'veryHidden';
-        contents.sheets.push({ name: sheet, hidden, id: relationId(given) });
+        const deeplyHidden = given['state'] === 'veryHidden';
+        const hidden = given['state'] === 'hidden' || deeplyHidden;
+        contents.sheets.push({ name: sheet, hidden, deeplyHidden, id: relationId(given) });
       }
+      if (element === 'externalReference') {
+        counter.add('others', 'links to other workbooks');
+        contents.links.push(relationId(given));
+      }
+      if (element === 'workbookProtection') contents.lock = lockOf(given);
+      if (element === 'calcPr') contents.calculation = calculationOf(given);
       if (element !== 'definedName') return;
       counter.add('others', 'names');
       name = { name: fromCellText(given['name'] ?? ''), meaning: '' };
@@ -145,6 +166,46 @@ function readContents(container: Container, main: string, counter: Counter): Con
     },
   });
   return contents;
+}
+
+function besideOf(
+  { lock, calculation }: Contents,
+  links: readonly BookLink[],
+  core: Readonly<Record<string, string>>,
+): Beside | undefined {
+  const beside: Beside = {
+    ...(lock !== '' && { lock }),
+    ...(Object.keys(calculation).length > 0 && { calculation }),
+    ...(Object.keys(core).length > 0 && { core }),
+    ...(links.length > 0 && { links }),
+  };
+  return Object.keys(beside).length > 0 ? beside : undefined;
+}
+
+function lockOf(given: Attributes): string {
+  const copy = new Copy();
+  copy.start('workbookProtection', given);
+  copy.end('workbookProtection');
+  const lock = copy.toString();
+  return lock.includes('=') ? lock : '';
+}
+
+/** How a workbook is worked out (18.2.2), where it is not the usual way. */
+const CALCULATION = {
+  calcMode: /^(manual|autoNoTable)$/,
+  fullPrecision: /^(0|false)$/,
+  iterate: /^(1|true)$/,
+  iterateCount: /^\d{1,9}$/,
+  iterateDelta: /^\d*\.?\d+(e[+-]?\d{1,3})?$/i,
+} as const;
+
+function calculationOf(given: Attributes): Readonly<Record<string, string>> {
+  return Object.fromEntries(
+    Object.entries(CALCULATION).flatMap(([name, allowed]) => {
+      const value = given[name];
+      return value !== undefined && allowed.test(value) ? [[name, value]] : [];
+    }),
+  );
 }
 
 /** A sheet's name as the standard allows it: of 31 letters at most, and unlike any other. */

@@ -78,7 +78,7 @@ function sheetProperties({ tabColour, kept }: BookSheet): string {
   return content === '' ? '' : element('sheetPr', {}, content);
 }
 
-function sheetView({ frozen, gridLines }: BookSheet, active: boolean): string {
+function sheetView({ frozen, gridLines, zoom }: BookSheet, active: boolean): string {
   const { rows, columns } = frozen;
   const pane = rows > 0 && columns > 0 ? 'bottomRight' : rows > 0 ? 'bottomLeft' : 'topRight';
   const frozenPane =
@@ -92,7 +92,11 @@ function sheetView({ frozen, gridLines }: BookSheet, active: boolean): string {
         }) + element('selection', { pane })
       : '';
   const showGridLines = gridLines ? undefined : false;
-  return element('sheetView', { showGridLines, tabSelected: active || undefined, workbookViewId: 0 }, frozenPane);
+  return element(
+    'sheetView',
+    { showGridLines, tabSelected: active || undefined, zoomScale: zoom, workbookViewId: 0 },
+    frozenPane,
+  );
 }
 
 function width(px: number): number {

@@ -2,8 +2,11 @@ import type { Book, BookName } from './book';
 import { storedFormula } from './stored-formula';
 import { cellText, element, part } from './xml-text';
 
-/** The workbook's own part: its sheets, whose relationships are rId1 and on, and its names (18.2.27). */
-export function workbookPart({ sheets, names }: Book): string {
+/**
+ * The workbook's own part: its sheets, whose relationships are rId1 and on, and its names (18.2.27).
+ * @param firstLink number of the relationship of its first link to another workbook
+ */
+export function workbookPart({ sheets, names, beside = {} }: Book, firstLink: number): string {
   const shown = Math.max(
     0,
     sheets.findIndex(({ hidden }) => !hidden),
@@ -17,27 +20,35 @@ export function workbookPart({ sheets, names }: Book): string {
       },
       [
         '<workbookPr/>',
+        beside.lock ?? '',
         element('bookViews', {}, element('workbookView', { activeTab: shown || undefined })),
         element(
           'sheets',
           {},
           sheets
-            .map(({ name, hidden }, at) =>
+            .map(({ name, hidden, deeplyHidden }, at) =>
               element('sheet', {
                 name,
                 sheetId: at + 1,
-                state: hidden ? 'hidden' : undefined,
+                state: hidden ? (deeplyHidden ? 'veryHidden' : 'hidden') : undefined,
                 'r:id': `rId${at + 1}`,
               }),
             )
             .join(''),
         ),
+        links(beside.links?.length ?? 0, firstLink),
         names.length === 0 ? '' : element('definedNames', {}, names.map(definedName).join('')),
         // An older number, or none, makes the office suite work everything out on opening, before our functions are there.
-        element('calcPr', { calcId: 191029 }),
+        element('calcPr', { calcId: 191029, ...beside.calculation }),
       ].join(''),
     ),
   );
+}
+
+function links(count: number, first: number): string {
+  if (count === 0) return '';
+  const all = Array.from({ length: count }, (_, at) => element('externalReference', { 'r:id': `rId${first + at}` }));
+  return element('externalReferences', {}, all.join(''));
 }
 
 function definedName({ name, meaning, comment, sheet, hidden }: BookName): string {

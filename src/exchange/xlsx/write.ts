@@ -1,6 +1,8 @@
 import { zipSync } from 'fflate';
 import type { Book } from './book';
 import { commentBoxesPart, commentsPart } from './comments-part';
+import { corePart } from './core-properties';
+import { linkPart, linkTargetPart } from './external-links';
 import { metadataPart } from './metadata-part';
 import { propertiesPart } from './properties-part';
 import { relationshipsPart } from './relationships';
@@ -11,6 +13,9 @@ import { element, part, textElement } from './xml-text';
 
 const MAIN = 'application/vnd.openxmlformats-officedocument.spreadsheetml';
 const OFFICE = 'application/vnd.openxmlformats-officedocument';
+
+const CORE = 'application/vnd.openxmlformats-package.core-properties+xml';
+const CORE_RELATION = 'http://schemas.openxmlformats.org/package/2006/relationships/metadata/core-properties';
 
 /** Parts of a file with their kinds. */
 type Parts = Map<string, { readonly kind: string; readonly content: string }>;
@@ -28,7 +33,7 @@ export function writeBook(book: Book): Uint8Array {
     0,
     book.sheets.findIndex(({ hidden }) => !hidden),
   );
-  parts.set('xl/workbook.xml', { kind: `${MAIN}.sheet.main+xml`, content: workbookPart(book) });
+  parts.set('xl/workbook.xml', { kind: `${MAIN}.sheet.main+xml`, content: workbookPart(book, book.sheets.length + 4) });
   book.sheets.forEach((sheet, at) => {
     const name = `sheet${at + 1}.xml`;
     parts.set(`xl/worksheets/${name}`, {
@@ -50,6 +55,14 @@ export function writeBook(book: Book): Uint8Array {
   parts.set('xl/styles.xml', { kind: `${MAIN}.styles+xml`, content: styles.part(book.conditionalLooks) });
   parts.set('xl/sharedStrings.xml', { kind: `${MAIN}.sharedStrings+xml`, content: texts.part() });
   parts.set('xl/metadata.xml', { kind: `${MAIN}.sheetMetadata+xml`, content: metadataPart });
+  const links = book.beside?.links ?? [];
+  links.forEach((link, at) => {
+    const name = `externalLink${at + 1}.xml`;
+    parts.set(`xl/externalLinks/${name}`, { kind: `${MAIN}.externalLink+xml`, content: linkPart(link) });
+    if (link.target) {
+      parts.set(`xl/externalLinks/_rels/${name}.rels`, { kind: '', content: linkTargetPart(link.target) });
+    }
+  });
   parts.set('xl/_rels/workbook.xml.rels', {
     kind: '',
     content: relationshipsPart([
@@ -57,6 +70,7 @@ export function writeBook(book: Book): Uint8Array {
       ['styles', 'styles.xml'],
       ['sharedStrings', 'sharedStrings.xml'],
       ['sheetMetadata', 'metadata.xml'],
+      ...links.map((_, at) => ['externalLink', `externalLinks/externalLink${at + 1}.xml`] as const),
     ]),
   });
   const ofItself = Object.keys(book.properties).length > 0;
@@ -64,11 +78,14 @@ export function writeBook(book: Book): Uint8Array {
     const kind = `${OFFICE}.custom-properties+xml`;
     parts.set('docProps/custom.xml', { kind, content: propertiesPart(book.properties) });
   }
+  const { core } = book.beside ?? {};
+  if (core) parts.set('docProps/core.xml', { kind: CORE, content: corePart(core) });
   parts.set('_rels/.rels', {
     kind: '',
     content: relationshipsPart([
       ['officeDocument', 'xl/workbook.xml'],
       ...(ofItself ? [['custom-properties', 'docProps/custom.xml'] as const] : []),
+      ...(core ? [[CORE_RELATION, 'docProps/core.xml'] as const] : []),
     ]),
   });
   return packed(parts);

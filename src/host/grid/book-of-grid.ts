@@ -9,6 +9,7 @@ import {
   type Nullable,
 } from '@univerjs/core';
 import type {
+  Beside,
   Book,
   BookCell,
   BookColumns,
@@ -52,6 +53,7 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const customs = snapshot.sheetOrder.map((id) => snapshot.sheets[id]?.custom ?? {});
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
   const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
+  const beside = customs.map((custom) => custom['beside'] as Beside | undefined).find((one) => one !== undefined);
   const ground = customs.map((custom) => custom['fileGround'] as Look | undefined).find((one) => one !== undefined);
   const book = {
     sheets,
@@ -59,6 +61,7 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
     properties: { ...(properties as Record<string, string> | undefined), [schemaProperty]: String(schemaVersion) },
     ...(conditionalLooks !== undefined && { conditionalLooks: conditionalLooks as string }),
     ...(ground && { ground }),
+    ...(beside && { beside }),
   };
   return withBlanksApart(withoutKeptValues(book));
 }
@@ -132,9 +135,12 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
   const cells = new SheetOfGrid(sheet, ground, looks, spilledOn(spilled, id));
   const kept = (custom['kept'] ?? {}) as Record<string, string>;
   const { freeze } = sheet;
+  const zoom = Math.round(100 * Math.min(4, Math.max(0.1, sheet.zoomRatio ?? 1)));
   return {
     name: sheet.name ?? id,
     ...(sheet.hidden === BooleanNumber.TRUE && { hidden: true }),
+    ...(sheet.hidden === BooleanNumber.TRUE && custom['deeplyHidden'] === true && { deeplyHidden: true }),
+    ...(zoom !== 100 && { zoom }),
     cells: cells.all(),
     comments: cells.comments,
     // What a file says nothing of is said nothing of again.

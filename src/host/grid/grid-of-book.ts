@@ -53,6 +53,8 @@ export function gridOfBook(
       ...(fileNames.length > 0 && { fileNames }),
       ...(book.conditionalLooks !== undefined && { conditionalLooks: book.conditionalLooks }),
       ...(at === 0 && { properties: book.properties }),
+      ...(at === 0 && book.beside && { beside: book.beside }),
+      ...(sheet.deeplyHidden && { deeplyHidden: true }),
       ...(fileGround && { fileGround }),
     };
     const defaultStyle = fileGround ? styleOfGround(fileGround) : own ? backgroundOf(own) : plain;
@@ -141,6 +143,7 @@ function sheetOf(sheet: BookSheet, id: string, styles: GridStyles, spilled: Spil
     id,
     name: sheet.name,
     ...(sheet.hidden && { hidden: BooleanNumber.TRUE }),
+    ...(sheet.zoom !== undefined && { zoomRatio: sheet.zoom / 100 }),
     cellData,
     rowCount,
     columnCount,
