@@ -3,6 +3,8 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { openWorkbook } from '../exchange/open-workbook';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { keptInWords } from '../host/grid/kept-values';
+import { runName } from '../host/grid/as-entered';
+import { namedAfterFile } from './runs/names';
 import type { Run } from './runs/run';
 import { RunStore } from './runs/run-store';
 
@@ -33,8 +35,15 @@ addEventListener('message', ({ data }: MessageEvent<FileToRead>) => {
 
 async function read({ bytes, name, visit }: FileToRead): Promise<ReadAnswer> {
   const { book, left, changed } = openWorkbook(bytes);
-  const remarks = [...changed, ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`)];
-  const workbook = gridOfBook(book, name, 'workbook');
+  const read = gridOfBook(book, name, 'workbook');
+  const workbook = namedAfterFile(read, name);
+  const renamed =
+    workbook === read ? [] : [`It is called “${runName(workbook)}”, as its file is; before, “${runName(read)}”.`];
+  const remarks = [
+    ...renamed,
+    ...changed,
+    ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`),
+  ];
   if (visit === undefined) return { remarks, kept: { workbook, why: 'This browser keeps no runs.' } };
   try {
     const store = await RunStore.open(undefined, visit);

@@ -55,12 +55,11 @@ describe('workbook files in the page', () => {
         );
         for (const { value } of formulas) expect(value === undefined || isFault(value)).toBe(false);
       });
-      await page.locator('#choose-file').setInputFiles(fileOf('Copy.xlsx', writeBook(first.book)));
-      await page.getByText('Copy.xlsx is open, as a run of its own.').waitFor();
+      await page.locator('#choose-file').setInputFiles(fileOf(first.name, writeBook(first.book)));
+      await page.getByText(`${first.name} is open, as a run of its own.`).waitFor();
       await page.locator('#loading').waitFor({ state: 'detached' });
       await page.waitForTimeout(4000);
       const second = await saved(page, 'Save as file');
-      // A workbook is called by what stands at the head of its first sheet.
       expect(second.name).toBe(first.name);
       expect(second.book).toEqual(first.book);
     });
@@ -91,7 +90,9 @@ describe('workbook files in the page', () => {
       const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
       await page.locator('#choose-file').setInputFiles(file);
       await page.getByText('Tables.xlsx is open, as a run of its own.').waitFor();
-      await sheet.shows('A1', `A1. ${blank.name}`);
+      // It is called as its file is, by what stands at the head of its first sheet.
+      await page.getByText(`It is called “Tables”, as its file is; before, “${blank.name}”.`).waitFor();
+      await sheet.shows('A1', 'A1. Tables');
       await page.goBack();
       await page.waitForFunction(() => document.title === 'Winter run – Solebench');
     });

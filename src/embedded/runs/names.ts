@@ -1,5 +1,5 @@
 import type { ICellData, IWorkbookData, IWorksheetData } from '@univerjs/core';
-import { titleIn } from '../../host/grid/as-entered';
+import { runName, titleIn } from '../../host/grid/as-entered';
 
 /** Letters of a name at most. */
 export const LONGEST = 80;
@@ -38,4 +38,22 @@ export function named(workbook: IWorkbookData, name: string): IWorkbookData {
     name,
     sheets: { ...workbook.sheets, [first]: { ...sheet, cellData } as Partial<IWorksheetData> },
   };
+}
+
+/**
+ * A workbook of a file under the file's name, by which its maker knows it: one of ours has that as its title. In one that
+ * others made, what stands at its head is left alone.
+ */
+export function namedAfterFile(workbook: IWorkbookData, file: string): IWorkbookData {
+  const name = tidied(file);
+  const own = workbook.sheets[workbook.sheetOrder[0] ?? '']?.custom?.['kind'] !== undefined;
+  return name === '' || !own || plain(name) === plain(runName(workbook)) ? workbook : named(workbook, name);
+}
+
+/** A name without what names of files may not hold. */
+function plain(name: string): string {
+  return name
+    .replace(/[^\p{L}\p{N}]+/gu, ' ')
+    .trim()
+    .toLowerCase();
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { named, numbered, tidied } from '../../../src/embedded/runs/names';
+import { named, namedAfterFile, numbered, tidied } from '../../../src/embedded/runs/names';
 import { runName } from '../../../src/host/grid/as-entered';
 import { small } from './small-workbook';
 
@@ -18,6 +18,22 @@ describe('names of runs', () => {
     expect(tidied('==1+2')).toBe('1+2');
     expect(tidied(' = ')).toBe('');
     expect(tidied('x'.repeat(200))).toHaveLength(80);
+  });
+
+  it('of files go into a workbook of ours, unless they are the same but for what files may not be called', () => {
+    const ours = (title: string) => {
+      const workbook = small(title);
+      return {
+        ...workbook,
+        sheets: { ...workbook.sheets, one: { ...workbook.sheets['one'], custom: { kind: 'run' } } },
+      };
+    };
+    expect(runName(namedAfterFile(ours('Autumn'), 'A-changed'))).toBe('A-changed');
+    const same = ours('Autumn: 1/2');
+    expect(namedAfterFile(same, 'Autumn 1 2')).toBe(same);
+    expect(namedAfterFile(same, ' ')).toBe(same);
+    const others = small('Prices');
+    expect(namedAfterFile(others, 'Autumn')).toBe(others);
   });
 
   it('go into the title that stands by itself, and never into a heading', () => {
