@@ -15,6 +15,7 @@ import { GridFunction } from './grid-function';
 import { helpFor, offerWithoutNamespace } from './help';
 import type { GridCell } from './messages';
 import type { FunctionMetadata, Metadata } from './metadata';
+import { takeSingleValues } from './single-value';
 import { SpilledTables } from './spilled-tables';
 import type { Implementation } from './stand-in';
 
@@ -53,6 +54,7 @@ export function bindFunctions(
   const functionOf = (each: FunctionMetadata) =>
     new GridFunction(`${namespace}.${each.name}`, each, implementationOf(each, implementations), calculation);
   injector.get(IFunctionService).registerExecutors(...metadata.functions.map(functionOf));
+  takeSingleValues(injector);
   describe(injector, namespace, metadata);
   return {
     messageAt: (cell, code) => calculation.messages.at(cell, code),

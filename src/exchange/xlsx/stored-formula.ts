@@ -11,7 +11,7 @@ const OURS = /^SOLEBENCH\.([A-Z][A-Z0-9]*)$/i;
  * @param formula with its leading "=", as a maker writes it
  */
 export function storedFormula(formula: string): string {
-  const tokens = tokenize(formula, { mergeRefs: true });
+  const tokens = singlesWrapped(tokenize(formula, { mergeRefs: true }));
   const parameters = parameterTokens(tokens);
   return tokens
     .slice(tokens[0]?.type === 'fx_prefix' ? 1 : 0)
@@ -20,6 +20,37 @@ export function storedFormula(formula: string): string {
       return token.type === 'func' ? storedFunction(token.value) : token.value;
     })
     .join('');
+}
+
+/** A formula with SINGLE( … ) for each @, which files do not know. */
+function singlesWrapped(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findLastIndex(({ type, value }) => type === 'operator' && value === '@');
+  if (at < 0) return tokens;
+  const end = endOfOperand(tokens, at + 1);
+  const [before, operand, after] = [tokens.slice(0, at), tokens.slice(at + 1, end), tokens.slice(end)];
+  const wrapped: Token[] = [
+    { type: 'func', value: 'SINGLE' },
+    { type: 'operator', value: '(' },
+    ...operand,
+    { type: 'operator', value: ')' },
+  ];
+  return singlesWrapped([...before, ...wrapped, ...after]);
+}
+
+/** Where what an @ stands before ends: a function or brackets with all in them, else one token. */
+function endOfOperand(tokens: readonly Token[], from: number): number {
+  let at = from;
+  while (tokens[at]?.type === 'whitespace') at++;
+  if (tokens[at]?.type === 'func') at++;
+  if (tokens[at]?.value !== '(') return Math.min(tokens.length, at + 1);
+  let depth = 0;
+  for (; at < tokens.length; at++) {
+    const { type, value } = tokens[at] as Token;
+    if (type !== 'operator') continue;
+    if (value === '(') depth++;
+    else if (value === ')' && --depth === 0) return at + 1;
+  }
+  return tokens.length;
 }
 
 function storedFunction(name: string): string {
@@ -54,11 +85,11 @@ function writtenName(stored: string): string {
  * calls a function of ours or one of tables, or works with a range cell by cell.
  */
 export function answersWithTable(formula: string): boolean {
-  if (!/[:({#]/.test(formula)) return false;
+  if (!/[:({#@]/.test(formula)) return false;
   const tokens = tokenize(formula, { mergeRefs: true }).filter(({ type }) => type !== 'whitespace');
   return tokens.some(({ type, value }, at) => {
     if (type === 'func') return OURS.test(value) || OF_ARRAYS.has(value.toUpperCase());
-    if (type === 'operator' && value === '#') return true;
+    if (type === 'operator' && (value === '#' || value === '@')) return true;
     if (!isRange(type, value)) return false;
     const [before, after] = [tokens[at - 1], tokens[at + 1]];
     const within = enclosing(tokens, at);

@@ -150,7 +150,7 @@ class NamesKnown {
 
 function isKnown(name: string): boolean {
   const plain = name.toUpperCase();
-  return GRID_FUNCTIONS.has(plain) || plain.startsWith('SOLEBENCH.');
+  return GRID_FUNCTIONS.has(plain) || plain === 'SINGLE' || plain.startsWith('SOLEBENCH.');
 }
 
 /** Names that a formula gives itself by LET and LAMBDA: each is an argument by itself, and another follows. */

@@ -22,6 +22,16 @@ describe('storedFormula', () => {
     expect(storedFormula(written)).toBe(stored);
   });
 
+  it.each([
+    ['=@SOLEBENCH.LAYERS(A1,(B1+1))*2', '_xlfn.SINGLE(_xldudf_SOLEBENCH_LAYERS(A1,(B1+1)))*2'],
+    ['=1+@A1:A3', '1+_xlfn.SINGLE(A1:A3)'],
+    ['=@SUM(@A1:A3)', '_xlfn.SINGLE(SUM(_xlfn.SINGLE(A1:A3)))'],
+    ['="@"&@(A1:A3)', '"@"&_xlfn.SINGLE((A1:A3))'],
+  ])('writes %s without the @, which files do not know', (written, stored) => {
+    expect(storedFormula(written)).toBe(stored);
+    expect(answersWithTable(written)).toBe(true);
+  });
+
   it('knows every newer function of the grid', () => {
     expect([...NEW_EXCEL_FUNCTIONS].map(String).filter((name) => !NEWER.has(name))).toEqual([]);
   });
