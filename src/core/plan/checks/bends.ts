@@ -83,13 +83,15 @@ function toeChecks(subject: string, sizes: StyleRun['sizes'], stocks: ReadonlyMa
         size: tightest.size,
       },
     ];
-  // Pieces glued on one another bend as one; of each it is known what it takes, or what the least flexible does.
-  const wanted = Math.max(
-    ...flatForepart(bottom).map(({ stock, thickness }) => {
-      const tube = stocks.get(fold(stock))?.smallestTube;
-      return leastRadius(found, tube === undefined ? LEAST_FLEXIBLE : tube / thickness, 'over');
-    }),
-  );
+  // Pieces glued on one another bend as one; of each it is known what it takes, or what the least flexible does. Foam that
+  // nobody has tried serves as a slab all the same (common practice).
+  const least = flatForepart(bottom).flatMap(({ stock, thickness, material }) => {
+    const tube = stocks.get(fold(stock))?.smallestTube;
+    if (tube === undefined && material === 'foam') return [];
+    return leastRadius(found, tube === undefined ? LEAST_FLEXIBLE : tube / thickness, 'over');
+  });
+  if (least.length === 0) return [];
+  const wanted = Math.max(...least);
   const strain = bendStrain(found, radius, 'over');
   const verdict = radius >= wanted ? 'holds' : 'lookAt';
   return [{ kind: 'bend', subject, verdict, found: radius, wanted, part, side: 'toe', strain }];
