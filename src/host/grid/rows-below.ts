@@ -131,7 +131,7 @@ function ruled(injector: Injector, unitId: string, subUnitId: string, written: W
     const rows = rowsBelow(area, lines, rowsWritten(written, area));
     if (!rows) continue;
     const of = { unitId, subUnitId };
-    const looks = looksOf(area, rows, lines);
+    const looks = looksOf(area, rows, lines, (row, column) => sheet.getCellStyle(row, column)?.n?.pattern);
     redos.push({ id: SetRangeValuesMutation.id, params: { ...of, cellValue: looks.now } });
     undos.push({ id: SetRangeValuesMutation.id, params: { ...of, cellValue: looks.before } });
     for (const rule of injector.get(SheetDataValidationModel).getRules(unitId, subUnitId)) {
@@ -158,12 +158,34 @@ function says(cell: Nullable<ICellData>): boolean {
 
 type Looks = Record<number, Record<number, { s: Nullable<IStyleData | string> }>>;
 
-function looksOf({ startColumn, endColumn }: IRange, { like, first, last }: RowsBelow, lines: Lines) {
+/**
+ * The row that a column's looks are taken from: a day among values of other kinds, such as that of the start, hands its format
+ * to none of them.
+ */
+export function rowLike(
+  { startRow }: Pick<IRange, 'startRow'>,
+  like: number,
+  patternOf: (row: number) => string | undefined,
+): number {
+  const isDay = (row: number) => patternOf(row)?.includes('yy') === true;
+  if (!isDay(like)) return like;
+  const other = through(startRow + 1, like).find((row) => !isDay(row));
+  return other ?? like;
+}
+
+function looksOf(
+  area: IRange,
+  { like, first, last }: RowsBelow,
+  lines: Lines,
+  patternAt: (row: number, column: number) => string | undefined,
+) {
+  const { startColumn, endColumn } = area;
   const now: Looks = {};
   const before: Looks = {};
   for (const row of through(first, last)) {
     for (const column of through(startColumn, endColumn)) {
-      const s = lookBelow(lines(like)?.[column]?.s);
+      const from = rowLike(area, like, (at) => patternAt(at, column));
+      const s = lookBelow(lines(from)?.[column]?.s);
       const cell = lines(row)?.[column];
       if (s === null || isRuled(cell)) continue;
       (now[row] ??= {})[column] = { s };

@@ -1,7 +1,7 @@
 import type { ICellData } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { styleOf } from '../../../src/host/grid/look';
-import { listBelow, lookBelow, rowsBelow } from '../../../src/host/grid/rows-below';
+import { listBelow, lookBelow, rowLike, rowsBelow } from '../../../src/host/grid/rows-below';
 
 const area = { startRow: 2, endRow: 20, startColumn: 0, endColumn: 2 };
 
@@ -20,6 +20,14 @@ describe('rows below the ruled ones of a table', () => {
     expect(below([4, 9])).toEqual({ like: 5, first: 6, last: 9 });
     // The grid gives what is typed a number format of its own: no line yet.
     expect(below([6], { ...table, 6: { 1: { v: 0.5, s: { n: { pattern: '0%' } } } } })?.first).toBe(6);
+  });
+
+  it('take no day’s format from the last row where the column holds other values too', () => {
+    const patterns: Record<number, string> = { 5: 'd mmm yyyy' };
+    expect(rowLike(area, 5, (row) => patterns[row])).toBe(3);
+    expect(rowLike(area, 4, (row) => patterns[row])).toBe(4);
+    // A column of days.
+    expect(rowLike(area, 5, () => 'd mmm yyyy')).toBe(5);
   });
 
   it('are none where a ruled row is written, or one that the table does not have', () => {
