@@ -53,6 +53,17 @@ function turn(injector: Injector, by: 1 | -1): boolean {
 /** Where the tabs of the sheets stand. */
 export const TABS = '[data-u-comp="slide-tab-bar"]';
 
+/**
+ * A click on a tab leaves the focus with the sheet that it shows, so that keys go on there: on the tab, what was typed and
+ * undo went nowhere. A second click renames.
+ */
+export function tabsLeaveFocus(grid: HTMLElement, injector: Injector): void {
+  grid.addEventListener('click', ({ detail, target }) => {
+    if (detail !== 1 || !(target instanceof Element) || !target.closest('[data-u-comp="slide-tab-item"]')) return;
+    injector.get(ILayoutService).focus();
+  });
+}
+
 /** Puts the focus on the tab of the sheet that is shown, from which the arrow keys go to the others. */
 export function enterTabs(grid: HTMLElement): boolean {
   const tab = grid.querySelector<HTMLElement>('[data-u-comp="slide-tab-item"][aria-selected="true"]');

@@ -24,7 +24,7 @@ import { Doorway } from './runs/doorway';
 import { offerRuns } from './runs/offer-runs';
 import { markOpened } from './runs/opening-mark';
 import { RunsHere } from './runs/runs-here';
-import { enterTabs, TABS, turnSheetsByKeys } from './sheets-by-keys';
+import { enterTabs, TABS, tabsLeaveFocus, turnSheetsByKeys } from './sheets-by-keys';
 import { speakSelection } from './spoken-selection';
 import { createSpreadsheet, type Spreadsheet } from './spreadsheet';
 import { markTabs } from './tab-marks';
@@ -117,6 +117,7 @@ function furnish(host: GridHost, { injector, recolour }: Spreadsheet, enterSheet
   undoBeside(element('sheet'), injector.get(ICommandService));
   moveByKeys(injector);
   turnSheetsByKeys(injector);
+  tabsLeaveFocus(element('grid'), injector);
   goToWhatIsTyped(injector);
   selectOnClick();
   enterChooses();

@@ -82,6 +82,16 @@ describe('the page around the sheet', () => {
       await page.locator('#notices > div', { hasText: 'Run has no cell A9000' }).getByText('Close').click();
     });
 
+    it('takes back by its keys what was typed before a click on a tab', async () => {
+      const { page, sheet } = opened();
+      const tab = (name: string) => page.locator('#grid').getByRole('tab', { name, exact: true });
+      await sheet.enter('B5', '9');
+      await tab('Lots of stock').click();
+      await tab('Run').click();
+      await page.keyboard.press('Control+z');
+      await sheet.shows('B5', 'B5. 7.0');
+    });
+
     it('goes from the sheet to its tabs, to the pane, to the head and back by F6', async () => {
       const { page, sheet } = opened();
       await sheet.select('A5');
