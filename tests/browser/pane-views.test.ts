@@ -28,7 +28,7 @@ describe('the views of the pane', () => {
       const { page } = opened();
       const sheet = new Sheet(page);
       const pane = page.locator('#pane');
-      await pane.getByText('13 to look at').waitFor();
+      await pane.getByText('14 to look at').waitFor();
       await page.keyboard.press('F6');
       await page.locator('#pane #tab-Build').focus();
       await page.keyboard.press('ArrowRight');
@@ -78,7 +78,7 @@ describe('the views of the pane', () => {
       const { page } = opened();
       const sheet = new Sheet(page);
       const pane = page.locator('#pane');
-      await pane.getByText('13 to look at').waitFor();
+      await pane.getByText('14 to look at').waitFor();
       await page.locator('#grid').getByRole('tab', { name: 'Bottom stock', exact: true }).click();
       const foam = inputCell(demo, 'Bottom stock', 'Foam 10', 'Price');
       await sheet.select(cellAddress(foam.row, foam.column));
@@ -230,7 +230,7 @@ describe('the views of the pane', () => {
     const opened = openedOnce(async () => {
       const found = await site.open();
       const pane = found.page.locator('#pane');
-      await pane.getByText('13 to look at').waitFor();
+      await pane.getByText('14 to look at').waitFor();
       await pane.getByRole('button', { name: 'Build as text' }).click();
       await pane.getByRole('button', { name: 'Cautions' }).click();
       return found;

@@ -22,7 +22,7 @@ describe('the pane', () => {
       const { page } = opened();
       const pane = page.locator('#pane');
       await pane.getByRole('button', { name: 'Show Platform 9 from above' }).click();
-      await pane.getByRole('img', { name: /platform 9 from above, 257 long, 96 wide/ }).waitFor();
+      await pane.getByRole('img', { name: /platform 9 from above, 257 long, 94 wide/ }).waitFor();
       await pane.getByLabel('Foot').selectOption('right');
       await pane.getByLabel('Size').selectOption('41');
       await pane.getByRole('img', { name: /^Betony, EU 41, right/ }).waitFor();
