@@ -10,7 +10,7 @@ describe('the view Paper', () => {
   it('shows the pages, saves them as one PDF under the run’s own name, and opens it in a window', async () => {
     const { page, context } = await site.open();
     const pane = page.locator('#pane');
-    await pane.getByText('13 to look at').waitFor();
+    await pane.getByText('14 to look at').waitFor();
     await pane.locator('#tab-Paper').click();
     expect(await pane.getByLabel('Name of the run').inputValue()).toBe(demo.name);
     await pane.getByLabel('Templates', { exact: true }).uncheck();
