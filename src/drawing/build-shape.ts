@@ -170,8 +170,8 @@ function underWedge(
   return [...face(to), ...[...face(from)].reverse()];
 }
 
-/** A flat lift, its front skived to the face; a block is sawn to the same shape. */
-function flatLift({ ring, lift }: Layer, face: Profile, base: number): Ring {
+/** A flat lift, its front skived straight; of a block, that is sawn to the last as a whole, it follows the face. */
+function flatLift({ ring, lift, skive }: Layer, face: Profile, base: number): Ring {
   const { left } = box(ring);
   const { lower, upper, front, skiveFrom } = lift ?? { lower: 0, upper: 0, front: 0, skiveFrom: 0 };
   const edge = Math.min(upper - lower, Math.max(0, atGround(face, front).z - lower));
@@ -179,9 +179,22 @@ function flatLift({ ring, lift }: Layer, face: Profile, base: number): Ring {
     [left, base + lower],
     [front, base + lower],
     [front, base + lower + edge],
+    ...(skive || skiveFrom >= front ? [] : sawn(face, base, { lower, upper, front, skiveFrom })),
     ...(skiveFrom < front ? [[skiveFrom, base + upper] as const] : []),
     [left, base + upper],
   ];
+}
+
+/** The face of a block between where it begins to come down and its front, from there back. */
+function sawn(
+  face: Profile,
+  base: number,
+  { lower, upper, front, skiveFrom }: Omit<NonNullable<Layer['lift']>, 'proud'>,
+): readonly Point[] {
+  return thinned(face)
+    .filter(({ x }) => x > skiveFrom && x < front)
+    .map(({ x, z }): Point => [x, base + Math.min(upper, Math.max(lower, z))])
+    .reverse();
 }
 
 /** A layer bent on: it hangs under what lies above, measured upright, and the ground face of the wedge cuts it off. */
