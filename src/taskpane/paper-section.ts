@@ -22,6 +22,7 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
   const job = making.job(standing.plan, money);
   const { state, fault, files } = making;
   const saves = files.saves !== 'never';
+  const unready = fault !== undefined || state.kind === 'running' || making.count(job) === 0;
   return html`<section class="section" aria-labelledby="paper">
       <header><h2 id="paper">Paper</h2></header>
       ${documents(making)} ${which(watched, making)} ${how(making)}
@@ -32,11 +33,11 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
           saves
             ? button('Save as PDF', () => making.save(job), {
                 kind: 'go',
-                disabled: fault !== undefined || state.kind === 'running',
+                disabled: unready,
               })
             : nothing
         }
-        ${button('Show the pages', () => making.show(job), { disabled: fault !== undefined || state.kind === 'running' })}
+        ${button('Show the pages', () => making.show(job), { disabled: unready })}
         ${
           saves
             ? button('Save drawings', () => making.saveDrawings(job), {
