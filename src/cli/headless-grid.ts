@@ -9,8 +9,10 @@ import {
   UniverInstanceType,
   type Workbook,
 } from '@univerjs/core';
+import { UniverDataValidationPlugin } from '@univerjs/data-validation';
 import { UniverFormulaEnginePlugin } from '@univerjs/engine-formula';
 import { UniverSheetsPlugin } from '@univerjs/sheets';
+import { UniverSheetsDataValidationPlugin } from '@univerjs/sheets-data-validation';
 import { CalculationMode, UniverSheetsFormulaPlugin } from '@univerjs/sheets-formula';
 import { bindFunctions } from '../embedded/custom-functions/bind';
 import { GridHost } from '../host/grid/grid-host';
@@ -55,6 +57,9 @@ export async function workOut(
     univer.registerPlugin(UniverSheetsFormulaPlugin, {
       initialFormulaComputing: CalculationMode.NO_CALCULATION,
     });
+    // Drop-down lists stay, and move with rows that are put in.
+    univer.registerPlugin(UniverDataValidationPlugin);
+    univer.registerPlugin(UniverSheetsDataValidationPlugin);
     const injector = univer.__getInjector();
     univer.createUnit(UniverInstanceType.UNIVER_SHEET, data);
     keepSpilledValues(injector);

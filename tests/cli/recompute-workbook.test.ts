@@ -97,6 +97,14 @@ describe('recompute', () => {
     expect(wrong.wrong.some(({ what }) => what.includes('plenty'))).toBe(true);
   }, 120_000);
 
+  it('keeps the drop-down lists of a workbook that was changed in the grid', async () => {
+    const small = smallFile();
+    const rulesOf = ({ sheets }: Book) => sheets.map(({ rules }) => rules);
+    const { book } = await recompute(small, [], functions, () => Promise.resolve(true));
+    expect(rulesOf(book)).toEqual(rulesOf(readBook(small).book));
+    expect(rulesOf(book).flat().length).toBeGreaterThan(5);
+  }, 60_000);
+
   it('says which sheet or cell a change does not find', async () => {
     await expect(recompute(writeBook(before), [readChange('Nowhere!A1=1')], functions)).rejects.toThrow(
       /no sheet "Nowhere"; it has Run/,
