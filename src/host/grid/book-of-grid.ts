@@ -22,7 +22,6 @@ import type {
 } from '../../exchange/xlsx/book';
 import { MOST } from '../../exchange/xlsx/book';
 import { formulaAt, relativeFormula, type RelativeFormula } from '../../exchange/xlsx/relative-formula';
-import { sheetInFormula } from '../../workbook/address';
 import { schemaProperty, schemaVersion } from '../../workbook/schema-version';
 import { problemOf } from '../problems';
 import { withBlanksApart } from './blanks-in-files';
@@ -31,15 +30,10 @@ import { areaOf, bookRule } from './book-rules';
 import { lookTypedOver } from './example-look';
 import { withoutKeptValues } from './kept-values';
 import { isPlanned, styleId, styleOf } from './look';
+import { printedSheet, printedTitles } from './printed';
 import { type ResultLook, resultLook, spilledCell } from './result-look';
 import { namesIn, rulesIn } from './snapshot';
 import { type Spilled, spilledIn } from './spilled-resource';
-
-/** What sheets of ours print like: A4 across, one page wide. */
-const PRINTED = {
-  pageSetUpPr: '<pageSetUpPr fitToPage="1"/>',
-  pageSetup: '<pageSetup paperSize="9" orientation="landscape" fitToHeight="0"/>',
-};
 
 /** A workbook as the grid keeps it, with what its tables have spilled, as a file has it. */
 export function bookOfGrid(snapshot: IWorkbookData): Book {
@@ -82,12 +76,11 @@ function namesOf(snapshot: IWorkbookData): BookName[] {
 }
 
 /** How a sheet prints: as its file said, else one of ours with its headings on each page. */
-function fileNames({ name, custom, freeze }: Partial<IWorksheetData>, sheet: number): BookName[] {
-  const given = custom?.['fileNames'] as readonly BookName[] | undefined;
+function fileNames(of: Partial<IWorksheetData>, sheet: number): BookName[] {
+  const given = of.custom?.['fileNames'] as readonly BookName[] | undefined;
   if (given) return given.map((one) => ({ ...one, sheet }));
-  const rows = freeze?.ySplit ?? 0;
-  if (custom?.['kind'] === undefined || rows < 1) return [];
-  return [{ name: '_xlnm.Print_Titles', meaning: `${sheetInFormula(name ?? '')}!$1:$${rows}`, sheet }];
+  const meaning = of.custom?.['kind'] === undefined ? undefined : printedTitles(of);
+  return meaning === undefined ? [] : [{ name: '_xlnm.Print_Titles', meaning, sheet }];
 }
 
 /** The grid's styles as looks, each once, so that cells share them. */
@@ -134,6 +127,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
   const ground = looks.style(sheet.defaultStyle);
   const cells = new SheetOfGrid(sheet, ground, looks, spilledOn(spilled, id));
   const kept = (custom['kept'] ?? {}) as Record<string, string>;
+  const filled = cells.all();
   const { freeze } = sheet;
   const zoom = Math.round(100 * Math.min(4, Math.max(0.1, sheet.zoomRatio ?? 1)));
   return {
@@ -141,7 +135,7 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
     ...(sheet.hidden === BooleanNumber.TRUE && { hidden: true }),
     ...(sheet.hidden === BooleanNumber.TRUE && custom['deeplyHidden'] === true && { deeplyHidden: true }),
     ...(zoom !== 100 && { zoom }),
-    cells: cells.all(),
+    cells: filled,
     comments: cells.comments,
     // What a file says nothing of is said nothing of again.
     columns: columnsOf(sheet, custom['fileGround'] || !ground ? undefined : looks.of({}, ground)),
@@ -153,7 +147,16 @@ function sheetOf(sheet: Partial<IWorksheetData>, id: string, { spilled, rules, l
     ...(sheet.tabColor && { tabColour: sheet.tabColor }),
     merged: (sheet.mergeData ?? []).map(areaOf),
     rules: rules.flatMap((rule) => bookRule(rule, workbook) ?? []),
-    kept: custom['kind'] !== undefined && kept['pageSetup'] === undefined ? { ...PRINTED, ...kept } : kept,
+    kept:
+      custom['kind'] !== undefined && kept['pageSetup'] === undefined
+        ? {
+            ...printedSheet(
+              sheet,
+              filled.reduce((most, { column }) => Math.max(most, column + 1), 0),
+            ),
+            ...kept,
+          }
+        : kept,
   };
 }
 
