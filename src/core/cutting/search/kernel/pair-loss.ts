@@ -1,6 +1,7 @@
 import * as at from './layout';
 import { half, real, setHalf, whole, word } from './memory';
 import { poleLoss } from './pole-loss';
+import { turned } from './turned';
 
 /** Steps of every pair's grid, and a row of its points in bytes. */
 let grid: i32 = 0;
@@ -183,8 +184,8 @@ export function loss(steps: i32, code: i32, dx: f64, dy: f64): f64 {
   const mirrored = code & at.MIRRORED;
   const pair = code - quarters - mirrored;
   const ahead = mirrored === 0 ? dy : -dy;
-  const x = quarters === 0 ? dx : quarters === 1 ? -ahead : quarters === 2 ? -dx : ahead;
-  const y = quarters === 0 ? ahead : quarters === 1 ? dx : quarters === 2 ? -ahead : -dx;
+  const x = turned(quarters, dx, ahead);
+  const y = turned(quarters, ahead, -dx);
   const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
   const v = (y - real(pair + at.BOTTOM)) * real(pair + at.STEPS_Y);
   if (u <= 0 || u >= grid || v <= 0 || v >= grid) return 0;

@@ -1,6 +1,7 @@
 import * as at from './layout';
 import { exits, real, setReal, setWord, word } from './memory';
 import { lossOn, useGrid } from './pair-loss';
+import { turned } from './turned';
 
 /** How much of its last move a piece goes on with: without it pushes need ten times as long to reach the far end of a jam. */
 const MOMENTUM: f64 = 0.9;
@@ -73,8 +74,8 @@ function overlap(code: i32, dx: f64, dy: f64): boolean {
   const mirrored = code & at.MIRRORED;
   const pair = code - quarters - mirrored;
   const ahead = mirrored === 0 ? dy : -dy;
-  const x = quarters === 0 ? dx : quarters === 1 ? -ahead : quarters === 2 ? -dx : ahead;
-  const y = quarters === 0 ? ahead : quarters === 1 ? dx : quarters === 2 ? -ahead : -dx;
+  const x = turned(quarters, dx, ahead);
+  const y = turned(quarters, ahead, -dx);
   if (x <= real(pair + at.LEFT) || x >= real(pair + at.RIGHT)) return false;
   if (y <= real(pair + at.BOTTOM) || y >= real(pair + at.TOP)) return false;
   const u = (x - real(pair + at.LEFT)) * real(pair + at.STEPS_X);
@@ -83,8 +84,9 @@ function overlap(code: i32, dx: f64, dy: f64): boolean {
   findExit(pair, x, y);
   const a = outX;
   const b = outY;
-  outX = quarters === 0 ? a : quarters === 1 ? b : quarters === 2 ? -a : -b;
-  outY = quarters === 0 ? b : quarters === 1 ? -a : quarters === 2 ? -b : a;
+  const back = (4 - quarters) & at.QUARTERS;
+  outX = turned(back, a, b);
+  outY = turned(back, b, -a);
   if (mirrored !== 0) outY = -outY;
   return true;
 }
