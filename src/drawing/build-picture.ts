@@ -6,6 +6,7 @@ import type { Style } from '../core/bottom/style';
 import { box } from '../core/geometry/box';
 import { tightestCurve } from '../core/last/tightest-curve';
 import { type Figures, inSentence } from '../tables/figures';
+import { takenDown } from '../tables/step-in-words';
 import { PART_WORDS } from '../tables/words';
 import { buildShape } from './build-shape';
 import { marks } from './mark';
@@ -118,7 +119,7 @@ function itemOf({ figures }: BuildPictureInput, layer: Layer): PictureItem {
   return {
     id: String(item),
     label: [
-      `${PART_WORDS[part]} ${item}, ${stock}, ${figures.thickness(thickness, covers)} ${figures.thicknessUnit(covers)} thick${layer.rasped ? `, rasped to ${figures.thickness(builtThickness(layer), covers)}` : ''}`,
+      `${PART_WORDS[part]} ${item}, ${stock}, ${figures.thickness(thickness, covers)} ${figures.thicknessUnit(covers)} thick${layer.rasped ? `, ${takenDown(layer)} to ${figures.thickness(builtThickness(layer), covers)}` : ''}`,
       `${size[0]} long, ${size[1]} wide`,
       ...(skive ? [`skive ${inSentence(figures, figures.length(skive.width))}`] : []),
     ].join(', '),
@@ -175,7 +176,7 @@ export interface PartRow {
   readonly count: number;
   /** As they are built in, mm together. */
   readonly sum: number;
-  /** The one of them that something is rasped off. */
+  /** The one of them that something is rasped or sawn off. */
   readonly rasped?: Layer | undefined;
 }
 
@@ -205,7 +206,7 @@ export function summands({ layer, count, rasped }: PartRow, figures: Figures): s
   const each = figures.thickness(layer.thickness, covers);
   if (!rasped) return `${count} × ${each}`;
   const left = figures.thickness(builtThickness(rasped), covers);
-  return count === 1 ? `${each} rasped to ${left}` : `${count - 1} × ${each} + ${left}`;
+  return count === 1 ? `${each} ${takenDown(rasped)} to ${left}` : `${count - 1} × ${each} + ${left}`;
 }
 
 function layersInWords(bottom: Bottom, figures: Figures): string {
@@ -217,7 +218,7 @@ function layersInWords(bottom: Bottom, figures: Figures): string {
       const said =
         count === 1 ? `${layer.material} ${name} of ${thick}` : `${count} ${layer.material} ${name}s of ${thick}`;
       if (!rasped) return said;
-      return `${said} (${name} ${rasped.item} rasped to ${figures.thickness(builtThickness(rasped))})`;
+      return `${said} (${name} ${rasped.item} ${takenDown(rasped)} to ${figures.thickness(builtThickness(rasped))})`;
     })
     .join(', ');
 }

@@ -24,6 +24,11 @@ export function piecesInWords(pieces: readonly Layer[]): string {
 
 const mm = (value: number) => value.toFixed(1);
 
+/** What brings a piece to its height: the saw a block, the rasp all else. */
+export function takenDown({ sawn }: Pick<Layer, 'sawn'>): 'sawn' | 'rasped' {
+  return sawn ? 'sawn' : 'rasped';
+}
+
 /** Leather lies grain up in insole, midsole, lifts and platform, grain to the ground in all that is walked on. */
 const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topPiece'] as const);
 
@@ -175,7 +180,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
       : 'level the ground face';
   },
   thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,
-  saw: 'saw the profile',
+  saw: ({ height }) =>
+    `saw the profile, ${mm(height?.back ?? 0)} mm at the back${height?.breast === undefined ? '' : `, ${mm(height.breast)} mm at the breast`}, the ground face flat`,
   'rasp to last': ({ pieces }) => {
     const proud = Math.max(...pieces.map(({ lift }) => lift?.proud ?? 0));
     return proud > 0.05 ? `rasp the top hollow to the last, up to ${mm(proud)} mm` : 'rasp the top to the last';

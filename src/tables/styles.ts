@@ -154,7 +154,7 @@ export const stylesTable = table({
         heading: 'Most rasping',
         former: ['Rasping'],
         unit: 'mm',
-        meaning: 'The most that may be rasped off the built height',
+        meaning: 'The most that may be rasped off the built height, or sawn off a block',
         least: 0,
         most: 30,
       }),

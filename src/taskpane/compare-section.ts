@@ -35,7 +35,7 @@ function rows(figures: Figures, money: string): readonly Row[] {
   return [
     { words: `Height under the seat, ${figures.unit}`, value: ({ height }) => height, shown: figures.height },
     { words: 'Layers', value: ({ layers }) => layers, shown: whole },
-    { words: `Rasped off, ${figures.unit}`, value: ({ rasped }) => rasped, shown: figures.height, less: true },
+    { words: `Taken off, ${figures.unit}`, value: ({ rasped }) => rasped, shown: figures.height, less: true },
     { words: 'Weight of a pair', value: ({ weight }) => weight, shown: figures.weight, less: true },
     {
       words: `Cost of a pair${money && `, ${money}`}`,

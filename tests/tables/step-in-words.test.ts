@@ -17,6 +17,16 @@ describe('what to do in a step', () => {
     expect(said('Fennel', 38)).toContain('rasp platform 12 to 9.0 mm, the ground face flat');
   });
 
+  it('says of a block how high it is sawn, and rasps nothing of that again', () => {
+    const fennel = said('Fennel', 38);
+    expect(
+      fennel.filter((one) =>
+        /^saw the profile, 45\.0 mm at the back, \d+\.\d mm at the breast, the ground face flat$/.test(one),
+      ),
+    ).toHaveLength(1);
+    expect(fennel.filter((one) => /rasp lift/.test(one))).toEqual([]);
+  });
+
   it('says what is rasped off an edge, a side, and how wide it comes out: 2.0 mm off both sides of Betony’s platform (derived)', () => {
     const { layers } = built(plan, 'Betony', 38).sizeRun.bottom;
     const widest = Math.max(...layers.filter(({ part }) => part === 'platform').map(({ width }) => width));

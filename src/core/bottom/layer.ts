@@ -62,8 +62,10 @@ export interface Layer {
   readonly removed?: number | undefined;
   /** Slant of its front, inside forward, degrees; without it, square to the length. */
   readonly frontSlant?: number | undefined;
-  /** What is rasped off its ground face once it is built in, mm. */
+  /** What is rasped off its ground face once it is built in, mm; of a block it comes off with the saw. */
   readonly rasped?: number | undefined;
+  /** Whether it is of a block, which is sawn to the last as a whole. */
+  readonly sawn?: boolean | undefined;
   readonly flap?: Flap | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;

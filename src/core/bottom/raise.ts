@@ -73,7 +73,8 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
       const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
       const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
       // A block is sawn to the last as a whole, so its lifts are not skived one by one.
-      const skived = width > 0 && style.laying !== 'block';
+      const sawn = style.laying === 'block';
+      const skived = width > 0 && !sawn;
       return {
         item: lift.number,
         part: 'lift',
@@ -87,6 +88,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
         removed: lift.removed,
         frontSlant: heel ? undefined : style.frontSlant,
         rasped: (lift.number === 1 && rasped) || undefined,
+        sawn: sawn || undefined,
         lift: {
           lower: lift.lower,
           upper: lift.upper,

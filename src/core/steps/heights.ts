@@ -27,7 +27,7 @@ export class Build {
   /** Does a step; the heights after it, where it changes any. */
   after(operation: Operation): HeightAfter | undefined {
     const { joint, pieces } = operation;
-    if (does(operation, 'level', 'thin')) {
+    if (does(operation, 'level', 'thin', 'saw')) {
       const low = pieces.at(-1) as Layer;
       this.thickness.set(low, low.thickness - (low.rasped ?? 0));
       return does(operation, 'thin') ? undefined : this.heights(this.onLast.includes(low) ? this.onLast : pieces);

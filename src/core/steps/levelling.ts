@@ -46,10 +46,13 @@ export function levelling(assembly: Assembly, apart: boolean): readonly Operatio
   return list;
 }
 
-/** A face that is moulded to be walked on is left alone: what is too much comes off the other side of its piece. */
+/**
+ * A face that is moulded to be walked on is left alone: what is too much comes off the other side of its piece. Of a block
+ * the saw has taken that off already.
+ */
 function level({ moulded }: Assembly, stack: readonly Layer[], apart = false): readonly Operation[] {
   const low = stack.at(-1);
-  if (!low || (moulded(low) && !low.rasped)) return [];
+  if (!low || (moulded(low) && (!low.rasped || low.sawn))) return [];
   if (moulded(low)) return [operation('rasp', ['thin'], [low], { faces: [faceOf(low, 'upper')] })];
   return [operation('rasp', ['level'], stack, { apart, faces: [faceOf(low, 'lower')] })];
 }

@@ -89,6 +89,8 @@ const SEQUENCES: readonly (readonly Act[])[] = [
   // The insole must be reached; a last holds the shoe again for what is done to its ground.
   ['last out', 'nail from inside', 'filler last in', 'cut breast'],
   ['bore core', 'cure core', 'saw', 'rasp to last', 'grind toe', 'rasp edge'],
+  // The saw brings a block to its height.
+  ['saw', 'level'],
   ['fit shank', 'fill cavity', 'try on last'],
   ['trim edge', 'check height', 'sand edge', 'sock'],
 ];

@@ -233,7 +233,7 @@ export interface Step extends Operation {
   /** Of one pair, ml; undefined where no coverage is given. */
   readonly adhesive: number | undefined;
   readonly height?: HeightAfter | undefined;
-  /** Thickness that is left of the lowest piece, mm, where it is rasped. */
+  /** Thickness that is left of the lowest piece, mm, where it is rasped or sawn. */
   readonly left?: number | undefined;
   readonly skive?: SkiveThen | undefined;
   /** Width over all once an edge is rasped as one, mm. */

@@ -33,8 +33,8 @@ export const bottomWords: WordsOf<
         : `${size}${mm(check.seat)} under the seat and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
   }),
   rasping: (check, { mm, size }) => ({
-    check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
-    say: `${size}${check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: rasp ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}`,
+    check: check.sawn ? 'Sawn off, mm' : check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
+    say: `${size}${check.sawn ? 'the block is' : check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: ${check.sawn ? 'saw' : 'rasp'} ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}`,
   }),
   mixLeap: (check, { mm, size }) => ({
     check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',

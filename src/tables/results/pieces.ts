@@ -17,7 +17,7 @@ export const piecesTable = (sizeWords = plainSize): ResultTable<PieceLine> => ({
     words('Piece', ({ layer }) => PART_WORDS[layer.part]),
     words('Stock', ({ layer }) => layer.stock),
     figure('Thick', ({ layer }) => layer.thickness, { unit: 'mm', format: '0.0#' }),
-    figure('Rasp to', ({ layer }) => (layer.rasped ? builtThickness(layer) : undefined), {
+    figure('Down to', ({ layer }) => (layer.rasped ? builtThickness(layer) : undefined), {
       unit: 'mm',
       format: '0.0#',
     }),

@@ -78,10 +78,16 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
       what: 'Thickness that it is cut with: as measured, else as sold, less what its faces lose',
     };
   },
-  'Rasp to mm': ({ layer }) => ({
+  'Down to mm': ({ layer }) => ({
     steps: [
       step('t', 'Thickness of the piece', undefined, layer.thickness, 'mm'),
-      step('r', 'Rasped off, so that the height comes out', undefined, layer.rasped ?? 0, 'mm'),
+      step(
+        'r',
+        `${layer.sawn ? 'Sawn' : 'Rasped'} off, so that the height comes out`,
+        undefined,
+        layer.rasped ?? 0,
+        'mm',
+      ),
     ],
     what: 'Thickness that it has once it is built in',
     formula: 't − r',
@@ -180,7 +186,7 @@ function skivedTo(layer: Layer, thickness: number, from: Given): ColumnWorking {
     given: [from],
     steps: [
       step('b', what, undefined, edge, 'mm'),
-      step('r', 'Rasped off its lower face later', undefined, later, 'mm'),
+      step('r', `${layer.sawn ? 'Sawn' : 'Rasped'} off its lower face later`, undefined, later, 'mm'),
     ],
     what: 'What it is skived to while that is still on it',
     formula: 'b + r',

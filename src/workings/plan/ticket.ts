@@ -113,7 +113,7 @@ export const ticketColumns: ColumnWorkings<TicketStep> = {
   Pieces: () => ({ what: 'What it is done to, by part and number' }),
   Stock: ofPiece('Stock'),
   'Thick mm': ofPiece('Thick mm'),
-  'Rasp to mm': ({ step: { pieces } }) => {
+  'Down to mm': ({ step: { pieces } }) => {
     const low = pieces.at(-1);
     const less = low?.rasped ?? 0;
     return {

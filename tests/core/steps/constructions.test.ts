@@ -351,8 +351,10 @@ describe('a cork block on a platform, all covered, on rubber', () => {
     expect(steps.some(is('skive front'))).toBe(false);
   });
 
-  it('rasps lift 1 to 5.6 and the lowest of the platforms, 10 + 10 + 6 + 6, to 9: 45 + 31 + 4 are the 80 asked for (derived)', () => {
-    expect(the(steps, 'level').left).toBeCloseTo(5.6, 9);
+  it('saws lift 1 to 5.6 and rasps the lowest of the platforms, 10 + 10 + 6 + 6, to 9: 45 + 31 + 4 are the 80 asked for (derived)', () => {
+    expect(the(steps, 'saw').left).toBeCloseTo(5.6, 9);
+    expect(the(steps, 'saw').height?.back).toBeCloseTo(45, 9);
+    expect(the(steps, 'level').left).toBeUndefined();
     expect(the(steps, 'level', 1).left).toBeCloseTo(9, 9);
     expect(the(steps, 'level', 1).pieces.at(-1)?.item).toBe(12);
     expect(height(the(steps, 'level', 1))).toEqual([76, 31]);

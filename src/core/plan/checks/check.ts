@@ -49,6 +49,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       /** The piece that it comes off, and what is left of that. */
       readonly item: number;
       readonly left: number;
+      /** Whether the saw takes it off, as of a block. */
+      readonly sawn: boolean;
     } & Measured &
       InSize)
   | ({

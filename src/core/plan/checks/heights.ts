@@ -62,6 +62,7 @@ function rasped({ style, sizes }: StyleRun, stocks: Stocks): readonly Check[] {
         built: mix.built,
         item: piece.item,
         left: builtThickness(piece),
+        sawn: piece.sawn === true,
         size: most.size,
       },
     ];

@@ -1,0 +1,45 @@
+import { describe, expect, it } from 'vitest';
+import { breastLine } from '../../../src/core/bottom/raise';
+import { atLength } from '../../../src/core/last/profile';
+import type { Named } from '../samples';
+import { type Built, built, stepsFor } from './samples';
+
+/** A heel of 40 from seven sheets of 6, of which 2 come off (derived), as a block. */
+const block = (named: Named = {}): Built =>
+  built({ Raise: 'wedge', Laying: 'block', Lifts: 'Cork 6', 'Most rasping': 2, ...named });
+const ground = (one: Built) =>
+  stepsFor(one).filter(({ left, acts }) => left !== undefined || acts.includes('level') || acts.includes('saw'));
+
+describe('a block', () => {
+  it('comes to its height by the saw, which takes off what it is built too high: 42 to 40, the lowest sheet 6 to 4', () => {
+    const [saw, ...later] = ground(block());
+    expect(saw?.acts).toEqual(['saw']);
+    expect(saw?.left).toBeCloseTo(4, 9);
+    expect(saw?.height?.back).toBeCloseTo(40, 9);
+    expect(later.every(({ left }) => left === undefined)).toBe(true);
+  });
+
+  it('is as high at the breast as the last stands there once it is sawn', () => {
+    const one = block();
+    const [saw] = ground(one);
+    const { face, last } = one.bottom;
+    expect(saw?.height?.breast).toBeCloseTo(atLength(face, breastLine(last)).z, 9);
+  });
+
+  it('is sawn before its ground face is levelled, also where a platform or a cover waits for that', () => {
+    for (const more of [{ Platform: 'Foam 10' }, { Cover: 'Calf 1' }, { Platform: 'Foam 10', Cover: 'Calf 1' }]) {
+      expect(ground(block(more)).map(({ acts }) => acts[0])[0]).toBe('saw');
+      expect(ground(block(more)).length).toBeGreaterThan(1);
+    }
+  });
+
+  it('of a moulded sheet loses what is too much to the saw as well, its ground face untouched', () => {
+    const one = block({ Lifts: 'Foam 12 M', 'Most rasping': 8 });
+    expect(ground(one).map(({ acts }) => acts[0])).toEqual(['saw']);
+    expect(ground(one)[0]?.left).toBeCloseTo(4, 9);
+  });
+
+  it('leaves lifts that are laid one by one to the rasp', () => {
+    expect(ground(block({ Laying: 'flat' })).map(({ acts, left }) => [acts[0], left])).toEqual([['level', 4]]);
+  });
+});
