@@ -16,6 +16,16 @@ export function mostRasping(style: Pick<Style, 'rasping'>, stocks: readonly Pick
   return Math.min(...stocks.map(({ mostRasping: own }) => own ?? style.rasping));
 }
 
+/** Where that is given: the column, with the sheet that allows less than the style. */
+export function whereMostRasping(
+  style: Pick<Style, 'rasping'>,
+  stocks: readonly Pick<Stock, 'code' | 'mostRasping'>[],
+): string {
+  const least = mostRasping(style, stocks);
+  const own = stocks.find((stock) => stock.mostRasping === least);
+  return own ? `Most rasping of ${own.code} in Bottom stock` : 'Most rasping in Styles';
+}
+
 /** Pieces that are cut to their finished edge. */
 const AS_CUT: ReadonlySet<Part> = new Set(['insole', 'welt', 'cover'] as const);
 

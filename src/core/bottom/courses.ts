@@ -1,6 +1,6 @@
 import type { LastInSize } from '../last/last-in-size';
 import { Problem } from '../problem';
-import { mostRasping } from './allowances';
+import { mostRasping, whereMostRasping } from './allowances';
 import { squareToSeat } from './bent-layers';
 import { HEADINGS, type Part } from './layer';
 import { coursesOfMix, type LayerMix, layerMix, type Offer } from './layer-mix';
@@ -155,7 +155,7 @@ function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix 
 
 function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {
   const stocks = codes.map((code) => find(code, heading));
-  return layerMix(height, offersOf(stocks), mostRasping(style, stocks));
+  return layerMix(height, offersOf(stocks), mostRasping(style, stocks), whereMostRasping(style, stocks));
 }
 
 /** Layers cost by their area; where one price is not known, none decides. */

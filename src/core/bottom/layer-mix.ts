@@ -40,23 +40,29 @@ export const DEFAULT_RASPING = 1;
  * with the fewest layers, then least rasping, then least cost. Exact, by dynamic programming over the heights.
  * @param height mm, above 0
  * @param rasping the most that may be rasped off, mm
+ * @param where that is given, as a maker finds it
  * @throws Problem where no mix comes out within the allowance; it names the nearest that does.
  */
-export function layerMix(height: number, offers: readonly Offer[], rasping = DEFAULT_RASPING): LayerMix {
+export function layerMix(
+  height: number,
+  offers: readonly Offer[],
+  rasping = DEFAULT_RASPING,
+  where = 'Most rasping',
+): LayerMix {
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const limit = Math.floor((height + rasping) * STEPS_PER_MM + 1e-6);
   const found = best(target, limit, offers);
   if (found) return found;
-  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping));
+  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping, where));
 }
 
-function noMix(height: number, offers: readonly Offer[], rasping: number): string {
+function noMix(height: number, offers: readonly Offer[], rasping: number, where: string): string {
   const given = offers.map(({ thickness }) => `${thickness}`).join(', ');
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const wider = best(target, target + Math.max(...offers.map(stepsOf)), offers, true);
   const start = `no layers of ${given} mm reach ${Number(height.toFixed(2))} mm with at most ${rasping} mm to rasp`;
   return wider
-    ? `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm or add a thickness`
+    ? `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm (${where}) or add a thickness`
     : `${start}; there are not enough on hand`;
 }
 

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { buildBottom } from '../../../src/core/bottom/bottom';
 import { mostRasping, roundingAllowance } from '../../../src/core/bottom/allowances';
+import { Problem } from '../../../src/core/problem';
 import { lastInSize } from '../../../src/core/last/last-in-size';
 import { CORK_6, findSample, lastOf, type Named, stockOf, styleOf } from '../samples';
 
@@ -24,6 +25,20 @@ describe('what is left for rasping', () => {
   it('off a height is the least of what its stocks allow', () => {
     const [hard, soft] = [stockOf({ 'Most rasping': 0.5 }), stockOf({ 'Most rasping': 2 })];
     expect(mostRasping(style, [hard, soft])).toBe(0.5);
+  });
+
+  it('is named by its column where no mix comes out: Styles’, or that of the sheet which allows less', () => {
+    const last = lastInSize(lastOf(), 38, 'EU');
+    const said = (own: Named) => {
+      const find = () => stockOf({ ...CORK_6, Thick: 7, ...own });
+      try {
+        return buildBottom(styleOf({ Raise: 'wedge', Lifts: 'Cork 6' }), last, find).layers.length;
+      } catch (error) {
+        return error instanceof Problem ? error.message : error;
+      }
+    };
+    expect(said({})).toMatch(/at most 1 mm to rasp; allow 4\.0 mm \(Most rasping in Styles\) or add a thickness$/);
+    expect(said({ 'Most rasping': 0.5 })).toMatch(/\(Most rasping of Cork 6 in Bottom stock\)/);
   });
 
   it('widens a piece by as much a side, and a block by what its saw needs (derived)', () => {

@@ -94,7 +94,7 @@ describe('layerMix', () => {
 
   it('names the rasping that would do', () => {
     expect(sentence(() => layerMix(40, offers(7), 1))).toBe(
-      'thicknesses: no layers of 7 mm reach 40 mm with at most 1 mm to rasp; allow 2.0 mm or add a thickness',
+      'thicknesses: no layers of 7 mm reach 40 mm with at most 1 mm to rasp; allow 2.0 mm (Most rasping) or add a thickness',
     );
   });
 
