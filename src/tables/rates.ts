@@ -13,7 +13,11 @@ export const ratesTable = table({
   columns: {
     item: text({ heading: 'Item', meaning: 'What it is, in your words', width: 180 }),
     scope: optional(
-      text({ heading: 'For', meaning: 'A style, a stock or a material that it holds for; blank is all' }),
+      text({
+        heading: 'For',
+        meaning:
+          'A style, a stock or a material that it holds for; blank is all; what counts by the pair, hour or litre of adhesive holds for styles alone',
+      }),
     ),
     value: valueColumn(),
     unit: choice({ heading: 'Unit', meaning: 'What the value is in', former: ['Counts'], width: 150 }, RATE_UNITS),

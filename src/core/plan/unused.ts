@@ -36,13 +36,7 @@ const BY_ITEM: ReadonlySet<RateUnit> = new Set([
 ]);
 
 /** Units that hold for a style and no single sheet of it, and those that hold for the whole bench. */
-const OF_STYLES: ReadonlySet<RateUnit> = new Set([
-  'money an hour',
-  'money a litre',
-  'money a pair',
-  'minutes a pair',
-  'share spoiled',
-]);
+const OF_STYLES: ReadonlySet<RateUnit> = new Set(['money an hour', 'money a litre', 'money a pair', 'minutes a pair']);
 const OF_ALL: ReadonlySet<RateUnit> = new Set(['day of start', 'hours a day', 'days a week']);
 
 /**
@@ -63,13 +57,13 @@ export function unreadRates(input: Pick<PlanInput, 'rates' | 'styles' | 'stock'>
   const sheets = new Set(input.stock.flatMap(({ code, material }) => [fold(code), material]));
   const seen = new Set<string>();
   return input.rates.flatMap((rate): readonly UnreadRate[] => {
-    const { unit, item, scope } = rate;
+    const { unit, item, scope, step = '' } = rate;
     if (scope !== undefined) {
       const why = unreadFor(unit, styles.has(fold(scope)), sheets.has(fold(scope)));
       if (why) return [{ rate, why }];
     }
     // Of one item twice for the same, the later row holds.
-    const key = JSON.stringify([unit, BY_ITEM.has(unit) ? fold(item) : '', fold(scope ?? '')]);
+    const key = JSON.stringify([unit, BY_ITEM.has(unit) ? fold(item) : '', step, fold(scope ?? '')]);
     if (seen.has(key)) return [{ rate, why: 'twice' }];
     seen.add(key);
     return [];

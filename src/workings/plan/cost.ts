@@ -5,7 +5,7 @@ import { stockShares } from '../../core/plan/cost/stock-shares';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
-import type { RateUnit } from '../../core/plan/inputs';
+import type { Rate, RateUnit } from '../../core/plan/inputs';
 import type { SizeRun } from '../../core/plan/runs';
 import { timesOfSteps } from '../../core/steps/steps';
 import { furtherWork, scopesOf } from '../../core/steps/times';
@@ -129,6 +129,47 @@ const byRate =
     };
   };
 
+/** Shares spoiled that hold for a sheet of the style or its material, and not for all that it is built from. */
+function spoiledBySheet({ run }: CostLine, { plan }: Context): readonly Rate[] {
+  const rates = ratesOf(plan.input.rates);
+  const { code } = run.style;
+  const whole = rates.row('share spoiled', [code]);
+  const layers = run.sizes.flatMap(({ bottom }) => bottom.layers);
+  const found = new Set(layers.flatMap((layer) => rates.row('share spoiled', scopesOf(code, layer)) ?? []));
+  return [...found].filter((row) => row !== whole);
+}
+
+const spoilage = byRate({
+  unit: 'share spoiled',
+  symbolOfRate: 'f',
+  steps: ({ stock, adhesiveCost }) => [
+    before('S', 'Stock of a pair', stock),
+    before('g', 'Adhesive of a pair', adhesiveCost),
+  ],
+  symbol: 'q',
+  what: 'Spoiled, of stock and adhesive',
+  without: 'No share spoiled is given',
+  formula: '(S + g) · f',
+});
+
+function spoilageBySheet(
+  { run, stockSpoiled, adhesiveCost }: CostLine,
+  { plan }: Context,
+  own: readonly Rate[],
+): ReturnType<ColumnWorkings<CostLine>[string]> {
+  const whole = ratesOf(plan.input.rates).row('share spoiled', [run.style.code]);
+  return {
+    given: [...own.flatMap((row) => rate(row)), ...rate(whole, 'f')],
+    steps: [
+      before('Q', 'Spoiled of the stock of a pair, each sheet by the share that holds for it', stockSpoiled),
+      before('g', 'Adhesive of a pair', adhesiveCost),
+    ],
+    symbol: 'q',
+    what: 'Spoiled, of stock and adhesive',
+    formula: whole ? 'Q + g · f' : 'Q',
+  };
+}
+
 export const costColumns: ColumnWorkings<CostLine> = {
   Style: ({ run }, context) => ({
     given: [cell(context, 'styles', run.style.row, 'code')],
@@ -218,18 +259,10 @@ export const costColumns: ColumnWorkings<CostLine> = {
     without: 'No rate of work is given',
     formula: 'T / 60 · r',
   }),
-  'Spoilage ¤ a pair': byRate({
-    unit: 'share spoiled',
-    symbolOfRate: 'f',
-    steps: ({ stock, adhesiveCost }) => [
-      before('S', 'Stock of a pair', stock),
-      before('g', 'Adhesive of a pair', adhesiveCost),
-    ],
-    symbol: 'q',
-    what: 'Spoiled, of stock and adhesive',
-    without: 'No share spoiled is given',
-    formula: '(S + g) · f',
-  }),
+  'Spoilage ¤ a pair': (line, context) => {
+    const own = spoiledBySheet(line, context);
+    return own.length > 0 ? spoilageBySheet(line, context, own) : spoilage(line, context);
+  },
   'Weight g a pair': (line, context) => {
     const { run } = line;
     const density = new Map(context.plan.input.stock.map((stock) => [fold(stock.code), stock]));

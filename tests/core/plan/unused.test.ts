@@ -36,6 +36,17 @@ describe('unreadRates', () => {
     ).toEqual(['4 twice']);
   });
 
+  it('are not two rows of one item that are spent on different kinds of steps', () => {
+    const row = { Item: 'Shaping', Value: 5, Unit: 'minutes a pair' };
+    expect(unread({ ...row, Step: 'saw' }, { ...row, Step: 'rasp' }, { ...row, Step: 'saw' })).toEqual(['3 twice']);
+  });
+
+  it('are no shares spoiled of a sheet or a material', () => {
+    expect(
+      unread({ Value: 0.1, Unit: 'share spoiled', For: 'cork' }, { Value: 0.1, Unit: 'share spoiled', For: 'Bend 4' }),
+    ).toEqual([]);
+  });
+
   it('are rows that hold for something that their unit does not hold for', () => {
     expect(
       unread(

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { working } from '../../../src/workings/workings';
 import { INPUT_TABLES } from '../../../src/tables/input-tables';
-import { cellsOf, RATES, USUAL_TABLES } from '../../core/samples';
+import { costTable } from '../../../src/tables/results/cost';
+import { cellsOf, type Named, RATES, STOCKS, USUAL_TABLES } from '../../core/samples';
 
 describe('the working of a pair’s minutes', () => {
   const tables = {
@@ -30,5 +31,32 @@ describe('the working of a pair’s minutes', () => {
       ['Of a pair: work of no step', 20],
     ]);
     expect(steps.at(-1)?.value).toBe(108);
+  });
+});
+
+describe('the working of spoilage', () => {
+  const args = (...more: readonly Named[]) => {
+    const tables = { ...USUAL_TABLES, stock: STOCKS.map((one) => ({ ...one, Price: 10 })), rates: [...RATES, ...more] };
+    return Object.keys(INPUT_TABLES).map((name) => cellsOf(tables[name as keyof typeof tables]));
+  };
+  const share = (value: number, scope: string) => ({
+    Item: 'Spoilage',
+    Value: value,
+    Unit: 'share spoiled',
+    For: scope,
+  });
+  const workingOf = (...more: readonly Named[]) => {
+    const column = costTable.columns.findIndex(({ heading }) => heading === 'Spoilage');
+    return working('COST', args(...more), { row: 1, column });
+  };
+
+  it('names the rows of its sheets where some have a share of their own, and comes to their sum', () => {
+    const found = workingOf(share(0.1, 'cork'));
+    expect(found?.given.map(({ value }) => value)).toEqual(expect.arrayContaining([0.1, 0.04]));
+    const value = (symbol: string) =>
+      [...(found?.given ?? []), ...(found?.steps ?? [])].find((one) => one.symbol === symbol)?.value;
+    const [q, stock, g, f] = ['q', 'Q', 'g', 'f'].map((symbol) => Number(value(symbol)));
+    expect(q).toBeCloseTo(stock! + g! * f!, 9);
+    expect(q).toBeGreaterThan(Number(workingOf()?.steps.at(-1)?.value));
   });
 });

@@ -23,8 +23,9 @@ export interface CostLine extends BesideStock {
   /** Its share, by net area, of all sheets needed, and what the stock of pairs cost that are cut; sheets without a price count nothing. */
   readonly stock: number;
   readonly stockCut: StockCut;
-  /** On stock and adhesive. */
+  /** On stock and adhesive, and what of it is stock: each sheet by the share that holds for the style, for it or for its material. */
   readonly spoilage: number;
+  readonly stockSpoiled: number;
   readonly pair: number;
   /** All pairs of the run. */
   readonly whole: number;
@@ -53,8 +54,15 @@ export function cost(
       minutes: average(run, (size) => taken.get(size)?.minutes),
     });
     const stockCut = stockCutOf(code, input.pairage);
-    const stock = stockShares(run, orders).reduce((sum, { money }) => sum + money, stockCut.money) / run.pairs;
-    const spoilage = (stock + beside.adhesiveCost) * (rates.one('share spoiled', [code]) ?? 0);
+    const shares = stockShares(run, orders);
+    const stock = shares.reduce((sum, { money }) => sum + money, stockCut.money) / run.pairs;
+    const spoiled = (...scopes: readonly string[]) => rates.one('share spoiled', [code, ...scopes]) ?? 0;
+    const stockSpoiled =
+      shares.reduce(
+        (sum, { stock: one, money }) => sum + money * spoiled(one.code, one.material),
+        stockCut.money * spoiled(),
+      ) / run.pairs;
+    const spoilage = stockSpoiled + beside.adhesiveCost * spoiled();
     const pair = stock + beside.adhesiveCost + beside.sundries + beside.work + spoilage;
     return {
       ...beside,
@@ -62,6 +70,7 @@ export function cost(
       stock,
       stockCut,
       spoilage,
+      stockSpoiled,
       pair,
       whole: pair * run.pairs,
       hours: (beside.minutes * run.pairs - cuttingDone(run, taken)) / 60,

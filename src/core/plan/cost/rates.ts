@@ -1,4 +1,5 @@
 import { derived } from '../../derived';
+import { itemAt } from '../../item-at';
 import { fold } from '../codes';
 import type { Rate, RateUnit } from '../inputs';
 
@@ -33,19 +34,38 @@ export class Rates {
     return undefined;
   }
 
-  /** The sum of all rates that count the same way; of each item the row for the most particular scope. */
+  /** The sum of all rates that count the same way; of each item and kind of step the row for the most particular scope. */
   sum(unit: RateUnit, scopes: readonly string[]): number {
     return this.items(unit, scopes).reduce((sum, { value }) => sum + value, 0);
   }
 
   /** The rows that sum adds up. */
   items(unit: RateUnit, scopes: readonly string[]): readonly Rate[] {
-    const chosen = new Map<string, Rate>();
+    const chosen: Rate[] = [];
     for (const scope of [undefined, ...[...scopes].reverse()]) {
-      for (const rate of this.rows.get(keyOf(unit, scope)) ?? []) chosen.set(fold(rate.item), rate);
+      const own = this.rows.get(keyOf(unit, scope)) ?? [];
+      for (const rate of own) putIn(chosen, rate, own);
     }
-    return [...chosen.values()];
+    return chosen;
   }
+}
+
+/**
+ * Puts a row in the place of the first of those that it stands for: of its item, spent on the same kind of step, or
+ * whatever that is where one of both names none. Rows of one scope that are spent on different kinds stand beside each other.
+ */
+function putIn(chosen: Rate[], rate: Rate, own: readonly Rate[]): void {
+  const item = fold(rate.item);
+  const standsFor = (one: Rate) =>
+    fold(one.item) === item &&
+    (one.step === rate.step || (!own.includes(one) && (one.step === undefined || rate.step === undefined)));
+  const at = chosen.findIndex(standsFor);
+  if (at < 0) {
+    chosen.push(rate);
+    return;
+  }
+  chosen[at] = rate;
+  for (let i = chosen.length - 1; i > at; i--) if (standsFor(itemAt(chosen, i))) chosen.splice(i, 1);
 }
 
 function keyOf(unit: RateUnit, scope: string | undefined): string {

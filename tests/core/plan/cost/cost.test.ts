@@ -29,6 +29,44 @@ describe('cost', () => {
     expect(line.whole).toBeCloseTo(6 * line.pair, 9);
   });
 
+  it('spoils of each sheet the share that holds for the style, the sheet, its material or all, the most particular of them', () => {
+    const styles = [
+      {
+        ...USUAL_TABLES.styles[0],
+        Style: 'Mixed',
+        Raise: 'wedge',
+        Lifts: 'Cork 6',
+        Platform: 'Foam 10',
+        Outsole: 'Rubber 4',
+        'Most rasping': 4,
+      },
+    ];
+    const pairage = [{ Style: 'Mixed', 38: 4 }];
+    const share = (value: number, scope = '') => ({
+      Item: 'Spoilage',
+      Value: value,
+      Unit: 'share spoiled',
+      For: scope,
+    });
+    const adhesive = RATES.filter(({ Unit }) => Unit === 'money a litre' || Unit === 'm² a litre');
+    const planOf = (...rates: readonly Named[]) =>
+      new Plan(inputOf({ rates: [...adhesive, ...rates], stock: priced, styles, pairage }));
+    const plan = planOf(share(0.04), share(0.1, 'cork'), share(0.2, 'Rubber 4'));
+    const [line] = plan.costs;
+    if (!line) throw new Error('There is no cost.');
+    const money = (code: string) =>
+      plan.orders.reduce(
+        (sum, { cutting, need, sheetPrice }) => sum + (cutting.stock.code === code ? need * (sheetPrice ?? 0) : 0),
+        0,
+      ) / 4;
+    const [cork, foam, rubber] = ['Cork 6', 'Foam 10', 'Rubber 4'].map(money) as [number, number, number];
+    expect(line.spoilage).toBeCloseTo(0.1 * cork + 0.04 * foam + 0.2 * rubber + 0.04 * line.adhesiveCost, 9);
+    expect(planOf(share(0.1, 'cork')).costs[0]?.spoilage).toBeCloseTo(0.1 * cork, 9);
+    // A style's own goes before all of them.
+    const own = planOf(share(0.1, 'cork'), share(0.3, 'Mixed')).costs[0];
+    expect(own?.spoilage).toBeCloseTo(0.3 * (own?.stock ?? 0) + 0.3 * (own?.adhesiveCost ?? 0), 9);
+  });
+
   it('counts nothing for adhesive of which coverage or price is not known', () => {
     const price = { Item: 'Adhesive', Value: 14, Unit: 'money a litre' };
     const coverage = { Item: 'Adhesive', Value: 3.5, Unit: 'm² a litre' };
