@@ -28,12 +28,18 @@ export function readAdhesive(faces: Cell, coats: Cell, coverage: Cell): [number,
   ];
 }
 
+/** Lighter than this, in kg/m³, is no sheet (as Bottom stock has it): what is given is in g/cm³, a thousandth of it. */
+const LIGHTEST = 5;
+
+function readDensity(cell: Cell): number {
+  const density = readNumber(cell, { above: 0, most: 20_000 }, { argument: 'density' });
+  if (density >= LIGHTEST) return density;
+  const why = `no sheet is as light as ${density} kg/m³; in g/cm³, take it times 1000: ${Number((density * 1000).toPrecision(12))}`;
+  throw new Problem('invalid', { argument: 'density' }, why);
+}
+
 export function readWeight(face: Cell, thickness: Cell, density: Cell): [number, number, number] {
-  return [
-    area(face),
-    readThickness(thickness),
-    readNumber(density, { above: 0, most: 25_000 }, { argument: 'density' }),
-  ];
+  return [area(face), readThickness(thickness), readDensity(density)];
 }
 
 export function readBreakEven(tooling: Cell, make: Cell, buy: Cell, minimum: Cell): [number, number, number, number] {

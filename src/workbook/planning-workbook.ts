@@ -56,6 +56,9 @@ export interface Contents {
 
 const PLAN = '{Pairage},{Styles},{Lasts},{Bottom stock},{Costs and times},{Outlines},{Layouts}';
 const KEY = '□ yours to fill in   ■ worked out';
+/** Blank where the functions are at work. A workbook goes to people and programs that do not have them. */
+const NOT_AT_WORK =
+  '=IF(ISERROR(SOLEBENCH.UNITS(1,"mm","mm")),"Nothing can be worked out here: the Solebench add-in is not at work in this program. Add it, or open this file on Solebench’s page.","")';
 /** Unboxed rows that still belong to a table of its own sheet. */
 const BEYOND = 200;
 
@@ -151,6 +154,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
       [line, pairage, order],
       [
         ...head(name, `${note} ${KEY}`),
+        { row: 4, column: 0, role: 'note', formula: NOT_AT_WORK },
         { row: pairageAt - 1, column: 0, role: 'caption', value: pairageTable.name },
         { row: orderAt - 1, column: 0, role: 'caption', value: orderTable.name },
       ],

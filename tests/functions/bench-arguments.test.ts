@@ -25,3 +25,17 @@ describe('an area on a sheet that is made by hand', () => {
     expect(readAdhesive(0, 2, 3.5)[0]).toBe(0);
   });
 });
+
+describe('a density', () => {
+  it('is asked for again where it is in g/cm³', () => {
+    expect(() => readWeight(18_000, 6, 0.23)).toThrow(
+      'density: no sheet is as light as 0.23 kg/m³; in g/cm³, take it times 1000: 230',
+    );
+    expect(() => readWeight(18_000, 6, 0)).toThrow(/density/);
+  });
+
+  it('may be that of the lightest foam, 15 kg/m³ (common practice), and of lead, 11,340', () => {
+    expect(readWeight(18_000, 6, 15)[2]).toBe(15);
+    expect(readWeight(18_000, 6, 11_340)[2]).toBe(11_340);
+  });
+});

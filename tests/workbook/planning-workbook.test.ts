@@ -9,3 +9,13 @@ describe('sheets of rows that begin with a name', () => {
         if (kind === 'run' || kind === 'inputs') expect([name, frozen.columns]).toEqual([name, 1]);
   });
 });
+
+describe('the head of a run', () => {
+  it('says where the functions are not at work, by formulas that every spreadsheet has', () => {
+    for (const { sheets } of [demo, blank]) {
+      const said = sheets[0]?.cells.filter(({ formula }) => formula?.startsWith('=IF(ISERROR(SOLEBENCH.'));
+      expect(said).toHaveLength(1);
+      expect(said?.[0]?.formula).toMatch(/,"Nothing can be worked out here: .*",""\)$/);
+    }
+  });
+});
