@@ -47,6 +47,13 @@ export interface Round {
 const FILLING = { searches: 8, rounds: 8 };
 const SHORTENING = { searches: 4, rounds: 4 };
 
+/**
+ * Places that a search which fills sheets tries at least. To part what has jammed takes as many: of shorter ones none comes
+ * anywhere, however many there are. So a small effort goes into fewer of them, and as evenly into fewer rounds.
+ */
+const LEAST_EVALUATIONS = 500_000;
+const FEWEST_SEARCHES = 2;
+
 /** A sheet that is so many times as long as wide is a roll: all that counts is the length that is taken from it. */
 const ROLL = 4;
 
@@ -83,11 +90,11 @@ export function* fewestSheets({
     const others = layout.sheets.length > 1 || (format.offcuts ?? []).length > 0;
     const fewer = layout.sheets.length > least && others && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
-    const { searches, rounds } = fewer ? FILLING : SHORTENING;
+    const { searches, rounds } = fewer ? fillingBy(total) : SHORTENING;
     const evaluations = Math.ceil(Math.min(total / rounds, total - spent) / searches);
     const search = { pieces, format, turns, evaluations };
     const { tasks, better } = fewer
-      ? filling(search, layout, spent >= total / 4, random)
+      ? filling(search, searches, layout, spent >= total / 4, random)
       : shortening(search, layout, random);
     let known: string | undefined;
     let found: Layout | undefined;
@@ -106,6 +113,13 @@ export function* fewestSheets({
   return { layout, began, least, done: 1 };
 }
 
+/** How many searches of how many rounds share an effort. */
+function fillingBy(total: number): typeof FILLING {
+  const all = Math.min(FILLING.searches * FILLING.rounds, Math.max(FEWEST_SEARCHES, total / LEAST_EVALUATIONS));
+  const searches = Math.max(FEWEST_SEARCHES, Math.round(Math.sqrt(all)));
+  return { searches, rounds: all / searches };
+}
+
 /** What all searches of a round have in common. */
 interface Search extends Pick<FillTask, 'pieces' | 'turns' | 'evaluations'> {
   readonly format: SheetFormat;
@@ -121,7 +135,13 @@ interface Step {
  * Lays the pieces of the emptiest sheet into the others.
  * @param shelf whether offcuts may be used that lie unused so far: whole sheets are tried without them first
  */
-function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, random: Random): Step {
+function filling(
+  { format, ...search }: Search,
+  searches: number,
+  layout: Layout,
+  shelf: boolean,
+  random: Random,
+): Step {
   const { pieces } = search;
   const size = (kinds: readonly number[]) => kinds.reduce((sum, kind) => sum + area(pieces[kind]!.ring), 0);
   const emptiest = emptiestOf(layout, pieces);
@@ -132,10 +152,10 @@ function filling({ format, ...search }: Search, layout: Layout, shelf: boolean, 
   const all = [...others.keys()];
   const laid = all.filter((sheet) => others[sheet]!.placements.length > 0);
   const open = shelf || laid.length === 0 ? all : laid;
-  const groups = groupsOf(others, open, search.turns, random);
+  const groups = groupsOf(others, open, search.turns, searches, random);
   const dealt = groups.length > 1 && more.length > FEW;
   random.shuffle(more);
-  const tasks = Array.from({ length: FILLING.searches }, (_, i): FillTask => ({
+  const tasks = Array.from({ length: searches }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
     sheets: groups[i % groups.length]!.map((sheet) => others[sheet]!),
@@ -205,11 +225,15 @@ function withShelf(layout: Layout, format: SheetFormat): readonly NamedSheet[] {
   return [...offcuts, ...laidSheets({ ...layout, offcuts: [] }, format)];
 }
 
-/** Groups of open sheets that can be filled side by side, none in two of them; one group where all can be filled together. */
+/**
+ * Groups of open sheets that can be filled side by side, none in two of them; one group where all can be filled together.
+ * @param most groups
+ */
 function groupsOf(
   sheets: readonly NamedSheet[],
   open: readonly number[],
   turns: FillTask['turns'],
+  most: number,
   random: Random,
 ): readonly (readonly number[])[] {
   const fitTogether = (group: readonly number[]) => {
@@ -225,7 +249,7 @@ function groupsOf(
   for (const sheet of order) {
     const group = groups[groups.length - 1]!;
     if (group.length === 0 || fitTogether([...group, sheet])) group.push(sheet);
-    else if (groups.length === FILLING.searches) break;
+    else if (groups.length === most) break;
     else groups.push([sheet]);
   }
   return groups;

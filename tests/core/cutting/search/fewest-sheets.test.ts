@@ -72,12 +72,52 @@ describe('fewestSheets', () => {
     const first = steps.next();
     if (first.done) throw new Error('It ended at once.');
     const moved = { sheets: [[laid(7, 9)]], left: [1], steps: 0, spent: 1 };
-    const next = steps.next(first.value.tasks.map((_, i) => (i === 2 ? moved : undefined)));
+    const next = steps.next(first.value.tasks.map((_, i) => (i === 1 ? moved : undefined)));
     if (next.done) throw new Error('It ended after a round.');
     expect(next.value.tasks.map((task) => 'sheets' in task && task.sheets[0]?.placements)).toEqual(
       next.value.tasks.map(() => [laid(7, 9)]),
     );
     expect(next.value.after([]).layout.sheets).toEqual([[laid(7, 9)], [laid(0, 0, 1)]]);
+  });
+
+  it('spends a small effort on fewer searches, none so short that it comes to nothing, and never more than the effort', () => {
+    const way: Way = { kind: 'oneWay' };
+    const pieces = [{ key: 'square', ring: rectangle(60, 60), count: 8, way }];
+    const format = { length: 130, width: 130, knifeRoom: 0, edgeTrim: 0 };
+    const start = {
+      offcuts: [],
+      sheets: Array.from({ length: 8 }, () => [{ piece: 0, x: 0, y: 0, turn: 0 }]),
+    };
+    // Nothing is found: how often and how long is tried until the effort is spent.
+    const rounds = (effort: number) => {
+      const steps = fewestSheets({ pieces, format, effort, seed: 1, start });
+      const all: number[][] = [];
+      for (let step = steps.next(); !step.done;) {
+        const lengths = step.value.tasks.map(({ evaluations }) => evaluations);
+        all.push(lengths);
+        step = steps.next(
+          step.value.tasks.map((task) => {
+            if (task.kind !== 'fill') throw new Error('These sheets are no rolls.');
+            const sheets = task.sheets.map(({ placements }) => placements);
+            return { sheets, left: task.more, steps: 0, spent: task.evaluations };
+          }),
+        );
+      }
+      return all;
+    };
+    for (const effort of [0.02, 1, 4, 20, 31, 100, 500]) {
+      const all = rounds(effort);
+      const spent = all.flat().reduce((sum, one) => sum + one, 0);
+      expect(Math.abs(spent / (effort * 1e6) - 1)).toBeLessThan(1e-3);
+      expect(Math.max(...all.map(({ length }) => length))).toBeLessThanOrEqual(8);
+      expect(all.every(({ length }) => length >= 2)).toBe(true);
+      // What is left for the last round may be less.
+      for (const lengths of all.slice(0, -1)) expect(Math.min(...lengths)).toBeGreaterThanOrEqual(500_000);
+    }
+    expect([4, 100].map((effort) => rounds(effort).map(({ length }) => length))).toEqual([
+      [3, 3, 3],
+      [8, 8, 8, 8, 8, 8, 8, 8],
+    ]);
   });
 
   it('fills fewer sheets together where they hold many outlines: every two of them have to be prepared', () => {
