@@ -104,6 +104,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   workRate: rate,
   coverage: rate,
   layoutIgnored: own(layouts.name, 'Stock'),
+  strayLayout: ({ row }) => ({ table: layouts.name, row, heading: 'Stock' }),
   layoutUsed: own(layouts.name, 'Stock'),
   strayOffcut: ({ row }) => ({ table: offcuts.name, row, heading: 'Stock' }),
   strayOffer: ({ row }) => ({ table: offers.name, row, heading: 'Stock' }),

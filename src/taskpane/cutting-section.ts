@@ -1,4 +1,4 @@
-import { html, type TemplateResult } from 'lit';
+import { html, nothing, type TemplateResult } from 'lit';
 import { laidSheets, type NamedSheet } from '../core/cutting/sheet/layout';
 import { itemAt } from '../core/item-at';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
@@ -79,7 +79,7 @@ export function cuttingSection(
       onEnter: toPairage,
     },
     width,
-    html`${unitNote(figures)}${useInWords(cutting)}${piecesHere(cutting, sheet, shown)}`,
+    html`${unitNote(figures)}${layoutDropped(cutting, lead)}${useInWords(cutting)}${piecesHere(cutting, sheet, shown)}`,
   );
   return html`${waiting(watched)}
     <section class="section" aria-labelledby="sheet-shown">
@@ -102,6 +102,17 @@ export function cuttingSection(
       ${picture}
     </section>
     ${search(cutting, results.cuttings)} ${allStock(watched, cutting, results.cuttings)}`;
+}
+
+/** That what a search wrote down for a stock is not used, and why: nobody looks for it among the checks. */
+function layoutDropped({ ignored, stock }: StockCutting, lead: Lead): TemplateResult | typeof nothing {
+  if (ignored === undefined) return nothing;
+  const { layouts } = INPUT_TABLES;
+  return html`<p class="caption" role="status">
+    The layout written in
+    ${button(layouts.name, () => lead({ table: layouts.name, code: stock.code, heading: layouts.columns.stock.heading }), { kind: 'link' })}
+    is not used: ${ignored}. Quick rows lie here instead; search again below.
+  </p>`;
 }
 
 /** How well a stock is used, and what laid its pieces. */

@@ -2,7 +2,8 @@ import type { Part } from '../bottom/layer';
 import type { Style } from '../bottom/style';
 import type { Offer } from '../stock/offer';
 import { fold } from './codes';
-import type { OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
+import { rowsOfStock } from './given-shares';
+import type { LayoutRow, OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
 
 /** Stock that a style names for a part that its construction does not have. */
 export function unusedParts({ raise, lifts, topPiece }: Style): readonly Part[] {
@@ -22,6 +23,17 @@ export function strayOffcuts({ offcuts, stock }: Pick<PlanInput, 'offcuts' | 'st
 export function strayOffers({ offers, stock }: Pick<PlanInput, 'offers' | 'stock'>): readonly Offer[] {
   const known = new Set(stock.map(({ code }) => fold(code)));
   return offers.filter((offer) => !known.has(fold(offer.stock)));
+}
+
+/** Of each stock in Layouts from which nothing is cut, its first row: what a search wrote down for another run. */
+export function strayLayouts(
+  { layouts, stock }: Pick<PlanInput, 'layouts' | 'stock'>,
+  isCut: (code: string) => boolean,
+): readonly { readonly row: LayoutRow; readonly known: boolean }[] {
+  const known = new Set(stock.map(({ code }) => fold(code)));
+  return [...rowsOfStock(layouts)].flatMap(([code, [row]]) =>
+    row === undefined || isCut(code) ? [] : [{ row, known: known.has(code) }],
+  );
 }
 
 /** Units of which a row holds for each item; of all others one row holds at a time. */

@@ -9,6 +9,7 @@ export const sheetWords: WordsOf<
   | 'measuredApart'
   | 'thicknessFar'
   | 'layoutIgnored'
+  | 'strayLayout'
   | 'layoutUsed'
   | 'strayOffcut'
   | 'strayOffer'
@@ -36,7 +37,13 @@ export const sheetWords: WordsOf<
   }),
   layoutIgnored: (check) => ({
     check: 'Layouts',
-    say: `the layout written there is not used: ${check.reason}; search again`,
+    say: `the layout written there is not used: ${check.reason}; search again, or delete its rows`,
+  }),
+  strayLayout: ({ known, subject }) => ({
+    check: 'Layouts',
+    say: known
+      ? 'the layout written there is not used: nothing is cut from it in this run; delete its rows'
+      : `the layout written there is not used: ${subject} is not in Bottom stock; correct the code, or delete its rows`,
   }),
   layoutUsed: () => ({
     check: 'Layouts, sheets',

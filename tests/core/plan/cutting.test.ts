@@ -135,4 +135,16 @@ describe('a layout that a search wrote down', () => {
     expect(found.ignored).toBe(`it takes ${quick + 1} sheets, and the quick rows ${quick}`);
     expect(checks).toMatchObject([{ kind: 'price' }, { kind: 'layoutIgnored', verdict: 'lookAt' }]);
   });
+
+  it('of sheets from which nothing is cut, or which are none, is told with its first row', () => {
+    const told = (code: string) =>
+      new Plan(inputOf({ layouts: rows.map((row) => ({ ...row, Stock: code })) })).checks.filter(
+        ({ kind }) => kind === 'strayLayout',
+      );
+    expect(told('Cork 6')).toEqual([]);
+    expect(told('Calf 1')).toEqual([
+      { kind: 'strayLayout', subject: 'Calf 1', verdict: 'lookAt', row: 1, known: true },
+    ]);
+    expect(told('Cork 7')).toMatchObject([{ row: 1, known: false }]);
+  });
 });

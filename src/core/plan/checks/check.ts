@@ -158,6 +158,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
     }
   | ({ readonly kind: 'makeOrBuy'; readonly breakEven: number | undefined } & Measured)
   | { readonly kind: 'layoutIgnored'; readonly reason: string }
+  /** A layout in Layouts of a stock from which nothing is cut; known where it stands in Bottom stock. */
+  | { readonly kind: 'strayLayout'; readonly row: number; readonly known: boolean }
   | ({ readonly kind: 'layoutUsed' } & Measured)
   | { readonly kind: 'strayOffcut'; readonly row: number; readonly stock: string }
   | { readonly kind: 'strayOffer'; readonly row: number; readonly stock: string }

@@ -22,7 +22,15 @@ import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
 import { dueDayChecks } from './due-days';
-import { cutChecks, layoutChecks, leatherChecks, measuredApart, offcutChecks, thicknessFar } from './sheets';
+import {
+  cutChecks,
+  layoutChecks,
+  leatherChecks,
+  measuredApart,
+  offcutChecks,
+  strayLayoutChecks,
+  thicknessFar,
+} from './sheets';
 import { skiveChecks } from './skives';
 import { weltChecks } from './welt';
 import { idleMinutes, untimedWork } from './untimed-work';
@@ -97,6 +105,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...leatherChecks(cutting),
     ...offcutChecks(cutting),
     ...layoutChecks(cutting),
+    ...strayLayoutChecks(cutting, input),
     ...moneyChecks(checked.input, orders, costs),
     ...untimedWork(runs, input),
     ...checked.unread.map(({ table, heading }): Check => ({

@@ -2,7 +2,10 @@ import type { Part } from '../../bottom/layer';
 import type { Stock } from '../../stock/stock';
 import { USUAL_THICKNESS } from '../../stock/usual-thickness';
 import type { Cutting } from '../cutting';
+import { fold } from '../codes';
+import type { PlanInput } from '../inputs';
 import type { Runs } from '../runs';
+import { strayLayouts } from '../unused';
 import type { Check } from './check';
 
 export function offcutChecks({ stocks }: Cutting): readonly Check[] {
@@ -45,11 +48,33 @@ export function cutChecks({ styles }: Pick<Runs, 'styles'>): readonly Check[] {
 }
 
 export function layoutChecks({ stocks }: Cutting): readonly Check[] {
+  const told = new Set<string>();
   return stocks.flatMap(({ stock: { code: subject }, ignored, source, rows, sheets }): readonly Check[] => {
-    if (ignored !== undefined) return [{ kind: 'layoutIgnored', subject, verdict: 'lookAt', reason: ignored }];
+    if (ignored !== undefined) {
+      // Once, in however many formats its pieces are cut.
+      if (told.has(subject)) return [];
+      told.add(subject);
+      return [{ kind: 'layoutIgnored', subject, verdict: 'lookAt', reason: ignored }];
+    }
     if (source === 'rows') return [];
     return [{ kind: 'layoutUsed', subject, verdict: 'holds', found: sheets, wanted: rows }];
   });
+}
+
+/** Layouts of sheets from which nothing is cut in this run. Where sheets cannot be laid, that is told instead. */
+export function strayLayoutChecks(
+  { stocks, problems }: Cutting,
+  input: Pick<PlanInput, 'layouts' | 'stock'>,
+): readonly Check[] {
+  if (problems.length > 0) return [];
+  const cut = new Set(stocks.map(({ stock }) => fold(stock.code)));
+  return strayLayouts(input, (code) => cut.has(code)).map(({ row, known }): Check => ({
+    kind: 'strayLayout',
+    subject: row.stock,
+    verdict: 'lookAt',
+    row: row.row,
+    known,
+  }));
 }
 
 /** Sheets that measure otherwise than they are sold as: which of the two was meant, the maker knows. */
