@@ -185,6 +185,18 @@ function flatLift({ ring, lift, skive }: Layer, face: Profile, base: number): Ri
   ];
 }
 
+/**
+ * A block from the side as it is sawn, over its ground face: along the face where one of its lifts ends a little before it
+ * too. Undefined where nothing of a bottom is sawn.
+ */
+export function blockProfile({ layers, face, liftHeight }: Bottom): Ring | undefined {
+  const lifts = layers.filter(({ sawn: own }) => own);
+  const [top, lowest] = [lifts[0], lifts.at(-1)];
+  if (!top?.lift || !lowest?.lift) return undefined;
+  const lift = { ...lowest.lift, lower: 0, upper: liftHeight, skiveFrom: top.lift.skiveFrom };
+  return flatLift({ ...lowest, lift }, face, 0);
+}
+
 /** The face of a block between where it begins to come down and its front, from there back. */
 function sawn(
   face: Profile,
