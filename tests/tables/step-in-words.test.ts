@@ -21,7 +21,9 @@ describe('what to do in a step', () => {
     const fennel = said('Fennel', 38);
     expect(
       fennel.filter((one) =>
-        /^saw the profile by its template, 45\.0 mm at the back, \d+\.\d mm at the breast, the ground face flat$/.test(one),
+        /^saw the profile by its template, 45\.0 mm at the back, \d+\.\d mm at the breast, the ground face flat$/.test(
+          one,
+        ),
       ),
     ).toHaveLength(1);
     expect(fennel.filter((one) => /rasp lift/.test(one))).toEqual([]);

@@ -242,7 +242,9 @@ describe('buildBottom', () => {
     );
     expect(slip({ Raise: 'heel' })).toContain('row 1 of Styles, Lifts: a heel needs stock for its lifts');
     // Eight of 6 are 48, seven are 42.
-    expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', 'Most rasping': 0 })).toContain('allow 3.0 mm (Most rasping in Styles) or add a thickness');
+    expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', 'Most rasping': 0 })).toContain(
+      'allow 3.0 mm (Most rasping in Styles) or add a thickness',
+    );
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 4', 'Skive to': 4, 'Most rasping': 3 })).toContain(
       'row 1 of Styles, Skive to: lift',
     );
