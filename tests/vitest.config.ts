@@ -1,12 +1,13 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { defineConfig } from 'vitest/config';
 
-/** Tests of what only reckons: no host, no page, nothing put in the place of anything. */
-const RECKONING = [
-  'tests/core/{bottom,cutting,geometry,last,numerics,plan,sizes,steps,stock}/**/*.test.ts',
-  'tests/{tables,workings,workbook,drawing,exchange}/**/*.test.ts',
-  // Its test of handing functions over puts a host in the place of none.
-  'tests/functions/!(associate).test.ts',
-];
+/** All unit tests. */
+const UNIT = readdirSync('tests', { recursive: true, encoding: 'utf8' })
+  .map((name) => `tests/${name.replaceAll('\\', '/')}`)
+  .filter((name) => name.endsWith('.test.ts') && !name.startsWith('tests/browser/'));
+
+/** Of them those that put something in the place of what all share: the clock, a global, the database, a part of a module. */
+const APART = UNIT.filter((name) => /\bvi\b|\bglobalThis\b|fake-indexeddb/.test(readFileSync(name, 'utf8')));
 
 const unit = {
   // The project's folder, which is where npm runs: a path here would resolve against it, not against this file.
@@ -24,15 +25,17 @@ export default defineConfig({
     projects: [
       {
         // Files share what they import: to load it anew for each takes longer than most of their tests.
-        test: { ...unit, name: 'unit-together', include: RECKONING, pool: 'threads' as const, isolate: false },
-      },
-      {
         test: {
           ...unit,
-          name: 'unit',
+          name: 'unit-together',
           include: ['tests/**/*.test.ts'],
-          exclude: ['tests/browser/**', ...RECKONING],
+          exclude: ['tests/browser/**', ...APART],
+          pool: 'threads' as const,
+          isolate: false,
         },
+      },
+      {
+        test: { ...unit, name: 'unit', include: APART },
       },
       {
         test: {
