@@ -135,9 +135,9 @@ describe('Plan', () => {
         expect(said(readPlan(base).plan)).toEqual(usual);
         if (JSON.stringify(after) !== JSON.stringify(usual)) changed += 1;
       }),
-      { seed: 21, numRuns: 40 },
+      { seed: 21, numRuns: 24 },
     );
-    expect(changed).toBeGreaterThan(15);
+    expect(changed).toBeGreaterThan(9);
   }, 120_000);
 
   it('can be worked out step by step, in any order, to what it is at once', () => {

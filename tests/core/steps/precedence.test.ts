@@ -64,9 +64,9 @@ describe('the order of the bench', () => {
         made += 1;
         expect(broken(listed(shoe, stepsFor(shoe)))).toEqual([]);
       }),
-      { seed: 11, numRuns: 300 },
+      { seed: 11, numRuns: 150 },
     );
-    expect(made).toBeGreaterThan(150);
+    expect(made).toBeGreaterThan(75);
   }, 120_000);
 
   it('comes from the rules alone: operations shuffled at random end in an order that keeps them too', () => {

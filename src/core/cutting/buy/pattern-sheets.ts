@@ -1,11 +1,26 @@
+import { derived } from '../../derived';
 import { OutlineIndex } from '../../geometry/outline-index';
-import { piecesPerSheet } from '../pattern/pieces-per-sheet';
+import { piecesPerSheet, type Rows, type RowsOf, rowsToTry } from '../pattern/pieces-per-sheet';
 import type { Placements } from '../sheet/layout';
+import type { Piece } from '../sheet/piece';
 import { wholeTurn } from '../sheet/way';
 import type { Ground } from './ground';
 
 /** With more outlines than this the patterns of each take too long to find. */
 const MOST_OUTLINES = 3;
+
+/** Of the pieces of a purchase: their rows take most of the time, and are the same on every format. */
+const kept = derived<readonly Piece[], Map<string, readonly Rows[]>>('rows of the pieces to buy');
+
+function rowsOnce(kinds: readonly Piece[], kind: number): RowsOf {
+  const known = kept(kinds, [], () => new Map());
+  return (ring, halfRoom, way, fitting) => {
+    const key = JSON.stringify([kind, halfRoom, way, fitting]);
+    const rows = known.get(key) ?? rowsToTry(ring, halfRoom, way, fitting);
+    known.set(key, rows);
+    return rows;
+  };
+}
 
 /** Kinds of one outline that may lie the same way: one foot's, the other's, or both. */
 interface Feet {
@@ -43,9 +58,10 @@ function sheetsOf({ kinds, format }: Ground, { left, right }: Feet): readonly Pl
   const other = first === left ? right : undefined;
   const named = (placements: Placements, names: readonly number[]) =>
     placements.map((one) => ({ ...one, piece: names[one.piece]! }));
-  const one = piecesPerSheet(ring, format, way, key, 'one').placements;
+  const rows = rowsOnce(kinds, first);
+  const one = piecesPerSheet(ring, format, way, key, 'one', rows).placements;
   if (other === undefined) return [named(one, [first])];
-  const both = piecesPerSheet(ring, format, way, key, 'both').placements;
+  const both = piecesPerSheet(ring, format, way, key, 'both', rows).placements;
   const fromBelow = (placements: Placements) =>
     placements.map((place) => ({ ...place, y: format.width - place.y, turn: wholeTurn(-place.turn) }));
   return [

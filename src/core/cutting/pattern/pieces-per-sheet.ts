@@ -31,7 +31,7 @@ export interface PerSheet {
 export type Feet = 'one' | 'both';
 
 /** A pattern with its rows along the sheet's length or across it. */
-interface Rows {
+export interface Rows {
   readonly pattern: Pattern;
   readonly along: boolean;
 }
@@ -58,6 +58,7 @@ const PATTERNS_IN_BLOCKS = 32;
  * within a row or hooked into each other in pairs, along or across the sheet, in one block or in two that a straight cut
  * parts, or rows of all kinds in whatever sequence holds the most.
  * @param feet 'both' lays rows of the piece and rows of its mirror image, which is piece 1 of the placements
+ * @param rowsOf gives the rows to try, for whoever keeps them: all sheets and both answers for `feet` have the same
  * @throws Problem where the piece does not fit on the sheet.
  */
 export function piecesPerSheet(
@@ -66,12 +67,13 @@ export function piecesPerSheet(
   way: Way,
   argument = 'outline',
   feet: Feet = 'one',
+  rowsOf: RowsOf = rowsToTry,
 ): PerSheet {
   const fitting = mustFit(ring, format, way, argument);
   const { length, width, offset } = roomOn(format);
   const sheet: Rectangle = { x: 0, y: 0, length, width };
   const bound = Math.floor((length * width) / letOutArea(ring, format.knifeRoom / 2) + 1e-9);
-  const choices = rowsToTry(ring, format.knifeRoom / 2, way, fitting);
+  const choices = rowsOf(ring, format.knifeRoom / 2, way, fitting);
   const blocks = twoBlocks(choices, sheet);
   const count = blocks.reduce((sum, block) => sum + block.count, 0);
   const sequenced = inSequence(ring, format.knifeRoom / 2, way, feet, choices, sheet, count, bound);
@@ -135,8 +137,14 @@ function inSequence(
   return best;
 }
 
-/** All rows that the piece may be laid in, the densest first. */
-function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): readonly Rows[] {
+/**
+ * All rows that a piece may be laid in, the densest first.
+ * @param halfRoom half the knife room, mm
+ * @param fitting a turn in which it fits on the sheet
+ */
+export type RowsOf = (ring: Ring, halfRoom: number, way: Way, fitting: number) => readonly Rows[];
+
+export function rowsToTry(ring: Ring, halfRoom: number, way: Way, fitting: number): readonly Rows[] {
   const lays = Lays.of(ring, halfRoom);
   const turns = [...new Set([...turnsToTry(way), wholeTurn(fitting)])];
   // Rows across are the same rows with the piece turned back by a quarter.

@@ -34,6 +34,24 @@ describe('patternSheets', () => {
     }
   });
 
+  it('are on a second format what they are on it alone, though both share the rows that are tried', () => {
+    const pieces = [false, true].map((mirrored): Piece => ({
+      key: mirrored ? 'right' : 'left',
+      ring: soleLike(200, 24, mirrored),
+      count: 50,
+      way: { kind: 'endForEnd' },
+    }));
+    const other = { ...format, length: 450, knifeRoom: 4 };
+    const [wide, narrow] = groundsOf(
+      pieces,
+      [format, other].map((one) => ({ format: one, terms: [] })),
+    );
+    const [alone] = groundsOf([...pieces], [{ format: other, terms: [] }]);
+    const wanted = pieces.map(({ count }) => count);
+    expect(patternSheets(wide!, wanted)).not.toEqual([]);
+    expect(patternSheets(narrow!, wanted)).toEqual(patternSheets(alone!, wanted));
+  });
+
   it('are left out where there are many outlines', () => {
     const pieces = [100, 110, 120, 130].map((length): Piece => ({
       key: String(length),
