@@ -236,16 +236,22 @@ function workedOn(
   // What takes no minutes is done all the same.
   times.forEach(({ tasks }, lot) => {
     tasks.forEach(({ begun, ended }, task) => {
-      if (ended <= begun) of(lot, time.dayAt(begun)).tasks.add(task);
+      if (ended <= begun) of(lot, dayOfMoment(begun, time)).tasks.add(task);
     });
   });
   return all;
 }
 
+/** The day of what takes no minutes: where one day closes as the next begins, the one that closes, which has it done. */
+function dayOfMoment(moment: number, time: WorkingTime): number {
+  const day = time.dayAt(moment);
+  return day > 0 && moment <= time.closes(day - 1) + SAME ? day - 1 : day;
+}
+
 /** Days on which a lot is worked at or has its lasts. */
 function daysOf(worked: ReadonlyMap<number, Worked>, { taken, freed }: LotTimes, time: WorkingTime): readonly number[] {
   const days = new Set(worked.keys());
-  if (taken < Infinity) for (let day = time.dayAt(taken); time.begins(day) < freed; day++) days.add(day);
+  if (taken < Infinity) for (let day = time.dayAt(taken); time.begins(day) < freed - SAME; day++) days.add(day);
   return [...days].sort((a, b) => a - b);
 }
 

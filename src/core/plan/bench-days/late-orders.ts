@@ -134,7 +134,8 @@ function ahead({ row }: LateOrder, { made }: BenchDays): readonly BenchChange[] 
 }
 
 function hours({ rates }: Pick<BenchDaysInput, 'rates'>): readonly BenchChange[] {
-  const now = ratesOf(rates).one('hours a day', []) ?? 24;
+  const now = ratesOf(rates).one('hours a day', []);
+  if (now === undefined) return [];
   const more = Array.from({ length: MOST_HOURS }, (_, i) => i + 1);
   return more.filter((one) => now + one <= 24).map((moreHours) => ({ moreHours }));
 }

@@ -62,6 +62,25 @@ describe('the demo’s days at the bench', () => {
   });
 });
 
+describe('a bench that works round the clock', () => {
+  it('makes every lot on one day, also where its last minute is the last of the day', () => {
+    const rates = (minutes: number) => [
+      { ...HOURS, Value: 24 },
+      { Item: 'All of it', Value: minutes, Unit: 'minutes a pair', Step: 'finish' },
+    ];
+    for (const minutes of [1, 10, 45]) {
+      for (const pairs of [1, 16, 36]) {
+        // Pairs stay whole days on their lasts and are pulled as the day closes, which takes no minutes.
+        const made = daysOf(planOf([{ Style: 'Betony', 38: pairs }], {}, rates(minutes))).lines.filter(
+          ({ waits }) => !waits,
+        );
+        expect(new Set(made.map(({ lot }) => lot)).size, `${minutes}, ${pairs}`).toBe(made.length);
+        expect(made.reduce((sum, { lot }) => sum + lot.pairs, 0)).toBe(pairs);
+      }
+    }
+  });
+});
+
 describe('steps of a day', () => {
   const { plan } = demoPlan();
   const { lines } = daysOf(plan);
