@@ -74,7 +74,12 @@ class HeadingsReader {
   }
 
   private size(size: number, column: number): void {
-    if (this.sizes.some((one) => one.size === size)) this.bad(`the heading ${size} stands twice; keep one`, column);
+    const before = this.sizes.find((one) => one.size === size);
+    if (before) {
+      const where = `in columns ${before.column + 1} and ${column + 1} of the table`;
+      const say = `the heading ${size} stands twice, ${where}: type the size that one of them is meant for, or put its pairs under the other and clear its heading`;
+      this.bad(say, column);
+    }
     this.sizes.push({ column, size });
   }
 

@@ -22,6 +22,8 @@ export type MakingState =
 
 /** Longer than this without a pause, and typing would feel it, ms. */
 const BREATH = 12;
+/** How far it is is shown so often, ms: to draw the pane anew takes longer than most pages. */
+const SHOWN_EVERY = 200;
 /** Pages are counted so long after a choice, ms. */
 const SOON = 300;
 /** The tables that plan functions take, in their order. */
@@ -245,11 +247,15 @@ export class PaperMaking {
   private async workedOut(work: (breathe: Breathe) => Promise<void>): Promise<void> {
     const turn = ++this.turn;
     let since = performance.now();
+    let shown = since;
     this.put({ kind: 'running', what: 'beginning', done: 0, of: undefined });
     try {
       await work(async (state) => {
         if (performance.now() - since > BREATH) {
-          this.put(state);
+          if (performance.now() - shown > SHOWN_EVERY) {
+            this.put(state);
+            shown = performance.now();
+          }
           await new Promise((resolve) => setTimeout(resolve));
           since = performance.now();
         }

@@ -21,37 +21,45 @@ export function paperSection(watched: Watched, making: PaperMaking): TemplateRes
   making.tables = watched.tables;
   const job = making.job(standing.plan, money);
   const { state, fault, files } = making;
-  const saves = files.saves !== 'never';
-  const unready = fault !== undefined || state.kind === 'running' || making.count(job) === 0;
   return html`<section class="section" aria-labelledby="paper">
       <header><h2 id="paper">Paper</h2></header>
       ${documents(making)} ${which(watched, making)} ${how(making)}
       ${fault === undefined ? nothing : html`<p role="alert"><i class="sign bad" aria-hidden="true"></i> ${fault}</p>`}
-      ${howMany(making, job)}
-      <p class="acts">
-        ${
-          saves
-            ? button('Save as PDF', () => making.save(job), {
-                kind: 'go',
-                disabled: unready,
-              })
-            : nothing
-        }
-        ${button('Show the pages', () => making.show(job), { disabled: unready })}
-        ${
-          saves
-            ? button('Save drawings', () => making.saveDrawings(job), {
-                kind: 'link',
-                label: 'Save drawings of pieces and layouts in SVG and DXF',
-                disabled: state.kind === 'running',
-              })
-            : nothing
-        }
-        ${making.documents.has('shopping') ? shoppingActs(making, job) : nothing}
-      </p>
+      ${howMany(making, job)} ${state.kind === 'running' ? running(making, state) : acts(making, job)}
       ${files.saves === 'as browsers do' ? nothing : inBrowser(files)}
     </section>
     ${shown(making, state)}`;
+}
+
+/** What is done with the choice. */
+function acts(making: PaperMaking, job: PaperJob): TemplateResult {
+  const saves = making.files.saves !== 'never';
+  const disabled = making.fault !== undefined || making.count(job) === 0;
+  return html`<p class="acts">
+    ${saves ? button('Save as PDF', () => making.save(job), { kind: 'go', disabled }) : nothing}
+    ${button('Show the pages', () => making.show(job), { disabled })}
+    ${
+      saves
+        ? button('Save drawings', () => making.saveDrawings(job), {
+            kind: 'link',
+            label: 'Save drawings of pieces and layouts in SVG and DXF',
+          })
+        : nothing
+    }
+    ${making.documents.has('shopping') ? shoppingActs(making, job) : nothing}
+  </p>`;
+}
+
+/** How far it is, in the place of the buttons that began it: below the choice it was out of sight. */
+function running(making: PaperMaking, { what, done, of }: MakingState & { readonly kind: 'running' }): TemplateResult {
+  return html`<div class="making">
+    <p role="status">${what}${of === undefined ? '' : `, ${done} of ${of}`}</p>
+    ${progressBar('Making the document', done, of)}
+    <p class="acts">
+      ${button('Stop', () => making.choose(() => undefined), { kind: 'plain', label: 'Stop making the document' })}
+      <span class="small">The sheets may be used meanwhile.</span>
+    </p>
+  </div>`;
 }
 
 /** How many pages it comes to, before any is made. */
@@ -254,16 +262,11 @@ function shoppingActs(making: PaperMaking, job: PaperJob): TemplateResult {
 function shown(making: PaperMaking, state: MakingState): TemplateResult | typeof nothing {
   switch (state.kind) {
     case 'none':
+    case 'running':
       return nothing;
     case 'failed':
       return html`<section class="section">
         <p role="alert"><i class="sign bad" aria-hidden="true"></i> Nothing was made: ${state.why}.</p>
-      </section>`;
-    case 'running':
-      return html`<section class="section">
-        <p role="status">${state.what}${state.of === undefined ? '' : `, ${state.done} of ${state.of}`}</p>
-        ${progressBar('Making the document', state.done, state.of)}
-        ${button('Stop', () => making.choose(() => undefined), { kind: 'link', label: 'Stop making the document' })}
       </section>`;
     case 'made':
       return pages(making, state);

@@ -41,4 +41,26 @@ describe('the view Paper', () => {
     expect(await link.getAttribute('href')).toMatch(/^blob:/);
     await context.close();
   });
+
+  it('shows how far it is in the place of its button, and is stopped there', async () => {
+    const { page, context } = await site.open();
+    const pane = page.locator('#pane');
+    await pane.getByText('14 to look at').waitFor();
+    await pane.locator('#tab-Paper').click();
+    await pane.getByLabel('Tickets', { exact: true }).check();
+    const save = pane.getByRole('button', { name: 'Save as PDF' });
+    // As far down as one scrolls to reach it.
+    await save.evaluate((button) => button.scrollIntoView({ block: 'end' }));
+    const before = await save.boundingBox();
+    await save.click();
+    const bar = pane.getByRole('progressbar', { name: 'Making the document' });
+    await bar.waitFor();
+    const [at, view] = [await bar.boundingBox(), page.viewportSize()];
+    expect(Math.abs((at?.y ?? 0) - (before?.y ?? 0))).toBeLessThan(40);
+    expect(at?.y).toBeLessThan(view?.height ?? 0);
+    await pane.getByRole('button', { name: 'Stop making the document' }).click();
+    await save.waitFor();
+    await bar.waitFor({ state: 'detached' });
+    await context.close();
+  });
 });

@@ -104,8 +104,9 @@ describe('readTable', () => {
     expect(slips(['Stock', 'Thick', 'thick mm'], ['Cork 6', 6, 6])).toEqual([
       'Shelf: the heading Thick stands twice; keep one',
     ]);
+    const [one, other] = [HEADINGS.length + 1, HEADINGS.length + 2];
     expect(slips([...HEADINGS, 38, '38'], ['Cork 6', 6, 1, 2])).toEqual([
-      'Shelf: the heading 38 stands twice; keep one',
+      `Shelf: the heading 38 stands twice, in columns ${one} and ${other} of the table: type the size that one of them is meant for, or put its pairs under the other and clear its heading`,
     ]);
     expect(slips(['Stock', 'Thick', 'Price now', 'Price then'], ['Cork 6', 6, 1, 2])).toEqual([
       'Shelf: "Price now" and "Price then" both read as Price; keep one, and word a note of yours otherwise',
