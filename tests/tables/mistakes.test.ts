@@ -141,7 +141,11 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ],
   ['a finished heel below the last', set('styles', 'Finished heel', 40), 'stands 49 mm high already; ask for more'],
   ['a finished heel in cm', set('styles', 'Finished heel', 7), 'stands 49 mm high already'],
-  ['a finished heel that the platform misses', set('styles', 'Finished heel', 75), 'allow 4.0 mm or add a thickness'],
+  [
+    'a finished heel that the platform misses',
+    set('styles', 'Finished heel', 75),
+    'allow 4.0 mm (Most rasping in Styles) or add a thickness',
+  ],
   ['less than nothing', set('styles', 'Rounding allowance', -2), '-2 is not possible; give 0 mm or more'],
   ['a heel in cm', set('lasts', 'Heel height', 4.5), 'no layers of 6, 4 mm reach 4.5 mm'],
   ['a length in cm', set('lasts', 'Bottom length', 25.5), '25.5 is not possible; give 50 mm or more'],
