@@ -58,7 +58,7 @@ const PLAN = '{Pairage},{Styles},{Lasts},{Bottom stock},{Costs and times},{Outli
 const KEY = '□ yours to fill in   ■ worked out';
 /** Blank where the functions are at work. A workbook goes to people and programs that do not have them. */
 const NOT_AT_WORK =
-  '=IF(ISERROR(SOLEBENCH.UNITS(1,"mm","mm")),"Nothing can be worked out here: the Solebench add-in is not at work in this program. Add it, or open this file on Solebench’s page.","")';
+  '=IF(ISERROR(SOLEBENCH.UNIT(1,"mm","mm")),"Nothing can be worked out here: the Solebench add-in is not at work in this program. Add it, or open this file on Solebench’s page.","")';
 /** Unboxed rows that still belong to a table of its own sheet. */
 const BEYOND = 200;
 

@@ -28,7 +28,7 @@ describe('openWorkbook', () => {
       properties,
       sheets: sampleBook.sheets.map((sheet) => ({
         ...sheet,
-        cells: [...sheet.cells, { row: 90, column: 0, formula: '=SOLEBENCH.UNITS(1,"in","mm")', value: 25.4 }],
+        cells: [...sheet.cells, { row: 90, column: 0, formula: '=SOLEBENCH.UNIT(1,"in","mm")', value: 25.4 }],
       })),
     };
     expect(openWorkbook(writeBook(planned)).changed).toEqual([]);

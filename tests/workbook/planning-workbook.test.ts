@@ -1,3 +1,4 @@
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { blank } from '../../src/workbook/blank';
 import { demo } from '../../src/workbook/demo';
@@ -16,6 +17,25 @@ describe('the head of a run', () => {
       const said = sheets[0]?.cells.filter(({ formula }) => formula?.startsWith('=IF(ISERROR(SOLEBENCH.'));
       expect(said).toHaveLength(1);
       expect(said?.[0]?.formula).toMatch(/,"Nothing can be worked out here: .*",""\)$/);
+    }
+  });
+});
+
+describe('the functions of a workbook', () => {
+  it('are all there: by another name a formula is an error wherever it is worked out', () => {
+    const folder = 'src/functions';
+    const there = new Set(
+      readdirSync(folder).flatMap((file) =>
+        [...readFileSync(`${folder}/${file}`, 'utf8').matchAll(/@customfunction (\w+)/g)].map(([, name]) => name),
+      ),
+    );
+    expect(there.size).toBeGreaterThan(40);
+    for (const { sheets } of [demo, blank]) {
+      const named = sheets.flatMap(({ cells }) =>
+        cells.flatMap(({ formula = '' }) => [...formula.matchAll(/SOLEBENCH\.(\w+)/g)].map(([, name]) => name)),
+      );
+      expect(named.length).toBeGreaterThan(8);
+      expect(named.filter((name) => !there.has(name))).toEqual([]);
     }
   });
 });
