@@ -110,9 +110,47 @@ describe('the views of the pane', () => {
       await sheet.saying(new RegExp(`^[A-Z]+${comfrey + 1}\\.`));
       expect(words).toBe(`Go to Styles, ${(await sheet.said()).split('.')[0]}`);
     });
+
+    it('copy a picture, save it, and say the same as text', async () => {
+      const { page, context } = opened();
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Build' }).click();
+      await pane.getByLabel('Style').selectOption('Betony');
+      await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+      await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
+      await pane.getByText('Build is on the clipboard as a picture.').waitFor();
+      const [type, width] = await page.evaluate(async () => {
+        const [item] = await navigator.clipboard.read();
+        const blob = await item?.getType('image/png');
+        return [blob?.type, blob && (await createImageBitmap(blob)).width] as const;
+      });
+      expect(type).toBe('image/png');
+      expect(width).toBeGreaterThan(1000);
+
+      const download = page.waitForEvent('download');
+      await pane.getByRole('button', { name: 'Save the picture Build' }).click();
+      const saved = readFileSync(await (await download).path(), 'utf8');
+      expect(saved).toMatch(/^<svg xmlns[^]*<desc>Betony, EU 38, left, side view[^]*<\/svg>\s*$/);
+      // Where the clipboard may not be used, the picture is saved instead.
+      await page.evaluate(() => {
+        navigator.clipboard.write = () => Promise.reject(new Error('not allowed'));
+      });
+      const instead = page.waitForEvent('download');
+      await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
+      expect((await instead).suggestedFilename()).toBe('Build.svg');
+
+      await pane.getByRole('button', { name: 'Build as text' }).click();
+      const table = pane.getByRole('table', { name: /^Build: Betony, EU 38, left/ });
+      expect(await table.innerText()).toMatch(/Under the seat\s+59\.1 mm/);
+      await pane.getByLabel('Units').selectOption('imperial');
+      expect(await table.innerText()).toMatch(/Under the seat\s+2\.33 in/);
+      await page.reload();
+      await page.locator('#loading').waitFor({ state: 'detached' });
+      await pane.getByRole('img', { name: /2\.33 in under the seat/ }).waitFor();
+    });
   });
 
-  describe('in search of fewer sheets', () => {
+  describe('in search of fewer sheets, which are discarded or taken back', () => {
     const opened = openedOnce(site.open);
 
     it('search for fewer sheets while the sheet stays free, keep the best, write it down; undo takes it out', async () => {
@@ -162,42 +200,34 @@ describe('the views of the pane', () => {
       await section.getByRole('button', { name: 'Discard what the search of the run found' }).click();
       await section.getByRole('button', { name: 'Search the whole run' }).waitFor();
     });
-  });
 
-  it('copy a picture, save it, and say the same as text', async () => {
-    const { page, context } = await site.open();
-    const pane = page.locator('#pane');
-    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
-    await pane.getByText('Build is on the clipboard as a picture.').waitFor();
-    const [type, width] = await page.evaluate(async () => {
-      const [item] = await navigator.clipboard.read();
-      const blob = await item?.getType('image/png');
-      return [blob?.type, blob && (await createImageBitmap(blob)).width] as const;
+    it('hold no barrier that can be found by rule with all spread out, wide or narrow, nor by their colours in the dark', async () => {
+      const { page } = opened();
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Build' }).click();
+      await pane.getByText('14 to look at').waitFor();
+      await pane.getByRole('button', { name: 'Build as text' }).click();
+      await pane.getByRole('button', { name: 'Cautions' }).click();
+      const looks = [
+        { colorScheme: 'light', width: 1440 },
+        { colorScheme: 'light', width: 320 },
+        { colorScheme: 'dark', width: 1440 },
+      ] as const;
+      for (const { colorScheme, width } of looks) {
+        await page.emulateMedia({ colorScheme });
+        await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
+        await page.setViewportSize({ width, height: 900 });
+        for (const view of VIEWS) {
+          await pane.getByRole('tab', { name: view }).click();
+          if (view === 'Compare') await pane.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
+          // Nothing but colours changes in the dark.
+          const rules = colorScheme === 'dark' ? ['cat.color'] : undefined;
+          expect(await barriers(page, '#pane', rules), `${view}, ${width} px, ${colorScheme}`).toEqual([]);
+          const [wide, own] = await pane.evaluate((element) => [element.scrollWidth, element.clientWidth] as const);
+          expect(wide, `${view}, ${width} px`).toBeLessThanOrEqual(own);
+        }
+      }
     });
-    expect(type).toBe('image/png');
-    expect(width).toBeGreaterThan(1000);
-
-    const download = page.waitForEvent('download');
-    await pane.getByRole('button', { name: 'Save the picture Build' }).click();
-    const saved = readFileSync(await (await download).path(), 'utf8');
-    expect(saved).toMatch(/^<svg xmlns[^]*<desc>Betony, EU 38, left, side view[^]*<\/svg>\s*$/);
-    // Where the clipboard may not be used, the picture is saved instead.
-    await page.evaluate(() => {
-      navigator.clipboard.write = () => Promise.reject(new Error('not allowed'));
-    });
-    const instead = page.waitForEvent('download');
-    await pane.getByRole('button', { name: 'Copy the picture Build' }).click();
-    expect((await instead).suggestedFilename()).toBe('Build.svg');
-
-    await pane.getByRole('button', { name: 'Build as text' }).click();
-    const table = pane.getByRole('table', { name: /^Build: Betony, EU 38, left/ });
-    expect(await table.innerText()).toMatch(/Under the seat\s+59\.1 mm/);
-    await pane.getByLabel('Units').selectOption('imperial');
-    expect(await table.innerText()).toMatch(/Under the seat\s+2\.33 in/);
-    await page.reload();
-    await page.locator('#loading').waitFor({ state: 'detached' });
-    await pane.getByRole('img', { name: /2\.33 in under the seat/ }).waitFor();
   });
 
   it('lead through blank tables step by step, with what is done told from the tables', async () => {
@@ -224,36 +254,5 @@ describe('the views of the pane', () => {
     expect(await named.count()).toBe(0);
     await pane.getByRole('tab', { name: 'Checks' }).click();
     await named.first().waitFor();
-  });
-
-  describe('all spread out', () => {
-    const opened = openedOnce(async () => {
-      const found = await site.open();
-      const pane = found.page.locator('#pane');
-      await pane.getByText('14 to look at').waitFor();
-      await pane.getByRole('button', { name: 'Build as text' }).click();
-      await pane.getByRole('button', { name: 'Cautions' }).click();
-      return found;
-    });
-
-    it.each(['light', 'dark'] as const)(
-      'hold no barrier that can be found by rule, wide or narrow, in %s',
-      async (colorScheme) => {
-        const { page } = opened();
-        await page.emulateMedia({ colorScheme });
-        await page.waitForFunction((theme) => document.documentElement.dataset['theme'] === theme, colorScheme);
-        const pane = page.locator('#pane');
-        for (const width of [1440, 320]) {
-          await page.setViewportSize({ width, height: 900 });
-          for (const view of VIEWS) {
-            await pane.getByRole('tab', { name: view }).click();
-            if (view === 'Compare') await pane.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
-            expect(await barriers(page, '#pane'), `${view}, ${width} px`).toEqual([]);
-            const [wide, own] = await pane.evaluate((element) => [element.scrollWidth, element.clientWidth] as const);
-            expect(wide, `${view}, ${width} px`).toBeLessThanOrEqual(own);
-          }
-        }
-      },
-    );
   });
 });

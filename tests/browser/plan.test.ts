@@ -60,24 +60,31 @@ function differences(found: Readonly<Record<string, string>>, wanted: Readonly<R
   });
 }
 
-const edits: readonly (readonly [what: string, edit: Edit])[] = [
-  ['the heel height of a last', { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 48 }],
-  ['the pairs of one size', { ...inputCell(demo, 'Pairage', 'Teasel', '39'), value: 5 }],
-  ['a price', { ...inputCell(demo, 'Bottom stock', 'Foam 10', 'Price'), value: 21.25 }],
-  ['the measured thickness of a sheet', { ...inputCell(demo, 'Bottom stock', 'Cork 4', 'Measured'), value: 4.2 }],
+/** Two edits each, that shape pieces and that do not: to open the demo with each alone would take twice as long. */
+const edits: readonly (readonly [what: string, first: Edit, second: Edit])[] = [
+  [
+    'the heel height of a last and a price',
+    { ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 48 },
+    { ...inputCell(demo, 'Bottom stock', 'Foam 10', 'Price'), value: 21.25 },
+  ],
+  [
+    'the measured thickness of a sheet and the pairs of one size',
+    { ...inputCell(demo, 'Bottom stock', 'Cork 4', 'Measured'), value: 4.2 },
+    { ...inputCell(demo, 'Pairage', 'Teasel', '39'), value: 5 },
+  ],
 ];
 
 describe('the plan in the page', () => {
   const site = servedSite();
 
-  const openedWith = async (edit: Edit) => {
+  const openedWith = async (...made: readonly Edit[]) => {
     const script = await bundled('pages/edited-demo.ts');
-    return site.open({ instead: { 'page.js': () => `globalThis.edit = ${JSON.stringify(edit)};\n${script}` } });
+    return site.open({ instead: { 'page.js': () => `globalThis.edits = ${JSON.stringify(made)};\n${script}` } });
   };
 
   describe('in one page that is edited and put back', () => {
     // The demo as it is, its parts in a test's reach.
-    const opened = openedOnce(() => openedWith({ ...inputCell(demo, 'Lasts', 'Round 45', 'Heel height'), value: 45 }));
+    const opened = openedOnce(() => openedWith());
     /** What the page shows unedited: each test of an edit ends by holding it to this. */
     let before: Readonly<Record<string, string>> | undefined;
     const until = (wanted: Readonly<Record<string, string>>) =>
@@ -86,21 +93,25 @@ describe('the plan in the page', () => {
         .toEqual([]);
 
     it.each(edits)(
-      'is after an edit of %s as when opened with it, and after its undo as before',
-      async (_what, edit) => {
-        const fresh = await openedWith(edit);
+      'is after an edit of %s as when opened with both, and after undo of both as before',
+      async (_what, ...made) => {
+        const fresh = await openedWith(...made);
         const wanted = await readWorkedOut(fresh.page);
         await fresh.context.close();
 
         const { page } = opened();
         before ??= await readWorkedOut(page);
-        expect(differences(before, wanted).length, 'the edit changes something').toBeGreaterThan(0);
-        await show(page, edit.sheet);
-        await worksOut(page, () => new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value)));
+        expect(differences(before, wanted).length, 'the edits change something').toBeGreaterThan(0);
+        for (const edit of made) {
+          await show(page, edit.sheet);
+          await worksOut(page, () => new Sheet(page).enter(cellAddress(edit.row, edit.column), String(edit.value)));
+        }
         await until(wanted);
-        await show(page, edit.sheet);
+        await show(page, made[0].sheet);
         await new Sheet(page).select('A1');
-        await worksOut(page, () => page.keyboard.press('Control+z'));
+        for (let undone = 0; undone < made.length; undone++) {
+          await worksOut(page, () => page.keyboard.press('Control+z'));
+        }
         await until(before);
       },
     );

@@ -155,45 +155,36 @@ describe('the pane’s page', () => {
       await page.evaluate(([r, c]) => window.richApi.enter('Run', r, c, 'Thistle'), [row, column] as const);
       await page.getByText('to put right', { exact: false }).first().waitFor();
     });
-  });
 
-  it('asks before it replaces what was entered, and keeps it on no', async () => {
-    const page = await openInExcel();
-    await loadDemo(page);
-    await page.getByText('The demo is in the workbook.', { exact: false }).waitFor();
-    await page.getByText('Outsole from Bend 4').waitFor();
-    await page.evaluate(() => window.richApi.enter('Styles', 60, 0, 'my note'));
-    await page.getByRole('button', { name: 'Blank tables' }).click();
-    await page.getByRole('dialog').getByText('hold what you have entered').waitFor();
-    await page.keyboard.press('Escape');
-    await page.getByRole('dialog').waitFor({ state: 'hidden' });
-    expect(await page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')))).toBe(true);
-    await page.getByRole('button', { name: 'Blank tables' }).click();
-    await page.getByRole('button', { name: 'Replace them' }).click();
-    await page.getByText('Blank tables are in the workbook.').waitFor();
-    expect(await page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')))).toBe(false);
-    expect((await sheets(page))[0]).toBe('Sheet1');
-  });
-
-  it('loads again into the same sheets and tables, under the names that the maker has given them', async () => {
-    const page = await openInExcel();
-    await loadDemo(page);
-    await page.getByText('The demo is in the workbook.', { exact: false }).waitFor();
-    const there = () =>
-      page.evaluate(() => [...window.richApi.sheets, ...window.richApi.tables].map(({ id, name }) => [id, name]));
-    const before = await there();
-    await page.evaluate(() => {
-      window.richApi.sheets.find(({ name }) => name === 'Run')!.name = 'June';
+    it('asks before it replaces what was entered, keeps it on no, and loads into the same sheets and tables', async () => {
+      const { page } = opened();
+      const there = () =>
+        page.evaluate(() => [...window.richApi.sheets, ...window.richApi.tables].map(({ id, name }) => [id, name]));
+      const before = await there();
+      await page.evaluate(() => {
+        window.richApi.enter('Styles', 60, 0, 'my note');
+        window.richApi.sheets.find(({ name }) => name === 'Run')!.name = 'June';
+      });
+      await page.getByRole('button', { name: 'Blank tables' }).click();
+      await page.getByRole('dialog').getByText('hold what you have entered').waitFor();
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog').waitFor({ state: 'hidden' });
+      const noted = () => page.evaluate(() => window.richApi.sheets.some(({ cells }) => cells.has('60,0')));
+      expect(await noted()).toBe(true);
+      await page.getByRole('button', { name: 'Blank tables' }).click();
+      await page.getByRole('button', { name: 'Replace them' }).click();
+      await page.getByText('Blank tables are in the workbook.').waitFor();
+      expect(await noted()).toBe(false);
+      expect((await sheets(page))[0]).toBe('Sheet1');
+      // Under the names that the maker has given them.
+      expect(await there()).toEqual(before.map(([id, name]) => [id, name === 'Run' ? 'June' : name]));
     });
-    await page.getByRole('button', { name: 'Blank tables' }).click();
-    await page.getByText('Blank tables are in the workbook.', { exact: false }).waitFor();
-    expect(await there()).toEqual(before.map(([id, name]) => [id, name === 'Run' ? 'June' : name]));
   });
 
   it('offers no Save on the Mac, where none comes of it', async () => {
     const { page } = await site.open(pane(bridge, inExcel.replace("'PC'", "'Mac'")));
-    await page.getByRole('button', { name: 'Load the demo run' }).click();
-    await page.getByText('Outsole from Bend 4').waitFor();
+    await page.getByRole('button', { name: 'Blank tables' }).click();
+    await page.getByRole('button', { name: 'Put the picture Build into the sheet' }).waitFor();
     expect(await page.getByRole('button', { name: 'Save the picture Build' }).count()).toBe(0);
     await page.getByRole('tab', { name: 'Paper' }).click();
     await page.getByText('Excel on the Mac lets no pane save files.').waitFor();
