@@ -1,6 +1,7 @@
 import { packRowsStepwise } from '../cutting/rows/pack-rows';
 import { fittingTurn } from '../cutting/sheet/fitting-turn';
-import type { Placement } from '../cutting/sheet/layout';
+import type { Layout, Placement } from '../cutting/sheet/layout';
+import { Memo } from '../memo';
 import { Problem } from '../problem';
 import type { Stepwise } from '../stepwise';
 import { type Offer, offeredAs } from '../stock/offer';
@@ -8,7 +9,8 @@ import { paid, purchase } from '../stock/purchase';
 import type { Stock } from '../stock/stock';
 import { fold } from './codes';
 import type { OffcutRow } from './inputs';
-import { formatOf, laidOf, type Share, type ToLay } from './stock-share';
+import { planMemory } from './plan-memory';
+import { bytesOfLayout, formatOf, keyOf, laidOf, type Share, type ToLay } from './stock-share';
 
 /** Money that differs by less is the same. */
 export const EQUAL_MONEY = 1e-6;
@@ -84,18 +86,30 @@ function* shelfFirst(main: Share, others: readonly Share[], all: ToLay): Stepwis
   const shares: Share[] = [];
   for (const share of shelved) {
     const { offcuts: _none, ...format } = share.format;
-    const fitting = all.pieces.map((piece, i) => {
-      const fits = left[i]! > 0 && fittingTurn(piece.ring, format, piece.way) !== undefined;
-      return { ...piece, count: fits ? left[i]! : 0 };
-    });
-    const sheets = yield* packRowsStepwise(fitting, format, onHand(share));
-    const counts = countsOf(sheets, all.pieces.length);
-    if (sheets.length === 0) continue;
+    const layout = yield* shelfOf({ offers: share.offers, format, counts: left }, onHand(share), all);
+    const counts = countsOf(layout.sheets, all.pieces.length);
+    if (layout.sheets.length === 0) continue;
     left = left.map((count, i) => count - counts[i]!);
-    shares.push({ offers: share.offers, format, counts, layout: { offcuts: [], sheets } });
+    shares.push({ offers: share.offers, format, counts, layout });
   }
   const rest = left.some((count) => count > 0) ? [{ ...main, counts: left }] : [];
   return [...rest, ...shares];
+}
+
+const onShelf = new Memo<Layout>(planMemory, 'sheets on the shelf', bytesOfLayout);
+
+/** What the quick rows lay of a share on so many of its sheets; pieces that fit on none are left. */
+function* shelfOf(share: Share, sheets: number, all: ToLay): Stepwise<Layout> {
+  const key = `${sheets} ${keyOf(share, all)}`;
+  return onShelf.find(key) ?? onShelf.keep(key, { offcuts: [], sheets: yield* laidOnShelf(share, sheets, all) });
+}
+
+function* laidOnShelf({ format, counts = [] }: Share, most: number, { pieces }: ToLay): Stepwise<Layout['sheets']> {
+  const fitting = pieces.map((piece, i) => {
+    const left = counts[i] ?? 0;
+    return { ...piece, count: left > 0 && fittingTurn(piece.ring, format, piece.way) !== undefined ? left : 0 };
+  });
+  return yield* packRowsStepwise(fitting, format, most);
 }
 
 function countsOf(sheets: readonly (readonly Placement[])[], pieces: number): readonly number[] {

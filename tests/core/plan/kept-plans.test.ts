@@ -93,6 +93,23 @@ describe('what plans keep between edits', () => {
     expect(after.runs.styles[0]).not.toBe(before.runs.styles[0]);
   });
 
+  it('lay what other formats have on the shelf once, while its pieces are as they were', () => {
+    const offers: readonly Named[] = [{ Stock: 'Foam 10', Width: 700, Length: 900, 'On hand': 1 }];
+    const pairage = [{ Style: 'Betony', 36: 6, 37: 8, 38: 9, 39: 7, 40: 4 }];
+    const shelved = (named: Named) => {
+      const plan = planned(
+        planCells({ ...TABLES, pairage, stock: stocks('Foam 10', { Price: 10, ...named }), offers }),
+      );
+      return plan.cutting.stocks.filter(({ stock }) => stock.code === 'Foam 10').map(({ layout }) => layout);
+    };
+    const before = shelved({});
+    expect(before).toHaveLength(2);
+    const after = shelved({ Price: 11 });
+    after.forEach((layout, i) => expect(layout).toBe(before[i]));
+    expect(after).toHaveLength(2);
+    expect(shelved({ 'Knife room': 5 })[1]).not.toBe(before[1]);
+  });
+
   it('share the bottoms of styles that are built alike on lasts that are one', () => {
     const plan = planned(
       planCells({
