@@ -154,7 +154,7 @@ class Lines {
     this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
     this.cost = new Least(this.x.map((_, line) => this.costOf(line)));
     this.seen = new Int32Array(count).fill(-1);
-    this.parts = posture.parts.map((part) => ({ ...part, off: new Hindrances(shapes.keptOff(part.shape)) }));
+    this.parts = posture.parts.map((part) => ({ ...part, off: new Hindrances(shapes.keptOff(part.shape), sweep.step) }));
   }
 
   /**
@@ -209,7 +209,7 @@ class Lines {
     if (seen === this.laid.length) return x;
     this.seen[line] = this.laid.length;
     // What has been laid since may not lie in the way.
-    if (seen >= 0 && this.past(x, y, seen) === x) return x;
+    if (seen >= 0 && this.keepsClear(x, y, seen)) return x;
     this.x[line] = this.free(x, y);
     this.cost.become(line, this.costOf(line));
     return itemAt(this.x, line);
@@ -217,24 +217,40 @@ class Lines {
 
   /** The first place on a line, from one on, that nothing hinders; infinite where there is none. */
   private free(x: number, y: number): number {
-    for (let at = x; ;) {
-      const next = this.past(at, y);
-      if (next > this.right || next < this.left) return this.sweep.step * Infinity;
-      if (next === at) return at;
+    this.takeIn();
+    const { parts, sweep } = this;
+    const limit = sweep.step === 1 ? this.right : -this.left;
+    let at = x;
+    // Until none of the parts has anything against the place.
+    for (let k = 0, content = 0; content < parts.length; k = k + 1 < parts.length ? k + 1 : 0) {
+      const part = parts[k]!;
+      const next = part.off.free(at, this.heightOf(part, y), limit);
+      content = next === at ? content + 1 : 1;
       at = next;
+      if (!Number.isFinite(at)) break;
     }
+    return at;
   }
 
-  /** How far a place on a line is moved on by each hindrance in turn; or by the pieces alone that were laid after the first few. */
-  private past(x: number, y: number, since?: number): number {
-    let next = x;
-    for (const { shape, dy, across, off } of this.parts) {
-      while (off.pieces < this.laid.length) {
-        const one = itemAt(this.laid, off.pieces);
-        off.add(this.shapes.between(one.shape, shape), one.x, one.y);
+  /** Whether none of the pieces that were laid after the first few hinders a place on a line. */
+  private keepsClear(x: number, y: number, since: number): boolean {
+    this.takeIn();
+    for (const part of this.parts) if (!part.off.keepsClear(x, this.heightOf(part, y), since)) return false;
+    return true;
+  }
+
+  private heightOf({ dy, across }: Part, y: number): number {
+    return dy + (across ? 2 * this.backbone - y : y);
+  }
+
+  /** Takes what has been laid by now among the hindrances. */
+  private takeIn(): void {
+    const { laid, shapes } = this;
+    for (const { shape, off } of this.parts) {
+      for (let k = off.pieces; k < laid.length; k++) {
+        const one = itemAt(laid, k);
+        off.add(shapes.between(one.shape, shape), one.x, one.y);
       }
-      next = off.past(next, dy + (across ? 2 * this.backbone - y : y), this.sweep.step, since);
     }
-    return next;
   }
 }
