@@ -9,6 +9,7 @@ import type { Piece } from '../sheet/piece';
 import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { allows, wholeTurn, type Way } from '../sheet/way';
+import { BuiltRows } from './built-rows';
 import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
 import { type Lay, Lays } from './lay';
@@ -190,7 +191,7 @@ function directionsFor(kinds: readonly (Kind | undefined)[], supply: Supply): re
       const heights = lays.map(([lay]) => lay?.height ?? 0);
       const order = [...kinds.keys()].filter((kind) => kinds[kind]);
       order.sort((a, b) => heights[b]! - heights[a]! || areas[b]! - areas[a]! || a - b);
-      return { along, lays, areas, queue: new Queue(order, supply), built: new Map() };
+      return { along, lays, areas, queue: new Queue(order, supply), built: new BuiltRows() };
     }),
   );
 }

@@ -102,21 +102,17 @@ export function clearance(
     before = next;
   }
   if (likeliest < 0) return enough;
-  let most = farthestIn(a, part, b, shift, lo, hi, likeliest, enough);
+  const most = farthestIn(a, part, b, shift, lo, hi, likeliest, likeliest, -1, enough, limit);
   if (most > limit) return Infinity;
-  before = aCrests[under + first + 1]!;
-  for (let cell = first; cell <= last; cell++) {
-    const next = aCrests[under + cell + 2]!;
-    if (bCrests[cell + 1]! + (before > next ? before : next) + by > most && cell !== likeliest) {
-      most = farthestIn(a, part, b, shift, lo, hi, cell, most);
-      if (most > limit) return Infinity;
-    }
-    before = next;
-  }
-  return most;
+  return farthestIn(a, part, b, shift, lo, hi, first, last, likeliest, most, limit);
 }
 
-/** The greatest sum of both reaches between lo and hi in a cell of b, or what is `known` already if that is more. */
+/**
+ * The greatest sum of both reaches between lo and hi in some cells of b, or what is `known` already if that is more. Cells
+ * whose crests tell that they cannot reach farther are passed over.
+ * @param without a cell that is left out
+ * @param limit once the sum is found to be above this the answer is Infinity
+ */
 function farthestIn(
   a: Reach,
   { along, by }: Part,
@@ -124,37 +120,57 @@ function farthestIn(
   shift: number,
   lo: number,
   hi: number,
-  cell: number,
+  first: number,
+  last: number,
+  without: number,
   known: number,
+  limit: number,
 ): number {
-  const start = b.line[0]! + shift + cell * CELL;
-  let x = Math.max(lo, start);
-  const end = Math.min(hi, start + CELL);
-  if (end <= x) return known;
-  const { line: aLine } = a;
-  const { line: bLine } = b;
-  let i = stretchOf(a, x - along);
-  // Rounded, it may stand in the next one already.
-  while (aLine[i + STRETCH]! + along <= x) i += STRETCH;
-  let j = b.begins[cell]!;
-  while (bLine[j + STRETCH]! + shift <= x) j += STRETCH;
+  const { line: aLine, crests: aCrests } = a;
+  const { line: bLine, crests: bCrests, begins } = b;
+  const start = bLine[0]! + shift;
+  const under = Math.floor((start - (aLine[0]! + along)) / CELL);
   let most = known;
-  for (;;) {
-    const aEnd = aLine[i + STRETCH]! + along;
-    const bEnd = bLine[j + STRETCH]! + shift;
-    const next = aEnd < bEnd ? (aEnd < end ? aEnd : end) : bEnd < end ? bEnd : end;
-    const aSlope = aLine[i + 2]!;
-    const bSlope = bLine[j + 2]!;
-    const sum =
-      aLine[i + 1]! + by + aSlope * (x - (aLine[i]! + along)) + bLine[j + 1]! + bSlope * (x - shift - bLine[j]!);
-    if (sum > most) most = sum;
-    const then = sum + (aSlope + bSlope) * (next - x);
-    if (then > most) most = then;
-    if (next >= end) return most;
-    if (aEnd <= next) i += STRETCH;
-    if (bEnd <= next) j += STRETCH;
-    x = next;
+  // In which stretches of both the last cell ended that was gone through, and which it was.
+  let i = 0;
+  let j = 0;
+  let gone = -2;
+  let before = aCrests[under + first + 1]!;
+  for (let cell = first; cell <= last; cell++) {
+    const after = aCrests[under + cell + 2]!;
+    const bound = bCrests[cell + 1]! + (before > after ? before : after) + by;
+    before = after;
+    if (!(bound > most) || cell === without) continue;
+    const begin = start + cell * CELL;
+    let x = lo > begin ? lo : begin;
+    const end = hi < begin + CELL ? hi : begin + CELL;
+    if (end <= x) continue;
+    if (gone === cell - 1) while (aLine[i + STRETCH]! <= x - along) i += STRETCH;
+    else i = stretchOf(a, x - along);
+    // Rounded, it may stand in the next one already.
+    while (aLine[i + STRETCH]! + along <= x) i += STRETCH;
+    if (gone !== cell - 1) j = begins[cell]!;
+    while (bLine[j + STRETCH]! + shift <= x) j += STRETCH;
+    gone = cell;
+    for (;;) {
+      const aEnd = aLine[i + STRETCH]! + along;
+      const bEnd = bLine[j + STRETCH]! + shift;
+      const next = aEnd < bEnd ? (aEnd < end ? aEnd : end) : bEnd < end ? bEnd : end;
+      const aSlope = aLine[i + 2]!;
+      const bSlope = bLine[j + 2]!;
+      const sum =
+        aLine[i + 1]! + by + aSlope * (x - (aLine[i]! + along)) + bLine[j + 1]! + bSlope * (x - shift - bLine[j]!);
+      if (sum > most) most = sum;
+      const then = sum + (aSlope + bSlope) * (next - x);
+      if (then > most) most = then;
+      if (next >= end) break;
+      if (aEnd <= next) i += STRETCH;
+      if (bEnd <= next) j += STRETCH;
+      x = next;
+    }
+    if (most > limit) return Infinity;
   }
+  return most;
 }
 
 /**

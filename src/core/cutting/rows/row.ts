@@ -1,3 +1,4 @@
+import type { BuiltRows } from './built-rows';
 import type { InRow } from './in-row';
 import type { Lay } from './lay';
 import { RowEnd } from './row-end';
@@ -8,8 +9,8 @@ export interface RowSource {
   readonly queue: Queue;
   readonly lays: readonly (readonly Lay[])[];
   readonly areas: readonly number[];
-  /** Rows built from what is left now, and from what was left earlier while one sheet was tried in several ways. */
-  readonly built: Map<string, Row>;
+  /** Rows built for the sheet at hand. */
+  readonly built: BuiltRows;
 }
 
 /** Pieces side by side in a band from v = 0 to the height of its highest piece. */
@@ -49,12 +50,11 @@ const EQUAL = 1e-9;
  */
 export function rowOf(source: RowSource, place: number, length: number, rule: RowRule, flush?: Row): Row {
   const { supply } = source.queue;
-  const key = `${place} ${length} ${rule.turns} ${rule.indent} ${supply.content}`;
-  let row = source.built.get(key);
+  let row = source.built.find(place, length, rule, supply);
   if (!row) {
     row = buildRow(source, place, length, rule, flush);
     for (const { kind } of row.items) supply.putBack(kind);
-    source.built.set(key, row);
+    source.built.keep(place, length, rule, supply, row);
   }
   return row;
 }

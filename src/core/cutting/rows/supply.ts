@@ -2,17 +2,12 @@
 export class Supply {
   private readonly counts: Int32Array;
   private remaining = 0;
-  /** What is left of all kinds, each counted by two numbers of its own. */
-  private readonly sums = new Int32Array(2);
+  /** What is left of all kinds, each counted by two numbers of its own: they stand for what is left of each kind. */
+  readonly sums = new Int32Array(2);
 
   constructor(counts: readonly number[]) {
     this.counts = new Int32Array(counts.length);
     for (let kind = 0; kind < counts.length; kind++) this.take(kind, -counts[kind]!);
-  }
-
-  /** Stands for what is left of each kind. */
-  get content(): string {
-    return `${this.sums[0]} ${this.sums[1]}`;
   }
 
   /** Pieces of all kinds together. */

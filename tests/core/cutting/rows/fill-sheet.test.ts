@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { BuiltRows } from '../../../../src/core/cutting/rows/built-rows';
 import { SheetFiller, type Direction } from '../../../../src/core/cutting/rows/fill-sheet';
 import { Lays } from '../../../../src/core/cutting/rows/lay';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
@@ -17,7 +18,7 @@ describe('SheetFiller', () => {
     const supply = new Supply(pieces.map(({ count }) => count));
     const directionOf = (turn: number): Direction => {
       const lays = pieces.map(({ ring }) => [Lays.of(ring, 0).at(turn)]);
-      return { along, lays, areas: [18_000, 2_400], queue: new Queue([0, 1], supply), built: new Map() };
+      return { along, lays, areas: [18_000, 2_400], queue: new Queue([0, 1], supply), built: new BuiltRows() };
     };
     // The small pieces are too long for the rest of the large ones' rows, and lie the other way in what these leave.
     const [first, second] = along ? [directionOf(0), directionOf(90)] : [directionOf(90), directionOf(0)];
