@@ -34,6 +34,7 @@ import { noteRowsAtOnce } from '../host/grid/row-index';
 import { ruleRowsBelow, ruleRowsPasted } from '../host/grid/rows-below';
 import { fitSpilledRows } from '../host/grid/spilled-heights';
 import { keepSpilledValues } from '../host/grid/spilled-values';
+import { WorkAhead } from '../host/grid/work-ahead';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { prepareCellsOnce } from './cells-prepared-once';
@@ -57,6 +58,8 @@ export interface Spreadsheet {
   readonly api: FUniver;
   /** Settles once the grid is on the page. */
   readonly shown: Promise<void>;
+  /** What is done whenever something has changed, before it is worked out. */
+  readonly ahead: WorkAhead;
   /** Takes over the page's colours after they changed. */
   recolour(dark: boolean): void;
 }
@@ -123,7 +126,8 @@ export function createSpreadsheet(
   showWithoutDelay(injector, data.id, failed);
   keepSpilledValues(injector);
   prepareCellsOnce(injector);
-  beginCalculationsSoon(injector, failed, withAll);
+  const ahead = new WorkAhead();
+  beginCalculationsSoon(injector, failed, withAll, ahead);
   noteDependenciesOnce(injector);
   lookAfterSpills(injector);
   fitSpilledRows(injector);
@@ -151,6 +155,7 @@ export function createSpreadsheet(
     injector,
     api,
     shown,
+    ahead,
     recolour(dark) {
       const palette = injector.get(ICanvasColorService);
       if (palette instanceof PaletteColours) palette.read(document.body);

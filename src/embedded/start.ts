@@ -56,7 +56,7 @@ export async function start(plan: WorkbookPlan = demo): Promise<Page> {
   const spreadsheet = createSpreadsheet('grid', entry.workbook, tellFault, entry.fresh);
   const { injector } = spreadsheet;
   const functions = bindFunctions(injector, namespace, metadata, associated, tellFault);
-  const host = new GridHost(injector, functions.messageAt);
+  const host = new GridHost(injector, functions.messageAt, spreadsheet.ahead);
 
   const enterSheet = () => {
     injector.get(ILayoutService).focus();

@@ -122,6 +122,12 @@ export interface Host {
    */
   onSelection(listener: (selection: Selection | undefined) => void, failed: Failed): Stop;
 
+  /**
+   * Has work done with the tables as they have just been changed, before the cells are worked out, wherever no formula
+   * reaches into them; only where the host can. The cells wait for it, though not for long.
+   */
+  beforeWorkedOut?(work: (tables: ReadonlyMap<string, Cells>) => Promise<void>): Stop;
+
   /** Tells once of changes that follow each other closely, after they have been worked out. */
   onContent(listener: () => void, failed: Failed): Stop;
 }

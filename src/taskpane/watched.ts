@@ -12,7 +12,7 @@ import { shownPiece } from '../drawing/build-picture';
 import type { Host, PlacedTable, Selection, Stop } from '../host/host';
 import type { Cells } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
-import { planCells } from '../tables/plan-cells';
+import { planCells, sameInputs } from '../tables/plan-cells';
 import { type PlanReading, readPlan } from '../tables/plan-input';
 import { cellIn, codeColumn } from '../tables/block-cell';
 import { cellAddress } from '../tables/cell-address';
@@ -234,6 +234,7 @@ export class Watched {
     this.stops = [
       host.onContent(() => this.read(), unheard),
       host.onSelection((selection) => this.follow(selection), unheard),
+      ...(host.beforeWorkedOut ? [host.beforeWorkedOut((tables) => this.planAhead(tables).catch(metAgain))] : []),
     ];
   }
 
@@ -251,6 +252,28 @@ export class Watched {
       this.working = undefined;
       this.inTrouble('reading', error);
     });
+  }
+
+  /**
+   * Plans what has just been entered, up to what it costs, and shows that before the sheets are worked out; days and checks
+   * come after them. What is to be put right waits for them too.
+   */
+  private async planAhead(tables: ReadonlyMap<string, Cells>): Promise<void> {
+    if (!(this.results ?? this.before) || sameInputs(tables, this.tables)) return;
+    const standing = stand(tables, this.host.name);
+    if (standing.kind !== 'plan') return;
+    const turn = ++this.turn;
+    this.stopped = false;
+    this.tables = tables;
+    this.before = this.results ?? this.before;
+    this.results = undefined;
+    const { plan } = standing;
+    const upToCost = plan.steps.filter(({ stage }) => stage !== 'batches' && stage !== 'checks');
+    if (!(await this.stepThrough(upToCost, standing, turn))) return;
+    this.before = { ...afterCost(plan), checks: this.before?.checks ?? [] };
+    this.working = undefined;
+    if (!this.take(standing)) this.tell();
+    await painted();
   }
 
   private async readTables(turn: number): Promise<void> {
@@ -295,13 +318,27 @@ export class Watched {
     this.show({});
   }
 
-  /** Works a plan out step by step, and shows its bottoms before the page does anything else in between. */
   private async workOut(standing: Standing & { readonly kind: 'plan' }, turn: number): Promise<void> {
     const { plan } = standing;
+    if (!(await this.stepThrough(plan.steps, standing, turn))) return;
+    const below = notRead(this.places);
+    this.results = { ...afterCost(plan), checks: below.length > 0 ? [...below, ...plan.checks] : plan.checks };
+    this.before = this.working = undefined;
+    if (!this.take(standing)) this.tell();
+  }
+
+  /**
+   * Works a plan out step by step, and shows its bottoms before the page does anything else in between.
+   * @returns whether it came to its end: false where something else has begun
+   */
+  private async stepThrough(
+    steps: readonly PlanStep[],
+    standing: Standing & { readonly kind: 'plan' },
+    turn: number,
+  ): Promise<boolean> {
     const begun = performance.now();
     let paused = begun;
     let bottoms = false;
-    const { steps } = plan;
     for (const [at, { stage, subject, work }] of steps.entries()) {
       const breathe = async () => {
         if (performance.now() - paused < BREATH) return;
@@ -317,21 +354,13 @@ export class Watched {
       };
       bottoms = stage !== 'bottoms';
       await breathe();
-      if (turn !== this.turn) return;
+      if (turn !== this.turn) return false;
       for (const _ of work()) {
         await breathe();
-        if (turn !== this.turn) return;
+        if (turn !== this.turn) return false;
       }
     }
-    const below = notRead(this.places);
-    this.results = {
-      cuttings: plan.layouts.stocks,
-      orders: attempt(() => plan.orders) ?? [],
-      costs: attempt(() => plan.costs) ?? [],
-      checks: below.length > 0 ? [...below, ...plan.checks] : plan.checks,
-    };
-    this.before = this.working = undefined;
-    if (!this.take(standing)) this.tell();
+    return true;
   }
 
   /** Shows the bottoms of a plan, unless they are shown. */
@@ -416,6 +445,19 @@ function lacking({ name, argument }: Pick<Table, 'name' | 'argument'>, host: Hos
   const back = host === 'grid' ? 'by undo, or by Go back under Runs' : 'from an earlier version of the workbook';
   const sentence = `the sheet of this table was deleted, and the plan rests on it; bring it back ${back}`;
   return new Problem('invalid', { argument, table: name }, sentence);
+}
+
+/** What goes wrong ahead is met again, and told, once the sheets are worked out. */
+function metAgain(): void {
+  // Nothing to do till then.
+}
+
+function afterCost(plan: Plan): Omit<Results, 'checks'> {
+  return {
+    cuttings: plan.layouts.stocks,
+    orders: attempt(() => plan.orders) ?? [],
+    costs: attempt(() => plan.costs) ?? [],
+  };
 }
 
 function attempt<T>(work: () => T): T | undefined {

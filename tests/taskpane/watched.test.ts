@@ -10,7 +10,10 @@ import { type PlanArguments, reading } from '../../src/functions/plan-arguments'
 import { planArguments, tableCells } from '../demo-cells';
 
 /** A workbook that holds the demo's tables, without anything that shows it. */
-class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'tablePlaces' | 'onContent' | 'onSelection'> {
+class Workbook implements Pick<
+  Host,
+  'tables' | 'tablePlace' | 'tablePlaces' | 'onContent' | 'onSelection' | 'beforeWorkedOut'
+> {
   cells: ReadonlyMap<string, Cells> = new Map(Object.entries(tableCells()));
   /** Why listeners are not heard; undefined where they are. */
   refused: Error | undefined;
@@ -45,6 +48,13 @@ class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'tablePlaces' | '
     return () => undefined;
   }
 
+  private ahead: (tables: ReadonlyMap<string, Cells>) => Promise<void> = async () => undefined;
+
+  beforeWorkedOut(work: (tables: ReadonlyMap<string, Cells>) => Promise<void>) {
+    this.ahead = work;
+    return () => undefined;
+  }
+
   onSelection(listener: (selection: Selection | undefined) => void, failed: Failed) {
     if (this.refused) failed(this.refused);
     else this.selected = listener;
@@ -53,10 +63,24 @@ class Workbook implements Pick<Host, 'tables' | 'tablePlace' | 'tablePlaces' | '
 
   /** Replaces a cell of a table, its headings in row 0. */
   enter(table: string, row: number, column: number, value: unknown): void {
+    this.put(table, row, column, value);
+    this.changed();
+  }
+
+  /** The same before anything is worked out; what was to be done first is done. */
+  enterAhead(table: string, row: number, column: number, value: unknown): Promise<void> {
+    this.put(table, row, column, value);
+    return this.ahead(this.cells);
+  }
+
+  workOut(): void {
+    this.changed();
+  }
+
+  private put(table: string, row: number, column: number, value: unknown): void {
     const old = this.cells.get(table) ?? [];
     const cells = old.map((line, r) => (r === row ? line.map((cell, c) => (c === column ? value : cell)) : line));
     this.cells = new Map([...this.cells, [table, cells]]);
-    this.changed();
   }
 
   /** Selects a cell of a table. */
@@ -132,6 +156,43 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     const stock = (workbook.cells.get('Bottom stock') ?? []).findIndex(([code]) => code === 'Rubber 6');
     await workbook.select('Bottom stock', stock, 3);
     await until(() => watched.cutting?.stock.code === 'Rubber 6');
+  });
+
+  it('shows what an edit comes to and costs before it is worked out, and checks after it', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const [headings = [], ...rows] = workbook.cells.get('Pairage') ?? [];
+    const [row, column] = [1 + rows.findIndex(([style]) => style === 'Teasel'), headings.indexOf(39)];
+    const before = watched.results;
+    const pairs = () => watched.runs.flatMap(({ sizes }) => sizes).reduce((sum, { pairs: ofSize }) => sum + ofSize, 0);
+    const were = pairs();
+    await workbook.enterAhead('Pairage', row, column, Number(rows[row - 1]?.[column]) + 9);
+    expect(pairs()).toBe(were + 9);
+    expect(watched.results).toBeUndefined();
+    expect(watched.before?.orders).not.toEqual(before?.orders);
+    expect(watched.before?.checks).toBe(before?.checks);
+    const { orders } = watched.before ?? {};
+    workbook.workOut();
+    await until(() => watched.results);
+    // What was shown ahead is what it comes to.
+    expect(watched.results?.orders).toEqual(orders);
+    expect(watched.results?.checks).not.toBe(before?.checks);
+  });
+
+  it('leaves what is to be put right until it is worked out, and plans nothing for the same tables', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const { results, standing } = watched;
+    await workbook.enterAhead('Lasts', 1, 3, 'long');
+    expect(watched.results).toBe(results);
+    expect(watched.standing).toBe(standing);
+    workbook.workOut();
+    await until(() => watched.standing.kind === 'slips');
+    const other = watch();
+    await until(() => other.watched.results);
+    const known = other.watched.results;
+    await other.workbook.enterAhead('Lasts', 1, 3, other.workbook.cells.get('Lasts')?.[1]?.[3]);
+    expect(other.watched.results).toBe(known);
   });
 
   it('says what keeps the tables from being read, and goes on when it is mended', async () => {

@@ -9,6 +9,7 @@ import {
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { TriggerCalculationController } from '@univerjs/sheets-formula';
+import { WorkAhead } from './work-ahead';
 
 /** What the grid's own trigger keeps to itself: what has changed, and when it begins to work that out. */
 interface Trigger {
@@ -32,9 +33,15 @@ const MOVES_CELLS = /^sheet\.mutation\.(insert-row|insert-col|remove-rows|remove
  * Lets the grid work changes out sooner than after the tenth of a second that it always waits.
  * @param failed is told where a calculation could not begin
  * @param withAll whether nothing is worked out until every formula is to be: what lists offer would be, by itself
+ * @param ahead what is done first whenever something has changed
  * @throws Error where the grid begins calculations otherwise than the version that this was written for
  */
-export function beginCalculationsSoon(injector: Injector, failed: (error: unknown) => void, withAll = false): void {
+export function beginCalculationsSoon(
+  injector: Injector,
+  failed: (error: unknown) => void,
+  withAll = false,
+  ahead = new WorkAhead(),
+): void {
   const commands = injector.get(ICommandService);
   const watched = injector.get(IActiveDirtyManagerService);
   const trigger = injector.get(TriggerCalculationController) as unknown as Trigger;
@@ -42,7 +49,7 @@ export function beginCalculationsSoon(injector: Injector, failed: (error: unknow
   if (methods.some((method) => typeof method !== 'function') || !Array.isArray(trigger._waitingCommandQueue)) {
     throw new Error('The grid begins calculations otherwise than it did.');
   }
-  const calculations = new Calculations(commands, trigger, failed, withAll);
+  const calculations = new Calculations(commands, trigger, failed, withAll, ahead);
   commands.beforeCommandExecuted((command) => calculations.before(command));
   commands.onCommandExecuted((command) => {
     calculations.after(command);
@@ -62,6 +69,8 @@ class Calculations {
   private stale = false;
   private pending: object | undefined;
   private clock: Trigger['_setTimeoutKey'];
+  /** Counts changes: what was done ahead of one begins no calculation where another has followed. */
+  private changes = 0;
 
   constructor(
     private readonly commands: ICommandService,
@@ -69,6 +78,7 @@ class Calculations {
     private readonly failed: (error: unknown) => void,
     /** Whether none begins yet. */
     private held: boolean,
+    private readonly ahead: WorkAhead,
   ) {
     this.clock = trigger._setTimeoutKey;
   }
@@ -105,8 +115,23 @@ class Calculations {
   beginSoon(): void {
     const { trigger } = this;
     if (trigger._setTimeoutKey === this.clock) return;
+    this.changes++;
     clearTimeout(trigger._setTimeoutKey);
-    trigger._setTimeoutKey = this.clock = this.held ? -1 : setTimeout(() => this.begin(), this.wait);
+    trigger._setTimeoutKey = this.clock = this.held ? -1 : setTimeout(() => this.beginAfterWork(), this.wait);
+  }
+
+  private beginAfterWork(): void {
+    // What is at work is to stop at once: its answers are of what stood there before.
+    const work = this.running ? undefined : this.ahead.done();
+    if (!work) {
+      this.begin();
+      return;
+    }
+    const { changes } = this;
+    const begin = () => {
+      if (changes === this.changes) this.begin();
+    };
+    work.catch(this.failed).then(begin, this.failed);
   }
 
   private begin(): void {

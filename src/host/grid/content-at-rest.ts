@@ -7,12 +7,16 @@ import {
   SetTriggerFormulaCalculationStartMutation,
 } from '@univerjs/engine-formula';
 import { Observable } from 'rxjs';
+import { LONGEST } from './work-ahead';
 
 /** Changes of what stands in cells, lists and names; what the formula engine writes itself is local. */
 const changes = /^(sheet|data-validation)\.mutation\.|defined-name/;
 
-/** How long a change waits for a calculation to begin before it is told without one, ms; the longest wait is 500. */
-const withoutCalculation = 600;
+/**
+ * How long a change waits for a calculation to begin before it is told without one, ms; the longest wait is 500 and what is
+ * done ahead.
+ */
+const withoutCalculation = 600 + LONGEST;
 
 /**
  * Tells of changed content once it has been worked out: at the end of the calculation that follows it, and of changes that

@@ -42,6 +42,7 @@ import { type Cells, numberMeant } from '../../tables/cell';
 import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
 import type { NewColumn } from '../../tables/size-columns';
+import { holdsSum } from '../../tables/holds-sum';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
 import { byTable, inGrownTable, noTable } from '../growing-rows';
@@ -54,6 +55,7 @@ import { replacement } from './replacement';
 import { inOneStep } from './in-one-step';
 import { SheetCells } from './sheet-cells';
 import { snapshotOf, tableId } from './snapshot';
+import { WorkAhead } from './work-ahead';
 import { withSheetIds } from './with-sheet-ids';
 import type { Block, CellPlace, Host, PlacedTable, Reference, Selection, Stop, TablePlace, WrittenCell } from '../host';
 
@@ -76,6 +78,7 @@ export class GridHost implements Host {
   constructor(
     private readonly injector: Injector,
     private readonly messageAt: MessageAt,
+    private readonly ahead = new WorkAhead(),
   ) {
     this.commands = injector.get(ICommandService);
     this.atRest = contentAtRest(this.commands).pipe(share());
@@ -118,14 +121,7 @@ export class GridHost implements Host {
   }
 
   async tables(): Promise<ReadonlyMap<string, Cells>> {
-    const tables = new Map<string, Cells>();
-    for (const { comment } of this.tableNames()) {
-      const place = comment === undefined ? undefined : this.placeOf(comment);
-      const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
-      if (!comment || !place || !sheet) continue;
-      tables.set(comment, this.block(sheet, place));
-    }
-    return tables;
+    return new Map(this.standing().map(({ name, sheet, place }) => [name, this.block(sheet, place)]));
   }
 
   async tablePlace(name: string): Promise<TablePlace | undefined> {
@@ -133,13 +129,12 @@ export class GridHost implements Host {
   }
 
   async tablePlaces(): Promise<ReadonlyMap<string, PlacedTable>> {
-    const places = new Map<string, PlacedTable>();
-    for (const { comment } of this.tableNames()) {
-      const place = comment === undefined ? undefined : this.placeOf(comment);
-      const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
-      if (comment && sheet) places.set(comment, { ...place, filledBelow: this.filledBelow(sheet, place) });
-    }
-    return places;
+    return new Map(
+      this.standing().map(({ name, sheet, place }) => [
+        name,
+        { ...place, filledBelow: this.filledBelow(sheet, place) },
+      ]),
+    );
   }
 
   async selection(): Promise<Selection | undefined> {
@@ -317,6 +312,16 @@ export class GridHost implements Host {
     );
   }
 
+  beforeWorkedOut(work: (tables: ReadonlyMap<string, Cells>) => Promise<void>): Stop {
+    return this.ahead.add(async () => {
+      const tables = await this.tables();
+      const standing = this.standing();
+      if (!standing.some(({ name, sheet, place }) => this.isWorkedOut(tables.get(name) ?? [], sheet, place))) {
+        await work(tables);
+      }
+    });
+  }
+
   onContent(listener: () => void): Stop {
     return stopOf(this.atRest.subscribe(listener));
   }
@@ -360,6 +365,14 @@ export class GridHost implements Host {
     );
   }
 
+  /** Whether a table holds what formulas come to, beside its own sums. */
+  private isWorkedOut(values: Cells, sheet: Worksheet, { row, column }: TablePlace): boolean {
+    const cells = new SheetCells(sheet, this.formulas);
+    return values.some((line, r) =>
+      line.some((_, c) => cells.isWorkedOut(row + r, column + c) && !holdsSum(values, r, c)),
+    );
+  }
+
   /** The first row below a table that holds something under its columns. */
   private filledBelow(sheet: Worksheet, { row, column, rows, columns }: TablePlace): number | undefined {
     const cells = new SheetCells(sheet, this.formulas);
@@ -398,6 +411,15 @@ export class GridHost implements Host {
   private tableNames(): readonly IDefinedNamesServiceParam[] {
     const all = Object.values(this.definedNames.getDefinedNameMap(this.workbook().getUnitId()) ?? {});
     return all.filter(({ id }) => id.startsWith(tableId));
+  }
+
+  /** The tables that are in the workbook, and where. */
+  private standing(): readonly { readonly name: string; readonly sheet: Worksheet; readonly place: TablePlace }[] {
+    return this.tableNames().flatMap(({ comment: name }) => {
+      const place = name === undefined ? undefined : this.placeOf(name);
+      const sheet = place && this.workbook().getSheetBySheetName(place.sheet);
+      return name && place && sheet ? [{ name, sheet, place }] : [];
+    });
   }
 
   private placeOf(table: string): TablePlace | undefined {

@@ -19,6 +19,12 @@ export class SheetCells {
     return scalar(isBlank(own) ? this.spilled(row, column) : own);
   }
 
+  /** Whether what stands in a cell is what a formula comes to, there or elsewhere. */
+  isWorkedOut(row: number, column: number): boolean {
+    const own = this.sheet.getCellRaw(row, column);
+    return Boolean(own?.f ?? own?.si) || (isBlank(own) && this.spilled(row, column) !== undefined);
+  }
+
   /** What the cell shows in its number format. */
   text(row: number, column: number): string {
     const code = this.sheet.getCellRaw(row, column)?.v;

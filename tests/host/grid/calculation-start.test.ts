@@ -3,6 +3,7 @@ import { IActiveDirtyManagerService } from '@univerjs/engine-formula';
 import { TriggerCalculationController } from '@univerjs/sheets-formula';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { beginCalculationsSoon } from '../../../src/host/grid/calculation-start';
+import { WorkAhead } from '../../../src/host/grid/work-ahead';
 
 const start = 'formula.mutation.set-formula-calculation-start';
 const stop = 'formula.mutation.set-formula-calculation-stop';
@@ -112,6 +113,42 @@ describe('calculations that begin soon', () => {
     change('all');
     vi.advanceTimersByTime(20);
     expect(executed).toEqual([{ id: start, params: { changed: ['a list', 'another list', 'all'] } }]);
+  });
+
+  it('begins once what is done ahead of it is done, with all that has changed till then', async () => {
+    const ahead = new WorkAhead();
+    const done: (() => void)[] = [];
+    ahead.add(() => new Promise((resolve) => done.push(resolve)));
+    beginCalculationsSoon(injector, failed, false, ahead);
+    change('A1');
+    await vi.advanceTimersByTimeAsync(100);
+    expect(done).toHaveLength(1);
+    expect(executed).toEqual([]);
+    change('A2');
+    done[0]!();
+    await vi.advanceTimersByTimeAsync(19);
+    expect(executed).toEqual([]);
+    await vi.advanceTimersByTimeAsync(100);
+    expect(executed).toEqual([]);
+    done[1]!();
+    await vi.advanceTimersByTimeAsync(0);
+    expect(executed).toEqual([{ id: start, params: { changed: ['A1', 'A2'] } }]);
+    // What is at work is stopped at once, whatever is to be done ahead of the next.
+    change('A3');
+    await vi.advanceTimersByTimeAsync(20);
+    expect(done).toHaveLength(2);
+    expect(executed.map(({ id }) => id)).toEqual([start, stop]);
+  });
+
+  it('begins although what is done ahead of it fails, and tells of that', async () => {
+    const ahead = new WorkAhead();
+    ahead.add(() => Promise.reject(new Error('no plan')));
+    const told: unknown[] = [];
+    beginCalculationsSoon(injector, (error) => told.push(error), false, ahead);
+    change('A1');
+    await vi.advanceTimersByTimeAsync(20);
+    expect(told).toEqual([new Error('no plan')]);
+    expect(executed.map(({ id }) => id)).toEqual([start]);
   });
 
   it('waits longer where the last calculation took long, up to half a second', () => {

@@ -1,6 +1,7 @@
 import type { CommandListener, ICommandService, IExecutionOptions } from '@univerjs/core';
 import { FormulaExecutedStateType } from '@univerjs/engine-formula';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { LONGEST } from '../../../src/host/grid/work-ahead';
 import { contentAtRest } from '../../../src/host/grid/content-at-rest';
 
 const start = 'formula.mutation.set-formula-calculation-start';
@@ -57,7 +58,7 @@ describe('content at rest', () => {
       vi.advanceTimersByTime(300);
     }
     expect(told).toBe(0);
-    vi.advanceTimersByTime(300);
+    vi.advanceTimersByTime(300 + LONGEST);
     expect(told).toBe(1);
   });
 
