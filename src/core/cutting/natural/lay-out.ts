@@ -154,7 +154,10 @@ class Lines {
     this.x = new Float64Array(count).fill(sweep.step === 1 ? left : right);
     this.cost = new Least(this.x.map((_, line) => this.costOf(line)));
     this.seen = new Int32Array(count).fill(-1);
-    this.parts = posture.parts.map((part) => ({ ...part, off: new Hindrances(shapes.keptOff(part.shape), sweep.step) }));
+    this.parts = posture.parts.map((part) => ({
+      ...part,
+      off: new Hindrances(shapes.keptOff(part.shape), sweep.step),
+    }));
   }
 
   /**
