@@ -17,7 +17,7 @@ describe('WorkAhead', () => {
     const ends: (() => void)[] = [];
     for (let i = 0; i < 2; i++) ahead.add(() => new Promise((resolve) => ends.push(resolve)));
     let over = false;
-    void ahead.done()?.then(() => (over = true));
+    ahead.done()?.then(() => (over = true), expect.unreachable);
     ends[0]?.();
     await vi.advanceTimersByTimeAsync(10);
     expect(over).toBe(false);
@@ -30,7 +30,7 @@ describe('WorkAhead', () => {
     const ahead = new WorkAhead();
     ahead.add(() => new Promise(() => undefined));
     let over = false;
-    void ahead.done()?.then(() => (over = true));
+    ahead.done()?.then(() => (over = true), expect.unreachable);
     await vi.advanceTimersByTimeAsync(LONGEST - 1);
     expect(over).toBe(false);
     await vi.advanceTimersByTimeAsync(1);
