@@ -1,26 +1,25 @@
-import type { Row, RowRule } from './row';
 import type { Supply } from './supply';
 
 /** A row, and what it was built from. */
-interface Built {
+interface Built<Rule, Row> {
   readonly place: number;
   readonly length: number;
-  readonly rule: RowRule;
+  readonly rule: Rule;
   readonly one: number;
   readonly other: number;
   readonly row: Row;
-  readonly next: Built | undefined;
+  readonly next: Built<Rule, Row> | undefined;
 }
 
 /**
  * Rows built from what is left now, and from what was left earlier while one sheet was tried in several ways. They are asked
  * for so often that a key in letters would take a tenth of the time of laying them.
  */
-export class BuiltRows {
-  private readonly lists = new Map<number, Built>();
+export class BuiltRows<Rule, Row> {
+  private readonly lists = new Map<number, Built<Rule, Row>>();
 
   /** @param rule the very same, not one like it */
-  find(place: number, length: number, rule: RowRule, { sums }: Supply): Row | undefined {
+  find(place: number, length: number, rule: Rule, { sums }: Supply): Row | undefined {
     let built = this.lists.get(listOf(place, sums));
     while (
       built &&
@@ -37,7 +36,7 @@ export class BuiltRows {
     return built?.row;
   }
 
-  keep(place: number, length: number, rule: RowRule, { sums }: Supply, row: Row): void {
+  keep(place: number, length: number, rule: Rule, { sums }: Supply, row: Row): void {
     const list = listOf(place, sums);
     const next = this.lists.get(list);
     this.lists.set(list, { place, length, rule, one: sums[0]!, other: sums[1]!, row, next });

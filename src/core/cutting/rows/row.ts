@@ -10,7 +10,7 @@ export interface RowSource {
   readonly lays: readonly (readonly Lay[])[];
   readonly areas: readonly number[];
   /** Rows built for the sheet at hand. */
-  readonly built: BuiltRows;
+  readonly built: BuiltRows<RowRule, Row>;
 }
 
 /** Pieces side by side in a band from v = 0 to the height of its highest piece. */
