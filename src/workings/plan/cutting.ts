@@ -123,7 +123,7 @@ export const cuttingColumns: ColumnWorkings<StockCutting> = {
       ],
       what:
         byArea < one.least
-          ? 'No fewer sheets can hold them: a sheet takes fewer of the larger pieces than its area has room for'
+          ? 'No fewer sheets can hold them: however they lie, larger pieces leave room that others cannot use, and round ones gaps'
           : onOffcuts > 0
             ? 'No fewer sheets can hold them: that area, less what the offcuts hold, over the room on a sheet, rounded up'
             : 'No fewer sheets can hold them: that area over the room on a sheet, rounded up',

@@ -1,7 +1,8 @@
 import { area } from '../../geometry/area';
 import type { Piece } from '../sheet/piece';
 import { roomOn } from '../sheet/sheet';
-import { type Room, type Weighing, weighings, weighingsByArea } from '../sheet/weighings';
+import type { Room, Weighing } from '../sheet/weighing';
+import { weighings, weighingsByArea } from '../sheet/weighings';
 import type { Ground } from './ground';
 import { addPurchases, type Draft } from './purchases';
 import type { Solver } from './programme';

@@ -3,7 +3,8 @@ import { OutlineIndex } from '../../geometry/outline-index';
 import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
 import type { Piece } from './piece';
 import { roomOn, type SheetFormat } from './sheet';
-import { type Matters, type Room, type Weighing, weighings, weighingsByArea } from './weighings';
+import type { Matters, Room, Weighing } from './weighing';
+import { weighings, weighingsByArea } from './weighings';
 
 /**
  * No fewer sheets can hold the pieces: by every weighing of them, what they weigh, less what the offcuts hold, over what a

@@ -3,26 +3,11 @@ import { letOutArea } from '../../geometry/let-out-area';
 import { OutlineIndex } from '../../geometry/outline-index';
 import type { Ring } from '../../geometry/ring';
 import { greatestOf } from '../../numerics/extremes';
+import { weighingsByCells } from './cells';
 import { type DualFeasible, functionsFor, mostGain, valueAt } from './dual-feasible';
 import type { Piece } from './piece';
 import { type SheetFormat, TOLERANCE } from './sheet';
-
-/** Room on a sheet for pieces let out by half the knife room, mm. */
-export interface Room {
-  readonly length: number;
-  readonly width: number;
-}
-
-/** Weights of pieces such that those on one sheet never weigh more than the sheet holds: many pieces need many sheets. */
-export interface Weighing {
-  /** Of all pieces together. */
-  readonly weight: number;
-  /** The most that pieces on a sheet with this room weigh together. */
-  hold(room: Room): number;
-}
-
-/** Whether a weighing by which the pieces weigh at most so many sheets is worth making. */
-export type Matters = (sheets: number) => boolean;
+import type { Matters, Room, Weighing } from './weighing';
 
 const always: Matters = () => true;
 
@@ -37,9 +22,10 @@ interface Body {
 
 /**
  * Weighings of pieces on a sheet that is no natural one, the plain area first (derived). By a dual feasible function f
- * of what a piece takes of the sheet's area: that alone bounds what fits. Where pieces lie along the sheet alone, either way
- * round: by f of the length of every chord in the sheet's, added up over the height, since the chords of pieces on one line do
- * not overlap; the same across; and by another such function of that, over the sheet's width.
+ * of what a piece takes of the sheet's area: that alone bounds what fits. By the cells that convex pieces lie in. Where pieces
+ * lie along the sheet alone, either way round: by f of the length of every chord in the sheet's, added up over the height,
+ * since the chords of pieces on one line do not overlap; the same across; and by another such function of that, over the
+ * sheet's width.
  */
 export function* weighings(
   pieces: readonly Piece[],
@@ -48,8 +34,9 @@ export function* weighings(
   matters = always,
 ): Generator<Weighing> {
   const bodies = bodiesOf(pieces);
-  const areas = bodies.map(({ ring, count }) => ({ area: letOutArea(ring, knifeRoom / 2), count }));
-  yield* weighingsByArea(areas, room.length * room.width, matters);
+  const sized = bodies.map(({ ring, count }) => ({ ring, area: letOutArea(ring, knifeRoom / 2), count }));
+  yield* weighingsByArea(sized, room.length * room.width, matters);
+  yield* weighingsByCells(sized, room, knifeRoom, matters);
   if (!pieces.every(({ way }) => way.kind === 'endForEnd' || way.kind === 'oneWay')) return;
   for (const direction of ['along', 'across'] as const) {
     const lines = bodies.map(({ ring, count }) => ({ chords: letOutChords(ring, direction, knifeRoom), count }));
