@@ -166,8 +166,8 @@ export class RichApi {
       if (action.ActionType === act.trace) return { ActionId: action.Id, Value: null };
       const thing = resolve(action.ObjectPathId);
       const { ActionType: type, Name: name } = action;
-      if (type === act.instantiate) return { ActionId: action.Id, Value: thing.told ? thing.told() : {} };
-      if (type === act.query) return { ActionId: action.Id, Value: told(thing) };
+      if (type === act.instantiate) return { ActionId: action.Id, Value: thing.told ? picked(thing.told()) : {} };
+      if (type === act.query) return { ActionId: action.Id, Value: told(thing, action.QueryInfo?.Select) };
       if (type === act.set) {
         if (!thing.set) throw new Error(`${name} cannot be set.`);
         const [value] = given(action.ArgumentInfo);
@@ -457,11 +457,22 @@ export class RichApi {
   }
 }
 
-function told(thing: Thing): unknown {
-  if (thing.items) return { _Items: thing.items().map(told) };
-  const values = thing.told?.() ?? null;
+function told(thing: Thing, asked: readonly string[] = []): unknown {
+  if (thing.items) return { _Items: thing.items().map((one) => told(one, asked)) };
+  const values = picked(thing.told?.() ?? null, asked);
   const worksheet = thing.properties?.['Worksheet'];
   return values && worksheet ? { ...values, Worksheet: worksheet().told?.() } : values;
+}
+
+/** What a range tells cell by cell: of a whole sheet too much to tell unasked. */
+const BY_CELL = ['Values', 'Formulas', 'Text', 'ValueTypes'];
+
+/** Of what an object tells all but what was not asked for and is told cell by cell. */
+function picked(values: Record<string, unknown> | null, asked: readonly string[] = []): Record<string, unknown> | null {
+  if (!values) return null;
+  const names = asked.map((name) => name.charAt(0).toUpperCase() + name.slice(1));
+  const wanted = Object.keys(values).filter((name) => !BY_CELL.includes(name) || names.includes(name));
+  return Object.fromEntries(wanted.map((name) => [name, values[name]]));
 }
 
 Object.assign(window, { richApi: new RichApi() });
