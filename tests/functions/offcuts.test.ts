@@ -59,7 +59,7 @@ describe('the table Offcuts', () => {
     const { plan } = reading(demo as never);
     const found = plan.cutting.stocks.find(({ stock }) => stock.code === 'Foam 10');
     const crew = new Crew(perform, undefined, 0);
-    const { layouts } = await searchStock(found!, 1, 1, () => undefined, { stopped: false }, crew);
+    const { layouts } = await searchStock(found!, 0.1, 1, () => undefined, { stopped: false }, crew);
     expect(layouts.some(({ offcut }) => offcut === 'Rack 3')).toBe(true);
     const headings = ['Stock', 'Sheet', 'Offcut', 'Piece', 'x\nmm', 'y\nmm', 'Turn\n°'];
     const table = [headings, ...withLayout([headings], 'Foam 10', layouts)];

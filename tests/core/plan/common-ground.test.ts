@@ -45,7 +45,7 @@ describe('the sheets of all formats of a stock together', () => {
     async () => {
       const { cutting } = searchChances(cuttings)[0]!;
       const crew = new Crew(perform, undefined, 0);
-      const found = await searchStock(cutting, 1, 1, () => undefined, { stopped: false }, crew);
+      const found = await searchStock(cutting, 0.3, 1, () => undefined, { stopped: false }, crew);
       expect(found).toMatchObject({ sheets: 0, rows: 1, least: 0 });
       const headings = ['Stock', 'Sheet', 'Format', 'Offcut', 'Piece', 'x', 'y', 'Turn'];
       const [, ...rows] = [headings, ...withLayout([headings], 'Foam 10', found.layouts)];
