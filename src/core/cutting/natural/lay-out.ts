@@ -3,6 +3,7 @@ import type { Stepwise } from '../../stepwise';
 import type { Placement } from '../sheet/layout';
 import type { SheetFormat } from '../sheet/sheet';
 import { Hindrances } from './hindrances';
+import { LaidBefore } from './laid-before';
 import { Least } from './least';
 import type { Shape, Shapes } from './shapes';
 
@@ -24,6 +25,8 @@ export interface Posture {
 /** Pieces that are laid together: one, or the two of a pair from matching places. */
 export interface Unit {
   readonly key: string;
+  /** Stands for its pieces and how they may lie, among those of the same shapes. */
+  readonly kind: string;
   readonly postures: readonly Posture[];
   readonly area: number;
 }
@@ -42,7 +45,7 @@ export const SWEEPS: readonly Sweep[] = ([1, -1] as const).flatMap((step): Sweep
 ]);
 
 /** A unit laid: which of its postures, where. */
-interface LaidUnit {
+export interface LaidUnit {
   readonly shape: Shape;
   readonly x: number;
   readonly y: number;
@@ -65,6 +68,7 @@ const CLOSE_UP = 10;
  * Lays units on an empty sheet one after another, each at the first place that is free when the sheet is swept line by
  * line: bottom-left placement (Baker, Coffman and Rivest 1980) on the level lines of no-fit regions.
  * @param counts how many of each unit are wanted
+ * @param before what has been laid of the same shapes on the same sheets
  * @param spacing of the lines, mm
  * @returns the placements and how many of each unit they hold
  */
@@ -76,27 +80,39 @@ export function* layOut(
   backbone: number,
   sweep: Sweep,
   spacing: number,
+  before = new LaidBefore<LaidUnit>(),
 ): Stepwise<LaidOut> {
   const laid: LaidUnit[] = [];
   let area = 0;
   const used: number[] = [];
-  for (const [i, unit] of units.entries()) {
+  let sheet = before.sheet([format.pairs ?? '', sweep.first, sweep.step, sweep.side, spacing].join(' '));
+  for (const [i, { kind, postures, area: size }] of units.entries()) {
     const wanted = itemAt(counts, i);
     const lines: Lines[] = [];
-    for (const posture of wanted === 0 ? [] : unit.postures) {
-      lines.push(new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
-      yield;
-    }
     let count = 0;
-    for (; count < wanted; count++) {
-      let best: Place | undefined;
-      for (const one of lines) best = one.first(best?.cost) ?? best;
-      if (!best) break;
-      laid.push(...best.lines.close(best));
-      area += unit.area;
-      yield;
+    for (const known = sheet.of(kind); count < wanted; count++) {
+      if (count === known.units.length) {
+        if (known.full) break;
+        for (const posture of lines.length > 0 ? [] : postures) {
+          lines.push(new Lines(posture, laid, shapes, format, backbone, sweep, spacing));
+          yield;
+        }
+        let best: Place | undefined;
+        for (const one of lines) best = one.first(best?.cost) ?? best;
+        if (!best) {
+          known.full = true;
+          break;
+        }
+        const unit = best.lines.close(best);
+        // Another that works step by step may have come to the same meanwhile.
+        if (known.units.length === count) sheet.add(kind, unit);
+        yield;
+      }
+      laid.push(...itemAt(known.units, count));
+      area += size;
     }
     used.push(count);
+    if (count > 0) sheet = sheet.with(kind, count);
   }
   const placements = laid.map(({ shape, x, y }) => ({ piece: shape.kind, x, y, turn: shape.turn }));
   return { placements, used, area };

@@ -59,7 +59,8 @@ function* swept(pieces: readonly Piece[], format: SheetFormat, spare: number): S
   const spacing = Math.max(SPACING, format.width / MOST_LINES);
   const layout: Placement[][] = [];
   let sweeps: readonly Sweep[] = SWEEPS;
-  const lay = (sweep: Sweep, apart: number) => layOut(units, left, shapes, format, sheet.backbone, sweep, apart);
+  const lay = (sweep: Sweep, apart: number) =>
+    layOut(units, left, shapes, format, sheet.backbone, sweep, apart, before.laid);
   for (;;) {
     const next = units.find((_, i) => itemAt(left, i) > 0);
     if (!next) break;
@@ -105,7 +106,7 @@ function* unitsOf(
         : matched(pieces, kind, mate, turn, format, sheet, pairs, shapes, spare),
     );
     const size = roundedArea(ring) + (mate === undefined ? 0 : roundedArea(itemAt(pieces, mate).ring));
-    units.push({ key, postures, area: size, count, quality });
+    units.push({ key, kind: JSON.stringify([kind, mate, way]), postures, area: size, count, quality });
     yield;
   }
   return units.sort((a, b) => a.quality - b.quality || b.area - a.area);
