@@ -24,7 +24,7 @@ const EVERY = 8;
 
 /** Cuts a bottom through along its length. */
 export function buildShape(bottom: Bottom): BuildShape {
-  const { layers, face, last } = bottom;
+  const { layers, face, last, through } = bottom;
   const stack = layers.filter(({ part }) => part !== 'welt' && part !== 'cover');
   const welt = layers.find(({ part }) => part === 'welt')?.thickness ?? 0;
   const flat = stack.filter(({ follows, part }) => !follows && part !== 'lift' && part !== 'topPiece');
@@ -32,7 +32,7 @@ export function buildShape(bottom: Bottom): BuildShape {
   const topPiece = stack.find(({ part }) => part === 'topPiece')?.thickness ?? 0;
   const base = sum(flat) + topPiece;
   // The last stands on what lies under its tread.
-  const lastBase = sum(flat) + sum(following.filter(({ underTread }) => underTread)) + welt;
+  const lastBase = sum(flat) + sum(following.filter(({ underTread }) => underTread)) + welt + through;
   const samples = thinned(last.profile);
   const faces: { layer: Layer; ring: Ring }[] = [];
   let depth = 0;
@@ -45,15 +45,16 @@ export function buildShape(bottom: Bottom): BuildShape {
   const lifts = stack.filter(({ part }) => part === 'lift');
   for (const layer of lifts) {
     const ring = layer.lift ? flatLift(layer, face, base) : bentLayer(layer, lifts, face, base);
-    faces.push({ layer, ring });
+    if (through > 0) faces.push(...sawnLift(layer, bottom, base));
+    else faces.push({ layer, ring });
   }
-  let under = 0;
+  let under = through;
+  // What lies flat goes on along what follows the last over it.
+  const over = thinned(face).map((sample) => ({ ...sample, z: sample.z - through }));
   for (const layer of flat) {
-    faces.push({
-      layer,
-      ring: underWedge(layer, thinned(face), sum(flat), under, under + builtThickness(layer), face),
-    });
-    under += builtThickness(layer);
+    const [from, to] = [under, under + builtThickness(layer)];
+    faces.push({ layer, ring: underWedge(layer, over, sum(flat) + through, from, to, face) });
+    under = to;
   }
   if (isForepartGround(bottom)) groundFlat(faces, flatForepart(bottom));
   for (const layer of stack.filter(({ part }) => part === 'topPiece')) {
@@ -185,14 +186,39 @@ function flatLift({ ring, lift, skive }: Layer, face: Profile, base: number): Ri
   ];
 }
 
+/** A lift of a block that goes on under the tread: what of the block's side lies within its thickness. */
+function sawnLift(layer: Layer, bottom: Bottom, base: number): readonly { layer: Layer; ring: Ring }[] {
+  const whole = blockProfile(bottom);
+  if (!whole || !layer.lift) return [];
+  const { left, right } = box(whole);
+  const { lower, upper } = layer.lift;
+  const slab = rectangle(left - 1, right + 1, lower, upper);
+  return intersection([whole], [slab]).map((ring) => ({ layer, ring: ring.map(([x, z]): Point => [x, z + base]) }));
+}
+
+/** A block that goes on under the tread: flat on the ground to the tread line, then as thick as there to the toe. */
+function throughProfile(bottom: Bottom, lowest: Layer): Ring {
+  const { face, liftHeight, through } = bottom;
+  const { left } = box(lowest.ring);
+  const tread = atLength(face, face.tread).x;
+  const own = thinned(face);
+  const top = own.filter(({ x }) => x <= tread).map(({ x, z }): Point => [x, Math.min(liftHeight, z)]);
+  const wedge: Ring = [[left, 0], [tread, 0], ...top.reverse(), [left, liftHeight]];
+  // Its underside before the tread, and its end square to the last's curve, as a platform of that thickness has them.
+  const over = own.map((sample) => ({ ...sample, z: sample.z - through }));
+  return unionOutline([underWedge(lowest, over, through, 0, through, face), wedge])[0] ?? wedge;
+}
+
 /**
  * A block from the side as it is sawn, over its ground face: along the face where one of its lifts ends a little before it
  * too. Undefined where nothing of a bottom is sawn.
  */
-export function blockProfile({ layers, face, liftHeight }: Bottom): Ring | undefined {
+export function blockProfile(bottom: Bottom): Ring | undefined {
+  const { layers, face, liftHeight } = bottom;
   const lifts = layers.filter(({ sawn: own }) => own);
   const [top, lowest] = [lifts[0], lifts.at(-1)];
   if (!top?.lift || !lowest?.lift) return undefined;
+  if (bottom.through > 0) return throughProfile(bottom, lowest);
   const lift = { ...lowest.lift, lower: 0, upper: liftHeight, skiveFrom: top.lift.skiveFrom };
   return flatLift({ ...lowest, lift }, face, 0);
 }

@@ -72,7 +72,8 @@ export const stylesTable = table({
       choice(
         {
           heading: 'Laying',
-          meaning: 'Lifts lie flat, are bent round the last, or are glued up as a block that is sawn',
+          meaning:
+            'Lifts lie flat, are bent round the last, or are glued up as a block that is sawn; with a finished heel and no platform it goes on under the tread',
           width: 74,
         },
         LAYINGS,
@@ -91,7 +92,8 @@ export const stylesTable = table({
       number({
         heading: 'Finished heel',
         unit: 'mm',
-        meaning: 'Wanted height under the seat; the platform is built to reach it',
+        meaning:
+          'Wanted height under the seat; the platform is built to reach it, or a wedge sawn as one block that goes on under the tread where there is no platform',
         least: 1,
         most: 300,
       }),

@@ -162,6 +162,9 @@ describe('the pane', () => {
       await pane.getByRole('tab', { name: 'Build' }).click();
       const address = cellAddress(cell.row, cell.column);
       await pane.getByText(`Run, ${address}, 39: "two" is not a number; enter one`).waitFor();
+      // No bar to scroll by at its foot.
+      const [wide, own] = await pane.evaluate(({ scrollWidth, clientWidth }) => [scrollWidth, clientWidth] as const);
+      expect(wide).toBeLessThanOrEqual(own);
       await sheet.select('A1');
       await pane.getByRole('button', { name: 'Go to the cell' }).click();
       await sheet.saying(new RegExp(`^${cellAddress(cell.row, cell.column)}\\. two`));

@@ -29,8 +29,9 @@ export interface Bottom {
   /** Sums of the layers below the lasted bottom (the insole belongs to it) under the seat and under the tread, mm. */
   readonly seatStack: number;
   readonly treadStack: number;
-  /** Height that the lifts are to fill under the seat, mm. */
+  /** Height that the lifts are to fill under the seat, mm, and what of it goes on under the tread: 0 but of a block that does. */
   readonly liftHeight: number;
+  readonly through: number;
   readonly lifts?: LayerMix | undefined;
   readonly platform?: LayerMix | undefined;
   readonly cover?: CoverPiece | undefined;
@@ -48,7 +49,7 @@ export function buildBottom(
   mixes: Mixes = chooseMixes(style, last, find),
 ): Bottom {
   const courses = coursesOf(style, last, find, mixes);
-  const { following, flat, topPiece, liftHeight } = courses;
+  const { following, flat, topPiece, liftHeight, through } = courses;
   const welt = named(style, 'welt', find);
   const cover = named(style, 'cover', find);
   const taken = cover?.thickness ?? 0;
@@ -60,9 +61,9 @@ export function buildBottom(
   const under = within(style, stoutest, () =>
     offsetProfile(last.profile, thickness(overSeat) + (welt?.thickness ?? 0)),
   );
-  const face = lifted(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0));
+  const face = lifted(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0) + through);
   const lifts = mixes.lifts
-    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, ground, edges, taken })
+    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, through, ground, edges, taken })
     : [];
 
   // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
@@ -79,7 +80,7 @@ export function buildBottom(
   const above = following.map(shaped);
   const layers = [...above, ...lifts, ...below];
   if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
-  const piece = cover && coverOf({ style, last, face, ground, pieceEdges: edges, layers, liftHeight, taken });
+  const piece = cover && coverOf({ style, last, face, ground, pieceEdges: edges, layers, liftHeight, through, taken });
   if (cover && piece) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), 0, piece));
 
   const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
@@ -88,8 +89,9 @@ export function buildBottom(
     face,
     layers,
     seatStack: beneath - onlyUnderTread(following) + liftHeight + (topPiece?.stock.thickness ?? 0),
-    treadStack: beneath,
+    treadStack: beneath + through,
     liftHeight,
+    through,
     lifts: mixes.lifts,
     platform: mixes.platform,
     cover: piece,

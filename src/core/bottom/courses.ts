@@ -30,6 +30,8 @@ export interface Courses {
   readonly topPiece?: Course | undefined;
   /** Height that lifts are to fill under the seat, mm. */
   readonly liftHeight: number;
+  /** What of it goes on under the tread, mm: of a block that is the platform as well; else 0. */
+  readonly through: number;
 }
 
 /** How many of each of a style's thicknesses make its lifts and its platform; chosen before anything is shaped. */
@@ -53,6 +55,7 @@ export function named(style: Style, part: SinglePart, find: FindStock): Stock | 
  * tread and not to the seat.
  */
 export function coursesOf(style: Style, last: Pick<LastInSize, 'heelHeight'>, find: FindStock, mixes: Mixes): Courses {
+  const through = isThrough(style) ? underFinishedHeel(style, last, find) : 0;
   const [wedge, heel] = [style.raise === 'wedge', style.raise === 'heel'];
   const one = (part: SinglePart, more: Partial<Course> = {}): readonly Course[] => {
     const stock = named(style, part, find);
@@ -80,7 +83,8 @@ export function coursesOf(style: Style, last: Pick<LastInSize, 'heelHeight'>, fi
     following,
     flat: wedge ? below : [],
     topPiece,
-    liftHeight: liftHeight(style, last, following, topPiece),
+    liftHeight: liftHeight(style, last, following, topPiece) + through,
+    through,
   };
 }
 
@@ -128,16 +132,27 @@ export function chooseMixes(style: Style, last: LastInSize, find: FindStock): Mi
   return { lifts, platform };
 }
 
+/** Whether a block is the platform as well, and so as long as the last: it reaches the finished heel by itself. */
+function isThrough({ raise, laying, platform, finishedHeel }: Style): boolean {
+  return raise === 'wedge' && laying === 'block' && platform.length === 0 && finishedHeel !== undefined;
+}
+
 function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix | undefined {
-  const { finishedHeel } = style;
-  if (finishedHeel === undefined) return undefined;
+  if (style.finishedHeel === undefined || isThrough(style)) return undefined;
   if (style.platform.length === 0) {
     throw new Problem(
       'invalid',
       styleCell(style, HEADINGS.platform),
-      'a finished heel is reached by a platform; name stock for it, or leave Finished heel blank',
+      `a finished heel is reached by a platform; name stock for it, ${style.raise === 'wedge' ? 'set Laying to block for a wedge that goes on under the tread, ' : ''}or leave Finished heel blank`,
     );
   }
+  const height = underFinishedHeel(style, last, find);
+  return within(style, HEADINGS.platform, () => mixOf(style, height, style.platform, HEADINGS.platform, find));
+}
+
+/** What a platform has to add under seat and tread for the finished heel, mm. */
+function underFinishedHeel(style: Style, last: Pick<LastInSize, 'heelHeight'>, find: FindStock): number {
+  const { finishedHeel = 0 } = style;
   const others = (['welt', 'midsole', 'sole', 'outsole'] as const)
     .flatMap((part) => named(style, part, find) ?? [])
     .reduce((sum, stock) => sum + stock.thickness, 0);
@@ -150,7 +165,7 @@ function platformMix(style: Style, last: LastInSize, find: FindStock): LayerMix 
       `without a platform the bottom stands ${raised + others} mm high already; ask for more or take a lower last`,
     );
   }
-  return within(style, HEADINGS.platform, () => mixOf(style, height, style.platform, HEADINGS.platform, find));
+  return height;
 }
 
 function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {

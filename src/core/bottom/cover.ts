@@ -26,13 +26,15 @@ export interface Covered {
   readonly layers: readonly Layer[];
   /** Height of the lifts under the seat, mm. */
   readonly liftHeight: number;
+  /** What of that goes on under the tread, mm. */
+  readonly through: number;
   /** Thickness of the cover, mm. */
   readonly taken: number;
 }
 
 /** What covers the edges of a bottom: of wedge and platform together, of a platform alone, or the wall of a heel. */
 export function coverOf(covered: Covered): CoverPiece {
-  const { style, last, face, ground, pieceEdges, layers, liftHeight: height, taken } = covered;
+  const { style, last, face, ground, pieceEdges, layers, liftHeight: height, through, taken } = covered;
   const lifts = layers.filter(({ part }) => part === 'lift');
   if (style.raise === 'heel' && lifts.length > 0) {
     const flapped = layers.some(({ flap }) => flap !== undefined);
@@ -53,12 +55,12 @@ export function coverOf(covered: Covered): CoverPiece {
   }
   // What is covered is the edge once it is rasped, less what the cover takes.
   const full = pieceEdges.of(base.follows ? last.outline : ground, taken, 0);
-  const wedge = longest && cutAlongFront(full, longest.ring);
+  const wedge = longest && (through > 0 ? full : cutAlongFront(full, longest.ring));
   const furthest = wedge ? box(wedge).right : -Infinity;
   const { path, heightAt } = wedgeEdge(platform.length > 0 ? full : (wedge ?? full), {
     front: longest?.follows && !base.follows ? atLength(face, furthest).x : furthest,
-    wedgeHeight: (x) => (base.follows ? atLength(face, x) : atGround(face, x)).z,
-    platform: platform.reduce((sum, { thickness, rasped = 0 }) => sum + thickness - rasped, 0),
+    wedgeHeight: (x) => (base.follows ? atLength(face, x) : atGround(face, x)).z - through,
+    platform: platform.reduce((sum, { thickness, rasped = 0 }) => sum + thickness - rasped, through),
   });
   return coverStrip(path, heightAt, style.turnOver, style.turnUnder);
 }

@@ -1,4 +1,12 @@
-import { atGround, atLength, firstBeyond, integrateOver, type Profile, whereStands } from '../last/profile';
+import {
+  atGround,
+  atLength,
+  bottomLength,
+  firstBeyond,
+  integrateOver,
+  type Profile,
+  whereStands,
+} from '../last/profile';
 import { Problem } from '../problem';
 import { angleOver } from './skive';
 
@@ -22,6 +30,8 @@ export interface FlatLift {
   readonly edge: number;
   /** How far the flat skive stands proud of the curved bottom at most, mm: to be rasped before gluing. */
   readonly proud: number;
+  /** Whether it is as long as the last: of a block that goes on under the tread. */
+  readonly whole?: boolean;
   /** Seen from the side, what is taken off its front once it follows the bottom's curve, mm². */
   readonly removed: number;
 }
@@ -33,6 +43,8 @@ export interface FlatLiftRule {
   readonly setback?: { readonly least: number; readonly most: number };
   /** Where a heel's breast stands, along the ground from the back, mm. */
   readonly breast?: number;
+  /** What of them goes on under the tread, to the toe, mm; without it nothing. */
+  readonly through?: number;
 }
 
 /** A wedge stops 5 to 15 mm behind the tread line (common practice). */
@@ -46,7 +58,10 @@ export const USUAL_SETBACK = { least: 5, most: 15 } as const;
  * @throws Problem where a lift is to be skived to its own thickness or more.
  */
 export function flatLifts(profile: Profile, thicknesses: readonly number[], rule: FlatLiftRule): readonly FlatLift[] {
-  const { skiveTo, setback = USUAL_SETBACK, breast } = rule;
+  const { skiveTo, setback = USUAL_SETBACK, breast, through = 0 } = rule;
+  const toe = atLength(profile, bottomLength(profile));
+  // Before the tread the bottom rises by its toe spring.
+  const highest = through > 0 ? Math.max(through, toe.z) : 0;
   let upper = 0;
   return thicknesses.map((thickness, i) => {
     if (skiveTo >= thickness) {
@@ -58,7 +73,11 @@ export function flatLifts(profile: Profile, thicknesses: readonly number[], rule
     }
     const lower = upper;
     upper += thickness;
-    const limit = breast ?? wedgeFront(profile, skiveTo, setback);
+    // The saw takes off what stands over the last's bottom.
+    if (lower < highest) {
+      return { ...liftBetween(profile, { number: i + 1, thickness, lower, upper, front: toe.x }), whole: true };
+    }
+    const limit = breast ?? wedgeFront(profile, through + skiveTo, setback);
     const front = i === 0 ? limit : Math.min(limit, whereStands(profile, lower + skiveTo).x);
     if (front <= 0) {
       throw new Problem(
@@ -86,7 +105,8 @@ function liftBetween(
   lift: Pick<FlatLift, 'number' | 'thickness' | 'lower' | 'upper' | 'front'>,
 ): FlatLift {
   const { lower, upper, front, thickness } = lift;
-  const skiveFrom = Math.min(front, whereStands(profile, upper).x);
+  const tread = atLength(profile, profile.tread);
+  const skiveFrom = upper <= tread.z ? front : Math.min(front, whereStands(profile, upper).x);
   const skiveWidth = front - skiveFrom;
   if (skiveWidth <= 0)
     return { ...lift, skiveFrom: front, skiveWidth: 0, skiveAngle: 0, edge: thickness, proud: 0, removed: 0 };

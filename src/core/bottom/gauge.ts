@@ -12,7 +12,7 @@ export interface Gauge {
 
 /** The gauge heights of every layer of a bottom but welt and cover, by its item (derived). */
 export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
-  const { layers, face, last, liftHeight } = bottom;
+  const { layers, face, last, liftHeight, through } = bottom;
   const atBreast = atLength(face, breastLine(last));
   const places = {
     back: { height: liftHeight, slope: face.slope[0] as number },
@@ -28,7 +28,11 @@ export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
       raised = true;
       const upper = (place: keyof typeof places) => upperFace(layer, layers, places[place]);
       const long = (layer.lift?.front ?? layer.length) >= atBreast.x - 1e-6;
-      result.set(layer.item, { back: seat + upper('back'), breast: long ? seat + upper('breast') : undefined });
+      result.set(layer.item, {
+        back: seat + upper('back'),
+        breast: long ? seat + upper('breast') : undefined,
+        tread: layer.underTread ? tread + Math.min(through, layer.lift?.upper ?? 0) : undefined,
+      });
       continue;
     }
     // The insole lies on the welt's far side.
@@ -38,7 +42,7 @@ export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
     result.set(layer.item, {
       back: layer.underSeat ? seat + (raised ? places.back.height : 0) : undefined,
       breast: layer.underSeat ? seat + (raised ? places.breast.height : 0) : undefined,
-      tread: layer.underTread ? tread : undefined,
+      tread: layer.underTread ? tread + (raised ? through : 0) : undefined,
     });
   }
   return result;

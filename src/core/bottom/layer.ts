@@ -66,6 +66,8 @@ export interface Layer {
   readonly rasped?: number | undefined;
   /** Whether it is of a block, which is sawn to the last as a whole. */
   readonly sawn?: boolean | undefined;
+  /** What the saw takes off it, of a block that goes on under the tread, mm³. */
+  readonly sawnOff?: number | undefined;
   readonly flap?: Flap | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;

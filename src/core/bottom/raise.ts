@@ -12,6 +12,7 @@ import { HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import { coursesOfMix, type LayerMix } from './layer-mix';
 import type { FindStock, Stock } from '../stock/stock';
 import type { Style } from './style';
+import { sawnOff } from './sawn-off';
 import { within } from './style-problem';
 
 /** What lifts are made from and fitted to. */
@@ -24,6 +25,8 @@ export interface RaiseInput {
   readonly mix: LayerMix;
   /** Height that they fill under the seat, mm. */
   readonly height: number;
+  /** What of that goes on under the tread, mm. */
+  readonly through: number;
   /** The last's outline as it stands on the ground. */
   readonly ground: Ring;
   readonly edges: PieceEdges;
@@ -47,7 +50,7 @@ export function raise(input: RaiseInput): readonly Layer[] {
 }
 
 function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
-  const { style, last, face, ground, edges, height } = input;
+  const { style, last, face, ground, edges, height, through } = input;
   const heel = style.raise === 'heel';
   if (heel && 2 * style.heelTaper >= last.seat) {
     throw new Problem(
@@ -61,7 +64,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
   const lifts = flatLifts(
     face,
     courses.map(({ thickness }, i) => (i === 0 ? thickness - rasped : thickness)),
-    { skiveTo: style.skiveTo, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
+    { skiveTo: style.skiveTo, through, ...(heel && { breast: atLength(face, breastLine(last)).x }) },
   );
   return lifts
     .map((lift, i): Layer => {
@@ -70,7 +73,8 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
       const stock = courses[i] as Stock;
       const rounding = edgeAllowance('lift', style, stock);
       const edge = edges.of(ground, input.taken + narrowed, rounding);
-      const ring = cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
+      const { whole = false } = lift;
+      const ring = whole ? edge : cutAtFront(edge, lift.front, heel ? 0 : style.frontSlant);
       const { skiveWidth: width, skiveAngle: angle, edge: left } = lift;
       // A block is sawn to the last as a whole, so its lifts are not skived one by one.
       const sawn = style.laying === 'block';
@@ -83,12 +87,13 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
         rounding,
         follows: false,
         underSeat: true,
-        underTread: false,
+        underTread: lift.lower < through,
         skive: skived ? { at: 'front', face: 'upper', width, angle, edge: left } : undefined,
         removed: lift.removed,
-        frontSlant: heel ? undefined : style.frontSlant,
+        frontSlant: heel || whole ? undefined : style.frontSlant,
         rasped: (lift.number === 1 && rasped) || undefined,
         sawn: sawn || undefined,
+        sawnOff: whole ? sawnOff(ring, face, lift, through) : undefined,
         lift: {
           lower: lift.lower,
           upper: lift.upper,

@@ -58,7 +58,7 @@ export class Build {
     const parts = {
       back: place(liftHeight, face.slope[0] as number, 'underSeat'),
       breast: stack.some(({ part }) => part === 'lift') ? place(breast.z, breast.slope, 'underSeat') : [],
-      tread: place(0, 0, 'underTread'),
+      tread: place(this.bottom.through, 0, 'underTread'),
     };
     const off = stack.length > 0 && !stack.every((piece) => this.onLast.includes(piece));
     const welt = off ? { back: 0, tread: 0 } : this.welted;

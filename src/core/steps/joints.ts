@@ -208,9 +208,11 @@ function flatWedgeJoints({ following, lifts, flat, apart }: Assembly): readonly 
   const [platform] = platforms;
   const outsole = flat.find(({ part }) => part === 'outsole');
   const ground = lifts.at(-1) as Layer;
+  // A block that goes on under the tread lies under the whole of what is over it.
+  const whole = ground.underTread;
   const up: Joint = {
     above: [
-      face(lowest, 'lower', 'seat', wedge),
+      face(lowest, 'lower', whole ? undefined : 'seat', wedge),
       ...(platform ? [face(lowest, 'lower', 'forepart', beforeWedge(platform, wedge))] : []),
     ],
     below: [...tops(lifts), ...(platform ? [face(platform, 'upper', 'forepart', beforeWedge(platform, wedge))] : [])],
@@ -224,8 +226,8 @@ function flatWedgeJoints({ following, lifts, flat, apart }: Assembly): readonly 
     ...onLast(LASTED, following),
     up,
     ...(outsole
-      ? low
-        ? onLast(low, [outsole])
+      ? low || whole
+        ? onLast(low ?? ground, [outsole])
         : [underBoth(outsole, lowest, wedge, [face(ground, 'lower', undefined, wedge)])]
       : []),
   ];

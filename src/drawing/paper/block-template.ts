@@ -32,8 +32,13 @@ interface BlockHeight {
   /** Along the ground from the back of the last. */
   readonly at: number;
   readonly height: number;
+  /** Where the lower and the upper edge stand there, over the ground face. */
+  readonly from: number;
+  readonly to: number;
 }
 
+/** Where the height at the toe is taken, mm from its end. */
+const TOE = 10;
 /** Lettering of the heights, what it takes above the block, and how far that of the front stands over it, mm. */
 const [SMALL, ABOVE, FRONT_ABOVE] = [2.5, 4, 7];
 
@@ -93,31 +98,34 @@ export function blockTemplate(run: StyleRun, sizeRun: SizeRun, sizeName: string)
 const UPWARD: Scale = { x: (mm) => mm, y: (mm) => -mm };
 
 /** At the back, at the breast, at the waist and in front, as far as the block reaches. */
-function heightsOf({ last, face }: Bottom, ring: Ring): readonly BlockHeight[] {
+function heightsOf({ last, face, through }: Bottom, ring: Ring): readonly BlockHeight[] {
   const { left, right } = box(ring);
   const places = [
     { name: 'back', at: Math.max(0, left) },
     { name: 'breast', at: atLength(face, breastLine(last)).x },
     { name: 'waist', at: atLength(face, waistPlace(last.length)).x },
+    { name: 'tread', at: atLength(face, face.tread).x },
   ].filter(({ at }) => at < right - 6);
-  return [...places, { name: 'front', at: right }].map(({ name, at }) => {
+  // A block that goes on to the toe is measured a little before its end, which is square to its curve.
+  const end = through > 0 ? { name: 'toe', at: right - TOE } : { name: 'front', at: right };
+  return [...places, end].map(({ name, at }) => {
     const [low, high] = edgesAt(ring, at);
-    return { name, at, height: high - low };
+    return { name, at, height: high - low, from: low, to: high };
   });
 }
 
 /** A station's line up the block, and its name and height above it, where the face falls away from them. */
-function heightMarks({ name, at, height }: BlockHeight, turn: number): Marks {
+function heightMarks({ name, at, height, from, to }: BlockHeight, turn: number): Marks {
   const words = `${name} ${decimals(height, 1)}`;
-  const front = name === 'front';
+  const front = name === 'front' || name === 'toe';
   const [x, above] = front ? [at - widthOf(words, SMALL) / 2, FRONT_ABOVE] : [at + 1 + widthOf(words, SMALL) / 2, 1.5];
   return marks(
-    !front && stroke('chain', at, 0, at, -height, { layer: 'mark' }),
+    name !== 'front' && stroke('chain', at, -from, at, -to, { layer: 'mark' }),
     movedMarks(
       [text(0, 0.9, words, 'plain', 'middle', { size: SMALL, layer: 'text' })],
       readable(0, turn),
       x,
-      -height - above,
+      -to - above,
     ),
   );
 }

@@ -27,10 +27,14 @@ const ADDED: readonly Named[] = [
   { Sole: 'Bend 4', 'Sole ends': 'down the breast', Outsole: 'Rubber 4', 'Top piece': 'Rubber 6' },
   { Platform: 'Foam 10, Cork 6', Outsole: 'Rubber 4', 'Projection toe': 4, Projection: 1 },
   { Platform: 'Foam 10, Cork 4', 'Finished heel': 90, Outsole: 'Rubber 4', 'Most rasping': 3 },
+  // Of a block alone, which then goes on under the tread.
+  { 'Finished heel': 90, Outsole: 'Rubber 4', Sole: 'Bend 4' },
 ];
+const isBuilt = (way: Named, more: Named) =>
+  !more['Finished heel'] || (way.Raise === 'wedge' && (more.Platform !== undefined || way.Laying === 'block'));
 // So stout a platform does not go into the hollow of a last: it lies flat, under a wedge.
 const combinations = WAYS.flatMap((way) =>
-  ADDED.filter((more) => way.Raise === 'wedge' || !more['Finished heel']).map((more): [string, Named] => {
+  ADDED.filter((more) => isBuilt(way, more)).map((more): [string, Named] => {
     const named = { ...way, ...more };
     return [Object.values(named).join(', '), named];
   }),
@@ -52,7 +56,8 @@ describe.each(combinations)('a bottom of %s', (_title, named) => {
 
   it('stands as high as its layers and lifts add up to', () => {
     expect(bottom.seatStack).toBeCloseTo(sum(bottom, 'underSeat') + bottom.liftHeight + welt, 9);
-    expect(bottom.treadStack).toBeCloseTo(sum(bottom, 'underTread') + welt, 9);
+    expect(bottom.treadStack).toBeCloseTo(sum(bottom, 'underTread') + welt + bottom.through, 9);
+    expect(bottom.through > 0).toBe(named['Finished heel'] !== undefined && named.Platform === undefined);
   });
 
   if (named['Finished heel'])

@@ -43,6 +43,33 @@ describe('coursesOf', () => {
   });
 });
 
+describe('a block that goes on under the tread', () => {
+  const unit = { Raise: 'wedge', Laying: 'block', Lifts: 'Cork 6', Outsole: 'Rubber 4', 'Finished heel': 67 };
+
+  it('reaches the finished heel by itself where no platform is named: 67 − 45 − 4 are 18 under the tread (derived)', () => {
+    expect(courses(unit)).toMatchObject({ through: 18, liftHeight: 45 + 18 });
+    expect(courses({ ...unit, Platform: 'Foam 10' }).through).toBe(0);
+    expect(courses({ ...unit, 'Finished heel': '' })).toMatchObject({ through: 0, liftHeight: 45 });
+    expect(courses({ ...unit, Raise: 'heel' }).through).toBe(0);
+  });
+
+  it('is told of where lifts are laid otherwise, and where the last stands higher already', () => {
+    const slip = (named: Named) => {
+      try {
+        chooseMixes(styleOf({ ...unit, 'Most rasping': 6, ...named }), last, findSample);
+        return '';
+      } catch (error) {
+        return (error as Error).message;
+      }
+    };
+    expect(slip({})).toBe('');
+    expect(slip({ Laying: 'flat' })).toContain('set Laying to block');
+    expect(slip({ 'Finished heel': 49 })).toMatch(
+      /Finished heel: without a platform the bottom stands 49 mm high already/,
+    );
+  });
+});
+
 describe('chooseMixes', () => {
   it('lets prices decide between mixes that are equal otherwise, and only then', () => {
     const find = (prices: readonly [number, number]) => (code: string) => {

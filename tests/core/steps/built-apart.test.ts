@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { breastLine } from '../../../src/core/bottom/raise';
 import { atLength } from '../../../src/core/last/profile';
+import type { Act } from '../../../src/core/steps/step';
 import type { Named } from '../samples';
 import { type Built, built, stepsFor } from './samples';
 
@@ -41,5 +42,42 @@ describe('a block', () => {
 
   it('leaves lifts that are laid one by one to the rasp', () => {
     expect(ground(block({ Laying: 'flat' })).map(({ acts, left }) => [acts[0], left])).toEqual([['level', 4]]);
+  });
+});
+
+describe('a block that goes on under the tread', () => {
+  const unit = (named: Named = {}) => block({ 'Most rasping': 4, 'Finished heel': 62, Outsole: 'Rubber 4', ...named });
+
+  it('is sawn to 58 at the back and 18 under the tread, and stands 62 and 22 on its outsole: 62 − 40 − 4 (derived)', () => {
+    const steps = stepsFor(unit());
+    const at = (act: Act) => steps.find(({ acts }) => acts.includes(act))?.height;
+    expect([at('saw')?.back, at('saw')?.tread].map((mm) => Number(mm?.toFixed(6)))).toEqual([58, 18]);
+    expect([at('check height')?.back, at('check height')?.tread].map((mm) => Number(mm?.toFixed(6)))).toEqual([62, 22]);
+    const { seatStack, treadStack, last } = unit().bottom;
+    expect(seatStack - treadStack).toBeCloseTo(last.heelHeight, 9);
+  });
+
+  it('meets the whole of the lasted bottom at once, and its outsole nothing else', () => {
+    const joints = stepsFor(unit()).flatMap(({ kind, joint }) =>
+      kind === 'join' && joint && !joint.apart ? [joint] : [],
+    );
+    expect(joints).toHaveLength(2);
+    const [up, outsole] = joints;
+    expect(up?.above.map(({ piece, zone }) => [piece?.part, zone])).toEqual([[undefined, undefined]]);
+    expect(outsole?.above.map(({ piece, side }) => [piece?.part, side])).toEqual([['lift', 'lower']]);
+  });
+
+  it('is neither bent up to the toe nor ground to it: the saw makes it so', () => {
+    const steps = stepsFor(unit({ 'Finished heel': 74 }));
+    expect(steps.some(({ acts }) => acts.includes('grind toe') || acts.includes('bend'))).toBe(false);
+  });
+
+  it('has a cover all round, as high before the tread as the block is thick there', () => {
+    const { bottom } = unit({ Cover: 'Calf 1' });
+    const { cover } = bottom;
+    const heights = cover?.unturned.map(([, y]) => y) ?? [];
+    expect(cover?.closes).toBe(true);
+    expect(Math.max(...heights)).toBeCloseTo(58, 1);
+    expect(Math.min(...heights.filter((y) => y > 0))).toBeCloseTo(18, 1);
   });
 });

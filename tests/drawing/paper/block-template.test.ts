@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { area } from '../../../src/core/geometry/area';
 import { box } from '../../../src/core/geometry/box';
 import { atGround, type Profile } from '../../../src/core/last/profile';
+import { buildShape } from '../../../src/drawing/build-shape';
 import { singly } from '../../../src/drawing/mark';
 import { type BlockTemplate, blockTemplate } from '../../../src/drawing/paper/block-template';
 import { pieceFiles } from '../../../src/drawing/paper/piece-files';
@@ -52,6 +53,27 @@ describe('the template of a block', () => {
       expect(box(one.ring).top).toBeCloseTo(40, 2);
       expect(off(one, bottom.face, 40)).toBeLessThan(0.1);
     }
+  });
+
+  it('of one that goes on under the tread follows the last to the toe, and is as thick there as under the tread', () => {
+    const { style, bottom } = sampled({ Laying: 'block', Raise: 'wedge', Lifts: 'Cork 6', 'Finished heel': 60 });
+    const one = blockTemplate({ ...run, style }, { ...sizeRun, bottom }, 'EU 38')!;
+    expect(one.heights.map(({ name }) => name)).toEqual(['back', 'breast', 'waist', 'tread', 'toe']);
+    const [back, tread, toe] = ['back', 'tread', 'toe'].map(
+      (name) => one.heights.find((at) => at.name === name)!.height,
+    );
+    expect([back, tread]).toEqual([expect.closeTo(60, 2), expect.closeTo(20, 2)]);
+    // Measured upright, where its curve rises.
+    expect(toe! / tread!).toBeGreaterThan(1);
+    expect(toe! / tread!).toBeLessThan(1.05);
+    const { x, z } = bottom.face;
+    const upper = [...x].map((at, i) =>
+      Math.abs((at < box(one.ring).right - 5 ? edgesAt(one.ring, at)[1] : z[i]!) - Math.min(60, z[i]!)),
+    );
+    expect(Math.max(...upper.slice(8))).toBeLessThan(0.1);
+    // Its lifts together are the whole of it.
+    const lifts = buildShape(bottom).faces.filter(({ layer }) => layer.sawn);
+    expect(lifts.reduce((sum, { ring }) => sum + area(ring), 0)).toBeCloseTo(area(one.ring), 0);
   });
 
   it('is none of lifts that are laid one by one', () => {

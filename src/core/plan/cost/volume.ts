@@ -10,9 +10,19 @@ import type { Point, Ring } from '../../geometry/ring';
  * takes off (derived). A skived edge loses a triangle (t − e) × w / 2 as far as it runs; a front loses what is taken off
  * seen from the side, growing steadily from where the skive begins.
  */
-export function volume({ ring, thickness, skive, rasped = 0, lift, removed = 0, frontSlant = 0 }: Layer): number {
+export function volume({
+  ring,
+  thickness,
+  skive,
+  rasped = 0,
+  lift,
+  removed = 0,
+  frontSlant = 0,
+  sawnOff,
+}: Layer): number {
   const built = thickness - rasped;
   const full = area(ring) * built;
+  if (sawnOff !== undefined) return Math.max(0, full - sawnOff);
   if (skive?.at === 'edge') {
     const along = edgeBeyond(ring, skive.from ?? -Infinity);
     return Math.max(0, full - (along * skive.width * (built - skive.edge)) / 2);

@@ -99,4 +99,26 @@ describe('volume', () => {
     const skived = volume({ ...sole, ring, thickness: 5, skive, removed: 40, frontSlant: slant });
     expect(skived).toBeCloseTo(100 * 50 * 5 - 40 * 50, 6);
   });
+
+  it('of a block that goes on under the tread is what stands under the last, to a fiftieth (cells of half a millimetre)', () => {
+    const named = {
+      ...BARE,
+      Raise: 'wedge',
+      Laying: 'block',
+      Lifts: 'Cork 11',
+      'Most rasping': 12,
+      'Finished heel': 70,
+    };
+    const bottom = buildBottom(styleOf(named), lastInSize(lastOf(), 38, 'EU'), (code) =>
+      code === 'Cork 11' ? { ...findSample(code), thickness: 72 } : findSample(code),
+    );
+    const [block] = liftsOf(bottom);
+    const { ring } = block!;
+    expect(block!.thickness - block!.rasped!).toBeCloseTo(66, 9);
+    // Before the tread its underside rises with the last.
+    const { face } = bottom;
+    const z = face.z.map((at, i) => (face.s[i]! > face.tread ? bottom.through : at));
+    const under = integrated(ring, { ...face, z }, 66, 0, ring);
+    expect(Math.abs(volumeOf(bottom) / under - 1)).toBeLessThan(0.02);
+  });
 });
