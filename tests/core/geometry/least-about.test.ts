@@ -41,10 +41,10 @@ describe('leastAbout', () => {
     for (let k = 3; k <= 9; k++) {
       const about = k * Math.tan(Math.PI / k) - area(circle);
       expect(least[k]!).toBeLessThanOrEqual(about);
-      // Each side stands for the two edges at a corner, and what they turn there, a kth of 360° less so much in all, is left out.
-      expect(least[k]!).toBeGreaterThan(about * (1 - k / corners) ** 5 - 1e-3);
+      // One side stands for the two edges at a corner: what they turn there is left out.
+      expect(least[k]!).toBeGreaterThan(about * 0.98);
     }
-    expect(area(circle) + least[6]!).toBeCloseTo(2 * Math.sqrt(3), 1);
+    expect(area(circle) + least[6]!).toBeCloseTo(2 * Math.sqrt(3), 2);
   });
 
   it('is nothing once there are as many sides as the ring has, and never more than the most', () => {
@@ -91,7 +91,7 @@ describe('leastAbout', () => {
         }
       }
       expect(least[k]!).toBeLessThanOrEqual(best - area(egg));
-      expect(least[k]!).toBeGreaterThan(0.8 * (best - area(egg)));
+      expect(least[k]!).toBeGreaterThan(0.95 * (best - area(egg)));
     }
   });
 

@@ -1,7 +1,6 @@
 import { area } from '../../geometry/area';
 import { convexWithin } from '../../geometry/convex-within';
 import { edgeLength } from '../../geometry/edge-length';
-import { hexagonAbout } from '../../geometry/hexagon-about';
 import { leastAbout } from '../../geometry/least-about';
 import { letOutWithin } from '../../geometry/let-out-within';
 import type { Ring } from '../../geometry/ring';
@@ -47,18 +46,22 @@ interface Cell {
  */
 export function* weighingsByCells(
   bodies: readonly Counted[],
-  room: Room,
+  { length, width }: Room,
   knifeRoom: number,
   matters: Matters = () => true,
 ): Generator<Weighing> {
-  if (bodies.length > MOST_OUTLINES || !mayMatter(bodies, room, knifeRoom, matters)) return;
-  const cells = bodies.flatMap(({ ring, count }) => {
-    const cell = cellOf(ring, knifeRoom);
-    return cell ? [{ cell, count }] : [];
-  });
+  if (bodies.length > MOST_OUTLINES) return;
+  let most = MOST_BY_CELLS * bodies.reduce((sum, one) => sum + one.count * one.area, 0);
+  const cells: { readonly cell: Cell; readonly count: number }[] = [];
+  for (const { ring, area: size, count } of bodies) {
+    if (!matters(most / (length * width))) return;
+    const { cell } = kept(ring, [knifeRoom], () => ({ cell: cellOf(ring, knifeRoom) }));
+    if (cell) cells.push({ cell, count });
+    else most -= MOST_BY_CELLS * count * size;
+  }
   for (const price of pricesFor(cells.map(({ cell }) => cell))) {
     const weight = cells.reduce((sum, { cell, count }) => sum + count * least(cell, price), 0);
-    yield { weight, hold: (other) => areaOf(other) + 2 * price };
+    yield { weight, hold: (room) => areaOf(room) + 2 * price };
   }
 }
 
@@ -69,52 +72,22 @@ interface Counted {
   readonly count: number;
 }
 
-/** Whether pieces could weigh so much that it mattered: by circles first, which take the most, then by what each is. */
-function mayMatter(bodies: readonly Counted[], room: Room, knifeRoom: number, matters: Matters): boolean {
-  const sheet = room.length * room.width;
-  let most = MOST_BY_CELLS * bodies.reduce((sum, { area: size, count }) => sum + count * size, 0);
-  for (const { ring, area: size, count } of bodies) {
-    if (!matters(most / sheet)) return false;
-    most -= count * (MOST_BY_CELLS * size - mostOf(ring, knifeRoom));
-  }
-  return matters(most / sheet);
-}
-
 /** Room on a sheet, and what pieces may lie outside of it. */
 function areaOf({ length, width }: Room): number {
   return length <= 0 || width <= 0 ? 0 : (length + 2 * TOLERANCE) * (width + 2 * TOLERANCE);
 }
 
-const bodies = derived<Ring, { readonly body: Ring | undefined }>('convex body of a piece');
-const cells = derived<Ring, { readonly cell: Cell | undefined }>('cell of a piece');
+const kept = derived<Ring, { readonly cell: Cell | undefined }>('cell of a piece');
 
-/** A convex ring within the piece let out, if there is one that leaves out little. */
-function bodyOf(ring: Ring, knifeRoom: number): Ring | undefined {
-  return bodies(ring, [knifeRoom], () => {
-    const within = convexWithin(ring, MOST_LOST);
-    return { body: within && letOutWithin(within, knifeRoom / 2) };
-  }).body;
-}
-
-/** The piece weighs no more than this: what some hexagon about it takes, mm². */
-function mostOf(ring: Ring, knifeRoom: number): number {
-  const body = bodyOf(ring, knifeRoom);
-  return body ? hexagonAbout(body) : 0;
-}
-
+/** Of a convex ring within a piece, if there is one that leaves out little. */
 function cellOf(ring: Ring, knifeRoom: number): Cell | undefined {
-  return cells(ring, [knifeRoom], () => {
-    const body = bodyOf(ring, knifeRoom);
-    return { cell: body && cellAbout(body) };
-  }).cell;
-}
-
-function cellAbout(body: Ring): Cell {
+  const within = convexWithin(ring, MOST_LOST);
+  if (!within) return undefined;
+  const body = letOutWithin(within, knifeRoom / 2);
   const size = area(body);
   // Layouts are sound to within the tolerance: a piece smaller by that all round is one drawn in by this share at least.
   const sound = Math.max(0, 1 - (2 * TOLERANCE * edgeLength(body)) / size);
-  const more = leastAbout(body, MOST_SIDES, MOST_MORE * size);
-  return { area: size * sound, more: more.map((one) => one * sound) };
+  return { area: size * sound, more: leastAbout(body, MOST_SIDES, MOST_MORE * size).map((one) => one * sound) };
 }
 
 /** The least that a piece takes where each side of its cell beyond the sixth costs a price, mm². */
