@@ -173,11 +173,13 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   dry: 'let dry',
   cure: ({ whole }) => (whole ? 'let cure before edges are trimmed' : 'let cure before edges are rasped'),
   'cure core': 'let the core’s joint cure before it is sawn',
-  level: ({ left, pieces }) => {
+  level: ({ left, pieces, apart }, { sizeRun: { bottom } }) => {
     const low = pieces.at(-1);
+    // What is round at the toe by then stays so.
+    const round = bottom.through > 0 ? bottom.last.toeSpring > 0 : !apart && isForepartGround(bottom);
     return low && left !== undefined
       ? `rasp ${piecesInWords([low]).toLowerCase()} to ${mm(left)} mm, the ground face flat`
-      : 'level the ground face';
+      : `level the ground face${round ? ' up to the tread' : ''}`;
   },
   thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,
   saw: ({ height }) =>

@@ -17,6 +17,25 @@ describe('what to do in a step', () => {
     expect(said('Fennel', 38)).toContain('rasp platform 12 to 9.0 mm, the ground face flat');
   });
 
+  it('levels what is round at the toe by then up to the tread alone', () => {
+    // A platform of more than 20 mm is ground to the toe; what it is glued to is levelled before.
+    const fennel = said('Fennel', 38);
+    const toe = fennel.findIndex((one) => one.startsWith('too stout to bend'));
+    const levels = fennel.flatMap((one, i) => (one.startsWith('level the ground face') ? [[i > toe, one]] : []));
+    expect(toe).toBeGreaterThan(0);
+    for (const [after, one] of levels) expect(one).toBe(`level the ground face${after ? ' up to the tread' : ''}`);
+    const [own] = plan
+      .ticket('Fennel', 38)
+      .filter(({ step }) => step.acts.includes('level') && step.left === undefined);
+    expect(stepInWords({ ...own!, step: { ...own!.step, apart: false } })).toBe(
+      'level the ground face up to the tread',
+    );
+    const round = { ...built(plan, 'Fennel', 38).sizeRun.bottom, through: 12 };
+    expect(stepInWords({ ...own!, sizeRun: { ...own!.sizeRun, bottom: round } })).toBe(
+      'level the ground face up to the tread',
+    );
+  });
+
   it('says of a block how high it is sawn, and rasps nothing of that again', () => {
     const fennel = said('Fennel', 38);
     expect(
