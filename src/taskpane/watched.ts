@@ -77,6 +77,9 @@ const STAGES: Readonly<Record<PlanStep['stage'], string>> = {
 /** Longer than this without a pause, and typing would feel it, ms. */
 const BREATH = 12;
 
+/** So long after an edit that is planned ahead its sheets are worked out for certain, ms. */
+const NO_WORD = 5000;
+
 /** Longer than this, and the pane says what it is working out, ms. */
 const PATIENCE = 500;
 
@@ -265,6 +268,8 @@ export class Watched {
     const turn = ++this.turn;
     this.stopped = false;
     this.tables = tables;
+    // Should no word come that the sheets are worked out, the rest is planned all the same.
+    setTimeout(() => turn === this.turn && this.read(), NO_WORD);
     this.before = this.results ?? this.before;
     this.results = undefined;
     const { plan } = standing;

@@ -179,6 +179,16 @@ describe('what the pane watches', { timeout: 60_000 }, () => {
     expect(watched.results?.checks).not.toBe(before?.checks);
   });
 
+  it('plans the rest although no word comes that the sheets are worked out', async () => {
+    const { workbook, watched } = watch();
+    await until(() => watched.results);
+    const [headings = []] = workbook.cells.get('Pairage') ?? [];
+    await workbook.enterAhead('Pairage', 1, headings.indexOf(38), 8);
+    expect(watched.results).toBeUndefined();
+    await until(() => watched.results);
+    expect(watched.results?.orders).toEqual(watched.sound?.orders);
+  });
+
   it('leaves what is to be put right until it is worked out, and plans nothing for the same tables', async () => {
     const { workbook, watched } = watch();
     await until(() => watched.results);
