@@ -12,7 +12,8 @@ import { allows, wholeTurn, type Way } from '../sheet/way';
 import { BuiltRows } from './built-rows';
 import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
-import { type Lay, Lays } from './lay';
+import { keptLays } from './kept-lays';
+import type { Lay, Lays } from './lay';
 import { Plans, type RowsPlan } from './row-plans';
 import { Queue, Supply } from './supply';
 
@@ -114,7 +115,7 @@ function* prepared(pieces: readonly Piece[], format: SheetFormat): Stepwise<read
     }
     const { number, mirrored } = outlines.find(ring);
     const { lays, area: size } = (prepared[number] ??= {
-      lays: Lays.of(ring, format.knifeRoom / 2),
+      lays: keptLays(ring, format.knifeRoom / 2),
       area: roundedArea(ring),
     });
     const fitting = mustFit(ring, format, way, key);
