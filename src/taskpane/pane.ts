@@ -240,7 +240,9 @@ class Pane {
     const empty = watched.standing.kind === 'empty';
     if (empty && view !== 'Help' && view !== 'Workings') return watched.working ? waiting(watched) : start();
     // Nothing can be shown of what has just been begun, but what is next.
-    if (watched.runs.length === 0 && SHOWN_OF_RUNS.has(view) && !watched.working && begins(watched)) return start();
+    if (watched.runs.length === 0 && SHOWN_OF_RUNS.has(view) && !watched.working && begins(watched)) {
+      return view === 'Run' ? html`${start()} ${this.sizes()}` : start();
+    }
     switch (view) {
       case 'Build':
         return html`${begins(watched) ? start() : nothing} ${buildSection(watched, lead, frames.build, figures, width)}
@@ -254,7 +256,7 @@ class Pane {
             ${bookSection(watched, this.booking, () => this.book())}`;
       case 'Run':
         return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}
-        ${this.host.insertColumns ? sizesSection(watched, this.sizeChoice, (columns) => this.insertSizes(columns)) : nothing}`;
+        ${this.sizes()}`;
       case 'Buy':
         return html`${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
         ${fillSection(watched, this.filling, (pair) => this.addPair(pair), this.undoes)}`;
@@ -270,6 +272,11 @@ class Pane {
       case 'Help':
         return this.help();
     }
+  }
+
+  private sizes(): TemplateResult | typeof nothing {
+    const { watched, sizeChoice, host } = this;
+    return host.insertColumns ? sizesSection(watched, sizeChoice, (columns) => this.insertSizes(columns)) : nothing;
   }
 
   /** The search of one stock and that of the run; while one goes on the other waits. */

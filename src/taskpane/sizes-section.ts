@@ -29,7 +29,7 @@ export class SizeChoice {
 
 /** Makes the columns of sizes of the pairage, from a size to a size. @param make puts them into the table */
 export function sizesSection(
-  { tables }: Watched,
+  { tables, runs }: Pick<Watched, 'tables' | 'runs'>,
   choice: SizeChoice,
   make: (columns: readonly NewColumn[]) => void,
 ): TemplateResult | typeof nothing {
@@ -49,7 +49,7 @@ export function sizesSection(
       />
     </label>`;
   return html`<section class="section" aria-labelledby="size-columns">
-    <details>
+    <details ?open=${runs.length === 0}>
       <summary id="size-columns">Columns for sizes in ${pairageTable.name}</summary>
       <div class="row">
         ${field('From', 'from', from)} ${field('To', 'to', to)}

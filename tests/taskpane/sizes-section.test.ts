@@ -1,0 +1,29 @@
+import type { TemplateResult } from 'lit';
+import { describe, expect, it } from 'vitest';
+import { SizeChoice, sizesSection } from '../../src/taskpane/sizes-section';
+import type { Watched } from '../../src/taskpane/watched';
+import { words } from './words-of';
+
+/** The section of a run with some sizes, planned or not. */
+function section(planned: boolean) {
+  const tables = new Map([['Pairage', [['Style', 36, 37, 38]]]]);
+  const runs = planned ? [{}] : [];
+  const watched = { tables, runs } as unknown as Pick<Watched, 'tables' | 'runs'>;
+  const nothing = () => undefined;
+  return sizesSection(watched, new SizeChoice(nothing), nothing) as TemplateResult;
+}
+
+function isOpen({ strings, values }: TemplateResult): unknown {
+  return values[strings.findIndex((text) => text.endsWith('?open='))];
+}
+
+describe('columns for sizes', () => {
+  it('stand open before any pairs are planned, which is when they are wanted, and fold away after', () => {
+    expect(isOpen(section(false))).toBe(true);
+    expect(isOpen(section(true))).toBe(false);
+  });
+
+  it('are named where half sizes between those that are there lack', () => {
+    expect(words(section(false))).toContain('36.5, 37.5');
+  });
+});
