@@ -25,6 +25,8 @@ export class RenameOffer {
   private readonly renamed = new Map<string, readonly string[]>();
   private readonly declined = new Set<string>();
   private lost: readonly LostCode[] = [];
+  /** Codes that stood in their tables and have gone, with nothing new in their place yet. */
+  private readonly gone = new Set<string>();
 
   constructor(private readonly changed: () => void) {}
 
@@ -36,12 +38,15 @@ export class RenameOffer {
     this.lost = lostCodes(tables);
     for (const lost of this.lost) {
       const before = this.defined.get(lost.definedIn) ?? [];
-      if (!has(before, lost.code)) continue;
-      const since = (defined.get(lost.definedIn) ?? []).filter((code) => !has(before, code));
-      const to = since.length > 0 ? since : lost.meant;
+      if (!has(before, lost.code) && !this.gone.has(keyOf(lost))) continue;
+      const to = (defined.get(lost.definedIn) ?? []).filter((code) => !has(before, code));
+      // Its row was deleted, or is emptied before another name is typed: any that stands there would be a guess.
+      if (to.length === 0) this.gone.add(keyOf(lost));
+      else this.gone.delete(keyOf(lost));
       if (to.length > 0 && to.length <= MOST) this.renamed.set(keyOf(lost), to);
     }
     const still = new Set(this.lost.map(keyOf));
+    for (const key of this.gone) if (!still.has(key)) this.gone.delete(key);
     for (const key of this.renamed.keys()) {
       if (still.has(key)) continue;
       this.renamed.delete(key);

@@ -40,6 +40,17 @@ describe('the offer to carry a renamed code through', () => {
     expect(follow(tables([...STOCKS, 'Felt 3']), tables(STOCKS)).offer.offered).toBeUndefined();
   });
 
+  it('names nothing that stood there before: of a row that was deleted another sheet would be a guess', () => {
+    const idle = [...STOCKS, 'Cork 9'];
+    expect(follow(tables(idle), tables(['Cork 6', 'Cork 4', 'Cork 9'])).offer.offered).toBeUndefined();
+    expect(follow(tables(idle), tables(['Cork 6', 'Cork 4', 'Cork 9']), tables(idle)).offer.offered).toBeUndefined();
+  });
+
+  it('is made where the name is emptied first and another typed then', () => {
+    const { offer } = follow(tables(STOCKS), tables(['Cork 6', 'Cork 4']), tables(['Cork 6', 'Cork 4', 'Crepe 4']));
+    expect(offer.offered).toMatchObject({ lost: { code: 'Rubber 4' }, to: ['Crepe 4'] });
+  });
+
   it('stands through other changes, and goes once the code is carried through or stands there again', () => {
     const renamed = tables(['Cork 6', 'Cork quick', 'Rubber 4']);
     const { offer } = follow(tables(STOCKS), renamed, tables(['Cork 6', 'Cork quick', 'Rubber 4', 'Bend 5']));
