@@ -96,6 +96,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   daysUntold: () => ({ table: pairage.name, heading: 'Style' }),
   pairsCut: own(pairage.name, 'Cut'),
   stockCut: own(pairage.name, 'Stock cut'),
+  doubledRow: ({ row }) => ({ table: pairage.name, row, heading: 'Style' }),
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   measuredApart: own(stock.name, 'Measured'),
   thicknessFar: own(stock.name, 'Thick'),

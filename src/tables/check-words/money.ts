@@ -23,6 +23,7 @@ export const moneyWords: WordsOf<
   | 'late'
   | 'daysUntold'
   | 'dueFar'
+  | 'doubledRow'
 > = {
   price: () => ({ check: 'Price', say: 'no price is given, so order and cost lack it: enter it in Bottom stock' }),
   stockCut: ({ pairs }) => ({
@@ -62,6 +63,13 @@ export const moneyWords: WordsOf<
     say: `${check.customer ? `for ${check.customer}, ` : ''}${check.sizes.length === 1 ? 'size' : 'sizes'} ${check.sizes.join(', ')}: made ${dayInWords(check.found)}, due ${dayInWords(check.wanted)}; ${remedyInWords(check)}`,
   }),
   daysUntold: (check) => ({ check: 'Days made', say: check.problem.reason }),
+  doubledRow: ({ row, above }, { where }) => {
+    const at = (one: number) => where({ argument: 'pairage', table: 'Pairage', row: one, column: 'Style' });
+    return {
+      check: 'Entered twice',
+      say: `${at(row)}: the same style, customer, day and pairs as ${at(above)}; delete one if it stands there by mistake`,
+    };
+  },
   dueFar: (check, { where }) => ({
     check: 'Due',
     say: `${where({ argument: 'pairage', table: 'Pairage', row: check.row, column: 'Due' })}: ${isoOf(check.day)} lies far from the other days due of the run; ${isoOf(check.meant)} is probably meant: enter it with its year`,

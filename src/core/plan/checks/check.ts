@@ -141,6 +141,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       readonly day: number;
       readonly meant: number;
     }
+  /** A row of Pairage that says the same as one above. */
+  | { readonly kind: 'doubledRow'; readonly row: number; readonly above: number }
   /** Pairs of a style that are cut already, and all of its pairs. */
   | ({ readonly kind: 'pairsCut' } & Measured)
   /** Pairs that are cut and whose stock is in no cost, since nothing says what it cost. */

@@ -21,6 +21,7 @@ import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
+import { doubledRows } from './doubled-rows';
 import { dueDayChecks } from './due-days';
 import {
   cutChecks,
@@ -69,6 +70,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...daysOnLast(runs.styles, input),
     // Before what is late by it.
     ...dueDayChecks(input.pairage),
+    ...doubledRows(input.pairage),
     ...batchChecks(batches, checked.late, ratesOf(input.rates).one('hours a day', [])),
     ...checked.daysUntold.map((problem): Check => ({
       kind: 'daysUntold',
