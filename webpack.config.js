@@ -9,6 +9,7 @@ import { tsImport } from 'tsx/esm/api';
 import webpack from 'webpack';
 import { associatesCarefully } from './.ci/associates-carefully.js';
 import { thirdPartyNotices } from './.ci/third-party-notices.js';
+import { shortWords, withoutSetFields } from './.ci/short-words.js';
 import { buildVersion, keepsVersion } from './.ci/versions.js';
 import { withoutLooks } from './.ci/without-looks.js';
 
@@ -115,7 +116,10 @@ const functions = {
     rules: [
       typescript({
         instance: 'functions',
-        getCustomTransformers: () => ({ before: [withoutLooks, associatesCarefully] }),
+        getCustomTransformers: () => ({
+          before: [withoutLooks, associatesCarefully, shortWords],
+          after: [withoutSetFields],
+        }),
       }),
       clipper,
     ],

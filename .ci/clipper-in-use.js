@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { transformSync } from 'esbuild';
 import ts from 'typescript';
+import { shortWords } from './short-words.js';
 
 /** Where the polygon library stands, the files of it that are in use, and the one file that calls them. */
 const LIBRARY = 'node_modules/clipper2-ts/dist';
@@ -111,19 +112,130 @@ function foldedOf(node, left, right) {
   }
 }
 
+/** Numbers of enumerations: each with its name and that of the enumeration. */
+const numbersIn = (text) => [...text.matchAll(/\b(\w+)\[\1\["(\w+)"\] = (\d+)\]/g)].map(([, ...found]) => found);
+
+/** Of enumerations, once their numbers stand in the place of their names, leaves what the caller names. */
+function withoutEnumerations(texts, asked) {
+  const found = texts.flatMap(numbersIn);
+  const known = (name) => found.some(([of]) => of === name);
+  return texts.map((text) =>
+    changed(text, (node, within) => {
+      if (ts.isImportSpecifier(node) && known(node.name.text) && !asked.others.has(node.name.text)) return undefined;
+      if (ts.isVariableStatement(node)) {
+        const of = node.declarationList.declarations[0].name.text;
+        return known(of) ? (asked.others.has(of) ? enumeration(of, found, asked.properties) : undefined) : within(node);
+      }
+      const filler =
+        ts.isExpressionStatement(node) && ts.isCallExpression(node.expression) && node.expression.expression;
+      const fills = filler && ts.isParenthesizedExpression(filler) && filler.expression.parameters?.[0];
+      return fills && known(fills.name.text) ? undefined : within(node);
+    }),
+  );
+}
+
+function enumeration(of, found, asked) {
+  const numbers = found.filter(([own, name]) => own === of && asked.has(name));
+  const properties = numbers.map(([, name, number]) =>
+    factory.createPropertyAssignment(name, factory.createNumericLiteral(number)),
+  );
+  const object = factory.createVariableDeclaration(
+    of,
+    undefined,
+    undefined,
+    factory.createObjectLiteralExpression(properties),
+  );
+  const exported = [factory.createModifier(kind.ExportKeyword)];
+  return factory.createVariableStatement(exported, factory.createVariableDeclarationList([object], ts.NodeFlags.Const));
+}
+
 /** Puts the numbers of enumerations in the place of their names. */
 function withNumbers(texts) {
   const numbers = new Map();
-  for (const text of texts) {
-    for (const [, of, name, number] of text.matchAll(/\b(\w+)\[\1\["(\w+)"\] = (\d+)\]/g))
-      numbers.set(`${of}.${name}`, number);
-  }
+  for (const [of, name, number] of texts.flatMap(numbersIn)) numbers.set(`${of}.${name}`, number);
   return texts.map((text) =>
     changed(text, (node, within) => {
       const number = ts.isPropertyAccessExpression(node) ? numbers.get(node.getText()) : undefined;
       return number === undefined ? within(node) : factory.createNumericLiteral(number);
     }),
   );
+}
+
+/** The namespace that a statement fills, with what it has: functions by their names, and plain values. */
+function filledBy(statement) {
+  const call = ts.isExpressionStatement(statement) && statement.expression;
+  if (!call || !ts.isCallExpression(call) || !ts.isParenthesizedExpression(call.expression)) return undefined;
+  const { parameters, body } = call.expression.expression;
+  const members = body.statements.map((one) => {
+    if (ts.isFunctionDeclaration(one)) return { name: one.name.text, called: one };
+    const { left, right } = ts.isExpressionStatement(one) && isSet(one.expression) ? one.expression : {};
+    // NAMESPACE.member = member hands out a function; an enumeration names by [ ].
+    return left && ts.isPropertyAccessExpression(left) && { name: left.name.text, value: right };
+  });
+  return members.every(Boolean) ? { of: parameters[0].name.text, members } : undefined;
+}
+
+/** Puts functions of their own in the place of namespaces that hold them, so that those nobody calls can go, and names are short. */
+function withoutNamespaces(texts) {
+  const spaces = texts.flatMap((text) => parsed(text).statements.flatMap((one) => filledBy(one) ?? []));
+  const names = new Map(spaces.map(({ of, members }) => [of, new Set(members.map(({ name }) => name))]));
+  const own = (of, name) => `${of}_${name}`;
+  /** @param within the namespace whose functions call each other by their names alone */
+  const named = (node, within, into) => {
+    if (ts.isPropertyAccessExpression(node) && ts.isIdentifier(node.expression)) {
+      const of = node.expression.text;
+      if (names.get(of)?.has(node.name.text)) return factory.createIdentifier(own(of, node.name.text));
+    }
+    const calls = ts.isIdentifier(node) && ts.isCallExpression(node.parent) && node.parent.expression === node;
+    if (calls && names.get(within)?.has(node.text)) return factory.createIdentifier(own(within, node.text));
+    return into(node);
+  };
+  const exported = [factory.createModifier(kind.ExportKeyword)];
+  const flat = (statement) => {
+    if (ts.isImportDeclaration(statement)) {
+      const { elements } = statement.importClause.namedBindings;
+      const all = elements.flatMap(({ name: { text } }) => [...(names.get(text) ?? [])].map((name) => own(text, name)));
+      const kept = elements.filter(({ name }) => !names.has(name.text)).map(({ name }) => name.text);
+      const specifiers = [...kept, ...all].map((name) =>
+        factory.createImportSpecifier(false, undefined, factory.createIdentifier(name)),
+      );
+      const clause = factory.createImportClause(undefined, undefined, factory.createNamedImports(specifiers));
+      return [factory.createImportDeclaration(undefined, clause, statement.moduleSpecifier)];
+    }
+    const declared = ts.isVariableStatement(statement) && statement.declarationList.declarations[0].name.text;
+    if (names.has(declared)) return [];
+    const filled = filledBy(statement);
+    if (!filled) return [renamed(statement)];
+    return filled.members.flatMap(({ name, called: work, value }) => {
+      if (work) {
+        const { parameters, body } = renamed(work, filled.of);
+        const called = factory.createIdentifier(own(filled.of, name));
+        return [factory.createFunctionDeclaration(exported, undefined, called, undefined, parameters, undefined, body)];
+      }
+      if (ts.isIdentifier(value) && value.text === name) return [];
+      const made = renamed(value, filled.of);
+      const constant = factory.createVariableDeclaration(own(filled.of, name), undefined, undefined, made);
+      return [
+        factory.createVariableStatement(
+          exported,
+          factory.createVariableDeclarationList([constant], ts.NodeFlags.Const),
+        ),
+      ];
+    });
+  };
+  const renamed = (node, within) => {
+    const { transformed } = ts.transform(node, [
+      (context) => (root) => {
+        const visit = (one) => named(one, within, (inner) => ts.visitEachChild(inner, visit, context));
+        return visit(root);
+      },
+    ]);
+    return transformed[0];
+  };
+  return texts.map((text) => {
+    const file = parsed(text);
+    return printed(factory.updateSourceFile(file, file.statements.flatMap(flat)));
+  });
 }
 
 /** All names that are read in some texts: those of properties, and all others but where they stand in what they name. */
@@ -141,11 +253,11 @@ function namesRead(texts) {
 }
 const declares = (node) => ts.isClassDeclaration(node) || ts.isFunctionDeclaration(node);
 
-/** Leaves out members, functions and classes that nothing reads. */
+/** Leaves out members, functions, classes and imports that nothing reads. */
 const withoutUnread = (text, { properties, others }) =>
   changed(text, (node, within) => {
     if ((ts.isMethodDeclaration(node) || ts.isGetAccessor(node)) && !properties.has(node.name.text)) return undefined;
-    if (declares(node) && !others.has(node.name.text)) return undefined;
+    if ((declares(node) || ts.isImportSpecifier(node)) && !others.has(node.name.text)) return undefined;
     // How a namespace hands out what it has: NAMESPACE.member = …
     if (ts.isExpressionStatement(node) && isSet(node.expression)) {
       const { left } = node.expression;
@@ -180,12 +292,15 @@ function withShortNames(texts, asked) {
 export function clipperInUse(root) {
   const caller = readFileSync(root + CALLER, 'utf8');
   const whole = FILES.map((name) => readFileSync(`${root}${LIBRARY}/${name}`, 'utf8'));
-  let texts = withNumbers(whole.map(withFacts));
+  let texts = withoutNamespaces(withoutEnumerations(withNumbers(whole.map(withFacts)), namesRead([caller])));
   for (let before = ''; before !== texts.join();) {
     before = texts.join();
     const read = namesRead([caller, ...texts]);
     texts = texts.map((text) => withoutUnread(text, read));
   }
   const asked = namesRead([caller]).properties;
-  return new Map(withShortNames(texts, asked).map((text, at) => [FILES[at], text]));
+  const short = withShortNames(texts, asked).map((text) =>
+    printed(ts.transform(parsed(text), [shortWords]).transformed[0]),
+  );
+  return new Map(short.map((text, at) => [FILES[at], text]));
 }

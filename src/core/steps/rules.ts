@@ -151,24 +151,28 @@ const onLast = ({ operation: { joint } }: Ruled) => joint?.apart === false;
 const offLast = ({ operation: { joint } }: Ruled) => joint?.apart === true;
 
 /** All that must come before something else, by what it is for. */
-export const RULES: Readonly<Record<string, Rule>> = {
-  'a piece is cut before all else': {
+const RULES: readonly Rule[] = [
+  // A piece is cut before all else.
+  {
     of: (first) => doing(first, 'cut'),
     bids: (first, then) => !doing(then, 'cut') && overlap(first.pieces, then.pieces),
   },
 
-  'knife and rasp take a coat off: a face is shaped, then made ready, then coated': {
+  // Knife and rasp take a coat off: a face is shaped, then made ready, then coated.
+  {
     of: ({ atFace }) => atFace >= 0,
     bids: (first, then) =>
       first.atFace < then.atFace && first.faces.some((one) => then.faces.some((other) => sameFace(one, other))),
   },
 
-  'for a joint its faces are tried, made ready, coated, brought together, pressed': {
+  // For a joint its faces are tried, made ready, coated, brought together, pressed.
+  {
     of: ({ inJoint }) => inJoint >= 0,
     bids: (first, then) => first.inJoint < then.inJoint && sameJoint(first, then),
   },
 
-  'a piece is skived while it is flat, soaked, beaten, bent and dry before it is coated': {
+  // A piece is skived while it is flat, soaked, beaten, bent and dry before it is coated.
+  {
     of: ({ bending, operation: { kind } }) => bending >= 0 || kind === 'skive',
     bids: (first, then) =>
       ((first.operation.kind === 'skive' && (then.operation.kind === 'bend' || doing(then, 'block insole'))) ||
@@ -176,34 +180,40 @@ export const RULES: Readonly<Record<string, Rule>> = {
       overlap(first.pieces, then.pieces),
   },
 
-  'on the last each piece is the ground of the next': {
+  // On the last each piece is the ground of the next.
+  {
     of: (first) => first.joins && onLast(first),
     bids: (first, then) => onLast(then) && !sameJoint(first, then) && overlap(first.brings, then.above),
   },
 
-  'off the last a pile is joined before the next is put to it': {
+  // Off the last a pile is joined before the next is put to it.
+  {
     of: (first) => first.joins && offLast(first),
     bids: (first, then) => offLast(then) && !sameJoint(first, then) && overlap(first.adds, then.above),
   },
 
-  'what is built off the last is joined before it is cured, shaped, tried': {
+  // What is built off the last is joined before it is cured, shaped, tried.
+  {
     of: (first) => first.joins && offLast(first) && !covers(first),
     bids: (first, then) => then.apart && !offLast(then) && within(first.pieces, then.pieces),
   },
 
-  'all that is done off the last is done before it is put on': {
+  // All that is done off the last is done before it is put on.
+  {
     of: ({ apart }) => apart,
     bids: (first, then) => then.coats && onLast(then) && overlap(first.pieces, then.brings),
   },
 
-  'a joint has cured before it is bored, sawn, hollowed or rasped at its edge': {
+  // A joint has cured before it is bored, sawn, hollowed or rasped at its edge.
+  {
     of: (first) => doing(first, 'cure') && !first.end,
     bids: (first, then) =>
       doing(then, 'bore core', 'saw', 'rasp to last', 'grind toe', 'rasp edge', 'cut breast') &&
       within(first.pieces, then.pieces),
   },
 
-  'a stack is levelled when it is whole': {
+  // A stack is levelled when it is whole.
+  {
     of: ({ joins }) => joins,
     bids: (first, then) =>
       doing(then, 'level') &&
@@ -213,7 +223,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
       ),
   },
 
-  'a face is levelled before its edge is rasped, and what is shaped before it is covered': {
+  // A face is levelled before its edge is rasped, and what is shaped before it is covered.
+  {
     of: ({ operation }) => isShaped(operation),
     bids: (first, then) =>
       first.apart === then.apart &&
@@ -221,13 +232,15 @@ export const RULES: Readonly<Record<string, Rule>> = {
       ((doing(first, 'level') && doing(then, 'rasp edge')) || (readies(then) && covers(then))),
   },
 
-  'a wall on the last is whole before it is cured and rasped': {
+  // A wall on the last is whole before it is cured and rasped.
+  {
     of: (first) => first.joins && onLast(first),
     bids: (first, then) =>
       !then.apart && !then.end && doing(then, 'cure', 'rasp edge') && overlap(first.adds, then.pieces),
   },
 
-  'a cover is on and its margins turned before what lies on them': {
+  // A cover is on and its margins turned before what lies on them.
+  {
     of: ({ operation: { kind } }) => kind === 'cover',
     bids: (first, then) =>
       readies(then) &&
@@ -236,22 +249,26 @@ export const RULES: Readonly<Record<string, Rule>> = {
       (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),
   },
 
-  'the lasted bottom is made ready before anything lies on it': {
+  // The lasted bottom is made ready before anything lies on it.
+  {
     of: ({ lasting }) => lasting,
     bids: (_, then) => onLast(then) && then.meets.lasted,
   },
 
-  'the lasted bottom is dusted off when its hollow is filled': {
+  // The lasted bottom is dusted off when its hollow is filled.
+  {
     of: ({ lasting }) => lasting,
     bids: (_, then) => then.lasting && then.operation.acts[0] === 'dust',
   },
 
-  'some things follow one another in every shoe': {
+  // Some things follow one another in every shoe.
+  {
     of: ({ inSequence }) => inSequence.some((place) => place >= 0),
     bids: (first, then) => first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
   },
 
-  'a sole is joined before it is stitched, and stitched before what hides the seam': {
+  // A sole is joined before it is stitched, and stitched before what hides the seam.
+  {
     of: (first) => first.sewing || (first.joins && onLast(first)),
     bids: (first, then) =>
       (first.joins && onLast(first) && then.sewing && overlap(first.adds, then.pieces)) ||
@@ -261,7 +278,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
         (then.meets.flap || overlap(then.above, first.pieces) || then.brings.some(({ part }) => part === 'lift'))),
   },
 
-  'a seat is joined before it is nailed, and made ready before the heel lies on it': {
+  // A seat is joined before it is nailed, and made ready before the heel lies on it.
+  {
     of: (first) => first.joins || doing(first, 'nail seat', 'lay rand') || readiesSeat(first),
     bids: (first, then) =>
       (first.joins && doing(then, 'nail seat') && overlap(first.brings, then.pieces)) ||
@@ -274,7 +292,8 @@ export const RULES: Readonly<Record<string, Rule>> = {
         then.operation.joint?.above.some(({ piece, zone }) => piece && !zone && first.pieces.includes(piece)) === true),
   },
 
-  'a heel is on before it is fixed from inside, and fixed before its ground is levelled or a flap laid on it': {
+  // A heel is on before it is fixed from inside, and fixed before its ground is levelled or a flap laid on it.
+  {
     of: (first) => first.joins || doing(first, 'nail from inside', 'filler last in'),
     bids: (first, then) =>
       (first.joins && doing(then, 'last out', 'nail from inside') && overlap(first.brings, heelOf(then))) ||
@@ -283,12 +302,14 @@ export const RULES: Readonly<Record<string, Rule>> = {
           (then.joins && onLast(then) && then.meets.flap))),
   },
 
-  'a heel stands before its breast is cut for the flap': {
+  // A heel stands before its breast is cut for the flap.
+  {
     of: (first) => first.joins && onLast(first) && !covers(first) && !first.meets.flap,
     bids: (first, then) => doing(then, 'cut breast') && !then.apart && overlap(first.brings, then.pieces),
   },
 
-  'all else is joined and level before the top piece is tried': {
+  // All else is joined and level before the top piece is tried.
+  {
     of: (first) => !first.end || doing(first, 'try on ground'),
     bids: (first, then) =>
       (doing(then, 'try on ground') &&
@@ -298,22 +319,21 @@ export const RULES: Readonly<Record<string, Rule>> = {
       (doing(first, 'try on ground') && onLast(then) && overlap(then.adds, first.pieces)),
   },
 
-  'all is joined and cured before edges are trimmed and finished': {
+  // All is joined and cured before edges are trimmed and finished.
+  {
     of: ({ end, operation: { whole } }) => !end || whole === true,
     bids: (first, then) =>
       then.end && (!first.end || (first.operation.whole === true && then.operation.whole !== true)),
   },
-};
+];
 
 /** The lifts that an operation waits for, or is done to. */
 function heelOf({ operation: { onHeel, pieces } }: Ruled): readonly Layer[] {
   return onHeel ?? pieces;
 }
 
-const ALL = Object.values(RULES);
-
 /** The places in a list of all operations that a rule bids one of them come before. */
 export function comesBefore(first: Ruled, all: readonly Ruled[]): readonly number[] {
-  const rules = ALL.filter((rule) => rule.of(first));
+  const rules = RULES.filter((rule) => rule.of(first));
   return all.flatMap((then, i) => (then !== first && rules.some((rule) => rule.bids(first, then)) ? [i] : []));
 }
