@@ -170,7 +170,24 @@ function underFinishedHeel(style: Style, last: Pick<LastInSize, 'heelHeight'>, f
 
 function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {
   const stocks = codes.map((code) => find(code, heading));
-  return layerMix(height, offersOf(stocks), mostRasping(style, stocks), whereMostRasping(style, stocks));
+  return layerMix(height, offersOf(stocks), mostRasping(style, stocks), whereMostRasping(style, stocks), {
+    sawn: style.laying === 'block' && heading === HEADINGS.lift,
+    ways: (short) => otherWays(style, codes, heading, short),
+  });
+}
+
+/** What a maker can do about layers that miss their height, besides other thicknesses. */
+function otherWays(style: Style, codes: readonly string[], heading: string, short: number | undefined): string[] {
+  const { finishedHeel, raise, platform } = style;
+  const isReached = finishedHeel !== undefined && (heading === HEADINGS.platform || platform.length === 0);
+  const one =
+    raise === 'wedge' && heading === HEADINGS.platform ? codes.find((code) => style.lifts.includes(code)) : '';
+  return [
+    ...(isReached && short !== undefined ? [`lower Finished heel by ${Number(short.toFixed(2))} mm`] : []),
+    ...(one
+      ? [`leave Platform blank and set Laying to block: wedge and platform are then sawn from ${one} as one`]
+      : []),
+  ];
 }
 
 /** Layers cost by their area; where one price is not known, none decides. */

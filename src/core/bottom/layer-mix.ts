@@ -41,29 +41,63 @@ export const DEFAULT_RASPING = 1;
  * @param height mm, above 0
  * @param rasping the most that may be rasped off, mm
  * @param where that is given, as a maker finds it
- * @throws Problem where no mix comes out within the allowance; it names the nearest that does.
+ * @param beyond what may be said where none does
+ * @throws Problem where no mix comes out within the allowance; it names the nearest that does, or by how much they miss.
  */
 export function layerMix(
   height: number,
   offers: readonly Offer[],
   rasping = DEFAULT_RASPING,
   where = 'Most rasping',
+  beyond: Beyond = {},
 ): LayerMix {
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const limit = Math.floor((height + rasping) * STEPS_PER_MM + 1e-6);
   const found = best(target, limit, offers);
   if (found) return found;
-  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping, where));
+  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping, where, beyond));
 }
 
-function noMix(height: number, offers: readonly Offer[], rasping: number, where: string): string {
+/** What may be said of layers that come out at no height within the allowance. */
+export interface Beyond {
+  /** Whether a saw takes the surplus off. */
+  readonly sawn?: boolean;
+  /** What else helps but other thicknesses. @param short mm that the highest mix below wants; undefined without one */
+  readonly ways?: (short: number | undefined) => readonly string[];
+}
+
+/** A rasp takes off no more than that, mm (common practice). */
+export const RASPED = 5;
+/** A saw takes off no more than that share of a sheet (common practice). */
+const SAWN_SHARE = 1 / 2;
+
+function noMix(height: number, offers: readonly Offer[], rasping: number, where: string, beyond: Beyond): string {
   const given = offers.map(({ thickness }) => `${thickness}`).join(', ');
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
-  const wider = best(target, target + Math.max(...offers.map(stepsOf)), offers, true);
-  const start = `no layers of ${given} mm reach ${Number(height.toFixed(2))} mm with at most ${rasping} mm to rasp`;
-  return wider
-    ? `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm (${where}) or add a thickness`
-    : `${start}; there are not enough on hand`;
+  const wider = best(target, target + Math.max(...offers.map(stepsOf)), offers, 'least rasping');
+  const start = `no layers of ${given} mm reach ${mm(height)} mm with at most ${rasping} mm to rasp`;
+  if (!wider) return `${start}; there are not enough on hand`;
+  const thinnest = Math.min(...offers.map(({ thickness }) => thickness));
+  if (wider.rasped <= Math.max(RASPED, beyond.sawn ? SAWN_SHARE * thinnest : 0) + 1e-9) {
+    return `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm (${where}) or add a thickness`;
+  }
+  const below = best(0, target, offers, 'highest');
+  const short = below && below.built > 0 ? height - below.built : undefined;
+  const said = [
+    ...(below && short !== undefined ? [`${mm(short)} mm too low with ${mixed(below, offers)}`] : []),
+    `${mm(wider.rasped)} mm too high with ${mixed(wider, offers)}`,
+  ];
+  const add = short === undefined ? 'take a thinner sheet' : 'add a thickness';
+  return `${start}: ${said.join(', ')}; ${[add, ...(beyond.ways?.(short) ?? [])].join(', or ')}`;
+}
+
+/** "2 of 28" and "1 of 6 and 2 of 4". */
+function mixed({ counts }: LayerMix, offers: readonly Offer[]): string {
+  return offers.flatMap(({ thickness }, i) => (counts[i] ? [`${counts[i]} of ${thickness}`] : [])).join(' and ');
+}
+
+function mm(height: number): number {
+  return Number(height.toFixed(2));
 }
 
 function stepsOf({ thickness }: Offer): number {
@@ -118,8 +152,13 @@ function tabulate(limit: number, common: number, offers: readonly Offer[]): Tabl
   return all;
 }
 
-/** @param target and limit in steps; the first of the best, or of all where the least rasping is asked for */
-function best(target: number, limit: number, offers: readonly Offer[], leastRasping = false): LayerMix | undefined {
+/** @param target and limit in steps; that of the fewest layers, or the lowest or highest of all where that is asked for */
+function best(
+  target: number,
+  limit: number,
+  offers: readonly Offer[],
+  asked?: 'least rasping' | 'highest',
+): LayerMix | undefined {
   const common = commonOf(offers);
   const most = Math.floor(limit / common);
   const table = tabulate(most, common, offers);
@@ -128,8 +167,8 @@ function best(target: number, limit: number, offers: readonly Offer[], leastRasp
   let at = -1;
   for (let h = Math.ceil(target / common); h <= most; h++) {
     if (layers[h] === Infinity) continue;
-    if (at < 0 || (layers[h] as number) < (layers[at] as number)) at = h;
-    if (leastRasping) break;
+    if (at < 0 || asked === 'highest' || (layers[h] as number) < (layers[at] as number)) at = h;
+    if (asked === 'least rasping') break;
   }
   if (at < 0) return undefined;
   const counts = new Array<number>(offers.length).fill(0);

@@ -34,7 +34,7 @@ export const bottomWords: WordsOf<
   }),
   rasping: (check, { mm, size }) => ({
     check: check.sawn ? 'Sawn off, mm' : check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
-    say: `${size}${check.sawn ? 'the block is' : check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: ${check.sawn ? 'saw' : 'rasp'} ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}`,
+    say: `${size}${check.sawn ? 'the block is' : check.part === 'lift' ? 'the lifts build' : 'the platform builds'} ${mm(check.built)}: ${check.sawn ? 'saw' : 'rasp'} ${PART_WORDS[check.part].toLowerCase()} ${check.item} to ${mm(check.left)}${check.much ? `; ${percent(check.much.share)} of that piece of ${check.much.stock} goes as dust: take a thinner sheet for it, or another mix` : ''}`,
   }),
   mixLeap: (check, { mm, size }) => ({
     check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',

@@ -250,6 +250,15 @@ describe('buildBottom', () => {
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 6', 'Most rasping': 0 })).toContain(
       'allow 3.0 mm (Most rasping in Styles) or add a thickness',
     );
+    // Of 45 to 50, and to 61, the platform is 5 and 16.
+    const stout = { Raise: 'wedge', Lifts: 'Cork 6, Cork 11', Platform: 'Cork 11', 'Most rasping': 3 };
+    expect(slip({ ...stout, 'Finished heel': 50 })).toMatch(
+      /6 mm too high with 1 of 11; take a thinner sheet, or leave Platform blank and set Laying to block: wedge and platform are then sawn from Cork 11 as one$/,
+    );
+    expect(slip({ ...stout, 'Finished heel': 61 })).toMatch(
+      /5 mm too low with 1 of 11, 6 mm too high with 2 of 11; add a thickness, or lower Finished heel by 5 mm, or leave/,
+    );
+    expect(build({ ...stout, Platform: '', Laying: 'block', 'Finished heel': 50 }).through).toBe(5);
     expect(slip({ Raise: 'wedge', Lifts: 'Cork 4', 'Skive to': 4, 'Most rasping': 3 })).toContain(
       'row 1 of Styles, Skive to: lift',
     );

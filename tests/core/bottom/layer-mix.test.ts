@@ -98,6 +98,21 @@ describe('layerMix', () => {
     );
   });
 
+  it('says how far the nearest miss where more would go than a rasp takes off, or a saw off a sheet (derived)', () => {
+    expect(sentence(() => layerMix(30, offers(28)))).toBe(
+      'thicknesses: no layers of 28 mm reach 30 mm with at most 1 mm to rasp: 2 mm too low with 1 of 28, 26 mm too high with 2 of 28; add a thickness',
+    );
+    expect(sentence(() => layerMix(10, offers(40), 1, 'Most rasping', { ways: (short) => [`${short}`] }))).toMatch(
+      /: 30 mm too high with 1 of 40; take a thinner sheet, or undefined$/,
+    );
+    expect(sentence(() => layerMix(45, offers(20, 30), 0))).toMatch(/; allow 5\.0 mm/);
+    expect(sentence(() => layerMix(30, offers(40), 1, 'Most rasping', { sawn: true }))).toMatch(/; allow 10\.0 mm/);
+    expect(sentence(() => layerMix(30, offers(40)))).toMatch(/: 10 mm too high with 1 of 40; take a thinner sheet$/);
+    expect(sentence(() => layerMix(51, offers(30, 20), 1))).toMatch(
+      /: 1 mm too low with 1 of 30 and 1 of 20, 9 mm too high with 2 of 30/,
+    );
+  });
+
   it('names a rasping that really does', () => {
     const whole = fc.integer({ min: 100, max: 1500 });
     fc.assert(

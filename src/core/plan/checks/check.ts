@@ -51,6 +51,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       readonly left: number;
       /** Whether the saw takes it off, as of a block. */
       readonly sawn: boolean;
+      /** Where much of that piece goes: its stock, and what share of it. */
+      readonly much?: { readonly stock: string; readonly share: number } | undefined;
     } & Measured &
       InSize)
   | ({

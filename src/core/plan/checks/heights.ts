@@ -1,4 +1,5 @@
 import { mostRasping } from '../../bottom/allowances';
+import { RASPED } from '../../bottom/layer-mix';
 import { builtThickness, type Layer } from '../../bottom/layer';
 import { holdsNails } from '../../steps/fixing';
 import type { Stock } from '../../stock/stock';
@@ -42,6 +43,9 @@ function controlled({ style, sizes }: StyleRun, limits: Limits): readonly Check[
   return [{ kind: 'heelControl', subject: style.code, verdict, found, wanted, seat, tread, size: off.size }];
 }
 
+/** Where more goes than is rasped, a larger share of a piece than this is worth a look (planning aid). */
+const MUCH_OF_A_PIECE = 1 / 3;
+
 function rasped({ style, sizes }: StyleRun, stocks: Stocks): readonly Check[] {
   return (['lift', 'platform'] as const).flatMap((part): readonly Check[] => {
     const codes = part === 'lift' ? style.lifts : style.platform;
@@ -50,12 +54,14 @@ function rasped({ style, sizes }: StyleRun, stocks: Stocks): readonly Check[] {
     const mix = most && mixOf(most.sizeRun);
     const piece = most?.sizeRun.bottom.layers.find((layer) => layer.part === part && layer.rasped);
     if (!mix || mix.rasped <= 0 || !piece) return [];
+    const share = (piece.rasped ?? 0) / piece.thickness;
+    const much = mix.rasped > RASPED && share > MUCH_OF_A_PIECE ? { stock: piece.stock, share } : undefined;
     const offered = codes.flatMap((code) => stocks.get(fold(code)) ?? []);
     return [
       {
         kind: 'rasping',
         subject: style.code,
-        verdict: 'holds',
+        verdict: much ? 'lookAt' : 'holds',
         found: mix.rasped,
         wanted: mostRasping(style, offered),
         part,
@@ -63,6 +69,7 @@ function rasped({ style, sizes }: StyleRun, stocks: Stocks): readonly Check[] {
         item: piece.item,
         left: builtThickness(piece),
         sawn: piece.sawn === true,
+        much,
         size: most.size,
       },
     ];

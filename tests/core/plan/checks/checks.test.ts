@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../../src/core/plan/plan';
+import { checkInWords } from '../../../../src/tables/check-in-words';
 import { inputOf, type Named, type NamedTables, ROUND, STOCKS, USUAL_TABLES } from '../../samples';
 
 const style = (named: Named) => [{ ...USUAL_TABLES.styles[0], ...named }];
@@ -160,11 +161,27 @@ describe('checks', () => {
     const groups = { 'Size groups': '36-37, 38-39', 'Heel per group': 3 };
     const grouped = { lasts: [{ ...ROUND, ...groups }], styles: style({ 'Most rasping': 3, Lifts: 'Cork 6' }) };
     // 45 from eight of 6 with 3 too many, which leaves 3 of the ground lift; 42 from seven.
-    expect(kinds(grouped, 'rasping')).toMatchObject([{ found: 3, wanted: 3, item: 1, left: 3, size: 38 }]);
+    expect(kinds(grouped, 'rasping')).toMatchObject([
+      { found: 3, wanted: 3, item: 1, left: 3, size: 38, much: undefined },
+    ]);
     const stock = STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, 'Most rasping': 4 } : one));
     expect(
       kinds({ ...grouped, styles: style({ Lifts: 'Cork 6', 'Most rasping': 0 }), stock }, 'rasping'),
     ).toMatchObject([{ found: 3, wanted: 4 }]);
+  });
+
+  it('ask to look where most of a stout sheet goes as dust: 45 from two of 37 leave 8 of the second', () => {
+    const stout = (mm: number) => STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, Thick: mm } : one));
+    const told = (mm: number) =>
+      kinds({ styles: style({ Lifts: 'Cork 6', 'Most rasping': 29, Laying: 'block' }), stock: stout(mm) }, 'rasping');
+    expect(told(37)).toMatchObject([{ verdict: 'lookAt', much: { stock: 'Cork 6', share: 29 / 37 } }]);
+    expect(told(37).map((check) => checkInWords(check).say)).toEqual([
+      expect.stringMatching(
+        /; 78\.4 % of that piece of Cork 6 goes as dust: take a thinner sheet for it, or another mix$/,
+      ),
+    ]);
+    // A quarter of one of 60.
+    expect(told(60)).toMatchObject([{ verdict: 'holds', found: 15, much: undefined }]);
   });
 
   it('hold the base of a heel against its height, the more the higher it is', () => {
