@@ -8,8 +8,8 @@ import { soleLike } from '../core/cutting/outlines';
 import { nodeCrew, nodeWorker } from './node-crew';
 
 const pieces: readonly Piece[] = [
-  { key: 'long', ring: soleLike(270, 24), count: 9, way: { kind: 'any' } },
-  { key: 'short', ring: soleLike(180, 20), count: 9, way: { kind: 'endForEnd' } },
+  { key: 'long', ring: soleLike(270, 24), count: 8, way: { kind: 'any' } },
+  { key: 'short', ring: soleLike(180, 20), count: 8, way: { kind: 'endForEnd' } },
 ];
 const format = { length: 600, width: 400, knifeRoom: 3, edgeTrim: 5 };
 const job = { pieces, format, effort: 0.3, seed: 5 };
