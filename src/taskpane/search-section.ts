@@ -50,9 +50,9 @@ function begin(
   again: boolean,
 ): TemplateResult {
   const { least, format } = cutting;
-  if (format.pairs !== undefined) {
+  if (format.pairs === 'across the backbone') {
     return html`<p class="caption">
-      The search does not lay pairs in matching places; on ${cuttingName(cutting)} they lie as they are.
+      The search does not lay pairs across the backbone; on ${cuttingName(cutting)} they lie as they are.
     </p>`;
   }
   if (cutting.sheets <= least) {

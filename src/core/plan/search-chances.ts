@@ -12,7 +12,7 @@ export interface Saving {
 export interface Chance {
   readonly cutting: StockCutting;
   readonly most: Saving;
-  /** least: it takes no more than could ever do. pairs: the search does not lay pairs in matching places. */
+  /** least: it takes no more than could ever do. pairs: the search does not lay pairs across the backbone. */
   readonly hopeless?: 'least' | 'pairs' | undefined;
 }
 
@@ -33,7 +33,7 @@ export function searchChances(stocks: readonly StockCutting[]): readonly Chance[
 
 function chanceOf(cutting: StockCutting): Chance {
   const { least, sheets, format } = cutting;
-  const hopeless = sheets <= least ? 'least' : format.pairs !== undefined ? 'pairs' : undefined;
+  const hopeless = sheets <= least ? 'least' : format.pairs === 'across the backbone' ? 'pairs' : undefined;
   return { cutting, most: hopeless ? { sheets: 0, money: 0 } : savingOf(cutting, least), hopeless };
 }
 

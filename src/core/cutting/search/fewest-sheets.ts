@@ -4,6 +4,8 @@ import { moved } from '../../geometry/moved';
 import { laidSheets, type Layout, layoutOf, type NamedSheet, type Placements } from '../sheet/layout';
 import { leastSheets } from '../sheet/least-sheets';
 import type { Piece } from '../sheet/piece';
+import { Problem } from '../../problem';
+import { boundPairs } from './bound-pairs';
 import { quickLayout } from '../quick-layout';
 import { formatOn, type SheetFormat } from '../sheet/sheet';
 import { verifyLayout } from '../sheet/verify-layout';
@@ -68,15 +70,42 @@ const FEW = 4;
  * Fewest sheets, step by step: from a layout that is there, never worse than that, the pieces of the emptiest sheet are
  * laid into the others until it is empty, and so on with the next; on a roll they are drawn together. Searches of one
  * round do not depend on each other; whoever runs this hands their answers back in order. Ends early once no fewer sheets
- * could do.
+ * could do. Pairs that lie side by side are moved as one; those across the backbone stay as they lie.
  */
-export function* fewestSheets({
+export function* fewestSheets(job: SheetsJob): Generator<Round, Progress, readonly (Answer | undefined)[]> {
+  const { pieces, format, start = quickLayout(pieces, format) } = job;
+  const { pairs, ...plain } = format;
+  if (pairs === undefined || pairs === 'anywhere') return yield* fewest({ ...job, start });
+  const began = start.sheets.length;
+  const least = leastSheets(pieces, format);
+  const bound = pairs === 'side by side' && began > least ? boundPairs(pieces, start) : undefined;
+  if (!bound) return { layout: start, began, least, done: 1 };
+  const bonded = { ...job, pieces: bound.pieces, format: { ...plain, offcuts: undefined }, start: bound.layout };
+  let known: Progress = { layout: start, began, least, done: 0 };
+  const told = (progress: Progress): Progress => {
+    const layout = progress.layout === bound.layout ? start : bound.unbound(progress.layout);
+    const sound =
+      layout.sheets.length < known.layout.sheets.length && verifyLayout(pieces, format, layout).length === 0;
+    known = { ...known, layout: sound ? layout : known.layout, done: progress.done };
+    return known;
+  };
+  const search = fewest(bonded);
+  let step = search.next();
+  while (!step.done && known.layout.sheets.length > least) {
+    const { tasks, after } = step.value;
+    step = search.next(yield { tasks, after: (answers) => told(after(answers)) });
+  }
+  return { ...(step.done ? told(step.value) : known), done: 1 };
+}
+
+/** The same of pieces that need not lie beside each other. */
+function* fewest({
   pieces,
   format,
   effort,
   seed,
-  start = quickLayout(pieces, format),
-}: SheetsJob): Generator<Round, Progress, readonly (Answer | undefined)[]> {
+  start,
+}: SheetsJob & { readonly start: Layout }): Generator<Round, Progress, readonly (Answer | undefined)[]> {
   const random = new Random(seed);
   const least = leastSheets(pieces, format);
   const total = effort * 1e6;
@@ -85,8 +114,7 @@ export function* fewestSheets({
   const roll = began > 0 && format.length >= ROLL * format.width && !format.natural;
   let layout: Layout = start;
   let spent = 0;
-  // The search does not lay pairs in matching places.
-  while (spent < total && layout.sheets.length > 0 && format.pairs === undefined) {
+  while (spent < total && layout.sheets.length > 0) {
     const others = layout.sheets.length > 1 || (format.offcuts ?? []).length > 0;
     const fewer = layout.sheets.length > least && others && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
@@ -296,6 +324,16 @@ function withLast(
   const holds = asItLay.length === left.length;
   if (holds && left.length === last.length) return sound(last);
   const rest = pieces.map((piece, kind) => ({ ...piece, count: counts[kind]! }));
-  const [inRows, ...more] = quickLayout(rest, { ...format, offcuts: [] }).sheets;
+  const [inRows, ...more] = quickSheets(rest, format);
   return (inRows && more.length === 0 && sound(inRows)) || (holds ? sound(asItLay) : undefined);
+}
+
+/** The quick layout on whole sheets; none where that way of laying finds no place for a piece that lies on one now. */
+function quickSheets(pieces: readonly Piece[], format: SheetFormat): readonly Placements[] {
+  try {
+    return quickLayout(pieces, { ...format, offcuts: [] }).sheets;
+  } catch (problem) {
+    if (problem instanceof Problem) return [];
+    throw problem;
+  }
 }

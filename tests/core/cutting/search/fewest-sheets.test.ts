@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/core/cutting/search/fewest-sheets';
+import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
 import { perform } from '../../../../src/core/cutting/search/perform';
@@ -149,5 +150,25 @@ describe('fewestSheets', () => {
     const { layout, began } = search({ pieces, format: FORMAT, effort: 1, seed: 1 });
     expect(naturalComplaints(pieces, FORMAT, layout.sheets)).toEqual([]);
     expect(layout.sheets.length).toBeLessThan(began);
+  });
+
+  it('lays pairs side by side on fewer sheets, each beside its other still', { timeout: 60_000 }, () => {
+    const pieces = [235, 245, 255].flatMap((length) => {
+      const ring = soleLike(length, 24);
+      const same = { count: 4, way: { kind: 'endForEnd' } as Way, pair: String(length) };
+      return [
+        { key: `${length} left`, ring, ...same },
+        { key: `${length} right`, ring: mirror(ring), ...same },
+      ];
+    });
+    const format = { length: 1060, width: 480, knifeRoom: 2, edgeTrim: 5, pairs: 'side by side' as const };
+    const { layout, began, least } = search({ pieces, format, effort: 1.5, seed: 1 });
+    expect(verifyLayout(pieces, format, layout)).toEqual([]);
+    expect(complaints(pieces, format, layout.sheets)).toEqual([]);
+    expect(layout.sheets.length).toBeGreaterThanOrEqual(least);
+    expect(layout.sheets.length).toBeLessThan(began);
+    // Across the backbone they stay as they lie.
+    const across = search({ pieces, format: { ...format, pairs: 'across the backbone' }, effort: 1, seed: 1 });
+    expect(across.layout.sheets).toHaveLength(across.began);
   });
 });
