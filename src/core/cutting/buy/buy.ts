@@ -13,8 +13,7 @@ import { addPurchases, type Draft } from './purchases';
 import type { Solver } from './programme';
 
 /** Why pairs in matching places lie as the plan lays them. */
-const MATCHED =
-  'no cheaper one was looked for, since left and right are to match, which neither rows nor the search do';
+const MATCHED = 'no cheaper one was looked for, since left and right are to match, which rows do not';
 
 /** Branches of the choice that are looked at, and of that among equal purchases. */
 const NODES = { cheapest: 400, fewest: 50 };
