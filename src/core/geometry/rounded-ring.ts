@@ -8,8 +8,16 @@ const STEPS_PER_MM = 1e6;
  * last bits of sines, cosines and powers; on the grid they agree, and so does all that is decided by the outline.
  */
 export function roundedRing(ring: Ring): Ring {
-  const isRounded = (point: Point) => rounded(point[0]) === point[0] && rounded(point[1]) === point[1];
-  return ring.every(isRounded) ? ring : ring.map((point): Point => [rounded(point[0]), rounded(point[1])]);
+  const made: Point[] = [];
+  let same = true;
+  for (let i = 0; i < ring.length; i++) {
+    const point = ring[i]!;
+    const x = rounded(point[0]);
+    const y = rounded(point[1]);
+    if (x !== point[0] || y !== point[1]) same = false;
+    made.push([x, y]);
+  }
+  return same ? ring : made;
 }
 
 /** A length on the same grid, mm. */

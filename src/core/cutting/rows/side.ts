@@ -15,24 +15,28 @@ export class Side implements Peaked {
     const last = line.length - 1;
     const cells = cellsBetween(start, line[last]!);
     this.stretches = last / STRETCH;
-    this.crests = new Float64Array(cells + 3).fill(-Infinity);
-    this.begins = new Int32Array(cells + 1);
+    const crests = new Float64Array(cells + 3).fill(-Infinity);
+    const begins = new Int32Array(cells + 1);
     for (let i = 0; i < last; i += STRETCH) {
       const from = line[i]!;
-      const end = line[i + STRETCH]!;
+      const begin = line[i + 1]!;
       const rise = line[i + 2]!;
+      const end = line[i + STRETCH]!;
       let cell = Math.floor((from - start) / CELL);
-      let reach = line[i + 1]!;
+      let reach = begin;
       for (;;) {
         const edge = start + (cell + 1) * CELL;
-        const next = line[i + 1]! + rise * (Math.min(end, edge) - from);
-        this.crests[cell + 1] = Math.max(this.crests[cell + 1]!, reach, next);
+        const next = begin + rise * ((end < edge ? end : edge) - from);
+        const most = next > reach ? next : reach;
+        if (most > crests[cell + 1]!) crests[cell + 1] = most;
         if (edge > end) break;
         cell++;
-        this.begins[cell] = i;
+        begins[cell] = i;
         reach = next;
       }
     }
+    this.crests = crests;
+    this.begins = begins;
     const { peak, height } = peakOf(line);
     this.peak = peak;
     this.height = height;
