@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
-import { betterOf, type StockFound } from '../workers/search-run';
+import { betterOf, changedSince, type StockFound } from '../workers/search-run';
 import type { Effort } from '../workers/search-stock';
 import { button } from './button';
 import { progressBar } from './progress-bar';
@@ -76,6 +76,7 @@ function found(
   { found: all, stopped, written, why }: RunSearchState & { readonly kind: 'found' },
 ): TemplateResult {
   const better = betterOf(all, stocks);
+  const changed = changedSince(all, stocks);
   const ended = why === undefined ? nothing : html`<p role="alert">The search ended early: ${why}</p>`;
   if (written) {
     return inLayouts('The layouts are', undoes);
@@ -85,6 +86,15 @@ function found(
     kind: 'link',
     label: 'Discard what the search of the run found',
   });
+  if (better.length === 0 && changed.length > 0) {
+    const lost = changed.filter(({ cutting, progress }) => progress.sheets < cutting.sheets);
+    return html`${ended}
+      <p role="status">
+        <b>${start}The plan has changed since it was searched.</b>
+        ${lost.length > 0 ? `What was found for ${namesOf(lost)} no longer fits. ` : ''}Search the whole run again.
+      </p>
+      <p class="acts">${discard}</p>`;
+  }
   if (better.length === 0) {
     return html`${ended}
       <p role="status"><b>${start}No layout with fewer sheets was found.</b> The plan stays as it is.</p>
@@ -98,8 +108,19 @@ function found(
           html`<li>${cuttingName(cutting)}: ${sheetsInWords(progress.sheets)} instead of ${cutting.sheets}</li>`,
       )}
     </ul>
+    ${
+      changed.length > 0
+        ? html`<p class="caption">
+            ${namesOf(changed)}: the plan has changed since; search again for ${changed.length === 1 ? 'it' : 'them'}.
+          </p>`
+        : nothing
+    }
     <p class="caption">Nothing of it is kept until it is written to Layouts.</p>
     <p class="acts">${button('Write all to Layouts', () => write(better), { kind: 'go' })} ${discard}</p>`;
+}
+
+function namesOf(found: readonly StockFound[]): string {
+  return listed(found.map(({ cutting }) => cuttingName(cutting)));
 }
 
 /** "3 sheets, 40.20 € to pay". */

@@ -73,6 +73,11 @@ export async function searchRun(
   return found();
 }
 
+/** What was searched and is no longer what is to be cut: what its search came to says nothing of the plan as it is. */
+export function changedSince(found: readonly StockFound[], stocks: readonly StockCutting[]): readonly StockFound[] {
+  return found.filter(({ cutting }) => !stocks.some(({ content }) => content === cutting.content));
+}
+
 /** Of what was found, what takes fewer sheets than the plan does now and is still what is to be cut. */
 export function betterOf(found: readonly StockFound[], stocks: readonly StockCutting[]): readonly StockFound[] {
   return found.flatMap(({ progress, cutting }) => {
