@@ -1,3 +1,4 @@
+import { ratesTable } from '../tables/rates';
 import type { Area, CellPlan, SheetPlan } from './workbook';
 
 /**
@@ -10,7 +11,11 @@ export function whileExamples(
   said: { readonly some: string; readonly none: string },
 ): string {
   const rows = sheets.flatMap(({ cells, tables }) =>
-    tables.flatMap(({ name, area }) => examplesOf(cells, area).map((row) => counted(name, row))),
+    tables.flatMap(({ name, area }) => {
+      const counts = examplesOf(cells, area).map((row) => counted(name, row));
+      // What things cost has no code of its own: one row of several that stands as it came may well be the maker's.
+      return name === ratesTable.name && counts.length > 1 ? [`IF(${counts.join('+')}>1,1,0)`] : counts;
+    }),
   );
   return rows.length === 0
     ? `=${quoted(said.none)}`

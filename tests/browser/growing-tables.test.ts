@@ -398,7 +398,7 @@ describe('tables in the page', () => {
       expect(cost.map(([style]) => style)).toEqual([...ownStyles.map(({ Style }) => Style), 'All']);
     });
 
-    it('say what grey rows are for as long as one is left, and again after undo', async () => {
+    it('say what grey rows are for as long as some are left, and again after undo', async () => {
       const { page, sheet } = opened();
       const note = async () => ((await spilled(page, 'Run', 1, 1, 1)) as unknown[][])[0]![0];
       const rates = (await block(page, 'Costs and times')).place;
@@ -410,12 +410,13 @@ describe('tables in the page', () => {
           },
           [rates.sheet, row] as const,
         );
-      for (const row of [1, 2, 4]) await empty(rates.row + row);
+      for (const row of [1, 2]) await empty(rates.row + row);
       await expect.poll(note).toMatch(/^Grey rows are examples.*□ yours to fill in/);
-      await empty(rates.row + 3);
+      // One of several that is left may be the maker’s by chance.
+      await empty(rates.row + 4);
       await expect.poll(note, { timeout: 30_000 }).toMatch(/^□ yours to fill in/);
       await sheet.select('A1');
-      for (let undone = 0; undone < 4; undone++) await page.keyboard.press('Control+z');
+      for (let undone = 0; undone < 3; undone++) await page.keyboard.press('Control+z');
       await expect.poll(note, { timeout: 30_000 }).toMatch(/^Grey rows are examples/);
     });
 

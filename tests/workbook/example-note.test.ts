@@ -41,6 +41,18 @@ describe('a sentence about example rows', () => {
     );
   });
 
+  it('asks for two rows of what things cost, of which one may be the maker’s by chance', () => {
+    const headings = ['Item', 'Value'].map((value, at) => cell(2, 1 + at, value, 'heading'));
+    const rows = [cell(3, 1, 'Work'), cell(3, 2, 30), cell(4, 1, 'Adhesive'), cell(4, 2, 3.5)];
+    const own = sheet([...headings, ...rows]);
+    const costs = { ...own, tables: own.tables.map((one) => ({ ...one, name: 'Costs and times' })) };
+    const count = (item: string, value: number) =>
+      `COUNTIFS(INDEX({Costs and times},0,1),"${item}",INDEX({Costs and times},0,2),${value})`;
+    expect(whileExamples([costs], said)).toBe(
+      `=IF(IF(${count('Work', 30)}+${count('Adhesive', 3.5)}>1,1,0)>0,"Grey rows","Key")`,
+    );
+  });
+
   it('is the other one where there are none', () => {
     expect(whileExamples([sheet([cell(3, 1, 'Own', 'input')])], said)).toBe('="Key"');
   });
