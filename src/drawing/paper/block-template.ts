@@ -5,7 +5,7 @@ import { box } from '../../core/geometry/box';
 import { rectangleAbout } from '../../core/geometry/rectangle';
 import type { Point, Ring } from '../../core/geometry/ring';
 import { waistPlace } from '../../core/last/model-profile';
-import { atLength } from '../../core/last/profile';
+import { atLength, seatLine } from '../../core/last/profile';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import { decimals } from '../../tables/figures';
 import { piecesInWords } from '../../tables/step-in-words';
@@ -37,6 +37,8 @@ interface BlockHeight {
   readonly to: number;
 }
 
+/** How near the front of a piece a corner of it is held to lie on it, mm. */
+const ON_FRONT = 0.01;
 /** Where the height at the toe is taken, mm from its end. */
 const TOE = 10;
 /** Lettering of the heights, what it takes above the block, and how far that of the front stands over it, mm. */
@@ -52,13 +54,15 @@ export function blockTemplate(run: StyleRun, sizeRun: SizeRun, sizeName: string)
   const lifts = bottom.layers.filter(({ sawn }) => sawn);
   const ring = blockProfile(bottom);
   if (!ring) return undefined;
-  const heights = heightsOf(bottom, ring);
+  const heights = heightsOf(bottom, ring, run.style.raise === 'heel');
   const label: LabelBlock = {
     lines: [
       `${run.style.code} ${sizeName}`,
       `Block profile: ${piecesInWords(lifts).toLowerCase()}`,
-      'side view, left and right alike',
-      `saw ${heights.map(({ name, height }) => `${name} ${decimals(height, 1)}`).join(', ')}`,
+      'side view on the centre line, left and right alike',
+      `saw ${heights.map(inWords).join(', ')}`,
+      'measured from the back along the ground',
+      ...frontInWords(lifts),
     ],
   };
   const drawn: Ring = ring.map(([x, z]): Point => [x, -z]);
@@ -97,12 +101,39 @@ export function blockTemplate(run: StyleRun, sizeRun: SizeRun, sizeName: string)
 
 const UPWARD: Scale = { x: (mm) => mm, y: (mm) => -mm };
 
-/** At the back, at the breast, at the waist and in front, as far as the block reaches. */
-function heightsOf({ last, face, through }: Bottom, ring: Ring): readonly BlockHeight[] {
+/** "seat 30.2 at 42", and of the back its height alone. */
+function inWords({ name, at, height }: BlockHeight): string {
+  return `${name} ${decimals(height, 1)}${name === 'back' ? '' : ` at ${decimals(at, 0)}`}`;
+}
+
+/** How far a slanted front runs on inside and ends before the centre line outside, of the piece that is longest. */
+function frontInWords(lifts: readonly Layer[]): readonly string[] {
+  const [longest] = [...lifts].sort((a, b) => (b.lift?.front ?? 0) - (a.lift?.front ?? 0));
+  const { frontSlant = 0, ring = [] } = longest ?? {};
+  if (frontSlant === 0) return [];
+  const [outside, inside] = frontEnds(ring, frontSlant).map((one) => Math.abs(one - (longest?.lift?.front ?? 0)));
+  return [
+    `front on the centre line; inside ${decimals(inside ?? 0, 0)} further, outside ${decimals(outside ?? 0, 0)} short`,
+  ];
+}
+
+/** Where the slanted front of a piece ends on the outside and on the inside, along the ground from the back, mm. */
+function frontEnds(ring: Ring, slant: number): readonly [outside: number, inside: number] {
+  const lean = Math.tan((slant * Math.PI) / 180);
+  const ahead = ring.map(([x, y]) => x + lean * y);
+  const most = Math.max(...ahead);
+  const along = ring.flatMap(([x], i) => ((ahead[i] ?? 0) > most - ON_FRONT ? [x] : []));
+  return [Math.min(...along), Math.max(...along)];
+}
+
+/** At the back, at a heel's breast or at seat, waist and tread of what has none, and in front, as far as it reaches. */
+function heightsOf({ last, face, through }: Bottom, ring: Ring, heel: boolean): readonly BlockHeight[] {
   const { left, right } = box(ring);
   const places = [
     { name: 'back', at: Math.max(0, left) },
-    { name: 'breast', at: atLength(face, breastLine(last)).x },
+    heel
+      ? { name: 'breast', at: atLength(face, breastLine(last)).x }
+      : { name: 'seat', at: atLength(face, seatLine(last.length)).x },
     { name: 'waist', at: atLength(face, waistPlace(last.length)).x },
     { name: 'tread', at: atLength(face, face.tread).x },
   ].filter(({ at }) => at < right - 6);
@@ -115,8 +146,9 @@ function heightsOf({ last, face, through }: Bottom, ring: Ring): readonly BlockH
 }
 
 /** A station's line up the block, and its name and height above it, where the face falls away from them. */
-function heightMarks({ name, at, height, from, to }: BlockHeight, turn: number): Marks {
-  const words = `${name} ${decimals(height, 1)}`;
+function heightMarks(place: BlockHeight, turn: number): Marks {
+  const { name, at, from, to } = place;
+  const words = inWords(place);
   const front = name === 'front' || name === 'toe';
   const [x, above] = front ? [at - widthOf(words, SMALL) / 2, FRONT_ABOVE] : [at + 1 + widthOf(words, SMALL) / 2, 1.5];
   return marks(

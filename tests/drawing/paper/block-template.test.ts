@@ -36,7 +36,7 @@ describe('the template of a block', () => {
     const { left, right } = box(fennel.ring);
     expect(right).toBeCloseTo(Math.max(...lifts.map(({ lift }) => lift?.front ?? 0)), 2);
     expect(left).toBeCloseTo(Math.min(...lifts.map(({ ring }) => box(ring).left)), 2);
-    expect(fennel.heights.map(({ name }) => name)).toEqual(['back', 'breast', 'waist', 'front']);
+    expect(fennel.heights.map(({ name }) => name)).toEqual(['back', 'seat', 'waist', 'front']);
     expect(fennel.heights[0]?.height).toBeCloseTo(45, 2);
     for (const { at, height } of fennel.heights.slice(1, 3)) {
       expect(height).toBeCloseTo(atGround(sizeRun.bottom.face, at).z, 1);
@@ -58,7 +58,7 @@ describe('the template of a block', () => {
   it('of one that goes on under the tread follows the last to the toe, and is as thick there as under the tread', () => {
     const { style, bottom } = sampled({ Laying: 'block', Raise: 'wedge', Lifts: 'Cork 6', 'Finished heel': 60 });
     const one = blockTemplate({ ...run, style }, { ...sizeRun, bottom }, 'EU 38')!;
-    expect(one.heights.map(({ name }) => name)).toEqual(['back', 'breast', 'waist', 'tread', 'toe']);
+    expect(one.heights.map(({ name }) => name)).toEqual(['back', 'seat', 'waist', 'tread', 'toe']);
     const [back, tread, toe] = ['back', 'tread', 'toe'].map(
       (name) => one.heights.find((at) => at.name === name)!.height,
     );
@@ -76,6 +76,24 @@ describe('the template of a block', () => {
     expect(lifts.reduce((sum, { ring }) => sum + area(ring), 0)).toBeCloseTo(area(one.ring), 0);
   });
 
+  it('is of the centre line, and says how far a slanted front runs on inside and ends short outside', () => {
+    const said = (slant: number) => {
+      const { style, bottom } = sampled({ Laying: 'block', Raise: 'wedge', Lifts: 'Cork 6', 'Front slant': slant });
+      const [longest] = bottom.layers.filter(({ sawn }) => sawn).sort((a, b) => b.length - a.length);
+      const drawn = blockTemplate({ ...run, style }, { ...sizeRun, bottom }, 'EU 38')!.draw(0);
+      return { words: writeDxf(drawn), ring: longest!.ring, front: longest!.lift!.front };
+    };
+    const { words, ring, front } = said(12);
+    expect(words).toContain('side view on the centre line');
+    const [, inside, outside] = /inside (\d+) further, outside (\d+) short/.exec(words)!.map(Number);
+    expect(Math.abs(box(ring).right - front - inside!)).toBeLessThanOrEqual(0.5);
+    // Together they are the tangent of the piece's width there: wider than the waist, narrower than the widest, rounded.
+    const across = (inside! + outside!) / Math.tan((12 * Math.PI) / 180);
+    expect(across).toBeGreaterThan(56);
+    expect(across).toBeLessThan(box(ring).top - box(ring).bottom + 5);
+    expect(said(0).words).not.toContain('further');
+  });
+
   it('is none of lifts that are laid one by one', () => {
     const betony = built(plan, 'Betony', 38);
     expect(blockTemplate(betony.run, betony.sizeRun, 'EU 38')).toBeUndefined();
@@ -90,7 +108,7 @@ describe('the template of a block', () => {
     ]);
     const files = whole(pieceFiles(job)).filter(({ name }) => name.includes('Block profile'));
     expect(files).toHaveLength(2);
-    expect(writeDxf(files[0]!.draw())).toContain('saw back 45, breast');
+    expect(writeDxf(files[0]!.draw())).toContain('saw back 45, seat');
   });
 
   it('is cut along one closed line whose area is that of the block’s side', () => {
