@@ -100,6 +100,10 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   dueFar: ({ row }) => ({ table: pairage.name, row, heading: 'Due' }),
   measuredApart: own(stock.name, 'Measured'),
   thicknessFar: own(stock.name, 'Thick'),
+  leftOnHand: ({ offer, subject }) =>
+    offer === undefined
+      ? { table: stock.name, code: subject, heading: 'On hand' }
+      : { table: offers.name, row: offer, heading: 'On hand' },
   price: own(stock.name, 'Price'),
   untimedWork: rate,
   workRate: rate,

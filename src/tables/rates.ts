@@ -47,6 +47,8 @@ function valueColumn(): Required<number | NoNumber> {
     least: 0,
     most: 1e6,
     format: '0.00',
+    // As wide as a day of start.
+    width: 88,
   });
   return {
     ...inner,

@@ -1,4 +1,5 @@
 import { LIMIT_ITEMS } from '../../core/plan/limits';
+import { formatName } from '../../core/stock/offer';
 import { PART_WORDS } from '../words';
 import type { WordsOf } from './words-of';
 
@@ -8,6 +9,7 @@ export const sheetWords: WordsOf<
   | 'leatherAnyWay'
   | 'measuredApart'
   | 'thicknessFar'
+  | 'leftOnHand'
   | 'layoutIgnored'
   | 'strayLayout'
   | 'layoutUsed'
@@ -34,6 +36,10 @@ export const sheetWords: WordsOf<
   thicknessFar: ({ material, found, wanted }) => ({
     check: 'Thickness, mm',
     say: `${material} is seldom sold ${found < wanted ? 'thinner' : 'thicker'} than that: look at Thick in Bottom stock, where a point may lack, and leave it if the sheet measures so`,
+  }),
+  leftOnHand: ({ sheets, bought, ...sheet }) => ({
+    check: 'On hand',
+    say: `${sheets} on hand of ${formatName(sheet)} ${sheets === 1 ? 'stays' : 'stay'} uncut while ${bought} of another format ${bought === 1 ? 'is' : 'are'} bought: no layout with ${sheets === 1 ? 'it' : 'them'} that was tried costs less`,
   }),
   layoutIgnored: (check) => ({
     check: 'Layouts',

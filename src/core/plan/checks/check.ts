@@ -150,6 +150,15 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   /** Pairs that are cut and whose stock is in no cost, since nothing says what it cost. */
   | { readonly kind: 'stockCut'; readonly pairs: number }
   | { readonly kind: 'price' }
+  /** Sheets on hand that stay whole while others of their stock are bought; the row in Offers where they are one's. */
+  | {
+      readonly kind: 'leftOnHand';
+      readonly sheets: number;
+      readonly width: number;
+      readonly length: number;
+      readonly bought: number;
+      readonly offer: number | undefined;
+    }
   | ({ readonly kind: 'measuredApart' } & Measured)
   /** A thickness in which its material is not sold; wanted is the nearest in which it is. */
   | ({ readonly kind: 'thicknessFar'; readonly material: Material } & Measured)

@@ -19,6 +19,7 @@ import { daysOnLast } from './days-on-last';
 import { groundChecks } from './ground';
 import { heightChecks } from './heights';
 import { lastChecks } from './lasts';
+import { leftOnHand } from './left-on-hand';
 import { moneyChecks } from './money';
 import { batchChecks } from './batches';
 import { doubledRows } from './doubled-rows';
@@ -108,6 +109,7 @@ export function checks(checked: Checked): readonly Check[] {
     ...offcutChecks(cutting),
     ...layoutChecks(cutting),
     ...strayLayoutChecks(cutting, input),
+    ...leftOnHand(input, orders),
     ...moneyChecks(checked.input, orders, costs),
     ...untimedWork(runs, input),
     ...checked.unread.map(({ table, heading }): Check => ({
