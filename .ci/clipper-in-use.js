@@ -21,6 +21,9 @@ const ALWAYS = {
 };
 /** What is called or set for heights alone. */
 const HEIGHTS = ['setZ', 'zCallback'];
+/** Corners that the caller never asks for, and the two places of a corner, which are one only where a line ends. */
+const NO_CORNER = 'JoinType.Bevel';
+const ONE_PLACE = 'j === k';
 /** Ends of rings are all of one kind. */
 const END = { of: 'endType', kind: 'EndType.Polygon', kinds: /^EndType\.\w+$/ };
 
@@ -73,6 +76,8 @@ const withFacts = (text) =>
     if (ts.isBinaryExpression(node) && nameOf(node.left) === END.of && END.kinds.test(node.right.getText())) {
       if (node.operatorToken.kind === kind.EqualsEqualsEqualsToken) return literal(node.right.getText() === END.kind);
     }
+    if (ts.isBinaryExpression(node) && node.getText() === ONE_PLACE) return factory.createFalse();
+    if (ts.isCaseClause(node) && node.expression.getText() === NO_CORNER) return undefined;
     if (ts.isSwitchStatement(node) && nameOf(node.expression) === END.of) {
       const [one] = node.caseBlock.clauses.filter((each) => each.expression?.getText() === END.kind);
       return factory.createBlock(one?.statements.filter((each) => !ts.isBreakStatement(each)).map(within) ?? []);
@@ -253,16 +258,17 @@ function namesRead(texts) {
 }
 const declares = (node) => ts.isClassDeclaration(node) || ts.isFunctionDeclaration(node);
 
-/** Leaves out members, functions, classes and imports that nothing reads. */
+/** Leaves out members, functions, classes and imports that nothing reads, and what sets such members. */
 const withoutUnread = (text, { properties, others }) =>
   changed(text, (node, within) => {
     if ((ts.isMethodDeclaration(node) || ts.isGetAccessor(node)) && !properties.has(node.name.text)) return undefined;
     if ((declares(node) || ts.isImportSpecifier(node)) && !others.has(node.name.text)) return undefined;
-    // How a namespace hands out what it has: NAMESPACE.member = …
+    if (ts.isPropertyDeclaration(node) && !properties.has(node.name.text)) return undefined;
     if (ts.isExpressionStatement(node) && isSet(node.expression)) {
-      const { left } = node.expression;
-      const hands = ts.isPropertyAccessExpression(left) && ts.isIdentifier(left.expression);
-      if (hands && !properties.has(left.name.text)) return undefined;
+      const { left, right } = node.expression;
+      const unread = ts.isPropertyAccessExpression(left) && !properties.has(left.name.text);
+      const plain = ts.isIdentifier(right) || LITERALS.has(right.kind) || ts.isPropertyAccessExpression(right);
+      if (unread && plain && left.expression.kind === kind.ThisKeyword) return undefined;
     }
     return within(node);
   });
