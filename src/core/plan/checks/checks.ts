@@ -79,6 +79,26 @@ export function checks(checked: Checked): readonly Check[] {
       verdict: 'lookAt',
       problem,
     })),
+    ...unreadRows(runs, input),
+    ...measuredApart(input.stock),
+    ...thicknessFar(input.stock),
+    ...cutChecks(runs),
+    ...leatherChecks(cutting),
+    ...offcutChecks(cutting),
+    ...layoutChecks(cutting),
+    ...strayLayoutChecks(cutting, input),
+    ...leftOnHand(input, orders),
+    ...moneyChecks(checked.input, orders, costs),
+    ...untimedWork(runs, input),
+    ...unreadCells(checked),
+  ];
+  const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];
+  return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
+}
+
+/** Rows of tables that nothing reads. */
+function unreadRows(runs: Runs, input: PlanInput): readonly Check[] {
+  return [
     ...[...unreadRates(input), ...idleMinutes(runs, input).map((rate) => ({ rate, why: 'step' as const }))].map(
       ({ rate, why }): Check => ({
         kind: 'unreadRate',
@@ -102,37 +122,31 @@ export function checks(checked: Checked): readonly Check[] {
       row,
       stock,
     })),
-    ...measuredApart(input.stock),
-    ...thicknessFar(input.stock),
-    ...cutChecks(runs),
-    ...leatherChecks(cutting),
-    ...offcutChecks(cutting),
-    ...layoutChecks(cutting),
-    ...strayLayoutChecks(cutting, input),
-    ...leftOnHand(input, orders),
-    ...moneyChecks(checked.input, orders, costs),
-    ...untimedWork(runs, input),
-    ...checked.unread.map(({ table, heading }): Check => ({
+  ];
+}
+
+/** Headings, noughts and sums that count for something else than they may be meant for. */
+function unreadCells({ unread, doubtful, notSummed }: Checked): readonly Check[] {
+  return [
+    ...unread.map(({ table, heading }): Check => ({
       kind: 'unreadHeading',
       subject: table,
       verdict: 'lookAt',
       heading,
     })),
-    ...checked.doubtful.map(({ table, headings }): Check => ({
+    ...doubtful.map(({ table, headings }): Check => ({
       kind: 'doubtfulNoughts',
       subject: table,
       verdict: 'lookAt',
       headings,
     })),
-    ...checked.notSummed.map(({ table, ...where }): Check => ({
+    ...notSummed.map(({ table, ...where }): Check => ({
       kind: 'notSummed',
       subject: table,
       verdict: 'lookAt',
       ...where,
     })),
   ];
-  const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];
-  return order.flatMap((verdict) => all.filter((check) => check.verdict === verdict));
 }
 
 const before = derived<StyleRun, readonly Check[]>('checks of a run');
