@@ -231,14 +231,15 @@ export class Arrangement {
     }
     const factor = (loss: number) => (loss > 0 ? RISE + (MOST_RISE - RISE) * (loss / most) : FADE);
     for (let i = 0; i < count; i++) {
-      outWeights[i] = Math.max(worth[i * count + i]!, outWeights[i]! * factor(outs[i]!));
+      outWeights[i] = Math.min(HEAVIEST, Math.max(worth[i * count + i]!, outWeights[i]! * factor(outs[i]!)));
     }
     for (const at of this.raised) {
       if (losses[at]! > 0) continue;
       this.setWeight(at, Math.max(worth[at]!, weights[at]! * FADE));
       if (weights[at]! > worth[at]!) risen.push(at);
     }
-    for (const at of risen) if (losses[at]! > 0) this.setWeight(at, weights[at]! * factor(losses[at]!));
+    for (const at of risen)
+      if (losses[at]! > 0) this.setWeight(at, Math.min(HEAVIEST, weights[at]! * factor(losses[at]!)));
     this.raised = risen;
   }
 
@@ -272,3 +273,5 @@ export class Arrangement {
 const RISE = 1;
 const MOST_RISE = 1.6;
 const FADE = 0.95;
+/** No loss weighs more: where pieces cannot be parted for 1500 passes a weight would grow out of all numbers, and no place could be weighed. */
+const HEAVIEST = 1e100;

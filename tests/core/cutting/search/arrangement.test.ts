@@ -3,6 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { Arrangement } from '../../../../src/core/cutting/search/arrangement';
 import { Effort } from '../../../../src/core/cutting/search/effort';
 import { Overlaps } from '../../../../src/core/cutting/search/overlaps';
+import { Random } from '../../../../src/core/cutting/search/random';
 import { Space } from '../../../../src/core/cutting/search/space';
 import { inTurns } from '../../../../src/core/cutting/search/turned-outline';
 import { moved } from '../../../../src/core/geometry/moved';
@@ -111,6 +112,26 @@ describe('Arrangement', () => {
     for (let i = 0; i < 200; i++) made.updateWeights();
     made.put(2, place);
     expect(over()).toBeCloseTo(first, 9);
+  });
+
+  it('still weighs places where pieces could not be parted for as long as a hopeless search goes on', () => {
+    const made = carryOut([
+      { piece: 0, turn: 0, x: 290, y: 40, lifted: false },
+      { piece: 2, turn: 0, x: 300, y: 45, lifted: false },
+      { piece: 4, turn: 0, x: 40, y: 140, lifted: false },
+    ]);
+    // Derived: a weight that grows by 1.6 is beyond all numbers after 1511 passes.
+    for (let i = 0; i < 4000; i++) made.updateWeights();
+    for (const [piece, x, y] of [
+      [0, 290, 40],
+      [0, 40, 40],
+      [4, 40, 140],
+      [4, 40, 50],
+    ] as const)
+      expect(made.weighed(piece, made.choices[piece]![0]!, x, y, Infinity)).toBeLessThan(Infinity);
+    const place = made.findPlace(4, new Random(1), { near: 10, anywhere: 10 });
+    expect([place.x, place.y].every(Number.isFinite)).toBe(true);
+    expect(made.choices[4]).toContain(place.shape);
   });
 
   it('goes back to what it saved', () => {
