@@ -79,6 +79,11 @@ export class Buying {
     if (this.state.kind === 'found') this.become({ ...this.state, written: true });
   }
 
+  /** What was written has been taken out again; it can still be written. */
+  takenBack(): void {
+    if (this.state.kind === 'found' && this.state.written) this.become({ ...this.state, written: false });
+  }
+
   private async work(plan: Plan, token: { readonly stopped: boolean }): Promise<void> {
     const wanted = toBuy(plan, this.spoiled / 100, this.searches ? EFFORT : 0);
     const jobs = wanted.map(({ job }) => job);

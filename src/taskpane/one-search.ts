@@ -26,6 +26,11 @@ export class OneSearch<S extends State> {
     if (this.state.kind === 'found') this.become({ ...this.state, written: true });
   }
 
+  /** What was written has been taken out again; it can still be written. */
+  takenBack(): void {
+    if (this.state.kind === 'found' && this.state.written) this.become({ ...this.state, written: false });
+  }
+
   drop(): void {
     this.replaced();
     this.become(this.none);

@@ -363,7 +363,10 @@ class Pane {
     const { done, watched } = this;
     if (!done || watched.tables === done.before) return;
     if (!sameInputs(watched.tables, done.before)) done.seen = true;
-    else if (done.seen) [this.done, this.said] = [undefined, ''];
+    else if (done.seen) {
+      [this.done, this.said] = [undefined, ''];
+      for (const search of [this.searching, this.runSearching, this.buying]) search.takenBack();
+    }
   }
 
   private readonly refused = (error: unknown): void => this.say(whatWentWrong(error));

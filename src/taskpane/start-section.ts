@@ -37,7 +37,9 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
               </p>
               ${stepList(list, lead)}`
           : html`<details>
-              <summary>All tables are filled in</summary>
+              <summary>
+                ${list.some(({ state }) => state === 'untouched') ? 'All that is needed is filled in' : 'All tables are filled in'}
+              </summary>
               ${stepList(list, lead)}
             </details>`
     }

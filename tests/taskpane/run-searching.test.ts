@@ -85,6 +85,9 @@ describe('a search of the whole run', () => {
     expect(savingsOf(better)).toEqual({ sheets: 3, money: 44 });
     searching.wrote();
     expect(searching.state).toMatchObject({ written: true });
+    // Undone, it can be written again.
+    searching.takenBack();
+    expect(searching.state).toMatchObject({ kind: 'found', written: false });
   });
 
   it('stops once for all and keeps the best of each', async () => {

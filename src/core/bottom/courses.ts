@@ -178,14 +178,16 @@ function mixOf(style: Style, height: number, codes: readonly string[], heading: 
 
 /** What a maker can do about layers that miss their height, besides other thicknesses. */
 function otherWays(style: Style, codes: readonly string[], heading: string, short: number | undefined): string[] {
-  const { finishedHeel, raise, platform } = style;
+  const { finishedHeel, raise, platform, laying } = style;
   const isReached = finishedHeel !== undefined && (heading === HEADINGS.platform || platform.length === 0);
   const one =
     raise === 'wedge' && heading === HEADINGS.platform ? codes.find((code) => style.lifts.includes(code)) : '';
   return [
     ...(isReached && short !== undefined ? [`lower Finished heel by ${Number(short.toFixed(2))} mm`] : []),
     ...(one
-      ? [`leave Platform blank and set Laying to block: wedge and platform are then sawn from ${one} as one`]
+      ? [
+          `leave Platform blank${laying === 'block' ? '' : ' and set Laying to block'}: wedge and platform are then sawn from ${one} as one`,
+        ]
       : []),
   ];
 }

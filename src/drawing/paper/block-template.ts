@@ -61,7 +61,7 @@ export function blockTemplate(run: StyleRun, sizeRun: SizeRun, sizeName: string)
       `Block profile: ${piecesInWords(lifts).toLowerCase()}`,
       'side view on the centre line, left and right alike',
       `saw ${heights.map(inWords).join(', ')}`,
-      'measured from the back along the ground',
+      measuredFrom(box(ring).left),
       ...frontInWords(lifts),
     ],
   };
@@ -106,6 +106,12 @@ function inWords({ name, at, height }: BlockHeight): string {
   return `${name} ${decimals(height, 1)}${name === 'back' ? '' : ` at ${decimals(at, 0)}`}`;
 }
 
+/** Where places along the ground are measured from: the back of the last, which stands within the block. */
+function measuredFrom(left: number): string {
+  const within = Math.max(0, -left);
+  return `measured along the ground from the line at the back${within < 0.05 ? '' : `, ${decimals(within, 1)} from the block’s end`}`;
+}
+
 /** How far a slanted front runs on inside and ends before the centre line outside, of the piece that is longest. */
 function frontInWords(lifts: readonly Layer[]): readonly string[] {
   const [longest] = [...lifts].sort((a, b) => (b.lift?.front ?? 0) - (a.lift?.front ?? 0));
@@ -133,7 +139,7 @@ function heightsOf({ last, face, through }: Bottom, ring: Ring, heel: boolean): 
     { name: 'back', at: Math.max(0, left) },
     heel
       ? { name: 'breast', at: atLength(face, breastLine(last)).x }
-      : { name: 'seat', at: atLength(face, seatLine(last.length)).x },
+      : { name: 'seat line', at: atLength(face, seatLine(last.length)).x },
     { name: 'waist', at: atLength(face, waistPlace(last.length)).x },
     { name: 'tread', at: atLength(face, face.tread).x },
   ].filter(({ at }) => at < right - 6);

@@ -36,7 +36,7 @@ describe('the template of a block', () => {
     const { left, right } = box(fennel.ring);
     expect(right).toBeCloseTo(Math.max(...lifts.map(({ lift }) => lift?.front ?? 0)), 2);
     expect(left).toBeCloseTo(Math.min(...lifts.map(({ ring }) => box(ring).left)), 2);
-    expect(fennel.heights.map(({ name }) => name)).toEqual(['back', 'seat', 'waist', 'front']);
+    expect(fennel.heights.map(({ name }) => name)).toEqual(['back', 'seat line', 'waist', 'front']);
     expect(fennel.heights[0]?.height).toBeCloseTo(45, 2);
     for (const { at, height } of fennel.heights.slice(1, 3)) {
       expect(height).toBeCloseTo(atGround(sizeRun.bottom.face, at).z, 1);
@@ -58,7 +58,7 @@ describe('the template of a block', () => {
   it('of one that goes on under the tread follows the last to the toe, and is as thick there as under the tread', () => {
     const { style, bottom } = sampled({ Laying: 'block', Raise: 'wedge', Lifts: 'Cork 6', 'Finished heel': 60 });
     const one = blockTemplate({ ...run, style }, { ...sizeRun, bottom }, 'EU 38')!;
-    expect(one.heights.map(({ name }) => name)).toEqual(['back', 'seat', 'waist', 'tread', 'toe']);
+    expect(one.heights.map(({ name }) => name)).toEqual(['back', 'seat line', 'waist', 'tread', 'toe']);
     const [back, tread, toe] = ['back', 'tread', 'toe'].map(
       (name) => one.heights.find((at) => at.name === name)!.height,
     );
