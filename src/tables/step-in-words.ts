@@ -182,9 +182,16 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
       : `level the ground face${round ? ' up to the tread' : ''}`;
   },
   thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,
-  // A wedge has no breast.
-  saw: ({ height }, { run }) =>
-    `saw the profile by its template, ${mm(height?.back ?? 0)} mm at the back${height?.breast === undefined || run.style.raise !== 'heel' ? '' : `, ${mm(height.breast)} mm at the breast`}${height?.tread === undefined ? ', the ground face flat' : `, ${mm(height.tread)} mm under the tread, the ground face flat up to the tread`}`,
+  saw: ({ height }, { run }) => {
+    const at = [
+      `${mm(height?.back ?? 0)} mm at the back`,
+      // A wedge has no breast.
+      ...(height?.breast !== undefined && run.style.raise === 'heel' ? [`${mm(height.breast)} mm at the breast`] : []),
+      ...(height?.tread === undefined ? [] : [`${mm(height.tread)} mm under the tread`]),
+    ];
+    const flat = height?.tread === undefined ? 'flat' : 'flat up to the tread';
+    return `saw the profile by its template, ${at.join(', ')}, the ground face ${flat}`;
+  },
   'rasp to last': ({ pieces }) => {
     const proud = Math.max(...pieces.map(({ lift }) => lift?.proud ?? 0));
     return proud > 0.05 ? `rasp the top hollow to the last, up to ${mm(proud)} mm` : 'rasp the top to the last';
