@@ -19,3 +19,15 @@ export async function living(page: Page, prototype: string): Promise<number> {
     await session.detach();
   }
 }
+
+/** How many there are once the page has come to rest: the first count that is read three times in a row. */
+export async function livingAtRest(page: Page, prototype: string): Promise<number> {
+  let count = await living(page, prototype);
+  for (let alike = 1; alike < 3;) {
+    await page.waitForTimeout(300);
+    const next = await living(page, prototype);
+    alike = next === count ? alike + 1 : 1;
+    count = next;
+  }
+  return count;
+}

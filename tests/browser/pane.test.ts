@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { cellAddress } from '../../src/tables/cell-address';
 import { demo } from '../../src/workbook/demo';
 import { bundled } from './bundled';
-import { living } from './living';
+import { living, livingAtRest } from './living';
 import { inputCell } from './pages/edit';
 import { Sheet } from './sheet';
 import { openedOnce, servedSite } from './site';
@@ -112,7 +112,8 @@ describe('the pane', () => {
     it('holds nothing of views that were left', async () => {
       const { page } = opened();
       const pane = page.locator('#pane');
-      const buttons = () => living(page, 'customElements.get("fluent-button").prototype');
+      const kind = 'customElements.get("fluent-button").prototype';
+      const buttons = () => living(page, kind);
       const turnRound = async () => {
         await pane.getByRole('tab', { name: 'Run' }).click();
         await pane.getByRole('button', { name: 'Next day' }).waitFor();
@@ -120,7 +121,7 @@ describe('the pane', () => {
         await pane.getByRole('button', { name: 'Build larger' }).waitFor();
       };
       await turnRound();
-      const before = await buttons();
+      const before = await livingAtRest(page, kind);
       expect(before).toBeGreaterThan(0);
       for (let i = 0; i < 3; i++) await turnRound();
       await expect.poll(buttons).toBe(before);
@@ -129,9 +130,10 @@ describe('the pane', () => {
     it('holds nothing of tasks in which the sheet was drawn anew', async () => {
       const { page } = opened();
       const sheet = new Sheet(page);
-      const ports = () => living(page, 'MessagePort.prototype');
+      const kind = 'MessagePort.prototype';
+      const ports = () => living(page, kind);
       await sheet.enter('P6', '0');
-      const before = await ports();
+      const before = await livingAtRest(page, kind);
       expect(before).toBeGreaterThan(0);
       for (let i = 1; i <= 3; i++) await sheet.enter('P6', String(i));
       await sheet.select('P6');
@@ -142,12 +144,13 @@ describe('the pane', () => {
     it('holds nothing of selections that moved on', async () => {
       const { page } = opened();
       const sheet = new Sheet(page);
-      const subscribers = () => living(page, 'rxjs.Subscriber.prototype');
+      const kind = 'rxjs.Subscriber.prototype';
+      const subscribers = () => living(page, kind);
       const thereAndBack = async () => {
         for (const cell of ['P7', 'P6']) await sheet.select(cell);
       };
       await thereAndBack();
-      const before = await subscribers();
+      const before = await livingAtRest(page, kind);
       expect(before).toBeGreaterThan(0);
       for (let i = 0; i < 3; i++) await thereAndBack();
       await expect.poll(subscribers).toBeLessThanOrEqual(before);
