@@ -143,7 +143,7 @@ describe('recompute at the command line', { timeout: 60_000 }, () => {
     const [page] = await readPdf(readFileSync(at('paper', 'tickets.pdf')));
     expect(page!.width).toBeCloseTo(215.9, 1);
     const lettered = page!.texts.map((text) => text.words).join(' ');
-    expect(lettered).toContain('Sorrel');
+    expect(lettered).toContain('Woodruff');
     expect(lettered).toContain('Quay run');
     expect(readdirSync(at('paper', 'drawings')).some((name) => name.endsWith('.dxf'))).toBe(true);
   });

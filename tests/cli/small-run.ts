@@ -21,10 +21,10 @@ export const smallRun = planningWorkbook({
   note: 'Invented for tests.',
   money: '€',
   sizes: [38, 39, 40],
-  pairage: [{ style: 'Sorrel', customer: 'Quay shop', 38: 3, 39: 4, 40: 3 }],
+  pairage: [{ style: 'Woodruff', customer: 'Quay shop', 38: 3, 39: 4, 40: 3 }],
   styles: [
     {
-      code: 'Sorrel',
+      code: 'Woodruff',
       last: 'Sandal 0',
       sole: 'Foam 18',
       outsole: 'Rubber 4',
@@ -58,7 +58,7 @@ export const smallRun = planningWorkbook({
   rates: [{ item: 'Work', value: 30, unit: 'money an hour' }],
   outlines: [],
   offcuts: [],
-  ticket: { style: 'Sorrel' },
+  ticket: { style: 'Woodruff' },
 });
 
 /** The run as a file that was never worked out. */
