@@ -43,9 +43,9 @@ export function bentLayers(
 ): readonly BentLayer[] {
   const tread = atLength(profile, profile.tread).x;
   // The back stands upright, so that a pitched seat takes the lower layers' backs off too.
-  const pitch = (profile.slope[0] as number) * RADIAN;
+  const pitch = profile.slope[0]! * RADIAN;
   const back = pitch - Math.tan(pitch);
-  const room = (profile.z[0] as number) * Math.cos(pitch);
+  const room = profile.z[0]! * Math.cos(pitch);
   let under = 0;
   return thicknesses.map((thickness, i) => {
     const above = under;
@@ -90,7 +90,7 @@ export function bentLayers(
 
 /** What a height under the seat comes to square to it, mm: bent layers are counted so, and the seat is pitched. */
 export function squareToSeat({ slope }: Profile, height: number): number {
-  return height * Math.cos((slope[0] as number) * RADIAN);
+  return height * Math.cos(slope[0]! * RADIAN);
 }
 
 /** The furthest place, along the bottom, behind the tread, that has `depth` of layers, square to it, over the ground. */
@@ -101,8 +101,8 @@ function whereLeft(profile: Profile, depth: number): number {
   let next: readonly [s: number, left: number] = [end.s, left(end.z, end.slope)];
   if (next[1] >= -1e-9) return tread;
   for (let i = s.length - 1; i >= 0; i--) {
-    if ((s[i] as number) > tread) continue;
-    const here: readonly [s: number, left: number] = [s[i] as number, left(z[i] as number, slope[i] as number)];
+    if (s[i]! > tread) continue;
+    const here: readonly [s: number, left: number] = [s[i]!, left(z[i]!, slope[i]!)];
     if (here[1] >= -1e-9) return here[0] + (here[1] / (here[1] - next[1])) * (next[0] - here[0]);
     next = here;
   }
@@ -112,8 +112,8 @@ function whereLeft(profile: Profile, depth: number): number {
 /** The length along the bottom that lies `setback` behind the tread line on the ground. */
 function atTreadSetback({ s, x }: Profile, tread: number, setback: number): number {
   let i = 0;
-  while (i + 1 < x.length && (x[i + 1] as number) <= tread - setback) i++;
-  const [x0, x1] = [x[i] as number, (x[i + 1] ?? x[i]) as number];
+  while (i + 1 < x.length && x[i + 1]! <= tread - setback) i++;
+  const [x0, x1] = [x[i]!, (x[i + 1] ?? x[i]) as number];
   const share = x1 > x0 ? Math.min(1, Math.max(0, (tread - setback - x0) / (x1 - x0))) : 0;
-  return (s[i] as number) + share * (((s[i + 1] ?? s[i]) as number) - (s[i] as number));
+  return s[i]! + share * (((s[i + 1] ?? s[i]) as number) - s[i]!);
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { pathLength } from '../geometry/path-length';
 import type { Point } from '../geometry/ring';
 import type { CoverPiece } from './cover-piece';
@@ -27,12 +28,12 @@ function thinned(fine: readonly Station[]): readonly Station[] {
   const kept = fine.slice(0, 1);
   let from = 0;
   for (let to = 2; to < fine.length; to++) {
-    const [a, b] = [fine[from] as Station, fine[to] as Station];
+    const [a, b] = [itemAt(fine, from), itemAt(fine, to)];
     const off = (one: Station) =>
       Math.abs(one.height - a.height - ((one.at - a.at) / (b.at - a.at)) * (b.height - a.height));
     if (fine.slice(from + 1, to).some((one) => off(one) > TOLERANCE)) {
       from = to - 1;
-      kept.push(fine[from] as Station);
+      kept.push(itemAt(fine, from));
     }
   }
   return [...kept, ...fine.slice(1).slice(-1)];

@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import { area } from '../geometry/area';
 import { box } from '../geometry/box';
 import { grown, intersection } from '../geometry/regions';
@@ -35,8 +36,7 @@ const CORNER = 0.906;
 
 /** The ring with strips put on to its straight cuts, along its sides, so that taking it in leaves the cuts where they are. */
 function runOn(ring: Ring, by: number): Ring {
-  const n = ring.length;
-  const at = (i: number) => ring[(i + n) % n] as Point;
+  const at = (i: number) => itemRound(ring, i);
   const turns = (i: number) => {
     const [a, b] = [towards(at(i - 1), at(i), 0), towards(at(i), at(i + 1), 0)];
     return a[0] * b[0] + a[1] * b[1] < CORNER;

@@ -15,7 +15,7 @@ export function gauges(bottom: Bottom): ReadonlyMap<number, Gauge> {
   const { layers, face, last, liftHeight, through } = bottom;
   const atBreast = atLength(face, breastLine(last));
   const places = {
-    back: { height: liftHeight, slope: face.slope[0] as number },
+    back: { height: liftHeight, slope: face.slope[0]! },
     breast: { height: Math.max(0, atBreast.z), slope: atBreast.slope },
   };
   const welt = layers.find(({ part }) => part === 'welt')?.thickness ?? 0;

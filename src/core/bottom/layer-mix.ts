@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { Problem } from '../problem';
 
 /** A thickness on offer. */
@@ -25,7 +26,7 @@ export function coursesOfMix<T extends { readonly thickness: number }>(
   offers: readonly T[],
 ): T[] {
   return offers
-    .flatMap((offer, i) => new Array<T>(counts[i] as number).fill(offer))
+    .flatMap((offer, i) => new Array<T>(itemAt(counts, i)).fill(offer))
     .sort((a, b) => b.thickness - a.thickness);
 }
 
@@ -135,10 +136,10 @@ function tabulate(limit: number, common: number, offers: readonly Offer[]): Tabl
     for (let h = 0; h <= limit; h++) {
       for (let n = 1; n <= onHand && n * step <= h; n++) {
         const from = h - n * step;
-        const count = (layers[from] as number) + n;
-        if (count > (nextLayers[h] as number) || count === Infinity) continue;
-        const money = (costs[from] as number) + n * cost;
-        if (count === nextLayers[h] && money >= (nextCosts[h] as number)) continue;
+        const count = layers[from]! + n;
+        if (count > nextLayers[h]! || count === Infinity) continue;
+        const money = costs[from]! + n * cost;
+        if (count === nextLayers[h] && money >= nextCosts[h]!) continue;
         nextLayers[h] = count;
         nextCosts[h] = money;
         taken[h] = n;
@@ -167,16 +168,16 @@ function best(
   let at = -1;
   for (let h = Math.ceil(target / common); h <= most; h++) {
     if (layers[h] === Infinity) continue;
-    if (at < 0 || asked === 'highest' || (layers[h] as number) < (layers[at] as number)) at = h;
+    if (at < 0 || asked === 'highest' || layers[h]! < layers[at]!) at = h;
     if (asked === 'least rasping') break;
   }
   if (at < 0) return undefined;
   const counts = new Array<number>(offers.length).fill(0);
   let rest = at;
   for (let i = offers.length - 1; i >= 0; i--) {
-    const n = (table.taken[i] as Uint16Array)[rest] as number;
+    const n = (table.taken[i] as Uint16Array)[rest]!;
     counts[i] = n;
-    rest -= (n * stepsOf(offers[i] as Offer)) / common;
+    rest -= (n * stepsOf(itemAt(offers, i))) / common;
   }
   const built = at * common;
   return { counts, built: built / STEPS_PER_MM, rasped: (built - target) / STEPS_PER_MM };

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { box } from '../geometry/box';
 import { cut } from '../geometry/cut';
 import type { Ring } from '../geometry/ring';
@@ -70,7 +71,7 @@ function flat(input: RaiseInput, courses: readonly Stock[]): readonly Layer[] {
     .map((lift, i): Layer => {
       // A heel narrows toward the ground: each lift is cut to its upper face.
       const narrowed = heel ? style.heelTaper * Math.max(0, 1 - lift.upper / height) : 0;
-      const stock = courses[i] as Stock;
+      const stock = itemAt(courses, i);
       const rounding = edgeAllowance('lift', style, stock);
       const edge = edges.of(ground, input.taken + narrowed, rounding);
       const { whole = false } = lift;
@@ -117,7 +118,7 @@ function bent({ style, last, face, edges, taken, mix }: RaiseInput, courses: rea
   );
   return layers.map((layer, i): Layer => {
     const front = style.raise === 'heel' ? Math.min(layer.front, breastLine(last)) : layer.front;
-    const stock = courses[i] as Stock;
+    const stock = itemAt(courses, i);
     const rounding = edgeAllowance('lift', style, stock);
     const full = edges.of(last.outline, taken, rounding);
     const ring = cutAtFront(full, front, slant);

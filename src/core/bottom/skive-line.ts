@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import { area } from '../geometry/area';
 import { cut } from '../geometry/cut';
 import { grown } from '../geometry/regions';
@@ -27,7 +28,7 @@ export function skiveLine({ ring, skive }: Pick<Layer, 'ring' | 'skive'>): Skive
   if (from === undefined) return { points: taken, closed: true };
   const forward = cut(taken, ({ 0: x }) => x - from);
   // Behind lies the closing edge of the cut, which is no skive.
-  const last = forward.findIndex(([x], i) => onLine(x) && onLine((forward[(i + 1) % forward.length] as Point)[0]));
+  const last = forward.findIndex(([x], i) => onLine(x) && onLine(itemRound(forward, i + 1)[0]));
   return { points: [...forward.slice(last + 1), ...forward.slice(0, last + 1)], closed: false };
   function onLine(x: number): boolean {
     return from !== undefined && Math.abs(x - from) < 1e-6;
@@ -36,8 +37,7 @@ export function skiveLine({ ring, skive }: Pick<Layer, 'ring' | 'skive'>): Skive
 
 /** The ends of a line across a ring, parallel to its front and so far behind it, the inside end first. */
 function acrossBehind(ring: Ring, width: number): readonly Point[] {
-  const n = ring.length;
-  const at = (i: number) => ring[i % n] as Point;
+  const at = (i: number) => itemRound(ring, i);
   const front = frontEdge(ring);
   const [[px, py], [qx, qy]] = [at(front), at(front + 1)];
   const side = ([x, y]: Point) => (qx - px) * (y - py) - (qy - py) * (x - px + width);

@@ -15,11 +15,11 @@ export function offsetProfile(profile: Profile, thickness: number): Profile {
   const down = thickness * Math.cos((tread.slope * Math.PI) / 180);
   let before = -Infinity;
   for (let i = 0; i < n; i++) {
-    const angle = ((profile.slope[i] as number) * Math.PI) / 180;
-    const moved = (profile.x[i] as number) - thickness * Math.sin(angle);
+    const angle = (profile.slope[i]! * Math.PI) / 180;
+    const moved = profile.x[i]! - thickness * Math.sin(angle);
     // At a hollow corner the moved curve steps back and crosses itself: there the under face has a corner too, and the
     // loop is left out. Only a fold of the curve itself is an error.
-    if (moved < before && (profile.s[i] as number) > (profile.s[i - 1] as number)) {
+    if (moved < before && profile.s[i]! > profile.s[i - 1]!) {
       throw new Problem(
         'unavailable',
         { argument: 'thickness' },
@@ -27,10 +27,10 @@ export function offsetProfile(profile: Profile, thickness: number): Profile {
       );
     }
     before = moved;
-    const height = (profile.z[i] as number) - thickness * Math.cos(angle) + down;
-    const inLoop = i > 0 && moved < (x[i - 1] as number);
-    x[i] = inLoop ? (x[i - 1] as number) : moved;
-    z[i] = inLoop ? Math.min(height, z[i - 1] as number) : height;
+    const height = profile.z[i]! - thickness * Math.cos(angle) + down;
+    const inLoop = i > 0 && moved < x[i - 1]!;
+    x[i] = inLoop ? x[i - 1]! : moved;
+    z[i] = inLoop ? Math.min(height, z[i - 1]!) : height;
   }
   return { ...profile, x, z };
 }

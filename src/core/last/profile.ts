@@ -40,7 +40,7 @@ export function treadLine(length: number): number {
 
 /** Length of the whole bottom along it, mm. */
 export function bottomLength(profile: Profile): number {
-  return profile.s[profile.s.length - 1] as number;
+  return profile.s[profile.s.length - 1]!;
 }
 
 /** The place at a length along the bottom (kept within it). */
@@ -72,7 +72,7 @@ export function whereStands(profile: Profile, height: number): ProfilePoint {
   if (end.z >= height) return end;
   // From the tread backwards: the first place that is high enough. A hair of tolerance keeps z = height on a flat seat.
   let i = last;
-  while (i >= 0 && (z[i] as number) < height - 1e-9) i--;
+  while (i >= 0 && z[i]! < height - 1e-9) i--;
   if (i < 0) return atLength(profile, 0);
   const z0 = z[i]!;
   const s0 = s[i]!;
@@ -128,11 +128,11 @@ function interpolate(profile: Profile, axis: Float64Array, value: number): Profi
   let high = n - 1;
   while (high - low > 1) {
     const middle = (low + high) >> 1;
-    if ((axis[middle] as number) <= value) low = middle;
+    if (axis[middle]! <= value) low = middle;
     else high = middle;
   }
-  const span = (axis[high] as number) - (axis[low] as number);
-  const share = span > 0 ? Math.min(1, Math.max(0, (value - (axis[low] as number)) / span)) : 0;
-  const mix = (list: Float64Array) => (list[low] as number) + share * ((list[high] as number) - (list[low] as number));
+  const span = axis[high]! - axis[low]!;
+  const share = span > 0 ? Math.min(1, Math.max(0, (value - axis[low]!) / span)) : 0;
+  const mix = (list: Float64Array) => list[low]! + share * (list[high]! - list[low]!);
   return { s: mix(profile.s), x: mix(profile.x), z: mix(profile.z), slope: mix(profile.slope) };
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { bytesOfRecords } from '../bytes';
 import { quickLayoutStepwise } from '../cutting/quick-layout';
 import { type Layout, laidSheets } from '../cutting/sheet/layout';
@@ -123,7 +124,7 @@ export function groundOf(layout: Layout, pieces: readonly Piece[], format: Sheet
   return laidSheets(layout, format).reduce((sum, { format: { natural }, placements }) => {
     if (placements.length === 0) return sum;
     const { left, right, bottom, top } = boxAbout(
-      placements.map(({ piece, turn, x, y }) => boxMoved((pieces[piece] as Piece).ring, turn, x, y)),
+      placements.map(({ piece, turn, x, y }) => boxMoved(itemAt(pieces, piece).ring, turn, x, y)),
     );
     const size = { length: right - left, width: top - bottom };
     if (!natural) return sum + size.length * size.width;

@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import { builtThickness, type Layer } from '../bottom/layer';
 import type { CoverPiece } from '../bottom/cover-piece';
 import type { Style } from '../bottom/style';
@@ -17,7 +18,7 @@ export function margins(
   const areas = covered.map(areaOf);
   const most = 0.9 * Math.max(...areas);
   // A heel's ground face is its lowest lift; under a wedge that is bent on, all its layers come to the ground.
-  const ground = style.raise === 'heel' ? 0.9 * (areas.at(-1) as number) : most;
+  const ground = style.raise === 'heel' ? 0.9 * itemRound(areas, -1) : most;
   return {
     over: Math.min(most, strip.over * style.turnOver),
     under: Math.min(ground, strip.under * style.turnUnder),
@@ -68,7 +69,7 @@ function closes(covered: readonly Layer[], { raise, soleEnds }: Style): boolean 
 
 /** Covering an edge: the wall and where the margins lie made ready and coated, the cover laid, its margins turned. */
 export function covering(joint: Joint, style: Style): readonly Operation[] {
-  const cover = joint.adds[0] as Layer;
+  const cover = itemAt(joint.adds, 0);
   const { apart } = joint;
   const faces = facesOf(joint);
   const pieces = piecesOf(faces);

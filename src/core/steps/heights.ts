@@ -1,3 +1,4 @@
+import { itemRound } from '../item-at';
 import type { Bottom } from '../bottom/bottom';
 import { builtThickness, type Layer } from '../bottom/layer';
 import { breastLine } from '../bottom/raise';
@@ -28,7 +29,7 @@ export class Build {
   after(operation: Operation): HeightAfter | undefined {
     const { joint, pieces } = operation;
     if (does(operation, 'level', 'thin', 'saw')) {
-      const low = pieces.at(-1) as Layer;
+      const low = itemRound(pieces, -1);
       this.thickness.set(low, low.thickness - (low.rasped ?? 0));
       return does(operation, 'thin') ? undefined : this.heights(this.onLast.includes(low) ? this.onLast : pieces);
     }
@@ -56,7 +57,7 @@ export class Build {
     const { face, last, liftHeight } = this.bottom;
     const breast = atLength(face, breastLine(last));
     const parts = {
-      back: place(liftHeight, face.slope[0] as number, 'underSeat'),
+      back: place(liftHeight, face.slope[0]!, 'underSeat'),
       breast: stack.some(({ part }) => part === 'lift') ? place(breast.z, breast.slope, 'underSeat') : [],
       tread: place(this.bottom.through, 0, 'underTread'),
     };

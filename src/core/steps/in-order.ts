@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { bytesOfRecords } from '../bytes';
 import { Memo } from '../memo';
 import { Memory } from '../memory';
@@ -24,7 +25,7 @@ const orders = new Memo<Order>(
  * @throws Error where rules contradict one another: a construction that cannot be put together.
  */
 export function inOrder(operations: readonly Operation[]): readonly Operation[] {
-  return orderOf(operations).places.map((i) => operations[i] as Operation);
+  return orderOf(operations).places.map((i) => itemAt(operations, i));
 }
 
 /** That order by places in the list, with what of it must wait for what. @throws Error as inOrder */
@@ -36,7 +37,7 @@ function sorted(operations: readonly Operation[]): Order {
   const all = operations.map(ruled);
   const after = all.map((first) => comesBefore(first, all));
   const waits = new Array<number>(all.length).fill(0);
-  for (const list of after) for (const i of list) waits[i] = (waits[i] as number) + 1;
+  for (const list of after) for (const i of list) waits[i] = itemAt(waits, i) + 1;
   const places: number[] = [];
   const done = new Set<number>();
   while (places.length < all.length) {
@@ -47,12 +48,12 @@ function sorted(operations: readonly Operation[]): Order {
     }
     done.add(next);
     places.push(next);
-    for (const i of after[next] as readonly number[]) waits[i] = (waits[i] as number) - 1;
+    for (const i of itemAt(after, next)) waits[i] = itemAt(waits, i) - 1;
   }
   const before = places.map((): number[] => []);
   const position = new Map(places.map((place, i) => [place, i]));
   places.forEach((place, i) => {
-    for (const later of after[place] as readonly number[]) before[position.get(later) as number]?.push(i);
+    for (const later of itemAt(after, place)) before[position.get(later) as number]?.push(i);
   });
   return { places, before: before.map((list) => Uint16Array.from(list)) };
 }

@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../item-at';
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
 import { coverJoint, type Margin, margins, underMargins } from './covering';
@@ -52,7 +53,7 @@ export function jointsOf(assembly: Assembly): readonly Joint[] {
     };
   });
   if (!lain.some(({ zone }) => zone === 'under')) {
-    lain.push({ piece: covered.at(-1) as Layer, side: 'lower', zone: 'under', area: under });
+    lain.push({ piece: itemRound(covered, -1), side: 'lower', zone: 'under', area: under });
   }
   return [...joints, coverJoint(covered, cover, bottom.cover, lain, off)];
 }
@@ -109,7 +110,7 @@ function tops(lifts: readonly Layer[]): readonly Face[] {
 /** The joints between neighbours of a pile. */
 function between(pile: readonly Layer[], zone: Zone | undefined, apart: boolean): Joint | undefined {
   if (pile.length < 2) return undefined;
-  const common = (i: number) => Math.min(areaOf(pile[i] as Layer), areaOf(pile[i + 1] as Layer));
+  const common = (i: number) => Math.min(areaOf(itemAt(pile, i)), areaOf(itemAt(pile, i + 1)));
   return {
     above: pile.slice(0, -1).map((layer, i) => face(layer, 'lower', zone, common(i))),
     below: pile.slice(1).map((layer, i) => face(layer, 'upper', zone, common(i))),
@@ -148,7 +149,7 @@ function slabJoints({ following, apart }: Assembly): readonly Joint[] {
   const under = following.slice(first + apart.length);
   return [
     ...some(between(slab, undefined, true)),
-    ...(outsole ? some(between([slab.at(-1) as Layer, outsole], undefined, true)) : []),
+    ...(outsole ? some(between([itemRound(slab, -1), outsole], undefined, true)) : []),
     ...onLast(LASTED, over),
     {
       above: [face(lowest, 'lower', undefined, areaOf(top))],
@@ -157,7 +158,7 @@ function slabJoints({ following, apart }: Assembly): readonly Joint[] {
       brings: apart,
       apart: false,
     },
-    ...onLast(apart.at(-1) as Layer, under),
+    ...onLast(itemRound(apart, -1), under),
   ];
 }
 
@@ -207,7 +208,7 @@ function flatWedgeJoints({ following, lifts, flat, apart }: Assembly): readonly 
   const platforms = flat.filter(({ part }) => part === 'platform');
   const [platform] = platforms;
   const outsole = flat.find(({ part }) => part === 'outsole');
-  const ground = lifts.at(-1) as Layer;
+  const ground = itemRound(lifts, -1);
   // A block that goes on under the tread lies under the whole of what is over it.
   const whole = ground.underTread;
   const up: Joint = {
@@ -216,7 +217,7 @@ function flatWedgeJoints({ following, lifts, flat, apart }: Assembly): readonly 
       ...(platform ? [face(lowest, 'lower', 'forepart', beforeWedge(platform, wedge))] : []),
     ],
     below: [...tops(lifts), ...(platform ? [face(platform, 'upper', 'forepart', beforeWedge(platform, wedge))] : [])],
-    adds: [lifts[0] as Layer],
+    adds: [itemAt(lifts, 0)],
     brings: apart,
     apart: false,
   };
@@ -320,7 +321,7 @@ function heelOn(seat: Body, lifts: readonly Layer[], apart: readonly Layer[]): r
       const rest = areaOf(lift) - (lifts[i - 1] ? size : 0);
       return {
         above: [
-          ...(lifts[i - 1] ? [face(lifts[i - 1] as Layer, 'lower', undefined, size)] : []),
+          ...(lifts[i - 1] ? [face(itemAt(lifts, i - 1), 'lower', undefined, size)] : []),
           ...(rest > 1e-6 ? [face(seat, 'lower', 'seat', rest)] : []),
         ],
         below: [face(lift, 'upper', undefined, areaOf(lift))],

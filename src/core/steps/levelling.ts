@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
 import { faceOf, operation } from './operation';
@@ -11,7 +12,7 @@ export function levelling(assembly: Assembly, apart: boolean): readonly Operatio
   const { style, lifts, flat, following, covered, apart: off } = assembly;
   const platforms = flat.filter(({ part }) => part === 'platform');
   const outsole = flat.some(({ part }) => part === 'outsole');
-  const stackApart = lifts.length > 0 && off.includes(lifts[0] as Layer);
+  const stackApart = lifts.length > 0 && off.includes(itemAt(lifts, 0));
   const list: Operation[] = [];
   if (apart) {
     const early = stackApart && (platforms.length > 0 || covered.length > 0);

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import { does } from './operation';
 import { type Order, orderOf } from './in-order';
 import type { Operation } from './step';
@@ -35,7 +36,7 @@ export function makingOf(steps: readonly Timed[], order = orderOf(steps)): Makin
  */
 export function stayOnLast(steps: readonly Timed[], order = orderOf(steps)): Stay {
   const { places, before } = order;
-  const all = places.map((place) => steps[place] as Timed);
+  const all = places.map((place) => itemAt(steps, place));
   const { begun, until } = timeOnLast(steps, order);
   const asked = new Set([until]);
   for (let i = until; i >= 0; i--) if (asked.has(i)) for (const earlier of before[i]!) asked.add(earlier);
@@ -53,7 +54,7 @@ export function timeOnLast(
   steps: readonly Operation[],
   { places, before }: Order,
 ): { readonly begun: readonly boolean[]; readonly until: number } {
-  const all = places.map((place) => steps[place] as Operation);
+  const all = places.map((place) => itemAt(steps, place));
   const begun: boolean[] = [];
   all.forEach((step, i) => begun.push(onLast(step) || before[i]!.some((earlier) => begun[earlier])));
   return { begun, until: all.findIndex((step) => does(step, 'last out')) };
@@ -71,10 +72,10 @@ function longest(steps: readonly Timed[], { places, before }: Order, counts: (st
   const ends: Making[] = [];
   let most: Making = { nights: 0, waits: 0 };
   places.forEach((place, i) => {
-    const step = steps[place] as Timed;
+    const step = itemAt(steps, place);
     let { nights, waits }: Making = { nights: 0, waits: 0 };
     for (const earlier of before[i]!) {
-      const end = ends[earlier] as Making;
+      const end = itemAt(ends, earlier);
       if (longer(end, { nights, waits })) ({ nights, waits } = end);
     }
     const wait = counts(step) ? (step.wait?.value ?? 0) : 0;

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import type { Layer } from '../bottom/layer';
 import { does, overlap, sameFace } from './operation';
 import type { Act, Face, Operation } from './step';
@@ -264,7 +265,7 @@ const RULES: readonly Rule[] = [
   // Some things follow one another in every shoe.
   {
     of: ({ inSequence }) => inSequence.some((place) => place >= 0),
-    bids: (first, then) => first.inSequence.some((place, i) => place >= 0 && place < (then.inSequence[i] as number)),
+    bids: (first, then) => first.inSequence.some((place, i) => place >= 0 && place < itemAt(then.inSequence, i)),
   },
 
   // A sole is joined before it is stitched, and stitched before what hides the seam.

@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import type { Bottom } from '../bottom/bottom';
 import { finishedWidth } from '../bottom/finished-edge';
 import { type SkiveThen, skiveThen } from '../bottom/skive-then';
@@ -28,7 +29,7 @@ export function timesOfSteps(
 ): readonly (Times & Operation)[] {
   const operations = operationsOf(assemblyOf(bottom, style, mouldedFace), limits);
   const times = timesOf(operations, style, rates);
-  return operations.map((operation, i) => ({ ...operation, ...(times[i] as Times) }));
+  return operations.map((operation, i) => ({ ...operation, ...itemAt(times, i) }));
 }
 
 /** The steps of a bottom in the order of the bench, for one pair. */
@@ -46,7 +47,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
     const after = low && build.thicknessOf(low);
     return {
       ...operation,
-      ...(times[i] as Times),
+      ...itemAt(times, i),
       number: i + 1,
       height,
       left: after === before ? undefined : after,

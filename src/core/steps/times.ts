@@ -1,3 +1,4 @@
+import { itemAt } from '../item-at';
 import type { Layer } from '../bottom/layer';
 import type { Style } from '../bottom/style';
 import { adhesiveForArea } from './adhesive-for-area';
@@ -110,7 +111,7 @@ function adhesiveOf(
   for (const [i, face] of faces.entries()) {
     const coverage = rates.one('m² a litre', scopesOfFace(style, face));
     if (coverage === undefined || coverage === 0) return undefined;
-    ml += adhesiveForArea(face.area, coats[i] as number, coverage);
+    ml += adhesiveForArea(face.area, itemAt(coats, i), coverage);
   }
   return 2 * ml;
 }

@@ -202,7 +202,7 @@ interface Worked {
 function linesOf(lots: readonly Lot[], schedule: Schedule, time: WorkingTime, dated: boolean): readonly BenchLine[] {
   const worked = workedOn(lots, schedule, time);
   const lines = lots.flatMap((lot, i) => {
-    const times = schedule.times[i] as LotTimes;
+    const times = itemAt(schedule.times, i);
     const days = daysOf(worked[i]!, times, time);
     if (days.length > MOST_LINES) throw tooMany(`it has more than ${MOST_LINES} lines`);
     const minutes = lot.pairs * lot.tasks.reduce((sum, task) => sum + task.minutes, 0);

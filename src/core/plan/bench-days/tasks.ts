@@ -74,7 +74,7 @@ type Timed = Operation & Pick<Times, 'minutes' | 'wait' | 'pressed'>;
 /** Steps in the order of the bench; a face is coated only when nothing else is left to wait for before it is joined. */
 export function tasksOfSteps(steps: readonly Timed[]): readonly Task[] {
   const order = orderOf(steps);
-  const all = order.places.map((place) => steps[place] as Timed);
+  const all = order.places.map((place) => itemAt(steps, place));
   const { begun, until } = timeOnLast(steps, order);
   const before = order.before.map((list) => new Set(list));
   const sittings = all.map((step, i) => sittingOf(all, step, i));
@@ -102,7 +102,7 @@ export function tasksOfSteps(steps: readonly Timed[]): readonly Task[] {
 function sittingOf(all: readonly Timed[], step: Timed, at: number): readonly number[] {
   if (!step.joint || !does(step, 'coat')) return [];
   const own = all.flatMap((one, i) => (i > at && one.joint === step.joint ? [i] : []));
-  const joins = own.findIndex((i) => does(all[i] as Timed, 'join'));
+  const joins = own.findIndex((i) => does(itemAt(all, i), 'join'));
   return own.slice(0, joins + 1);
 }
 

@@ -1,3 +1,4 @@
+import { itemRound } from '../../item-at';
 import { inYear, yearOf } from '../../calendar';
 import { askedOf, type PairageRow } from '../inputs';
 import type { Check } from './check';
@@ -33,7 +34,7 @@ function groupsOf(days: readonly number[]): readonly (readonly number[])[] {
   const groups: number[][] = [];
   for (const day of [...days].sort((a, b) => a - b)) {
     const group = groups.at(-1);
-    if (group && day - (group.at(-1) as number) <= FAR) group.push(day);
+    if (group && day - itemRound(group, -1) <= FAR) group.push(day);
     else groups.push([day]);
   }
   return groups;

@@ -1,3 +1,4 @@
+import { itemAt } from '../../item-at';
 import { mostRasping } from '../../bottom/allowances';
 import { layerMix, type LayerMix } from '../../bottom/layer-mix';
 import { Problem } from '../../problem';
@@ -97,7 +98,7 @@ function mixIfAny(
 
 function inLayers({ counts }: LayerMix, offers: readonly { readonly thickness: number }[]): readonly MixLayers[] {
   return offers
-    .map(({ thickness }, i) => ({ count: counts[i] as number, thickness }))
+    .map(({ thickness }, i) => ({ count: itemAt(counts, i), thickness }))
     .filter(({ count }) => count > 0)
     .sort((a, b) => b.thickness - a.thickness);
 }
