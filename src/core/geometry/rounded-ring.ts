@@ -8,16 +8,11 @@ const STEPS_PER_MM = 1e6;
  * last bits of sines, cosines and powers; on the grid they agree, and so does all that is decided by the outline.
  */
 export function roundedRing(ring: Ring): Ring {
-  const made: Point[] = [];
-  let same = true;
-  for (let i = 0; i < ring.length; i++) {
-    const point = ring[i]!;
-    const x = rounded(point[0]);
-    const y = rounded(point[1]);
-    if (x !== point[0] || y !== point[1]) same = false;
-    made.push([x, y]);
-  }
-  return same ? ring : made;
+  const n = ring.length;
+  let on = 0;
+  while (on < n && rounded(ring[on]![0]) === ring[on]![0] && rounded(ring[on]![1]) === ring[on]![1]) on++;
+  if (on === n) return ring;
+  return ring.map(({ 0: x, 1: y }): Point => [rounded(x), rounded(y)]);
 }
 
 /** A length on the same grid, mm. */

@@ -1,6 +1,6 @@
 import { itemRound } from '../item-at';
 import type { Point, Ring } from '../geometry/ring';
-import { simplify } from '../geometry/simplify';
+import { keptOf } from '../geometry/simplify';
 
 /** Points between two given ones before the ring is thinned out. */
 const STEPS = 12;
@@ -18,31 +18,56 @@ const WEIGHTS = Array.from({ length: STEPS }, (_, step) => {
   };
 });
 
+/** Corners of a ring, x and y apart: a ring that is only measured needs no points. */
+export interface Corners {
+  readonly xs: Float64Array;
+  readonly ys: Float64Array;
+  readonly count: number;
+}
+
 /** A closed Catmull–Rom curve with centripetal parameters through the points (Yuksel, Schaefer & Keyser 2011). */
 export function closedCurve(points: readonly Point[]): Ring {
+  const { xs, ys, count } = cornersOfCurve(points);
+  const ring = new Array<Point>(count);
+  for (let i = 0; i < count; i++) ring[i] = [xs[i]!, ys[i]!];
+  return ring;
+}
+
+/** The same, its corners x and y apart. */
+export function cornersOfCurve(points: readonly Point[]): Corners {
   const n = points.length;
-  const gap = (a: Point, b: Point) => Math.sqrt(Math.hypot(b[0] - a[0], b[1] - a[1]));
-  const curve: Point[] = [];
+  const xs = new Float64Array(STEPS * n + 1);
+  const ys = new Float64Array(STEPS * n + 1);
   for (let i = 0; i < n; i++) {
-    const p0 = itemRound(points, i - 1);
-    const p1 = points[i]!;
-    const p2 = itemRound(points, i + 1);
-    const p3 = itemRound(points, i + 2);
-    const a = gap(p0, p1);
-    const b = gap(p1, p2);
-    const c = gap(p2, p3);
-    const first = (k: 0 | 1) => b * ((p1[k] - p0[k]) / a - (p2[k] - p0[k]) / (a + b) + (p2[k] - p1[k]) / b);
-    const second = (k: 0 | 1) => b * ((p2[k] - p1[k]) / b - (p3[k] - p1[k]) / (b + c) + (p3[k] - p2[k]) / c);
-    const fromX = first(0);
-    const fromY = first(1);
-    const toX = second(0);
-    const toY = second(1);
-    for (const { start, leave, end, arrive } of WEIGHTS) {
-      curve.push([
-        start * p1[0] + leave * fromX + end * p2[0] + arrive * toX,
-        start * p1[1] + leave * fromY + end * p2[1] + arrive * toY,
-      ]);
-    }
+    traceBetween(itemRound(points, i - 1), points[i]!, itemRound(points, i + 1), itemRound(points, i + 2), i, xs, ys);
   }
-  return simplify(curve, TOLERANCE);
+  const kept = keptOf(xs, ys, STEPS * n, TOLERANCE);
+  let count = 0;
+  for (let i = 0; i < STEPS * n; i++) {
+    if (!kept[i]) continue;
+    xs[count] = xs[i]!;
+    ys[count++] = ys[i]!;
+  }
+  return { xs, ys, count };
+}
+
+/** Traces the curve from the second of four points up to the third, the `i`th of its parts. */
+function traceBetween(p0: Point, p1: Point, p2: Point, p3: Point, i: number, xs: Float64Array, ys: Float64Array): void {
+  const a = gap(p0, p1);
+  const b = gap(p1, p2);
+  const c = gap(p2, p3);
+  const fromX = b * ((p1[0] - p0[0]) / a - (p2[0] - p0[0]) / (a + b) + (p2[0] - p1[0]) / b);
+  const fromY = b * ((p1[1] - p0[1]) / a - (p2[1] - p0[1]) / (a + b) + (p2[1] - p1[1]) / b);
+  const toX = b * ((p2[0] - p1[0]) / b - (p3[0] - p1[0]) / (b + c) + (p3[0] - p2[0]) / c);
+  const toY = b * ((p2[1] - p1[1]) / b - (p3[1] - p1[1]) / (b + c) + (p3[1] - p2[1]) / c);
+  for (let k = 0; k < STEPS; k++) {
+    const { start, leave, end, arrive } = WEIGHTS[k]!;
+    xs[STEPS * i + k] = start * p1[0] + leave * fromX + end * p2[0] + arrive * toX;
+    ys[STEPS * i + k] = start * p1[1] + leave * fromY + end * p2[1] + arrive * toY;
+  }
+}
+
+/** The centripetal parameter from one point to the next: the root of their distance. */
+function gap(a: Point, b: Point): number {
+  return Math.sqrt(Math.sqrt((b[0] - a[0]) ** 2 + (b[1] - a[1]) ** 2));
 }

@@ -1,5 +1,5 @@
 import type { Point, Ring } from '../geometry/ring';
-import { closedCurve } from './closed-curve';
+import { closedCurve, type Corners, cornersOfCurve } from './closed-curve';
 
 /** What the model makes the bottom's outline from, mm. */
 export interface OutlineMeasures {
@@ -56,17 +56,18 @@ const OVAL = 2.15;
  */
 export function outlineModel(measures: OutlineMeasures): Ring {
   const { tread } = measures;
-  const first = through(measures, tread);
-  const set = (tread * tread) / foreWidth(first, measures);
-  const second = through(measures, set);
-  const rise = (foreWidth(first, measures) - foreWidth(second, measures)) / (tread - set);
+  const widthAt = (set: number) => foreWidth(cornersOfCurve(through(measures, set)), measures);
+  const first = widthAt(tread);
+  const set = (tread * tread) / first;
+  const second = widthAt(set);
+  const rise = (first - second) / (tread - set);
   // By less than a rounding the second is the first.
-  if (!Number.isFinite(rise) || rise <= 0) return second;
-  return through(measures, set + (tread - foreWidth(second, measures)) / rise);
+  const flat = !Number.isFinite(rise) || rise <= 0;
+  return closedCurve(through(measures, flat ? set : set + (tread - second) / rise));
 }
 
-/** @param set what the shares of the tread are taken of, mm */
-function through({ length, swing, seat, waist, tread }: OutlineMeasures, set: number): Ring {
+/** The points that the curve goes through. @param set what the shares of the tread are taken of, mm */
+function through({ length, swing, seat, waist, tread }: OutlineMeasures, set: number): readonly Point[] {
   const widths = { seat, waist, tread: set };
   const back = (u: number) => (seat / 2) * (1 - (1 - 6 * u) ** OVAL) ** (1 / OVAL);
   const outside: Point[] = BACK.map((u) => [u * length, back(u)]);
@@ -76,16 +77,17 @@ function through({ length, swing, seat, waist, tread }: OutlineMeasures, set: nu
     inside.push([at * length, -within * widths[of] + share * swing]);
   }
   const toe: Point = [length, -0.05 * tread + 0.5 * swing];
-  return closedCurve([[0, 0], ...inside, toe, ...outside.reverse()]);
+  return [[0, 0], ...inside, toe, ...outside.reverse()];
 }
 
 /** From joint to joint, mm. */
-function foreWidth(ring: Ring, { length }: OutlineMeasures): number {
-  let [least, most] = [Infinity, -Infinity];
-  for (const { 0: x, 1: y } of ring) {
-    if (x < FORE * length) continue;
-    least = Math.min(least, y);
-    most = Math.max(most, y);
+function foreWidth({ xs, ys, count }: Corners, { length }: OutlineMeasures): number {
+  let least = Infinity;
+  let most = -Infinity;
+  for (let i = 0; i < count; i++) {
+    if (xs[i]! < FORE * length) continue;
+    least = Math.min(least, ys[i]!);
+    most = Math.max(most, ys[i]!);
   }
   return most - least;
 }

@@ -90,28 +90,35 @@ export function clearance(
   const { crests: aCrests } = a;
   const { crests: bCrests } = b;
   let bound = enough;
+  let nextBound = enough;
   let likeliest = -1;
   let before = aCrests[under + first + 1]!;
   for (let cell = first; cell <= last; cell++) {
     const next = aCrests[under + cell + 2]!;
     const most = bCrests[cell + 1]! + (before > next ? before : next) + by;
     if (most > bound) {
+      nextBound = bound;
       bound = most;
       likeliest = cell;
-    }
+    } else if (most > nextBound) nextBound = most;
     before = next;
   }
   if (likeliest < 0) return enough;
-  const most = farthestIn(a, part, b, shift, lo, hi, likeliest, likeliest, -1, enough, limit);
-  if (most > limit) return Infinity;
-  return farthestIn(a, part, b, shift, lo, hi, first, last, likeliest, most, limit);
+  farthest[0] = enough;
+  farthestIn(a, part, b, shift, lo, hi, likeliest, likeliest, -1, limit);
+  // Most often no other cell can reach as far.
+  if (nextBound > farthest[0]!) farthestIn(a, part, b, shift, lo, hi, first, last, likeliest, limit);
+  return farthest[0]!;
 }
 
+/** What was found, in a place of its own: a number that is given back takes memory each time, and this is asked millions of times. */
+const farthest = new Float64Array(1);
+
 /**
- * The greatest sum of both reaches between lo and hi in some cells of b, or what is `known` already if that is more. Cells
- * whose crests tell that they cannot reach farther are passed over.
+ * Raises what was found to the greatest sum of both reaches between lo and hi in some cells of b. Cells whose crests tell
+ * that they cannot reach farther are passed over.
  * @param without a cell that is left out
- * @param limit once the sum is found to be above this the answer is Infinity
+ * @param limit once the sum is found to be above this it is raised to Infinity
  */
 function farthestIn(
   a: Reach,
@@ -123,14 +130,13 @@ function farthestIn(
   first: number,
   last: number,
   without: number,
-  known: number,
   limit: number,
-): number {
+): void {
   const { line: aLine, crests: aCrests } = a;
   const { line: bLine, crests: bCrests, begins } = b;
   const start = bLine[0]! + shift;
   const under = Math.floor((start - (aLine[0]! + along)) / CELL);
-  let most = known;
+  let most = farthest[0]!;
   // In which stretches of both the last cell ended that was gone through, and which it was.
   let i = 0;
   let j = 0;
@@ -168,9 +174,12 @@ function farthestIn(
       if (bEnd <= next) j += STRETCH;
       x = next;
     }
-    if (most > limit) return Infinity;
+    if (most > limit) {
+      farthest[0] = Infinity;
+      return;
+    }
   }
-  return most;
+  farthest[0] = most;
 }
 
 /**

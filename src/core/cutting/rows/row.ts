@@ -89,7 +89,10 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
   }
   for (let at = queue.from(place); at < order.length; at = queue.from(at)) {
     const before = items.at(-1);
-    let best: InRow | undefined;
+    let bestKind = -1;
+    let bestLay: Lay | undefined;
+    let bestU = 0;
+    let bestV = 0;
     let bestCost = Infinity;
     let choice = 0;
     let step = 1;
@@ -112,16 +115,19 @@ function buildRow(source: RowSource, place: number, length: number, rule: RowRul
           const cost = (Math.max(0, end - reach) + 1e-6 * end) / size;
           if (cost < bestCost * (1 - EQUAL)) {
             bestCost = cost;
-            best = { kind, lay, u, v };
+            bestKind = kind;
+            bestLay = lay;
+            bestU = u;
+            bestV = v;
           }
         }
       }
-      if (++choice >= CHOICE && best) break;
+      if (++choice >= CHOICE && bestLay) break;
       if (choice > CHOICE) step *= 2;
       from = here + step;
     }
-    if (!best) break;
-    add(best);
+    if (!bestLay) break;
+    add({ kind: bestKind, lay: bestLay, u: bestU, v: bestV });
   }
   return { items, area, reach, upper };
 }

@@ -25,19 +25,22 @@ export function sink(
   let shift = 0;
   let rise = riseOf(items, front, 0, most);
   if (slack <= 0 || rise === 0) return rise > most ? undefined : { shift, rise };
-  const attempt = (at: number) => {
+  let step = slack / SHIFTS;
+  let middle = 0;
+  for (let k = 1; k <= SHIFTS + 2 * CLOSE_IN; k++) {
+    const closing = k > SHIFTS;
+    const back = (k - SHIFTS) % 2 === 1;
+    if (closing && back) {
+      if (rise > most) return undefined;
+      step /= 2;
+      middle = shift;
+    }
+    const at = !closing ? (k * slack) / SHIFTS : back ? Math.max(0, middle - step) : Math.min(slack, middle + step);
     const here = riseOf(items, front, at, Math.min(most, rise - FUZZ));
     if (here <= most && here < rise - FUZZ) {
       rise = here;
       shift = at;
     }
-  };
-  for (let k = 1; k <= SHIFTS; k++) attempt((k * slack) / SHIFTS);
-  if (rise > most) return undefined;
-  for (let k = 0, step = slack / SHIFTS / 2; k < CLOSE_IN; k++, step /= 2) {
-    const middle = shift;
-    attempt(Math.max(0, middle - step));
-    attempt(Math.min(slack, middle + step));
   }
   return { shift, rise };
 }
