@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import process from 'node:process';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { PaperJob } from '../drawing/paper/chosen';
@@ -78,7 +79,7 @@ function optionsOf(words: readonly string[]): { readonly options: Options; reado
   for (let i = 0; i < words.length; i++) {
     const name = (words[i] ?? '').replace(/^--/, '');
     if (name === 'demo') demo = true;
-    else if (NAMES.has(name) && words[i + 1] !== undefined) options[name] = words[++i] as string;
+    else if (NAMES.has(name) && words[i + 1] !== undefined) options[name] = itemAt(words, ++i);
     else throw new Error(`${words[i]} is not understood.\n${USAGE}`);
   }
   return { options, demo };

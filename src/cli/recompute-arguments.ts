@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import type { TicketsFor } from '../drawing/paper/chosen';
 import { type PaperFormat, paperOf, PAPERS } from '../drawing/paper/page';
 import { EFFORT, type Effort, EFFORTS } from '../workers/search-stock';
@@ -61,7 +62,7 @@ export function readArguments(words: readonly string[]): Asked | undefined {
   const flags = { watch: false, quiet: false, values: false };
   const given: Partial<Record<(typeof WITH_WORD)[number], string>> = {};
   for (let at = 0; at < words.length; at++) {
-    const [word, joined] = split(words[at] as string);
+    const [word, joined] = split(itemAt(words, at));
     const name = word.replace(/^--/, '');
     const value = () => {
       const found = joined ?? words[++at];
@@ -121,5 +122,5 @@ function formatOf(words: string | undefined): PaperFormat {
 /** A word such as --json=FILE in its two parts. */
 function split(word: string): [string, string | undefined] {
   const joined = /^(--[a-z]+)=(.*)$/s.exec(word);
-  return joined ? [joined[1] as string, joined[2]] : [word, undefined];
+  return joined ? [itemAt(joined, 1), joined[2]] : [word, undefined];
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { isOfTime } from '../exchange/xlsx/number-formats';
 import type { SpilledTable } from './recompute-workbook';
 
@@ -17,7 +18,7 @@ export function terminalTable({ name, at, rows, formats }: SpilledTable): string
   const figures = columns.map((column) => rows.slice(1).some((row) => typeof row[column] === 'number'));
   const lines = shown.map((row) =>
     columns
-      .map((column, at) => fitted(row[column] ?? '', widths[at] as number, figures[at] as boolean))
+      .map((column, at) => fitted(row[column] ?? '', itemAt(widths, at), itemAt(figures, at)))
       .join('  ')
       .trimEnd(),
   );

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import type { Bottom } from '../core/bottom/bottom';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import { skiveThen } from '../core/bottom/skive-then';
@@ -42,7 +43,7 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
   const shape = buildShape(bottom);
   const piece = shownPiece(bottom, input.item);
   const stack = bottom.layers.filter(({ part }) => part !== 'cover' && part !== 'welt');
-  const longest = stack.reduce((best, one) => (one.length > best.length ? one : best), stack[0] as Layer);
+  const longest = stack.reduce((best, one) => (one.length > best.length ? one : best), itemAt(stack, 0));
   const xs = [...shape.faces.flatMap(({ ring }) => ring.map(([px]) => px)), ...longest.ring.map(([px]) => px)];
   const [left, right] = [Math.min(...xs), Math.max(...xs)];
   const { figures } = input;
@@ -130,7 +131,7 @@ function itemOf({ figures }: BuildPictureInput, layer: Layer): PictureItem {
 export function shownPiece({ layers }: Bottom, item?: number): Layer {
   const asked = layers.find((layer) => layer.item === item);
   const lift = layers.find((layer) => layer.part === 'lift' && layer.item === 1);
-  return asked ?? lift ?? (layers[0] as Layer);
+  return asked ?? lift ?? itemAt(layers, 0);
 }
 
 function sentence({ style, size, foot, bottom, figures }: BuildPictureInput, piece: Layer): string {

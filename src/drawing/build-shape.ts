@@ -98,7 +98,7 @@ function thinned({ s, x, z, slope }: Profile): readonly Sample[] {
   for (let i = 0; i < n; i++) {
     const corner = i > 0 && s[i] === s[i - 1];
     if (i % EVERY === 0 || i === n - 1 || corner || s[i + 1] === s[i]) {
-      list.push({ s: s[i] as number, x: x[i] as number, z: z[i] as number, slope: (slope[i] as number) * RADIAN });
+      list.push({ s: s[i]!, x: x[i]!, z: z[i]!, slope: slope[i]! * RADIAN });
     }
   }
   return list;
@@ -243,7 +243,7 @@ function bentLayer(layer: Layer, lifts: readonly Layer[], face: Profile, base: n
   const front = atLength(face, Math.min(face.tread, right)).x;
   const samples = thinned(face).filter(({ x }) => x <= front);
   const line = (depth: number): readonly Point[] => [
-    [left, base + Math.max(0, atGround(face, 0).z - depth / Math.cos((face.slope[0] as number) * RADIAN))],
+    [left, base + Math.max(0, atGround(face, 0).z - depth / Math.cos(face.slope[0]! * RADIAN))],
     ...samples.map(({ x, z, slope }): Point => [x, base + Math.max(0, z - depth / Math.cos(slope))]),
   ];
   return [...line(above + builtThickness(layer)), ...[...line(above)].reverse()];

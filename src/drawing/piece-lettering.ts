@@ -1,3 +1,4 @@
+import { itemRound } from '../core/item-at';
 import { box } from '../core/geometry/box';
 import { inside } from '../core/geometry/inside';
 import type { Point, Ring } from '../core/geometry/ring';
@@ -11,7 +12,7 @@ const LETTER = 1.95;
 /** The height between the edges of a ring at a place along it, and its middle. */
 function between(ring: Ring, x: number): { readonly height: number; readonly middle: number } {
   const ys: number[] = [];
-  let [px, py] = ring[ring.length - 1] as Point;
+  let [px, py] = itemRound(ring, -1);
   for (const [qx, qy] of ring) {
     if (px > x !== qx > x) ys.push(py + ((qy - py) * (x - px)) / (qx - px));
     [px, py] = [qx, qy];

@@ -10,7 +10,7 @@ import { grown, intersection } from '../core/geometry/regions';
 import { rectangle, rectangleAbout } from '../core/geometry/rectangle';
 import type { Point, Ring } from '../core/geometry/ring';
 import { simplify } from '../core/geometry/simplify';
-import { itemAt } from '../core/item-at';
+import { itemAt, itemRound } from '../core/item-at';
 import type { StockCutting } from '../core/plan/cutting';
 import { type Figures, inSentence } from '../tables/figures';
 import { qualityInWords } from '../tables/quality';
@@ -259,9 +259,7 @@ function alongEdge([ax, ay]: Point, [bx, by]: Point): readonly Point[] {
 /** The place in a ring, of a grid of places, that lies farthest from its edge and those of other rings, and in none. */
 function roomiest(ring: Ring, others: readonly Ring[]): Point | undefined {
   const { left, right, bottom, top } = box(ring);
-  const edges = [ring, ...others].flatMap((one) =>
-    one.flatMap((p, i) => alongEdge(p, one[(i + 1) % one.length] as Point)),
-  );
+  const edges = [ring, ...others].flatMap((one) => one.flatMap((p, i) => alongEdge(p, itemRound(one, i + 1))));
   let best: Point | undefined;
   let most = 0;
   for (let i = 1; i < 20; i++) {

@@ -1,4 +1,4 @@
-import { itemRound } from '../core/item-at';
+import { itemAt, itemRound } from '../core/item-at';
 import { bendStrain } from '../core/bottom/bend';
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
@@ -115,7 +115,7 @@ function lastOutline({ last }: BuildShape, options: SideViewOptions): Marks {
 
 /** A smooth open line through points (uniform Catmull–Rom): the last above its bottom is a suggestion, not a measure. */
 function smooth(points: readonly Point[]): readonly Point[] {
-  const at = (i: number) => points[Math.min(points.length - 1, Math.max(0, i))] as Point;
+  const at = (i: number) => itemAt(points, Math.min(points.length - 1, Math.max(0, i)));
   const list: Point[] = [];
   for (let i = 0; i + 1 < points.length; i++) {
     const [p0, p1, p2, p3] = [at(i - 1), at(i), at(i + 1), at(i + 2)];
@@ -151,7 +151,7 @@ function numbers({ faces, base }: BuildShape, options: SideViewOptions): Marks {
   // From the toe backwards, so that the longest lifts' leaders do not cross the others.
   let right = Infinity;
   for (const { layers, label } of [...groups].sort((a, b) => longest(b) - longest(a))) {
-    const middle = layers[Math.floor(layers.length / 2)] as Layer;
+    const middle = itemAt(layers, Math.floor(layers.length / 2));
     const ring = lifts.find(({ layer }) => layer === middle)?.ring ?? [];
     const inside = insidePoint(ring);
     const wide = label.length * 1.9 + 2.5;
@@ -179,7 +179,7 @@ function grouped(lifts: readonly Layer[], scale: number): readonly Group[] {
     else groups.push([layer]);
   }
   return groups.map((layers) => {
-    const [first, end] = [layers[0] as Layer, layers.at(-1) as Layer];
+    const [first, end] = [itemAt(layers, 0), itemRound(layers, -1)];
     return { layers, label: first === end ? String(first.item) : `${first.item}–${end.item}` };
   });
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { hatchings } from './hatching';
 import { escape, f, type Picture, svgOf } from './svg';
 
@@ -54,7 +55,7 @@ function attributesOf(css: string): readonly Rule[] {
       .flatMap(([name, value]) => (name && value ? [[name, inColour(value)] as const] : []));
     for (const selector of selectors.split(',')) {
       const match = /^\s*\.draw ((?:\.[a-z]+)+)\s*$/.exec(selector);
-      if (match) rules.push({ classes: (match[1] as string).split('.').filter(Boolean), properties });
+      if (match) rules.push({ classes: itemAt(match, 1).split('.').filter(Boolean), properties });
     }
   }
   return rules;

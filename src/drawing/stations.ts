@@ -1,7 +1,8 @@
+import { itemRound } from '../core/item-at';
 import type { Bottom } from '../core/bottom/bottom';
 import type { Layer } from '../core/bottom/layer';
 import { breastLine } from '../core/bottom/raise';
-import type { Point, Ring } from '../core/geometry/ring';
+import type { Ring } from '../core/geometry/ring';
 import { atLength } from '../core/last/profile';
 
 /** Places along a piece that are marked on it, from the back, mm. */
@@ -21,7 +22,7 @@ export function stationsOf(bottom: Bottom, piece: Layer): Stations {
 /** The inside and the outside edge of a ring at a place along it; both 0 where it does not reach. */
 export function edgesAt(ring: Ring, at: number): readonly [inside: number, outside: number] {
   const ys = ring.flatMap(([px, py], i) => {
-    const [qx, qy] = ring[(i + 1) % ring.length] as Point;
+    const [qx, qy] = itemRound(ring, i + 1);
     return (px - at) * (qx - at) <= 0 && px !== qx ? [py + ((qy - py) * (at - px)) / (qx - px)] : [];
   });
   return ys.length > 1 ? [Math.min(...ys), Math.max(...ys)] : [0, 0];

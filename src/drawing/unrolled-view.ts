@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import type { CoverPiece } from '../core/bottom/cover-piece';
 import type { Layer } from '../core/bottom/layer';
 import { box } from '../core/geometry/box';
@@ -52,7 +53,7 @@ export function unrolledView(
   const [top, low] = [at.y(own.top), at.y(own.bottom)];
   return marks(
     outline('wide', piece.ring, at, { accent: true }),
-    cover && polyline('dashed', [...cover.unturned, cover.unturned[0] as Point], at),
+    cover && polyline('dashed', [...cover.unturned, itemAt(cover.unturned, 0)], at),
     cover?.back && backLine(cover.back, at),
     cover && !cover.back && text(left + 1, at.y(0) - 1, 'seam at the back', 'plain', 'start'),
     text(middleX + 9, middleY + 2.5, foot, 'big'),

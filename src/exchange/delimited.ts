@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import type { Cell, Cells } from '../tables/cell';
 import { type Headings, readHeadings } from '../tables/headings';
 import { foreignUnit } from '../tables/heading-unit';
@@ -23,7 +24,7 @@ export function textOf(bytes: Uint8Array): string {
 export function readDelimited(text: string): string[][] {
   const content = text.replace(/^\uFEFF/, '');
   const said = SAID_MARK.exec(content);
-  const rows = said ? fieldsOf(content.slice(said[0].length), said[1] as string) : fieldsOf(content, markOf(content));
+  const rows = said ? fieldsOf(content.slice(said[0].length), itemAt(said, 1)) : fieldsOf(content, markOf(content));
   while (rows.at(-1)?.every((field) => field.trim() === '')) rows.pop();
   return rows;
 }
@@ -42,10 +43,10 @@ function fieldsOf(text: string, mark: string): string[][] {
   const rows: string[][] = [];
   let [row, field, quoted] = [[] as string[], '', false];
   for (let at = 0; at < text.length; at++) {
-    const letter = text[at] as string;
+    const letter = itemAt(text, at);
     if (quoted) {
       if (letter !== '"') field += letter;
-      else if (text[at + 1] === '"') field += text[++at] as string;
+      else if (text[at + 1] === '"') field += itemAt(text, ++at);
       else quoted = false;
     } else if (letter === '"' && field.trim() === '') [field, quoted] = ['', true];
     else if (letter === mark || letter === '\n' || letter === '\r') {
@@ -94,7 +95,7 @@ export function rowsForTable(given: readonly (readonly string[])[], tables: Read
     );
   }
   const own = tables.get(best.table.name)?.[0] ?? [];
-  const { places, left } = placesOf(best.table, best.headings, given[best.at] as readonly string[], own);
+  const { places, left } = placesOf(best.table, best.headings, itemAt(given, best.at), own);
   const foreign = foreignUnits(best.table, best.headings);
   const lines = given.slice(best.at + 1).filter((line) => line.some((field) => field.trim() !== ''));
   const mark = decimalMark(lines);

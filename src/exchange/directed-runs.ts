@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import bidiFactory from 'bidi-js';
 import { END, isolated, RIGHT_TO_LEFT } from '../drawing/isolated';
 
@@ -21,7 +22,7 @@ export function directedRuns(words: string): readonly DirectedRun[] {
   const runs: { words: string; level: number }[] = [];
   for (let at = 0; at < apart.length; at++) {
     const level = found.levels[at] ?? 0;
-    const letter = mirrored.get(at) ?? (apart[at] as string);
+    const letter = mirrored.get(at) ?? itemAt(apart, at);
     if (letter === RIGHT_TO_LEFT || letter === END) continue;
     const last = runs.at(-1);
     if (last && last.level === level) last.words += letter;
@@ -36,9 +37,9 @@ function ordered<T extends { readonly level: number }>(runs: readonly T[]): read
   const highest = Math.max(0, ...line.map(({ level }) => level));
   for (let level = highest; level > 0; level--) {
     for (let from = 0; from < line.length; from++) {
-      if ((line[from] as T).level < level) continue;
+      if (itemAt(line, from).level < level) continue;
       let end = from;
-      while (end < line.length && (line[end] as T).level >= level) end++;
+      while (end < line.length && itemAt(line, end).level >= level) end++;
       line.splice(from, end - from, ...line.slice(from, end).reverse());
       from = end;
     }

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { heelHeight as heelHeightOf, platform as platformOf } from '../core/bottom/heel-height';
 import { layerMix as mixOf } from '../core/bottom/layer-mix';
 import { layers as layersOf } from '../core/bottom/layers';
@@ -31,7 +32,7 @@ export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, 
     const { counts, built, rasped } = mixOf(wanted, offers, most);
     return [
       ['Thick\nmm', 'Layers'],
-      ...offers.map(({ thickness }, i) => [thickness, counts[i] as number]),
+      ...offers.map(({ thickness }, i) => [thickness, itemAt(counts, i)]),
       ['Built', built],
       ['Rasped', rasped],
     ];

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { convertSize } from '../core/sizes/convert';
 import { footLength as footLengthOf } from '../core/sizes/foot-length';
 import { grade as gradeOf } from '../core/sizes/grade';
@@ -119,6 +120,6 @@ export function pairs(total: any, size_curve: any[][]): any[][] {
     const { total: all, weights } = readSizeCurve(total, size_curve);
     const list = splitPairs(all, weights.flat()).pairs;
     let next = 0;
-    return weights.map((row) => row.map(() => list[next++] as number));
+    return weights.map((row) => row.map(() => itemAt(list, next++)));
   });
 }

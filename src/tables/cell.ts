@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { type Place, Problem } from '../core/problem';
 import { convertUnit } from '../core/units';
 
@@ -171,7 +172,7 @@ function fromText(cell: Cell, rule: NumberRule, place: Place): number {
     throw new Problem('invalid', place, `the cell shows an error (${cell}); put that cell right first`);
   const said = typeof cell === 'string' ? withoutFractions(unit ? inchesSpelt(cell) : withoutMoney(cell)) : '';
   const match = NUMBER_IN_TEXT.exec(said);
-  const meant = match ? numbersMeant(match[1] as string) : [];
+  const meant = match ? numbersMeant(itemAt(match, 1)) : [];
   if (!match || meant.length === 0) {
     // Where the text holds just one number, it is most likely the one that is meant.
     const numbers = typeof cell === 'string' ? (cell.match(/\d+(?:[.,]\d+)?/g) ?? []) : [];

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { DAY_0, isoOf, MS_A_DAY, yearOf } from '../core/calendar';
 
 export const MONTHS = ['Jan', 'Feb', 'Mar', 'Apr', 'May', 'Jun', 'Jul', 'Aug', 'Sep', 'Oct', 'Nov', 'Dec'] as const;
@@ -49,9 +50,9 @@ export function dayIn(text: string, year?: number): Day {
   const stroked = /^(\d{1,2})[/-](\d{1,2})(?:[/-](\d{2,4}))?$/.exec(said);
   if (stroked) return ofStrokes(Number(stroked[1]), Number(stroked[2]), stroked[3], year);
   const named = /^(\d{1,2})(?:st|nd|rd|th)?[ .-]{0,2}([a-z]{3,9})\.?(?:[ -](\d{2,4}))?$/i.exec(said);
-  if (named) return of(named[3], monthNamed(named[2] as string), Number(named[1]), year);
+  if (named) return of(named[3], monthNamed(itemAt(named, 2)), Number(named[1]), year);
   const first = /^([a-z]{3,9})\.?[ -](\d{1,2})(?:st|nd|rd|th)?(?: (\d{2,4}))?$/i.exec(said);
-  if (first) return of(first[3], monthNamed(first[1] as string), Number(first[2]), year);
+  if (first) return of(first[3], monthNamed(itemAt(first, 1)), Number(first[2]), year);
   return undefined;
 }
 

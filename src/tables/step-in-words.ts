@@ -1,3 +1,4 @@
+import { itemAt, itemRound } from '../core/item-at';
 import { isForepartGround } from '../core/bottom/flat-forepart';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import type { TicketStep } from '../core/plan/ticket';
@@ -15,7 +16,7 @@ export function piecesInWords(pieces: readonly Layer[]): string {
   }
   return groups
     .map((group) => {
-      const [first, last] = [group[0] as Layer, group.at(-1) as Layer];
+      const [first, last] = [itemAt(group, 0), itemRound(group, -1)];
       const name = PART_WORDS[first.part];
       return group.length === 1 ? `${name} ${first.item}` : `${name}s ${first.item} to ${last.item}`;
     })
@@ -78,7 +79,7 @@ function coatsInWords({ coated = [], coats, usualCoats }: Step): string {
   const usual = usualCoats ? ' (usual coats)' : '';
   const times = (n: number) => (n === 1 ? 'once' : n === 2 ? 'twice, the first thin' : `${n} times`);
   const counts = [...new Set(coats)];
-  if (counts.length === 1) return `coat ${facesInWords(coated)} ${times(counts[0] as number)}${usual}`;
+  if (counts.length === 1) return `coat ${facesInWords(coated)} ${times(itemAt(counts, 0))}${usual}`;
   return (
     counts.map((n) => `coat ${facesInWords(coated.filter((_, i) => coats[i] === n))} ${times(n)}`).join('; ') + usual
   );
@@ -92,7 +93,7 @@ function fixingInWords({ fixing }: Step): string {
 /** What is taken off the edge of pieces, a side: "2.0 mm a side", or by pieces where they differ. */
 function roundingInWords(pieces: readonly Layer[]): string {
   const amounts = [...new Set(pieces.map(({ rounding }) => rounding))];
-  if (amounts.length === 1) return `${mm(amounts[0] as number)} mm a side`;
+  if (amounts.length === 1) return `${mm(itemAt(amounts, 0))} mm a side`;
   return amounts
     .map(
       (amount) =>

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { html, nothing, type TemplateResult } from 'lit';
 import { unsafeHTML } from 'lit/directives/unsafe-html.js';
 import { type Picture, PX_PER_U, toSvg } from '../drawing/svg';
@@ -54,7 +55,7 @@ export class PictureFrame {
 
   /** @param width of the frame, px */
   view(framed: Framed, width: number, caption: TemplateResult | typeof nothing = nothing): TemplateResult {
-    const zoom = STEPS[this.step] as number;
+    const zoom = itemAt(STEPS, this.step);
     const picture = framed.draw((width * zoom) / PX_PER_U);
     return html`<header>
         <h2 id=${this.id}>${this.name}</h2>
@@ -110,8 +111,8 @@ export class PictureFrame {
     this.step = by === 0 ? 0 : Math.min(STEPS.length - 1, Math.max(0, this.step + by));
     this.changed();
     if (frame && middle) {
-      frame.scrollLeft = (middle[0] as number) * frame.scrollWidth - frame.clientWidth / 2;
-      frame.scrollTop = (middle[1] as number) * frame.scrollHeight - frame.clientHeight / 2;
+      frame.scrollLeft = itemAt(middle, 0) * frame.scrollWidth - frame.clientWidth / 2;
+      frame.scrollTop = itemAt(middle, 1) * frame.scrollHeight - frame.clientHeight / 2;
     }
     this.say(this.step === 0 ? `${this.name} as wide as the pane.` : `${this.name} ${STEPS[this.step]} times as wide.`);
   }

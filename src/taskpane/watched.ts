@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import type { Bottom } from '../core/bottom/bottom';
 import { fold } from '../core/plan/codes';
 import type { Check, Verdict } from '../core/plan/checks/check';
@@ -475,7 +476,7 @@ function attempt<T>(work: () => T): T | undefined {
 }
 
 function middle<T>(list: readonly T[]): T {
-  return list[Math.floor((list.length - 1) / 2)] as T;
+  return itemAt(list, Math.floor((list.length - 1) / 2));
 }
 
 /** Lets the page answer what waits: typing, painting. */

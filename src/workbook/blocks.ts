@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { columnLetters } from '../tables/cell-address';
 import type { Column, Table } from '../tables/schema';
 import { TOTAL } from '../tables/sums';
@@ -187,7 +188,7 @@ export function widthFor(heading: string, width: number): number {
 /** Height of a row of headings, each wrapped in its column, px. */
 export function headingHeight(headings: readonly string[], widths: readonly number[]): number {
   const lines = headings.map((heading, i) => {
-    const room = ((widths[i] as number) - MARGIN) / LETTER;
+    const room = (itemAt(widths, i) - MARGIN) / LETTER;
     return heading.split('\n').reduce((sum, line) => sum + linesOf(line, room), 0);
   });
   return LEAD + LINE * Math.max(2, ...lines);

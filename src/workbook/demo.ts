@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { planningWorkbook } from './planning-workbook';
 import type { Rows } from './blocks';
 import type { WorkbookPlan } from './workbook';
@@ -499,7 +500,7 @@ const COURT_GAPS: readonly (readonly [x: number, inside: number, outside: number
 ];
 
 const courtGaps: Rows = (['inside', 'outside'] as const).flatMap((edge, i) =>
-  COURT_GAPS.map((gap) => ({ code: 'Court gaps', role: `gap ${edge}`, x: gap[0], y: gap[i + 1] as number })),
+  COURT_GAPS.map((gap) => ({ code: 'Court gaps', role: `gap ${edge}`, x: gap[0], y: itemAt(gap, i + 1) })),
 );
 
 /** An invented half shoulder from its backbone: two holes, and loose leather towards the belly and in the neck. */

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { lastsTable } from '../tables/lasts';
 import { layoutsTable } from '../tables/layouts';
 import { offcutsTable } from '../tables/offcuts';
@@ -237,7 +238,7 @@ function headingsOf<T>(table: ResultTable<T>): readonly string[] {
 /** Widths of a result table's columns, and the height of its headings in their row. */
 function headed<T>(table: ResultTable<T>, row: number): Pick<SheetPlan, 'widths' | 'heights'> {
   const headings = headingsOf(table);
-  const widths = table.columns.map(({ width }, i) => widthFor(headings[i] as string, width));
+  const widths = table.columns.map(({ width }, i) => widthFor(itemAt(headings, i), width));
   return { widths, heights: { 0: 36, [row]: headingHeight(headings, widths) } };
 }
 

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { heelHeight, platform } from '../core/bottom/heel-height';
 import { layerMix, type LayerMix } from '../core/bottom/layer-mix';
 import { layers } from '../core/bottom/layers';
@@ -99,5 +100,5 @@ function chosen(mix: LayerMix, thicknesses: readonly number[], { row, column }: 
   const thickness = thicknesses[at];
   if (thickness === undefined) return at === counts.length ? steps.slice(0, -1) : steps;
   if (column === 0) return [told('The thickness of this row, as it was given', thickness, 'mm')];
-  return [...steps, told(`Layers of ${thickness} mm`, counts[at] as number)];
+  return [...steps, told(`Layers of ${thickness} mm`, itemAt(counts, at))];
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { firstWaste } from '../core/cutting/pattern/first-waste';
 import { roomOn } from '../core/cutting/sheet/sheet';
 import type { Way } from '../core/cutting/sheet/way';
@@ -110,7 +111,7 @@ export const sheets: Readonly<Record<string, WorkingOf>> = {
       ];
       return {
         ...start,
-        steps: [one.counted, told(what[column] as string, value, [undefined, 'mm', 'mm', '°', undefined][column])],
+        steps: [one.counted, told(itemAt(what, column), value, [undefined, 'mm', 'mm', '°', undefined][column])],
       };
     }
     const label = ['Pieces', 'Most possible', 'Area use %'][row - 1 - placements.length];

@@ -1,3 +1,4 @@
+import { itemAt } from '../core/item-at';
 import { convertSize } from '../core/sizes/convert';
 import { footLength } from '../core/sizes/foot-length';
 import { grade } from '../core/sizes/grade';
@@ -96,7 +97,7 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
         givenOr('d', 'From size to size', d, undefined, 'step', every),
         given('k', 'Cells to the left of this one', column),
       ],
-      steps: [step('s', `Size in this cell, of ${run.length}`, 'a + k · d', run[column] as number)],
+      steps: [step('s', `Size in this cell, of ${run.length}`, 'a + k · d', itemAt(run, column))],
       source: 'derived',
     };
   },
@@ -105,16 +106,16 @@ export const sizes: Readonly<Record<string, WorkingOf>> = {
     const weights = block.flat();
     const at = block.slice(0, row).reduce((sum, line) => sum + line.length, 0) + column;
     const { pairs, shares, wholes, left } = splitPairs(n, weights);
-    const [whole, own] = [wholes[at] as number, pairs[at] as number];
+    const [whole, own] = [itemAt(wholes, at), itemAt(pairs, at)];
     const sum = weights.reduce((a, b) => a + b, 0);
     return {
       given: [
         given('N', 'Pairs in all', n, undefined, 'total'),
-        given('w', 'Weight of this size', weights[at] as number, undefined, 'size_curve'),
+        given('w', 'Weight of this size', itemAt(weights, at), undefined, 'size_curve'),
         given('W', 'Sum of all weights', sum, undefined, 'size_curve'),
       ],
       steps: [
-        step('x', 'Share of this size', 'N · w / W', shares[at] as number, 'pairs'),
+        step('x', 'Share of this size', 'N · w / W', itemAt(shares, at), 'pairs'),
         step('l', 'Pairs left when each size has its whole share', undefined, left, 'pairs'),
         step(
           'u',

@@ -1,3 +1,4 @@
+import { itemRound } from '../../core/item-at';
 import { inside } from '../../core/geometry/inside';
 import { box } from '../../core/geometry/box';
 import type { Point, Ring } from '../../core/geometry/ring';
@@ -48,7 +49,7 @@ export function placeIn(ring: Ring, block: LabelBlock, lines: readonly number[])
       if (best) return { at: best.at, turn, size, fits: true };
     }
   }
-  return { at: middle, turn: 0, size: SIZES[SIZES.length - 1] as number, fits: false };
+  return { at: middle, turn: 0, size: itemRound(SIZES, -1), fits: false };
 }
 
 /** Middles of places where a box of a size lies within a ring. */

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { SizeRun } from '../../core/plan/runs';
 import type { TicketStep } from '../../core/plan/ticket';
 import { decimals } from '../../tables/figures';
@@ -34,7 +35,7 @@ export function stepsBySize(lines: readonly TicketStep[]): readonly StepsBySize[
     const [, first = []] = sizes[0] ?? [];
     return {
       sizes: sizes.map(([size]) => size),
-      steps: first.map((_, at) => together(sizes.map(([, steps]) => steps[at] as TicketStep))),
+      steps: first.map((_, at) => together(sizes.map(([, steps]) => itemAt(steps, at)))),
     };
   });
 }
@@ -70,7 +71,7 @@ function together(lines: readonly TicketStep[]): StepBySize {
       ? []
       : [{ what: `at ${where}`, values: values.map((value) => decimals(value ?? 0, 1)) }];
   });
-  return { line: lines[0] as TicketStep, words, figures: [...figures, ...heights] };
+  return { line: itemAt(lines, 0), words, figures: [...figures, ...heights] };
 }
 
 function grouped<T, K>(list: readonly T[], keyOf: (one: T) => K): ReadonlyMap<K, readonly T[]> {

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import { decimals } from '../../tables/figures';
 import { text } from '../mark';
@@ -36,7 +37,7 @@ export function styleTicket(job: PaperJob, run: StyleRun, sizes: readonly SizeRu
 
 /** The size in the middle. */
 function picture(job: PaperJob, run: StyleRun, sizes: readonly SizeRun[], width: number): Block {
-  const shown = sizes[Math.floor((sizes.length - 1) / 2)] as SizeRun;
+  const shown = itemAt(sizes, Math.floor((sizes.length - 1) / 2));
   const wide = Math.min(140, width);
   const { marks, height } = ticketPicture(job, run, shown, wide);
   return drawingBlock(height + 5, (x, y) => [

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { packRows } from '../../core/cutting/rows/pack-rows';
 import { fittingTurn } from '../../core/cutting/sheet/fitting-turn';
 import type { Placement } from '../../core/cutting/sheet/layout';
@@ -75,10 +76,10 @@ function sharedPages<T extends TrueDrawing>(
 ): readonly TruePage<T>[] {
   if (drawings.length === 0) return [];
   return packRows(drawings.map(asPiece), format).map((placements): TruePage<T> => {
-    const own = placements.map(({ piece }) => drawings[piece] as T);
+    const own = placements.map(({ piece }) => itemAt(drawings, piece));
     const laid = withSquare(
       trueArea(job.paper),
-      placements.map(({ piece: _, ...place }, i) => ({ ...place, drawing: own[i] as T })),
+      placements.map(({ piece: _, ...place }, i) => ({ ...place, drawing: itemAt(own, i) })),
       format,
     );
     return {

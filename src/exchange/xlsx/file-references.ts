@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { type Token, parseStructRef, tokenize } from '@borgar/fx';
 import { fixedReference } from '../../workbook/address';
 import type { Area } from '../../workbook/workbook';
@@ -69,7 +70,7 @@ class Places {
     const tokens = tokenize(formula, { mergeRefs: true });
     const parts: string[] = [];
     for (let at = 0; at < tokens.length; at++) {
-      const token = tokens[at] as Token;
+      const token = itemAt(tokens, at);
       const wrapped = token.type === 'func' && token.value.toUpperCase() === 'ANCHORARRAY';
       const anchored = wrapped ? tokens[at + 2] : tokens[at + 1]?.value === '#' ? token : undefined;
       const spilled = anchored && this.spilled(anchored, sheet);

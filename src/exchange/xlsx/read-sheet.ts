@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { Area } from '../../workbook/workbook';
 import {
   type BookCell,
@@ -149,7 +150,7 @@ class SheetReader {
 
   finished(): SheetContent {
     // Files may have cells in any order.
-    const ordered = this.cells.every((cell, at) => at === 0 || isAfter(cell, this.cells[at - 1] as BookCell));
+    const ordered = this.cells.every((cell, at) => at === 0 || isAfter(cell, itemAt(this.cells, at - 1)));
     if (!ordered) this.cells.sort((one, other) => one.row - other.row || one.column - other.column);
     const cells = withoutRepeated(this.cells);
     markSpilled(cells, this.arrays);
@@ -424,7 +425,7 @@ function markSpilled(cells: readonly Draft<BookCell>[], arrays: readonly Area[])
   let first = 0;
   let open: Area[] = [];
   for (const cell of cells) {
-    while ((byRow[first]?.row ?? Infinity) <= cell.row) open.push(byRow[first++] as Area);
+    while ((byRow[first]?.row ?? Infinity) <= cell.row) open.push(itemAt(byRow, first++));
     open = open.filter(({ row, rows }) => row + rows > cell.row);
     const over = open.some(
       ({ row, column, columns }) =>

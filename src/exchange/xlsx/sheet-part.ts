@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { cellAddress } from '../../tables/cell-address';
 import {
   type BookCell,
@@ -126,7 +127,7 @@ function rows({ cells, rows: sized }: BookSheet, shared: Shared): string {
     const row = Math.min(cells[at]?.row ?? Infinity, pending[next]?.[0] ?? Infinity);
     const size = pending[next]?.[0] === row ? pending[next++]?.[1] : undefined;
     const content: string[] = [];
-    for (; cells[at]?.row === row; at++) content.push(cell(cells[at] as BookCell, shared));
+    for (; cells[at]?.row === row; at++) content.push(cell(itemAt(cells, at), shared));
     const ht = size?.height === undefined ? undefined : size.height * POINTS;
     const customHeight = (ht !== undefined && !size?.fitted) || undefined;
     const given = { r: row + 1, ht, hidden: size?.hidden || undefined, customHeight };

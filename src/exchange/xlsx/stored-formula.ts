@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { type Token, tokenize } from '@borgar/fx';
 import { NEWER, OF_ARRAYS, OF_RANGES, OF_WORKSHEETS } from './newer-functions';
 
@@ -45,7 +46,7 @@ function endOfOperand(tokens: readonly Token[], from: number): number {
   if (tokens[at]?.value !== '(') return Math.min(tokens.length, at + 1);
   let depth = 0;
   for (; at < tokens.length; at++) {
-    const { type, value } = tokens[at] as Token;
+    const { type, value } = itemAt(tokens, at);
     if (type !== 'operator') continue;
     if (value === '(') depth++;
     else if (value === ')' && --depth === 0) return at + 1;
@@ -111,7 +112,7 @@ export function isEdge(token: Token | undefined): boolean {
 export function enclosing(tokens: readonly Token[], at: number): string | undefined {
   let depth = 0;
   for (let before = at - 1; before >= 0; before--) {
-    const { type, value } = tokens[before] as Token;
+    const { type, value } = itemAt(tokens, before);
     if (type !== 'operator') continue;
     if (value === ')') depth++;
     else if (value === '(' && depth-- === 0) {

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { greatestOf } from '../../core/numerics/extremes';
 import type { TableCell } from '../../tables/block-cell';
 import type { Cells } from '../../tables/cell';
@@ -300,7 +301,7 @@ export class ExcelHost implements Host {
         context.workbook.worksheets.getItem(sheet).getRangeByIndexes(row, column, 1, 1),
       );
       await assertWritable(context, ranges);
-      cells.forEach(({ value }, at) => ((ranges[at] as Excel.Range).formulas = [[given(value)]]));
+      cells.forEach(({ value }, at) => (itemAt(ranges, at).formulas = [[given(value)]]));
       await context.sync();
     });
   }

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { INPUT_TABLES } from '../../tables/input-tables';
 import { tableNames } from '../table-names';
 import { supports } from './requirements';
@@ -33,7 +34,7 @@ const nothing: MadeBefore = { sheets: {}, tables: {}, content: '', formerSheets:
 const LET_GO = '';
 
 /** Input tables with the names that they are given where those are free. */
-const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, tableNames([name])[0] as string] as const);
+const usualNames = Object.values(INPUT_TABLES).map(({ name }) => [name, itemAt(tableNames([name]), 0)] as const);
 
 /** Reads what was made; nothing where there is no such note or it is not of this form. */
 export async function readMade(context: Excel.RequestContext): Promise<MadeBefore> {
@@ -139,7 +140,7 @@ function noted(given: unknown): Record<string, Noted> {
   return Object.fromEntries(
     Object.entries(given).flatMap(([name, one]: [string, unknown]): [string, Noted][] => {
       // Former notes have ids alone.
-      if (typeof one === 'string') return [[name, { id: one, name: tableNames([name])[0] as string }]];
+      if (typeof one === 'string') return [[name, { id: one, name: itemAt(tableNames([name]), 0) }]];
       const { id, name: called } = (one ?? {}) as Partial<Noted>;
       return typeof id === 'string' && typeof called === 'string' ? [[name, { id, name: called }]] : [];
     }),

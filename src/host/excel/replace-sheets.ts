@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { Area, SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { blanksApart } from '../formulas';
 import { freeNames } from '../free-names';
@@ -57,7 +58,7 @@ export async function replaceSheets(
     const sheet = own.get(one.name);
     const { tables = new Map(), others = [] } = there.get(one.name) ?? {};
     if (sheet) return { plan: { ...one, name: sheet.name }, sheet, kept: true, tables, others };
-    const name = free[added.indexOf(one.name)] as string;
+    const name = itemAt(free, added.indexOf(one.name));
     return { plan: { ...one, name }, sheet: workbook.worksheets.add(name), kept: false, tables, others };
   });
   const called = namesOfTables(plan, targets, taken);
@@ -218,7 +219,7 @@ function namesOfTables(
   );
   const added = plan.sheets.flatMap(({ tables }) => tables.map(({ name }) => name)).filter((name) => !kept.has(name));
   const names = tableNames(added, taken);
-  return new Map([...kept, ...added.map((name, at): [string, string] => [name, names[at] as string])]);
+  return new Map([...kept, ...added.map((name, at): [string, string] => [name, itemAt(names, at)])]);
 }
 
 /** The plan's tables of a sheet, by their names in the plan; made where they are not there yet. */

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import { greatestOf } from '../../core/numerics/extremes';
 import type { Area, CellPlan, ListPlan, ResultPlan, SheetPlan } from '../../workbook/workbook';
 import { columnLetters } from '../../tables/cell-address';
@@ -100,7 +101,7 @@ function writeValues(sheet: Excel.Worksheet, cells: readonly CellPlan[]): void {
   for (const { row, column, value, role } of written) {
     // Headings of tables are text to the suite, sizes too.
     const given = role === 'heading' && typeof value === 'number' ? String(value) : value;
-    (block[row] as unknown[])[column] = asTyped(given as string | number | boolean);
+    itemAt(block, row)[column] = asTyped(given as string | number | boolean);
   }
   sheet.getRangeByIndexes(0, 0, rows, columns).values = block;
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import {
   BooleanNumber,
   BorderStyleTypes,
@@ -83,7 +84,7 @@ export function inRole(role: Role, id: string): IStyleData | undefined {
 
 /** Whether a style came from a plan, and not from the maker. */
 export function isPlanned(id: unknown): id is string {
-  return typeof id === 'string' && Object.hasOwn(roles, id.split(' ')[0] as string);
+  return typeof id === 'string' && Object.hasOwn(roles, itemAt(id.split(' '), 0));
 }
 
 /** The role that a planned style is of. */

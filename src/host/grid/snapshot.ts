@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import {
   BooleanNumber,
   CellValueType,
@@ -170,7 +171,7 @@ function names(plan: WorkbookPlan): IDefinedNameMapItem {
   return Object.fromEntries(
     tables.map(({ sheet, name, area }, at) => {
       const id = `${tableId}${at + 1}`;
-      return [id, { id, name: taken[at] as string, formulaOrRefString: fixedReference(sheet, area), comment: name }];
+      return [id, { id, name: itemAt(taken, at), formulaOrRefString: fixedReference(sheet, area), comment: name }];
     }),
   );
 }

@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { Book, BookCell, BookSheet } from '../../exchange/xlsx/book';
 
 /**
@@ -5,7 +6,7 @@ import type { Book, BookCell, BookSheet } from '../../exchange/xlsx/book';
  * @param worked the same workbook as it came out of the grid
  */
 export function withWorkedOut(book: Book, worked: Book): Book {
-  return { ...book, sheets: book.sheets.map((sheet, at) => sheetWith(sheet, worked.sheets[at] as BookSheet)) };
+  return { ...book, sheets: book.sheets.map((sheet, at) => sheetWith(sheet, itemAt(worked.sheets, at))) };
 }
 
 function sheetWith(sheet: BookSheet, worked: BookSheet): BookSheet {

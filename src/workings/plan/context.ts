@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { PairageRow, Rate } from '../../core/plan/inputs';
 import type { Plan } from '../../core/plan/plan';
 import type { LeftOut } from '../../core/plan/left-out';
@@ -154,5 +155,5 @@ export function pairsOf(context: Context, style: string, size?: number, symbol?:
         }),
       ),
   );
-  return symbol !== undefined && all.length === 1 ? [{ ...(all[0] as Given), symbol }] : all;
+  return symbol !== undefined && all.length === 1 ? [{ ...itemAt(all, 0), symbol }] : all;
 }

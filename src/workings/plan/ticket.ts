@@ -1,4 +1,4 @@
-import type { Layer } from '../../core/bottom/layer';
+import { itemAt } from '../../core/item-at';
 import type { Style } from '../../core/bottom/style';
 import { scopesOf } from '../../core/steps/times';
 import type { PieceLine } from '../../core/plan/pieces';
@@ -47,7 +47,7 @@ export const pieceColumns: ColumnWorkings<PieceLine> = {
 const alone = ({ run, sizeRun, step: { pieces } }: TicketStep): LayerLine => ({
   run,
   sizeRun,
-  layer: pieces[0] as Layer,
+  layer: itemAt(pieces, 0),
 });
 
 /** A column that a step has of its piece, as Pieces has it. */
