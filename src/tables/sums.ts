@@ -43,7 +43,7 @@ interface Counted {
 
 /**
  * What is read and stands where the table's own sums do not count it: rows below the row of sums, sizes beside their
- * column; and sums that come to something else.
+ * column; sums that come to something else; and sums that are missing beside others, all that one column or row lacks at once.
  * @param sumRow the first row of sums
  */
 export function notSummed(
@@ -62,15 +62,34 @@ export function notSummed(
   const outside = [...below, ...beside];
   if (outside.length > 0) return outside;
   const heading = Object.values(table.columns).find(({ unread }) => unread)?.heading;
-  const sums = rows.map((line) => ({ row: line.row, wanted: total([line]) }));
-  if (sumRow !== undefined) sums.push({ row: sumRow, wanted: total(rows) });
-  return sums.flatMap(({ row, wanted }) => {
-    const stands = bare(cells[row]?.[at]);
-    // 0 may be a blank cell.
-    return typeof stands === 'number' && stands !== 0 && stands !== wanted
-      ? [{ row, heading, found: stands, wanted }]
-      : [];
+  const across = rows.map((line): Sum => ({ row: line.row, column: at, heading, wanted: total([line]) }));
+  const down = (sumRow === undefined ? [] : found.sizes).map(({ column, size }): Sum => {
+    const wanted = rows.reduce((sum, { bySize }) => sum + (bySize.get(size) ?? 0), 0);
+    return { row: sumRow ?? 0, column, heading: String(size), wanted };
   });
+  if (sumRow !== undefined) across.push({ row: sumRow, column: at, heading, wanted: total(rows) });
+  return [across, down].flatMap((sums) => otherThan(sums, cells));
+}
+
+interface Sum {
+  readonly row: number;
+  readonly column: number;
+  readonly heading: string | undefined;
+  readonly wanted: number;
+}
+
+/** Those of a column or a row of sums that come to something else, or are blank where others stand. */
+function otherThan(sums: readonly Sum[], cells: Cells): readonly NotSummed[] {
+  const stands = ({ row, column }: Sum) => bare(cells[row]?.[column]);
+  const some = sums.some((sum) => Number(stands(sum)) > 0);
+  // 0 may be a blank cell.
+  const missing = sums.filter((sum) => some && sum.wanted > 0 && isLeftOut(stands(sum)));
+  const [first] = missing;
+  const others = sums.flatMap((sum): readonly NotSummed[] => {
+    const [now, { row, heading, wanted }] = [stands(sum), sum];
+    return typeof now === 'number' && now !== 0 && now !== wanted ? [{ row, heading, found: now, wanted }] : [];
+  });
+  return first ? [...others, { row: first.row, heading: first.heading, missing }] : others;
 }
 
 /**

@@ -2,7 +2,7 @@ import { html, nothing, type TemplateResult } from 'lit';
 import { type Check, problemCheck, type Verdict } from '../core/plan/checks/check';
 import type { PlaceWords } from '../core/problem';
 import { checkInWords } from '../tables/check-in-words';
-import { cellIn } from '../tables/block-cell';
+import { type BlockCell, cellIn } from '../tables/block-cell';
 import { placeOfCheck } from '../tables/check-place';
 import { decimals, type Figures } from '../tables/figures';
 import { type LostCode, lostCodes } from '../tables/named-codes';
@@ -17,11 +17,20 @@ const HEADS: Readonly<Record<Verdict, string>> = { putRight: 'To put right', loo
 /** Writes a code wherever the workbook names one that is not defined. */
 export type Rename = (lost: LostCode, to: string) => void;
 
+/** Writes sums that are missing from a table; cells within it. */
+export type PutSumsBack = (table: string, missing: readonly BlockCell[]) => void;
+
 /**
  * Everything that the plan found: what to put right, what to look at, what holds; each leads to its cell. Where a code
- * is named that was renamed, the new one can be written wherever it is named.
+ * is named that was renamed, the new one can be written wherever it is named; sums that are missing can be put back.
  */
-export function checksSection(watched: Watched, lead: Lead, figures: Figures, rename: Rename): TemplateResult {
+export function checksSection(
+  watched: Watched,
+  lead: Lead,
+  figures: Figures,
+  rename: Rename,
+  putSumsBack: PutSumsBack,
+): TemplateResult {
   const { standing, results, before } = watched;
   const checks =
     standing.kind === 'slips' ? (standing.checks ?? standing.problems.map(problemCheck)) : (results ?? before)?.checks;
@@ -36,7 +45,8 @@ export function checksSection(watched: Watched, lead: Lead, figures: Figures, re
       cells.some((cell) => cell.table === place.table && cell.row === row && cell.column === column),
     );
     const cell = { words: watched.cellAt(place), go: () => lead(place) };
-    return item(check, figures, where, cell, renaming(named, rename));
+    const offers = html`${renaming(named, rename)}${missingSums(check, putSumsBack)}`;
+    return item(check, figures, where, cell, offers);
   };
   const list = (verdict: Verdict) => checks.filter((check) => check.verdict === verdict);
   const nothingWrong = list('putRight').length + list('lookAt').length === 0;
@@ -84,12 +94,20 @@ function renaming(lost: readonly LostCode[], rename: Rename): TemplateResult | t
   </p>`;
 }
 
+/** What puts sums back that are missing. */
+function missingSums(check: Check, putBack: PutSumsBack): TemplateResult | typeof nothing {
+  if (check.kind !== 'notSummed' || !check.missing) return nothing;
+  const { subject, missing } = check;
+  const words = missing.length === 1 ? 'Put the sum back' : `Put the ${missing.length} sums back`;
+  return html`<p class="acts">${button(words, () => putBack(subject, missing), { kind: 'link' })}</p>`;
+}
+
 function item(
   check: Check,
   { unit, height }: Figures,
   where: PlaceWords,
   cell: { readonly words: string | undefined; readonly go: () => void },
-  offers: TemplateResult | typeof nothing,
+  offers: TemplateResult,
 ): TemplateResult {
   const mm = unit === 'mm' ? undefined : (value: number) => `${height(value)} in`;
   const words = checkInWords(check, { mm, where });

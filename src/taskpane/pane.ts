@@ -7,6 +7,7 @@ import type { FurtherPair } from '../core/plan/fill-up';
 import type { Host } from '../host/host';
 import { runNameIn } from '../host/run-name';
 import { writeLayouts } from '../host/write-layouts';
+import type { BlockCell } from '../tables/block-cell';
 import type { Cells } from '../tables/cell';
 import { counted } from '../tables/counted';
 import type { InputPlace } from '../tables/check-place';
@@ -58,6 +59,7 @@ import { searchBesidePage } from './search-beside-page';
 import { type CuttingSearch, Searching } from './searching';
 import { SizeChoice, sizesSection } from './sizes-section';
 import { begins, startSection } from './start-section';
+import { putSumsBack } from './sums-back';
 import { titleBlock } from './title-block';
 import { keepUnits, keptUnits } from './units';
 import { tabs, type View } from './views';
@@ -264,7 +266,13 @@ class Pane {
         return html`${compareSection(watched, lead, this.comparing, figures)}
         ${whatIfSection(watched, this.whatIf, frames.whatIf, width, (cell, tried) => this.writeTried(cell, tried))}`;
       case 'Checks':
-        return checksSection(watched, lead, figures, (lost, to) => this.rename(lost, to));
+        return checksSection(
+          watched,
+          lead,
+          figures,
+          (lost, to) => this.rename(lost, to),
+          (table, missing) => this.putSumsBack(table, missing),
+        );
       case 'Paper':
         return paperSection(watched, this.paper);
       case 'Workings':
@@ -429,6 +437,10 @@ class Pane {
     carryThrough(this.host, lost, to)
       .then((count) => this.say(carriedInWords(lost, to, count, this.undoes)))
       .catch(this.refused);
+  }
+
+  private putSumsBack(table: string, missing: readonly BlockCell[]): void {
+    this.attempt(() => putSumsBack(this.host, table, missing), 'The sums are back.');
   }
 
   private load(what: 'demo' | 'blank'): void {

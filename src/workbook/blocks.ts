@@ -1,8 +1,8 @@
 import { itemAt } from '../core/item-at';
-import { columnLetters } from '../tables/cell-address';
 import type { Column, Table } from '../tables/schema';
 import { TOTAL } from '../tables/sums';
 import { headingOf, type ResultTable } from '../tables/result';
+import { sumAcross, sumDown, sumOfAll } from './sum-formulas';
 import type { Area, CellPlan, ListPlan, ResultPlan, TablePlan } from './workbook';
 
 /** A piece of a sheet: its cells, and what a host must know of them. */
@@ -70,9 +70,7 @@ export function inputBlock(table: Table, rows: Rows, row: number, options: Input
     for (let r = 0; r < boxed; r++) {
       const line = row + 1 + r;
       if (sum) {
-        // No pairs are left blank, never 0.
-        const pairs = sumAcross(line, sizesAt - 1, at);
-        const formula = `=IF(${pairs}=0,"",${pairs})`;
+        const formula = sumAcross(line, sizesAt - 1, at);
         cells.push({ row: line, column: at, role: 'result', align: 'right', format: GENERAL, formula });
         continue;
       }
@@ -124,20 +122,6 @@ function placedColumns(
 /** Numbers with as many decimals as they have. */
 const GENERAL = 'General';
 
-/**
- * Sums between a column and another, or between two rows: from beside the first to before the last, so that whatever is
- * inserted between them is summed, at the edges too. INDEX reads no cell but those it ends at, hence no circle.
- */
-function sumAcross(row: number, from: number, to: number): string {
-  const range = `$${columnLetters(from)}${row + 1}:${columnLetters(to)}${row + 1}`;
-  return `SUM(INDEX(${range},2):INDEX(${range},COLUMNS(${range})-1))`;
-}
-
-function sumDown(column: number, from: number, to: number): string {
-  const range = `${columnLetters(column)}$${from + 1}:${columnLetters(column)}${to + 1}`;
-  return `SUM(INDEX(${range},2):INDEX(${range},ROWS(${range})-1))`;
-}
-
 /** Sums of each size and of all, between the headings and this row. */
 function sumRow(top: number, row: number, before: number, last: number, columns: number): readonly CellPlan[] {
   return Array.from({ length: columns }, (_, column): CellPlan => {
@@ -145,10 +129,8 @@ function sumRow(top: number, row: number, before: number, last: number, columns:
     if (column === 0) return { ...cell, value: TOTAL };
     if (column <= before || column > last) return cell;
     const sum = { ...cell, align: 'right' as const, format: GENERAL };
-    if (column < last) return { ...sum, formula: `=${sumDown(column, top, row)}` };
-    const block = `$${columnLetters(before)}$${top + 1}:${columnLetters(last)}${row + 1}`;
-    const end = `INDEX(${block},ROWS(${block})-1,COLUMNS(${block})-1)`;
-    return { ...sum, formula: `=SUM(INDEX(${block},2,2):${end})` };
+    const formula = column < last ? sumDown(column, top, row) : sumOfAll(top, row, before, last);
+    return { ...sum, formula };
   });
 }
 

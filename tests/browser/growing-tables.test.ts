@@ -1,5 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it, vi } from 'vitest';
+import { cellAddress } from '../../src/tables/cell-address';
 import { bundled } from './bundled';
 import { ownLast, ownPairs, ownStocks, ownStyles, type Records } from './own-run';
 import { Sheet } from './sheet';
@@ -546,6 +547,47 @@ describe('tables in the page', () => {
       await page.keyboard.press('Control+z');
       await expect.poll(sizes, { timeout: 30_000 }).toEqual(whole);
     });
+  });
+
+  it('tell of a sum that was deleted, and put it back', async () => {
+    const { page, sheet } = await open();
+    const { place, cells } = await block(page, 'Pairage');
+    const sums = cells[0]!.indexOf('Pairs');
+    const sum = cellAddress(place.row + 1, place.column + sums);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(6);
+    await sheet.select(sum);
+    await sheet.erase();
+    const pane = page.locator('#pane');
+    await pane.getByRole('tab', { name: 'Checks' }).click();
+    const back = pane.getByRole('button', { name: 'Put the sum back' });
+    await back.click();
+    await sheet.shows(sum, /^\w+\. 6\. formula =IF\(SUM/);
+    await expect.poll(() => back.count()).toBe(0);
+  });
+
+  it('show in the lines about the selection what stands there once a row is taken out', async () => {
+    const { page, sheet } = await open();
+    const { place } = await block(page, 'Pairage');
+    const row = (at: number) => `A${place.row + at + 1}:K${place.row + at + 1}`;
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(6);
+    await type(page, 'Pairage', [{ Style: 'Example', Customer: 'Another', 37: 7 }], 2);
+    await expect.poll(async () => (await summaryOf(page))[0], { timeout: 60_000 }).toBe(13);
+    const line = page.locator('[data-u-comp="formula-bar"] canvas').first();
+    const looks = async () => (await line.screenshot()).toString('base64');
+    await sheet.select(row(2));
+    const sums = page.getByText(/^Sum:/);
+    await expect.poll(() => sums.textContent()).toBe('Sum: 14');
+    await sheet.select('A1');
+    // Cells of the second row, the word of the style first; then they stand in the first.
+    await sheet.select(row(1).replace('A', 'B'));
+    const before = await looks();
+    await page.evaluate(() => window.workbench.spreadsheet.api.executeCommand('sheet.command.remove-row-confirm'));
+    await expect.poll(() => sums.textContent(), { timeout: 30_000 }).toBe('Sum: 14');
+    await expect.poll(async () => (await looks()) === before).toBe(false);
+    const after = await looks();
+    await sheet.select('A1');
+    await sheet.select(row(1).replace('A', 'B'));
+    expect(await looks()).toBe(after);
   });
 
   it('take more stocks than they have boxed rows', async () => {

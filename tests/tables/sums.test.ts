@@ -77,11 +77,29 @@ describe('what the sums go without', () => {
   });
 
   it('is told where a sum is another than that of what is read', () => {
-    const { notSummed } = read(HEADINGS, ['A', '', '', '1', 2, 2], ['B', '', '', 1, 1, ''], ['All', '', '', 1, 3, 4]);
+    const { notSummed } = read(HEADINGS, ['A', '', '', '1', 2, 2], ['B', '', '', 1, 1, 2], ['All', '', '', 1, 3, 4]);
     expect(notSummed).toEqual([
       { row: 1, heading: 'Pairs', found: 2, wanted: 3 },
       { row: 3, heading: 'Pairs', found: 4, wanted: 5 },
+      { row: 3, heading: '36', found: 1, wanted: 2 },
     ]);
+  });
+
+  it('is told where a sum is blank beside others: all that a column or a row lacks at once', () => {
+    const rows = [
+      ['A', '', '', 1, 2, ''],
+      ['B', '', '', 1, '', 0],
+      ['C', '', '', '', '', ''],
+    ];
+    const at = (...cells: [number, number][]) =>
+      cells.map(([row, column]) => expect.objectContaining({ row, column }) as unknown);
+    expect(read(HEADINGS, ...rows, ['All', '', '', 2, null, 4]).notSummed).toEqual([
+      { row: 1, heading: 'Pairs', missing: at([1, 5], [2, 5]) },
+      { row: 4, heading: '37', missing: at([4, 4]) },
+    ]);
+    // A table whose maker has no sums lacks none.
+    expect(read(HEADINGS, ...rows, ['All', '', '', '', '', '']).notSummed).toEqual([]);
+    expect(read(HEADINGS, ...rows).notSummed).toEqual([]);
   });
 });
 

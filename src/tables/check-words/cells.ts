@@ -1,5 +1,6 @@
 import type { NotSummed } from '../../core/plan/checks/check';
 import type { Place, PlaceWords } from '../../core/problem';
+import { counted } from '../counted';
 import type { WordsOf } from './words-of';
 
 /** What is said of cells that are not read as they stand. */
@@ -18,7 +19,7 @@ export const cellWords: WordsOf<'problem' | 'notSummed' | 'notRead' | 'doubtfulN
 };
 
 function notSummedInWords(
-  { subject: table, row, heading, found }: NotSummed & { readonly subject: string },
+  { subject: table, row, heading, found, missing }: NotSummed & { readonly subject: string },
   where: PlaceWords,
 ): string {
   const place: Place = {
@@ -27,6 +28,10 @@ function notSummedInWords(
     ...(row !== undefined && { row }),
     ...(heading !== undefined && { column: heading }),
   };
+  if (missing) {
+    const others = missing.length > 1 ? `, and ${counted(missing.length - 1, 'other')} in line with it` : '';
+    return `${where(place)}: the sum is missing${others}: copy the formula of another there`;
+  }
   if (found !== undefined)
     return `${where(place)}: the sum is not that of the sizes: copy the formula of another row there`;
   return row === undefined

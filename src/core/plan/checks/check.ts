@@ -25,6 +25,8 @@ export interface NotSummed {
   /** Where a sum comes to something else than what was read: the two. */
   readonly found?: number | undefined;
   readonly wanted?: number | undefined;
+  /** Where sums are blank beside others: their cells, of which row and heading mean the first. */
+  readonly missing?: readonly { readonly row: number; readonly column: number }[] | undefined;
 }
 
 /** The size in which it is worst; undefined where all sizes are alike. */

@@ -143,7 +143,7 @@ function unreadCells({ unread, doubtful, notSummed }: Checked): readonly Check[]
     ...notSummed.map(({ table, ...where }): Check => ({
       kind: 'notSummed',
       subject: table,
-      verdict: 'lookAt',
+      verdict: where.missing ? 'putRight' : 'lookAt',
       ...where,
     })),
   ];
