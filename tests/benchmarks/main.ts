@@ -32,6 +32,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Fi
   memory: async () => (await import('./memory')).memory,
   paper: async () => (await import('./paper')).paper,
   plan: async () => (await import('./plan')).plan,
+  'search-start': async () => (await import('./search-start')).searchStart,
   sheets: async () => (await import('./sheets')).sheets,
   yield: async () => (await import('./yield')).yieldOfPieces,
 };

@@ -56,6 +56,13 @@ const SHORTENING = { searches: 4, rounds: 4 };
 const LEAST_EVALUATIONS = 500_000;
 const FEWEST_SEARCHES = 2;
 
+/**
+ * When a sheet is first to be emptied, short searches take the others one by one: what finds room easily is told soon, and of
+ * pieces that lie on one sheet fewer pairs are prepared. So many places each, so many times as many whenever a round has laid
+ * nothing, and so many sheets in a round.
+ */
+const SHORT = { evaluations: 30_000, longer: 4, sheets: 16 };
+
 /** A sheet that is so many times as long as wide is a roll: all that counts is the length that is taken from it. */
 const ROLL = 4;
 
@@ -114,15 +121,18 @@ function* fewest({
   const roll = began > 0 && format.length >= ROLL * format.width && !format.natural;
   let layout: Layout = start;
   let spent = 0;
+  let short = SHORT.evaluations;
   while (spent < total && layout.sheets.length > 0) {
     const others = layout.sheets.length > 1 || (format.offcuts ?? []).length > 0;
     const fewer = layout.sheets.length > least && others && (!roll || spent < total / 2);
     if (!fewer && !roll) break;
     const { searches, rounds } = fewer ? fillingBy(total) : SHORTENING;
-    const evaluations = Math.ceil(Math.min(total / rounds, total - spent) / searches);
+    const most = Math.ceil(Math.min(total / rounds, total - spent) / searches);
+    const apart = fewer && short * SHORT.sheets <= most * searches;
+    const evaluations = apart ? short : most;
     const search = { pieces, format, turns, evaluations };
     const { tasks, better } = fewer
-      ? filling(search, searches, layout, spent >= total / 4, random)
+      ? filling(search, apart ? undefined : searches, layout, spent >= total / 4, random)
       : shortening(search, layout, random);
     let known: string | undefined;
     let found: Layout | undefined;
@@ -134,7 +144,10 @@ function* fewest({
       return { layout: found ?? layout, began, least, done };
     };
     const answers = yield { tasks, after };
+    const before = layout;
     ({ layout } = after(answers));
+    if (layout.sheets.length < before.sheets.length) short = SHORT.evaluations;
+    else if (areaLeft(layout, pieces) >= areaLeft(before, pieces) * (1 - 1e-9)) short *= SHORT.longer;
     // Searches that end early have done all that they can; without this they would be sent out for ever.
     for (const answer of answers) spent += Math.max(answer?.spent ?? 0, evaluations / 8);
   }
@@ -161,11 +174,12 @@ interface Step {
 
 /**
  * Lays the pieces of the emptiest sheet into the others.
+ * @param searches undefined for short ones, as many as there are sheets
  * @param shelf whether offcuts may be used that lie unused so far: whole sheets are tried without them first
  */
 function filling(
   { format, ...search }: Search,
-  searches: number,
+  searches: number | undefined,
   layout: Layout,
   shelf: boolean,
   random: Random,
@@ -180,10 +194,13 @@ function filling(
   const all = [...others.keys()];
   const laid = all.filter((sheet) => others[sheet]!.placements.length > 0);
   const open = shelf || laid.length === 0 ? all : laid;
-  const groups = groupsOf(others, open, search.turns, searches, random);
+  const groups = searches
+    ? groupsOf(others, open, search.turns, searches, random)
+    : apartFrom(open, SHORT.sheets, random);
   const dealt = groups.length > 1 && more.length > FEW;
   random.shuffle(more);
-  const tasks = Array.from({ length: searches }, (_, i): FillTask => ({
+  const count = searches ?? Math.max(FEWEST_SEARCHES, groups.length);
+  const tasks = Array.from({ length: count }, (_, i): FillTask => ({
     kind: 'fill',
     ...search,
     sheets: groups[i % groups.length]!.map((sheet) => others[sheet]!),
@@ -239,8 +256,17 @@ function shortening(search: Search, layout: Layout, random: Random): Step {
 
 /** The whole sheet whose pieces take up the least area. */
 function emptiestOf({ sheets }: Layout, pieces: readonly Piece[]): number {
-  const fill = sheets.map((sheet) => sheet.reduce((sum, { piece }) => sum + area(pieces[piece]!.ring), 0));
+  const fill = sheets.map((sheet) => areaOn(sheet, pieces));
   return fill.reduce((least, one, sheet) => (one < fill[least]! ? sheet : least), 0);
+}
+
+/** Area of what lies on the emptiest whole sheet. */
+function areaLeft({ sheets }: Layout, pieces: readonly Piece[]): number {
+  return Math.min(...sheets.map((sheet) => areaOn(sheet, pieces)));
+}
+
+function areaOn(sheet: Placements, pieces: readonly Piece[]): number {
+  return sheet.reduce((sum, { piece }) => sum + area(pieces[piece]!.ring), 0);
 }
 
 /** All sheets on which pieces may lie: every offcut, those on the shelf blank, and the whole sheets. */
@@ -281,6 +307,13 @@ function groupsOf(
     else groups.push([sheet]);
   }
   return groups;
+}
+
+/** So many sheets at most, each by itself. */
+function apartFrom(open: readonly number[], most: number, random: Random): readonly (readonly number[])[] {
+  const order = [...open];
+  if (order.length > most) random.shuffle(order);
+  return order.slice(0, most).map((sheet) => [sheet]);
 }
 
 /** Takes pieces that lie once too often off the sheets of a group, and tells the kinds that lie nowhere, one entry each. */

@@ -4,7 +4,7 @@ import { fewestSheets, type Progress, type SheetsJob } from '../../../../src/cor
 import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
 import type { Way } from '../../../../src/core/cutting/sheet/way';
 import { mirror } from '../../../../src/core/geometry/mirror';
-import { perform } from '../../../../src/core/cutting/search/perform';
+import { type Answer, perform, type Task } from '../../../../src/core/cutting/search/perform';
 import { FORMAT, naturalComplaints } from '../natural/hide';
 import { complaints } from '../oracle';
 import { anyOutline, rectangle, soleLike } from '../outlines';
@@ -14,6 +14,13 @@ function search(job: SheetsJob): Progress {
   let step = steps.next();
   while (!step.done) step = steps.next(step.value.tasks.map((task) => perform(task, { stopped: false })));
   return step.value;
+}
+
+/** What a search answers that has found no better. */
+function unchanged(task: Task): Answer {
+  if (task.kind !== 'fill') throw new Error('These sheets are no rolls.');
+  const sheets = task.sheets.map(({ placements }) => placements);
+  return { sheets, left: task.more, steps: 0, spent: task.evaluations };
 }
 
 const anyWay: fc.Arbitrary<Way> = fc.oneof(
@@ -96,13 +103,7 @@ describe('fewestSheets', () => {
       for (let step = steps.next(); !step.done;) {
         const lengths = step.value.tasks.map(({ evaluations }) => evaluations);
         all.push(lengths);
-        step = steps.next(
-          step.value.tasks.map((task) => {
-            if (task.kind !== 'fill') throw new Error('These sheets are no rolls.');
-            const sheets = task.sheets.map(({ placements }) => placements);
-            return { sheets, left: task.more, steps: 0, spent: task.evaluations };
-          }),
-        );
+        step = steps.next(step.value.tasks.map((task) => unchanged(task)));
       }
       return all;
     };
@@ -113,13 +114,22 @@ describe('fewestSheets', () => {
       expect(Math.max(...all.map(({ length }) => length))).toBeLessThanOrEqual(8);
       expect(all.every(({ length }) => length >= 2)).toBe(true);
       // What is left for the last round may be less.
-      for (const lengths of all.slice(0, -1)) expect(Math.min(...lengths)).toBeGreaterThanOrEqual(500_000);
+      const long = all.filter((lengths, round) => !isShort(lengths) || round === all.length - 1);
+      for (const lengths of long.slice(0, -1)) expect(Math.min(...lengths)).toBeGreaterThanOrEqual(500_000);
     }
-    expect([4, 100].map((effort) => rounds(effort).map(({ length }) => length))).toEqual([
-      [3, 3, 3],
+    const searches = (effort: number) => rounds(effort).filter((lengths) => !isShort(lengths));
+    expect([4, 100].map((effort) => searches(effort).map(({ length }) => length))).toEqual([
+      [3, 3],
       [8, 8, 8, 8, 8, 8, 8, 8],
     ]);
+    // First every other sheet by itself, four times as long once nothing is found, for as long as that is not much of it all.
+    const short = (effort: number) => rounds(effort).slice(0, -1).filter(isShort);
+    const [once, longer] = [30_000, 120_000].map((places) => Array.from({ length: 7 }, () => places));
+    expect(short(0.02)).toEqual([]);
+    expect(short(20)).toEqual([once, longer]);
   });
+
+  const isShort = (lengths: readonly number[]) => Math.max(...lengths) < 500_000;
 
   it('fills fewer sheets together where they hold many outlines: every two of them have to be prepared', () => {
     const together = (outlines: number) => {
@@ -131,8 +141,12 @@ describe('fewestSheets', () => {
         Array.from({ length: 42 }, (_, i) => ({ piece: 3 * i + sheet, x: 12 * i, y: 0, turn: 0 })),
       );
       const format = { length: 520, width: 200, knifeRoom: 0, edgeTrim: 0 };
-      const first = fewestSheets({ pieces, format, effort: 1, seed: 1, start: { offcuts: [], sheets } }).next();
-      return first.done ? [] : first.value.tasks.map((task) => 'sheets' in task && task.sheets.length);
+      const search = fewestSheets({ pieces, format, effort: 1, seed: 1, start: { offcuts: [], sheets } });
+      const first = search.next();
+      if (first.done) return [];
+      // The short searches of single sheets come to nothing.
+      const step = search.next(first.value.tasks.map((task) => unchanged(task)));
+      return step.done ? [] : step.value.tasks.map((task) => 'sheets' in task && task.sheets.length);
     };
     expect(new Set(together(5))).toEqual(new Set([2]));
     expect(new Set(together(126))).toEqual(new Set([1]));
