@@ -60,29 +60,35 @@ function sorted(operations: readonly Operation[]): Order {
 
 /** All that the rules look at, in one string. */
 function told(operations: readonly Operation[]): string {
-  const joints = new Map<Joint, number>();
-  const face = ({ piece, side, zone, within }: Face) => `${piece?.item ?? 0}${side}${zone ?? ''}${within ? '-' : ''}`;
-  const pieces = (list: Operation['pieces']) => list.map(({ item, part }) => `${part}${item}`).join();
-  const jointOf = (joint: Joint) => {
-    const known = joints.get(joint);
-    if (known !== undefined) return String(known);
-    joints.set(joint, joints.size);
-    const { above, below, adds, brings, apart } = joint;
-    return [above.map(face).join(), below.map(face).join(), pieces(adds), pieces(brings), apart].join(';');
-  };
-  return operations
-    .map((one) =>
-      [
-        one.kind,
-        one.acts.join(),
-        pieces(one.pieces),
-        one.faces.map(face).join(),
-        one.joint ? jointOf(one.joint) : '',
-        one.apart,
-        one.whole,
-        one.coated !== undefined,
-        one.onHeel ? pieces(one.onHeel) : '',
-      ].join('|'),
-    )
-    .join('\n');
+  const joints: Joint[] = [];
+  let all = '';
+  for (const one of operations) {
+    all += `${one.kind}|${one.acts.join()}|${piecesTold(one.pieces)}|${facesTold(one.faces)}|`;
+    if (one.joint) {
+      const known = joints.indexOf(one.joint);
+      all += known < 0 ? jointTold(one.joint) : known;
+      if (known < 0) joints.push(one.joint);
+    }
+    all += `|${one.apart}|${one.whole}|${one.coated !== undefined}|`;
+    all += one.onHeel ? `${piecesTold(one.onHeel)}\n` : '\n';
+  }
+  return all;
+}
+
+function jointTold({ above, below, adds, brings, apart }: Joint): string {
+  return `${facesTold(above)};${facesTold(below)};${piecesTold(adds)};${piecesTold(brings)};${apart}`;
+}
+
+function facesTold(faces: readonly Face[]): string {
+  let all = '';
+  for (const { piece, side, zone = '', within } of faces) {
+    all += `${piece ? piece.item : 0}${side}${zone}${within ? '-,' : ','}`;
+  }
+  return all;
+}
+
+function piecesTold(pieces: Operation['pieces']): string {
+  let all = '';
+  for (const { item, part } of pieces) all += `${part}${item},`;
+  return all;
 }

@@ -3,14 +3,22 @@ import { area } from '../geometry/area';
 import type { Ring } from '../geometry/ring';
 import type { Act, Face, Joint, Operation, StepKind } from './step';
 
-/** An operation with what most have not left out. */
+/** An operation with what most have not left out. All look alike to the engine: they are looked through thousands of times. */
 export function operation(
   kind: StepKind,
   acts: readonly Act[],
   pieces: readonly Layer[] = [],
-  rest: Partial<Operation> = {},
+  {
+    faces = [],
+    joint,
+    coated,
+    whole,
+    onHeel,
+    apart,
+    fixing,
+  }: Partial<Omit<Operation, 'kind' | 'acts' | 'pieces'>> = {},
 ): Operation {
-  return { kind, acts, pieces, faces: [], ...rest };
+  return { kind, acts, pieces, faces, joint, coated, whole, onHeel, apart, fixing };
 }
 
 const areas = new WeakMap<Ring, number>();
@@ -32,7 +40,8 @@ export function faceOf(piece: Layer, side: Face['side'], zone?: Face['zone']): F
 
 /** Whether an operation does one of some acts. */
 export function does(operation: Operation, ...acts: readonly Act[]): boolean {
-  return operation.acts.some((act) => acts.includes(act));
+  for (const act of operation.acts) if (acts.includes(act)) return true;
+  return false;
 }
 
 /**
@@ -50,7 +59,9 @@ export function facesOf({ above, below }: Joint): readonly Face[] {
 
 /** The pieces whose faces they are, each once. */
 export function piecesOf(faces: readonly Face[]): readonly Layer[] {
-  return [...new Set(faces.flatMap(({ piece }) => piece ?? []))];
+  const pieces: Layer[] = [];
+  for (const { piece } of faces) if (piece && !pieces.includes(piece)) pieces.push(piece);
+  return pieces;
 }
 
 const underMargin = ({ zone }: Face) => zone === 'over' || zone === 'under' || zone === 'in';

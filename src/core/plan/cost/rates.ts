@@ -3,17 +3,30 @@ import { itemAt } from '../../item-at';
 import { fold } from '../codes';
 import type { Rate, RateUnit } from '../inputs';
 
+/** Rows that count the same, in their order: those that hold for anything, and those for one scope, by its folded words. */
+interface OfUnit {
+  readonly forAll: Rate[];
+  readonly byScope: Map<string, Rate[]>;
+}
+
+const NONE: readonly Rate[] = [];
+
 /** Costs and times, looked up by what they count and what they hold for. */
 export class Rates {
-  /** Rows by what they count and hold for, in their order. */
-  private readonly rows = new Map<string, Rate[]>();
+  private readonly units = new Map<RateUnit, OfUnit>();
 
   constructor(rates: readonly Rate[]) {
     for (const rate of rates) {
-      const key = keyOf(rate.unit, rate.scope);
-      const own = this.rows.get(key);
+      let of = this.units.get(rate.unit);
+      if (!of) this.units.set(rate.unit, (of = { forAll: [], byScope: new Map() }));
+      if (rate.scope === undefined) {
+        of.forAll.push(rate);
+        continue;
+      }
+      const scope = fold(rate.scope);
+      const own = of.byScope.get(scope);
       if (own) own.push(rate);
-      else this.rows.set(key, [rate]);
+      else of.byScope.set(scope, [rate]);
     }
   }
 
@@ -27,11 +40,13 @@ export class Rates {
 
   /** The row that `one` takes its value from. */
   row(unit: RateUnit, scopes: readonly string[]): Rate | undefined {
-    for (const scope of [...scopes, undefined]) {
-      const [found] = this.rows.get(keyOf(unit, scope)) ?? [];
+    const of = this.units.get(unit);
+    if (!of) return undefined;
+    for (const scope of scopes) {
+      const found = rowsFor(of, scope)[0];
       if (found) return found;
     }
-    return undefined;
+    return of.forAll[0];
   }
 
   /** The sum of all rates that count the same way; of each item and kind of step the row for the most particular scope. */
@@ -41,13 +56,21 @@ export class Rates {
 
   /** The rows that sum adds up. */
   items(unit: RateUnit, scopes: readonly string[]): readonly Rate[] {
+    const of = this.units.get(unit);
+    if (!of) return NONE;
     const chosen: Rate[] = [];
-    for (const scope of [undefined, ...[...scopes].reverse()]) {
-      const own = this.rows.get(keyOf(unit, scope)) ?? [];
+    for (const rate of of.forAll) putIn(chosen, rate, of.forAll);
+    for (let i = scopes.length - 1; i >= 0; i--) {
+      const own = rowsFor(of, itemAt(scopes, i));
       for (const rate of own) putIn(chosen, rate, own);
     }
     return chosen;
   }
+}
+
+/** Of those that hold for a scope. Of most of what is counted no row names any. */
+function rowsFor({ byScope }: OfUnit, scope: string): readonly Rate[] {
+  return byScope.size === 0 ? NONE : (byScope.get(fold(scope)) ?? NONE);
 }
 
 /**
@@ -66,10 +89,6 @@ function putIn(chosen: Rate[], rate: Rate, own: readonly Rate[]): void {
   }
   chosen[at] = rate;
   for (let i = chosen.length - 1; i > at; i--) if (standsFor(itemAt(chosen, i))) chosen.splice(i, 1);
-}
-
-function keyOf(unit: RateUnit, scope: string | undefined): string {
-  return scope === undefined ? unit : `${unit}\n${fold(scope)}`;
 }
 
 const read = derived<readonly Rate[], Rates>('rates');
