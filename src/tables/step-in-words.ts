@@ -2,6 +2,7 @@ import { itemAt, itemRound } from '../core/item-at';
 import { isForepartGround } from '../core/bottom/flat-forepart';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import type { TicketStep } from '../core/plan/ticket';
+import { nailsOfRow } from '../core/steps/fixing';
 import type { Act, Face, Step } from '../core/steps/step';
 import { PART_WORDS } from './words';
 
@@ -87,7 +88,8 @@ function coatsInWords({ coated = [], coats, usualCoats }: Step): string {
 
 function fixingInWords({ fixing }: Step): string {
   if (!fixing) return '';
-  return `nail with ${fixing.nails} in a triangle${fixing.row ? `, through both a row of ${fixing.row}, 6 mm inside the edge` : ''}`;
+  const row = nailsOfRow(fixing);
+  return `nail with ${fixing.nails} in a triangle${row ? `, through both a row of ${row}, 6 mm inside the edge` : ''}`;
 }
 
 /** What is taken off the edge of pieces, a side: "2.0 mm a side", or by pieces where they differ. */

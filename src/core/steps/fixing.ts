@@ -9,8 +9,8 @@ import type { Material } from '../stock/stock';
 export interface Fixing {
   /** Nails of a foot, in this step. */
   readonly nails: number;
-  /** Of a row through two lifts along the heel's edge. */
-  readonly row?: number | undefined;
+  /** The lower of two lifts through which a row goes along the heel's edge. */
+  readonly rowIn?: Layer | undefined;
   readonly screws?: number | undefined;
 }
 
@@ -37,13 +37,17 @@ const NAILS_FROM_INSIDE = 5;
 /** Nails of a lift that is nailed on: three, and through every second one and the lowest a row along back and sides. */
 export function liftNails(lift: Layer, place: number, count: number): Fixing {
   const rowed = place % 2 === 1 || place === count - 1;
-  return { nails: NAILS_OF_A_LIFT, row: rowed ? rowOf(lift) : undefined };
+  return { nails: NAILS_OF_A_LIFT, rowIn: rowed ? lift : undefined };
 }
 
-/** Nails of a row 6 mm inside the edge, round the back from breast to breast: ⌊length / 12.7⌋ + 1 (derived). */
-function rowOf({ ring }: Layer): number {
+/**
+ * Nails of a row 6 mm inside the edge, round the back from breast to breast: ⌊length / 12.7⌋ + 1 (derived); 0 where there is
+ * none. Only a ticket tells them: what a heel costs hangs on none of it.
+ */
+export function nailsOfRow({ rowIn }: Fixing): number {
+  if (!rowIn) return 0;
   try {
-    const inner = letOut(ring, -ROW.inside);
+    const inner = letOut(rowIn.ring, -ROW.inside);
     const front = Math.max(...inner.map(([x]) => x));
     const across = inner.filter(([x]) => front - x < 1).map(([, y]) => y);
     const length = edgeLength(inner) - (Math.max(...across) - Math.min(...across));

@@ -402,7 +402,7 @@ describe('a stacked heel, its sole down the breast', () => {
     expect(nailed).toHaveLength(19);
     expect(nailed.map(({ pieces }) => pieces[0]?.item)).toEqual(Array.from({ length: 19 }, (_, i) => 19 - i));
     expect(nailed.every(({ fixing }) => fixing?.nails === 3)).toBe(true);
-    expect(nailed.map(({ fixing }) => fixing?.row !== undefined)).toEqual(
+    expect(nailed.map(({ fixing }) => fixing?.rowIn !== undefined)).toEqual(
       nailed.map((_, i) => i % 2 === 1 || i === 18),
     );
     expect(height(nailed.at(-1) as Step)).toEqual([58.9, undefined]);

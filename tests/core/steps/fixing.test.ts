@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { heelFixing, holdsNails, liftNails } from '../../../src/core/steps/fixing';
+import { heelFixing, holdsNails, liftNails, nailsOfRow } from '../../../src/core/steps/fixing';
 import type { Layer } from '../../../src/core/bottom/layer';
 import { LIMITS } from './samples';
 
@@ -25,17 +25,17 @@ const lift = (half: number, length: number): Layer => ({
 
 describe('liftNails', () => {
   it('are three, and through every second lift and the lowest a row (Bespoke Shoes Unlaced, 2009 to 2013)', () => {
-    const rows = [0, 1, 2, 3, 4].map((place) => liftNails(lift(30, 60), place, 5).row !== undefined);
+    const rows = [0, 1, 2, 3, 4].map((place) => liftNails(lift(30, 60), place, 5).rowIn !== undefined);
     expect(rows).toEqual([false, true, false, true, true]);
     expect(liftNails(lift(30, 60), 0, 5).nails).toBe(3);
   });
 
   it('stand 12.7 apart in a row 6 inside: 48 + 48 + 48 round a square back make ⌊144 / 12.7⌋ + 1 = 12 (derived)', () => {
-    expect(liftNails(lift(30, 60), 1, 2).row).toBe(12);
+    expect(nailsOfRow(liftNails(lift(30, 60), 1, 2))).toBe(12);
   });
 
   it('have no row where a lift is too short for one', () => {
-    expect(liftNails(lift(20, 8), 1, 2).row).toBe(0);
+    expect(nailsOfRow(liftNails(lift(20, 8), 1, 2))).toBe(0);
   });
 });
 
