@@ -192,7 +192,8 @@ export function stretchOf({ line, begins }: Reach, place: number): number {
   return at;
 }
 
-function reachAt(side: Reach, place: number): number {
+/** How far a side reaches at a place of it, short of its end. */
+export function reachAt(side: Reach, place: number): number {
   const { line } = side;
   const at = stretchOf(side, place);
   return line[at + 1]! + line[at + 2]! * (place - line[at]!);

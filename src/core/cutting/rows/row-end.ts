@@ -1,6 +1,6 @@
 import type { InRow } from './in-row';
 import type { Lay } from './lay';
-import { clearance, endOf, type Part, SAME_PLACE } from './reach';
+import { clearance, endOf, type Part, reachAt, SAME_PLACE } from './reach';
 import type { Side } from './side';
 
 interface Seen extends Part {
@@ -47,7 +47,10 @@ export class RowEnd {
    */
   place({ sides: { left } }: Lay, v: number, limit: number, least: number): number {
     const { seen } = this;
-    let place = least;
+    const atPeak = this.atPeak(left, v);
+    if (atPeak > limit) return Infinity;
+    // By a hair less, so that what comes of all of the side counts, to the last digit.
+    let place = Math.max(least, atPeak - HAIR);
     // What came last most often stands in the way.
     for (let k = seen.length - 1; k >= 0; k--) {
       const one = seen[k]!;
@@ -56,4 +59,19 @@ export class RowEnd {
     }
     return place;
   }
+
+  /** Where it comes to lie by the one place of its side that reaches farthest; −Infinity where nothing is across from that. */
+  private atPeak({ peak, height }: Side, v: number): number {
+    const { seen } = this;
+    const place = peak + v;
+    for (let k = seen.length - 1; k >= 0; k--) {
+      const one = seen[k]!;
+      if (place <= one.from + SAME_PLACE || place >= one.to - SAME_PLACE) continue;
+      return reachAt(one.side, place - one.along) + one.by + height;
+    }
+    return -Infinity;
+  }
 }
+
+/** Far more than rounding, far less than any piece, mm. */
+const HAIR = 1e-6;
