@@ -108,6 +108,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   untimedWork: rate,
   workRate: rate,
   coverage: rate,
+  paste: rate,
   layoutIgnored: own(layouts.name, 'Stock'),
   strayLayout: ({ row }) => ({ table: layouts.name, row, heading: 'Stock' }),
   layoutUsed: own(layouts.name, 'Stock'),

@@ -16,7 +16,7 @@ export const ratesTable = table({
       text({
         heading: 'For',
         meaning:
-          'A style, a stock or a material that it holds for; blank is all; what counts by the pair, hour or litre of adhesive holds for styles alone',
+          'A style, a stock or a material that it holds for; blank is all; what counts by the pair, hour or litre of adhesive holds for styles alone, by the litre and its m² for paste of nailed lifts too',
       }),
     ),
     value: valueColumn(),

@@ -485,6 +485,8 @@ const rates: Rows = [
   { item: 'Week', value: 6, unit: 'days a week' },
   { item: 'Start', value: DAYS.start, unit: 'day of start' },
   { item: 'High build', value: 55, unit: 'limit' },
+  { item: 'Paste', scope: 'paste', value: 5, unit: 'm² a litre' },
+  { item: 'Paste', scope: 'paste', value: 3, unit: 'money a litre' },
 ];
 
 /** Gaps of the invented Court 85 in its base size: along the ground from the back, height under either edge, mm. */

@@ -2,6 +2,7 @@ import type { Part } from '../bottom/layer';
 import type { Style } from '../bottom/style';
 import type { Offer } from '../stock/offer';
 import { fold } from './codes';
+import { PASTE } from './cost/beside-stock';
 import { rowsOfStock } from './given-shares';
 import type { LayoutRow, OffcutRow, PlanInput, Rate, RateUnit } from './inputs';
 
@@ -49,6 +50,8 @@ const BY_ITEM: ReadonlySet<RateUnit> = new Set([
 
 /** Units that hold for a style and no single sheet of it, and those that hold for the whole bench. */
 const OF_STYLES: ReadonlySet<RateUnit> = new Set(['money an hour', 'money a litre', 'money a pair', 'minutes a pair']);
+/** Units that hold for the paste of nailed lifts as well. */
+const OF_PASTE: ReadonlySet<RateUnit> = new Set(['money a litre', 'm² a litre']);
 const OF_ALL: ReadonlySet<RateUnit> = new Set(['day of start', 'hours a day', 'days a week']);
 
 /**
@@ -70,7 +73,7 @@ export function unreadRates(input: Pick<PlanInput, 'rates' | 'styles' | 'stock'>
   const seen = new Set<string>();
   return input.rates.flatMap((rate): readonly UnreadRate[] => {
     const { unit, item, scope, step = '' } = rate;
-    if (scope !== undefined) {
+    if (scope !== undefined && !(OF_PASTE.has(unit) && fold(scope) === PASTE)) {
       const why = unreadFor(unit, styles.has(fold(scope)), sheets.has(fold(scope)));
       if (why) return [{ rate, why }];
     }

@@ -1,4 +1,5 @@
 import { fold } from '../../core/plan/codes';
+import { PASTE, pasteOf } from '../../core/plan/cost/beside-stock';
 import { workOf } from '../../core/plan/cost/cost';
 import { ratesOf } from '../../core/plan/cost/rates';
 import { decimals } from '../../tables/figures';
@@ -17,7 +18,7 @@ export interface BesideLine {
   readonly total: number | undefined;
 }
 
-/** Adhesive by its kind, and what Costs and times has by the pair, such as shanks and nails, for the pairs that are chosen. */
+/** Adhesive by its kind, paste, and what Costs and times has by the pair, such as shanks and nails, for the pairs that are chosen. */
 export function besideSheets(job: PaperJob): readonly BesideLine[] {
   const { input } = job.plan;
   const rates = ratesOf(input.rates);
@@ -30,6 +31,10 @@ export function besideSheets(job: PaperJob): readonly BesideLine[] {
     // A bottom that is stitched or nailed throughout takes none.
     if (amount !== 0)
       add(adhesives, { what: `Adhesive, ${adhesive}`, amount, unit: 'ml', total: times(litre, amount, 1e-3) });
+    const paste = sumOf(sizes.map((size) => times(size.pairs, pasteOf(rates, work.get(size)?.pasted ?? 0))));
+    const pasteLitre = rates.one('money a litre', [PASTE, code]);
+    if (paste !== 0)
+      add(adhesives, { what: 'Paste', amount: paste, unit: 'ml', total: times(pasteLitre, paste, 1e-3) });
     const pairs = sizes.reduce((sum, size) => sum + size.pairs, 0);
     for (const { item, value } of rates.items('money a pair', [code]))
       add(items, { what: item.trim(), amount: pairs, unit: 'pairs', total: value * pairs });

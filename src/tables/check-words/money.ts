@@ -16,6 +16,7 @@ export const moneyWords: WordsOf<
   | 'price'
   | 'stockCut'
   | 'coverage'
+  | 'paste'
   | 'workRate'
   | 'untimedWork'
   | 'unreadRate'
@@ -33,6 +34,10 @@ export const moneyWords: WordsOf<
   coverage: () => ({
     check: 'Adhesive',
     say: 'no coverage is given, so the adhesive is not counted: enter m² a litre in Costs and times',
+  }),
+  paste: ({ styles }) => ({
+    check: 'Adhesive',
+    say: `the paste of the nailed lifts of ${codesInWords(styles)} is not counted: enter m² a litre and money a litre with paste under For`,
   }),
   workRate: () => ({
     check: 'Work',

@@ -12,6 +12,7 @@ import { furtherWork, scopesOf } from '../../core/steps/times';
 import { WORK_WORDS } from '../../tables/words';
 import { below } from '../heights';
 import { given, type Given, step, told, type WorkedStep } from '../working';
+import { adhesivePrice } from './adhesive-price';
 import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 /** Rows of Costs and times that hold for a style's layers. */
@@ -219,15 +220,8 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'every face that its ticket coats × coats / coverage (common practice)',
     };
   },
-  'Adhesive ¤ a pair': byRate({
-    unit: 'money a litre',
-    symbolOfRate: 'r',
-    steps: ({ adhesive = 0 }) => [before('V', 'Adhesive of a pair', adhesive, 'ml')],
-    symbol: 'g',
-    what: 'Its price',
-    without: 'No price of adhesive is given',
-    formula: 'V / 1000 · r',
-  }),
+  'Adhesive ¤ a pair': ({ run, adhesive = 0, paste = 0 }, { plan }) =>
+    adhesivePrice(ratesOf(plan.input.rates), run.style.code, adhesive, paste),
   'Sundries ¤ a pair': (line, context) => {
     const items = ratesOf(context.plan.input.rates).items('money a pair', [line.run.style.code]);
     return {

@@ -3,6 +3,7 @@ import type { FurtherPair } from '../../core/plan/fill-up';
 import type { FurtherLine } from '../../tables/results/further-pairs';
 import { below } from '../heights';
 import { step } from '../working';
+import { adhesivePrice } from './adhesive-price';
 import { cell, type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 type Of = (pair: FurtherPair, context: Context) => ColumnWorking;
@@ -13,7 +14,7 @@ const ofPair =
   ({ pair }, context) =>
     pair ? of(pair, context) : { what: 'What was found' };
 
-const row = ({ run }: FurtherPair, { plan }: Context, unit: 'money a litre' | 'money an hour' | 'share spoiled') =>
+const row = ({ run }: FurtherPair, { plan }: Context, unit: 'money an hour' | 'share spoiled') =>
   ratesOf(plan.input.rates).row(unit, [run.style.code]);
 
 export const furtherPairColumns: ColumnWorkings<FurtherLine> = {
@@ -30,16 +31,9 @@ export const furtherPairColumns: ColumnWorkings<FurtherLine> = {
     given: pairsOf(context, run.style.code, sizeRun.size),
     what: 'Its pairs in the run',
   })),
-  'Adhesive ¤ a pair': ofPair((pair, context) => {
-    const price = row(pair, context, 'money a litre');
-    return {
-      given: rate(price, 'r'),
-      steps: [step('V', 'Adhesive of a pair in this size', undefined, pair.cost.adhesive ?? 0, 'ml')],
-      symbol: 'g',
-      what: price ? 'Its price' : 'No price of adhesive is given',
-      formula: price && 'V / 1000 · r',
-    };
-  }),
+  'Adhesive ¤ a pair': ofPair(({ run, cost: { adhesive = 0, paste = 0 } }, { plan }) =>
+    adhesivePrice(ratesOf(plan.input.rates), run.style.code, adhesive, paste),
+  ),
   'Sundries ¤ a pair': ofPair(({ run }, { plan }) => {
     const items = ratesOf(plan.input.rates).items('money a pair', [run.style.code]);
     const symbols = items.map((_, i) => `u${below(i + 1)}`);

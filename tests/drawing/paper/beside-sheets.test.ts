@@ -11,14 +11,15 @@ describe('what is wanted beside the sheets', () => {
   const lines = besideSheets(job);
   const { runs } = job.plan;
 
-  it('has the adhesive that the plan’s costs have, by its kind', () => {
+  it('has the adhesive and the paste that the plan’s costs have, by their kind', () => {
     const costs = (job.plan as Plan).costs;
-    const wanted = costs.reduce((sum, line) => sum + (line.adhesive ?? 0) * line.run.pairs, 0);
+    const wanted = costs.reduce((sum, line) => sum + ((line.adhesive ?? 0) + (line.paste ?? 0)) * line.run.pairs, 0);
     const adhesives = lines.filter(({ unit }) => unit === 'ml');
     expect(adhesives.reduce((sum, { amount }) => sum + (amount ?? NaN), 0)).toBeCloseTo(wanted, 6);
     const money = costs.reduce((sum, line) => sum + line.adhesiveCost * line.run.pairs, 0);
     expect(adhesives.reduce((sum, { total }) => sum + (total ?? NaN), 0)).toBeCloseTo(money, 6);
     expect(wanted).toBeGreaterThan(100);
+    expect(adhesives.map(({ what }) => what)).toContain('Paste');
   });
 
   it('has what is paid by the pair, as the costs have it', () => {

@@ -165,6 +165,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   /** A thickness in which its material is not sold; wanted is the nearest in which it is. */
   | ({ readonly kind: 'thicknessFar'; readonly material: Material } & Measured)
   | { readonly kind: 'coverage' }
+  /** Styles whose nailed lifts are pasted, where nothing says how far paste goes. */
+  | { readonly kind: 'paste'; readonly styles: readonly string[] }
   | { readonly kind: 'workRate' }
   /** Kinds of steps that take minutes and have none, each with the styles that have such a step. */
   | {

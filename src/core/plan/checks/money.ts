@@ -46,5 +46,11 @@ export function moneyChecks(
       }
       return list;
     }),
+    ...pasted(costs),
   ];
+}
+
+function pasted(costs: readonly CostLine[]): readonly Check[] {
+  const styles = costs.flatMap(({ paste, run }) => (paste === undefined ? [run.style.code] : []));
+  return styles.length > 0 ? [{ kind: 'paste', subject: 'Costs and times', verdict: 'lookAt', styles }] : [];
 }

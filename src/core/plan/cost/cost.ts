@@ -51,6 +51,7 @@ export function cost(
     const taken = workOf(run, input, bench);
     const beside = besideStock(rates, code, {
       adhesive: average(run, (size) => taken.get(size)?.adhesive),
+      pasted: average(run, (size) => taken.get(size)?.pasted),
       minutes: average(run, (size) => taken.get(size)?.minutes),
     });
     const stockCut = stockCutOf(code, input.pairage);

@@ -49,6 +49,11 @@ export class Rates {
     return of.forAll[0];
   }
 
+  /** The value of a rate for just this scope: what holds for all does not stand in. */
+  own(unit: RateUnit, scope: string): number | undefined {
+    return this.rows.get(keyOf(unit, scope))?.[0]?.value;
+  }
+
   /** The sum of all rates that count the same way; of each item and kind of step the row for the most particular scope. */
   sum(unit: RateUnit, scopes: readonly string[]): number {
     return this.items(unit, scopes).reduce((sum, { value }) => sum + value, 0);

@@ -1,6 +1,6 @@
 import { orderOf } from '../../steps/in-order';
 import { type Making, makingOf, type Stay, stayOnLast } from '../../steps/making';
-import { isCuttingOut } from '../../steps/operation';
+import { does, isCuttingOut } from '../../steps/operation';
 import type { Operation } from '../../steps/step';
 import { type BenchRates, furtherWork, type Times } from '../../steps/times';
 
@@ -11,6 +11,8 @@ export interface Work {
   readonly cutting: number;
   /** ml; undefined where a coverage is missing. */
   readonly adhesive: number | undefined;
+  /** Faces that are pasted, mm². */
+  readonly pasted: number;
   readonly making: Making;
   readonly onLast: Stay;
 }
@@ -24,11 +26,13 @@ export function work(
   let minutes = furtherWork(style, rates).minutes;
   let cutting = 0;
   let adhesive: number | undefined = 0;
+  let pasted = 0;
   for (const step of steps) {
     minutes += step.minutes;
     if (isCuttingOut(step)) cutting += step.minutes;
     adhesive = adhesive === undefined || step.adhesive === undefined ? undefined : adhesive + step.adhesive;
+    if (does(step, 'paste')) for (const { area } of step.faces) pasted += 2 * area;
   }
   const order = orderOf(steps);
-  return { minutes, cutting, adhesive, making: makingOf(steps, order), onLast: stayOnLast(steps, order) };
+  return { minutes, cutting, adhesive, pasted, making: makingOf(steps, order), onLast: stayOnLast(steps, order) };
 }

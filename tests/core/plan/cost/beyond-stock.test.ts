@@ -32,6 +32,7 @@ describe('what a pair costs beyond its stock', () => {
     if (!run?.sizes[0]) throw new Error('There is no run.');
     expect(beyondStock(run, run.sizes[0], given)).toEqual({
       adhesive: undefined,
+      paste: 0,
       adhesiveCost: 0,
       sundries: 0,
       minutes: 0,
