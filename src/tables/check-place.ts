@@ -109,6 +109,8 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   workRate: rate,
   coverage: rate,
   paste: rate,
+  spoiled: rate,
+  minutesOnAll: ({ rates: [one] }) => ({ table: rates.name, row: one?.row, heading: 'For' }),
   layoutIgnored: own(layouts.name, 'Stock'),
   strayLayout: ({ row }) => ({ table: layouts.name, row, heading: 'Stock' }),
   layoutUsed: own(layouts.name, 'Stock'),

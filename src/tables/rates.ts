@@ -70,8 +70,8 @@ const BOUNDS: Readonly<
   'share spoiled': { sound: (value) => value < 1, say: 'give a share such as 0.05 for 5 %' },
   'm² a litre': { sound: (value) => value > 0, say: 'give more than 0, or leave the row out' },
   'hours a day': {
-    sound: (value) => value > 0 && value <= 24,
-    say: 'give the hours that the bench works in a day, up to 24',
+    sound: (value) => value >= 0.25 && value <= 24,
+    say: 'give the hours that the bench works in a day, from 0.25 to 24',
   },
   'days a week': {
     sound: (value) => Number.isInteger(value) && value >= 1 && value <= 7,

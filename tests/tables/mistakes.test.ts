@@ -258,6 +258,11 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
     '5 is not possible where the unit is share spoiled; give a share such as 0.05 for 5 %',
   ],
   ['a coverage of nothing', rate('Other', 'cork', 0, 'm² a litre'), 'give more than 0, or leave the row out'],
+  [
+    'a minute a day',
+    rate('Bench', '', 0.01, 'hours a day'),
+    '0.01 is not possible where the unit is hours a day; give the hours that the bench works in a day, from 0.25 to 24',
+  ],
   ['no coats', rate('Coats', '', 0, 'coats'), '0 is not possible where the unit is coats; give 1 or more'],
   [
     'a limit that no check has',

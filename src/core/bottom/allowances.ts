@@ -16,13 +16,21 @@ export function mostRasping(style: Pick<Style, 'rasping'>, stocks: readonly Pick
   return Math.min(...stocks.map(({ mostRasping: own }) => own ?? style.rasping));
 }
 
+/** The sheet that allows so much itself; undefined where the style does. */
+export function leastRasped<T extends Pick<Stock, 'mostRasping'>>(
+  style: Pick<Style, 'rasping'>,
+  stocks: readonly T[],
+): T | undefined {
+  const least = mostRasping(style, stocks);
+  return stocks.find((stock) => stock.mostRasping === least);
+}
+
 /** Where that is given: the column, with the sheet that allows less than the style. */
 export function whereMostRasping(
   style: Pick<Style, 'rasping'>,
   stocks: readonly Pick<Stock, 'code' | 'mostRasping'>[],
 ): string {
-  const least = mostRasping(style, stocks);
-  const own = stocks.find((stock) => stock.mostRasping === least);
+  const own = leastRasped(style, stocks);
   return own ? `Most rasping of ${own.code} in Bottom stock` : 'Most rasping in Styles';
 }
 

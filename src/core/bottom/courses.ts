@@ -1,6 +1,6 @@
 import type { LastInSize } from '../last/last-in-size';
 import { Problem } from '../problem';
-import { mostRasping, whereMostRasping } from './allowances';
+import { leastRasped, mostRasping, whereMostRasping } from './allowances';
 import { squareToSeat } from './bent-layers';
 import { HEADINGS, type Part } from './layer';
 import { coursesOfMix, type LayerMix, layerMix, type Offer } from './layer-mix';
@@ -170,10 +170,17 @@ function underFinishedHeel(style: Style, last: Pick<LastInSize, 'heelHeight'>, f
 
 function mixOf(style: Style, height: number, codes: readonly string[], heading: string, find: FindStock): LayerMix {
   const stocks = codes.map((code) => find(code, heading));
-  return layerMix(height, offersOf(stocks), mostRasping(style, stocks), whereMostRasping(style, stocks), {
-    sawn: style.laying === 'block' && heading === HEADINGS.lift,
-    ways: (short) => otherWays(style, codes, heading, short),
-  });
+  try {
+    return layerMix(height, offersOf(stocks), mostRasping(style, stocks), whereMostRasping(style, stocks), {
+      sawn: style.laying === 'block' && heading === HEADINGS.lift,
+      ways: (short) => otherWays(style, codes, heading, short),
+    });
+  } catch (error) {
+    const own = leastRasped(style, stocks);
+    if (!own || !(error instanceof Problem) || error.place.argument !== 'most_rasping') throw error;
+    const place = { argument: 'stock', table: 'Bottom stock', row: own.row, column: 'Most rasping' };
+    throw new Problem(error.code, place, `of ${style.code}, ${error.reason}`);
+  }
 }
 
 /** What a maker can do about layers that miss their height, besides other thicknesses. */

@@ -56,7 +56,7 @@ export function layerMix(
   const limit = Math.floor((height + rasping) * STEPS_PER_MM + 1e-6);
   const found = best(target, limit, offers);
   if (found) return found;
-  throw new Problem('unavailable', { argument: 'thicknesses' }, noMix(height, offers, rasping, where, beyond));
+  throw noMix(height, offers, rasping, where, beyond);
 }
 
 /** What may be said of layers that come out at no height within the allowance. */
@@ -72,15 +72,17 @@ export const RASPED = 5;
 /** A saw takes off no more than that share of a sheet (common practice). */
 const SAWN_SHARE = 1 / 2;
 
-function noMix(height: number, offers: readonly Offer[], rasping: number, where: string, beyond: Beyond): string {
+function noMix(height: number, offers: readonly Offer[], rasping: number, where: string, beyond: Beyond): Problem {
+  const problem = (reason: string, argument = 'thicknesses') => new Problem('unavailable', { argument }, reason);
   const given = offers.map(({ thickness }) => `${thickness}`).join(', ');
   const target = Math.ceil(height * STEPS_PER_MM - 1e-6);
   const wider = best(target, target + Math.max(...offers.map(stepsOf)), offers, 'least rasping');
   const start = `no layers of ${given} mm reach ${mm(height)} mm with at most ${rasping} mm to rasp`;
-  if (!wider) return `${start}; there are not enough on hand`;
+  if (!wider) return problem(`${start}; there are not enough on hand`);
   const thinnest = Math.min(...offers.map(({ thickness }) => thickness));
   if (wider.rasped <= Math.max(RASPED, beyond.sawn ? SAWN_SHARE * thinnest : 0) + 1e-9) {
-    return `${start}; allow ${(Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1)} mm (${where}) or add a thickness`;
+    const allow = (Math.ceil(wider.rasped * 10 - 1e-6) / 10).toFixed(1);
+    return problem(`${start}; allow ${allow} mm (${where}) or add a thickness`, 'most_rasping');
   }
   const below = best(0, target, offers, 'highest');
   const short = below && below.built > 0 ? height - below.built : undefined;
@@ -89,7 +91,7 @@ function noMix(height: number, offers: readonly Offer[], rasping: number, where:
     `${mm(wider.rasped)} mm too high with ${mixed(wider, offers)}`,
   ];
   const add = short === undefined ? 'take a thinner sheet' : 'add a thickness';
-  return `${start}: ${said.join(', ')}; ${[add, ...(beyond.ways?.(short) ?? [])].join(', or ')}`;
+  return problem(`${start}: ${said.join(', ')}; ${[add, ...(beyond.ways?.(short) ?? [])].join(', or ')}`);
 }
 
 /** "2 of 28" and "1 of 6 and 2 of 4". */

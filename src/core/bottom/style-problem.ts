@@ -21,7 +21,8 @@ export function within<T>(style: Style, column: string, work: () => T, own = OWN
   try {
     return work();
   } catch (error) {
-    if (!(error instanceof Problem)) throw error;
+    // What names a cell already, such as that of a stock, lies there.
+    if (!(error instanceof Problem) || error.place.table !== undefined) throw error;
     throw new Problem(error.code, styleCell(style, own[error.place.argument] ?? column), error.reason);
   }
 }

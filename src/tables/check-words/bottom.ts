@@ -38,7 +38,7 @@ export const bottomWords: WordsOf<
   }),
   mixLeap: (check, { mm, size }) => ({
     check: check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',
-    say: `${size}as the sheets measure, ${check.part === 'lift' ? 'the lifts are' : 'the platform is'} ${mixInWords(check.layers, mm)}; as sold ${mixInWords(check.asSold, mm)}: with ${mm(check.wanted)} of rasping ${mixInWords(check.kept, mm)}, so enter that under Most rasping${check.stock === undefined ? '' : ' in Bottom stock'}`,
+    say: `${size}${check.asSold ? 'as the sheets measure, ' : ''}${check.part === 'lift' ? 'the lifts are' : 'the platform is'} ${mixInWords(check.layers, mm)}${check.asSold ? `; as sold ${mixInWords(check.asSold, mm)}` : ''}: with ${mm(check.wanted)} of rasping ${mixInWords(check.kept, mm)}, so enter that under Most rasping${check.stock === undefined ? '' : ' in Bottom stock'}`,
   }),
   leftLying: (check, { mm }) => ({
     check: check.part === 'lift' ? 'Lifts' : 'Platform',

@@ -17,6 +17,8 @@ export const moneyWords: WordsOf<
   | 'stockCut'
   | 'coverage'
   | 'paste'
+  | 'spoiled'
+  | 'minutesOnAll'
   | 'workRate'
   | 'untimedWork'
   | 'unreadRate'
@@ -38,6 +40,14 @@ export const moneyWords: WordsOf<
   paste: ({ styles }) => ({
     check: 'Adhesive',
     say: `the paste of the nailed lifts of ${codesInWords(styles)} is not counted: enter m² a litre and money a litre with paste under For`,
+  }),
+  spoiled: ({ pieces, of }) => ({
+    check: 'Spoiled',
+    say: `the share spoiled is in the cost alone: no spare is cut or bought for some ${pieces} of ${of} pieces; for spares add pairs to Pairage, or work out What to buy with that share`,
+  }),
+  minutesOnAll: ({ rates, minutes }) => ({
+    check: 'Minutes',
+    say: `${minutes} a pair (${rates.map(({ item }) => item).join(', ')}) count on every style: name a style under For, or the Step, where they should not`,
   }),
   workRate: () => ({
     check: 'Work',

@@ -38,7 +38,13 @@ describe('what is left for rasping', () => {
       }
     };
     expect(said({})).toMatch(/at most 1 mm to rasp; allow 4\.0 mm \(Most rasping in Styles\) or add a thickness$/);
-    expect(said({ 'Most rasping': 0.5 })).toMatch(/\(Most rasping of Cork 6 in Bottom stock\)/);
+    expect(said({})).toMatch(/^row 1 of Styles, Most rasping: /);
+    // It is put right in the cell that is named.
+    expect(said({ 'Most rasping': 0.5 })).toMatch(
+      /^row 1 of Bottom stock, Most rasping: of Betony, .*\(Most rasping of Cork 6 in Bottom stock\)/,
+    );
+    // What a rasp does not take off is put right by another sheet, under Lifts.
+    expect(said({ Thick: 28 })).toMatch(/^row 1 of Styles, Lifts: /);
   });
 
   it('widens a piece by as much a side, and a block by what its saw needs (derived)', () => {

@@ -58,11 +58,14 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
     } & Measured &
       InSize)
   | ({
-      /** A mix that has far more layers than it would have of the sheets as sold: the rasping allowed, and what would do. */
+      /**
+       * A mix that has far more layers than it would have of the sheets as sold, or more than with a little more rasping: the
+       * rasping allowed, and what would do.
+       */
       readonly kind: 'mixLeap';
       readonly part: 'lift' | 'platform';
       readonly layers: readonly MixLayers[];
-      readonly asSold: readonly MixLayers[];
+      readonly asSold: readonly MixLayers[] | undefined;
       /** With the rasping that would do. */
       readonly kept: readonly MixLayers[];
       /** The stock that allows no more; undefined where the style does not. */
@@ -167,6 +170,10 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'coverage' }
   /** Styles whose nailed lifts are pasted, where nothing says how far paste goes. */
   | { readonly kind: 'paste'; readonly styles: readonly string[] }
+  /** Pieces that the shares spoiled stand for, of all that are cut. */
+  | { readonly kind: 'spoiled'; readonly pieces: number; readonly of: number }
+  /** Rows of minutes a pair that count on every style. */
+  | { readonly kind: 'minutesOnAll'; readonly rates: readonly Rate[]; readonly minutes: number }
   | { readonly kind: 'workRate' }
   /** Kinds of steps that take minutes and have none, each with the styles that have such a step. */
   | {

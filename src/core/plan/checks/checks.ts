@@ -34,8 +34,9 @@ import {
   thicknessFar,
 } from './sheets';
 import { skiveChecks } from './skives';
+import { spoiledChecks } from './spoiled';
 import { weltChecks } from './welt';
-import { idleMinutes, untimedWork } from './untimed-work';
+import { idleMinutes, minutesOnAll, untimedWork } from './untimed-work';
 
 /** What the checks look at. */
 export interface Checked {
@@ -89,7 +90,9 @@ export function checks(checked: Checked): readonly Check[] {
     ...strayLayoutChecks(cutting, input),
     ...leftOnHand(input, orders),
     ...moneyChecks(checked.input, orders, costs),
+    ...spoiledChecks(input, cutting),
     ...untimedWork(runs, input),
+    ...minutesOnAll(runs, input),
     ...unreadCells(checked),
   ];
   const order: readonly Verdict[] = ['putRight', 'lookAt', 'holds'];

@@ -1,10 +1,11 @@
 import { itemAt } from '../../item-at';
 import { mostRasping } from '../../bottom/allowances';
 import { layerMix, type LayerMix } from '../../bottom/layer-mix';
+import type { Style } from '../../bottom/style';
 import { Problem } from '../../problem';
 import type { Stock } from '../../stock/stock';
 import { fold } from '../codes';
-import type { StyleRun } from '../runs';
+import type { SizeRun, StyleRun } from '../runs';
 import type { Check, MixLayers } from './check';
 import { worstSize } from './worst';
 
@@ -14,12 +15,41 @@ const LEAP = 1 / 3;
 /** Rasping that is tried to keep a mix, mm: more takes too much of the edge's time (common practice). */
 const RASPING_TRIED = [0.5, 1, 1.5, 2, 2.5, 3];
 
+/** Rasping that is little more than allowed, mm: where it saves a layer, it is told (planning aid). */
+const LITTLE_MORE = 0.5;
+
 /**
  * Mixes of layers that a sheet a little off its thickness turns into far more and thinner ones, where more rasping would
- * keep them: told with the least that does (derived).
+ * keep them: told with the least that does; so are mixes that a little more would save a layer of (derived).
  */
 export function mixLeaps(run: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
-  return (['lift', 'platform'] as const).flatMap((part) => leapOf(run, part, stocks));
+  return (['lift', 'platform'] as const).flatMap((part) => {
+    const leap = leapOf(run, part, stocks);
+    return leap.length > 0 ? leap : nearMiss(run, part, stocks);
+  });
+}
+
+/** A mix with fewer layers that misses the rasping allowed by little. */
+function nearMiss(
+  { style, sizes }: StyleRun,
+  part: 'lift' | 'platform',
+  stocks: ReadonlyMap<string, Stock>,
+): readonly Check[] {
+  const offered = offeredFor(style, part, stocks);
+  const allowed = mostRasping(style, offered);
+  const keptOf = (size: SizeRun) => {
+    const mix = mixOf(size, part);
+    const kept = mix && mixIfAny(heightOf(mix), offered, allowed + LITTLE_MORE);
+    return mix && kept && layersIn(kept) < layersIn(mix) ? { mix, kept } : undefined;
+  };
+  const most = worstSize(sizes, (size) => {
+    const found = keptOf(size);
+    return found && layersIn(found.mix) - layersIn(found.kept);
+  });
+  const found = most && keptOf(most.sizeRun);
+  if (!found) return [];
+  const wanted = Math.ceil(found.kept.rasped * 10 - 1e-6) / 10;
+  return [told(style, part, offered, { ...found, wanted, size: most.size })];
 }
 
 function leapOf(
@@ -27,42 +57,63 @@ function leapOf(
   part: 'lift' | 'platform',
   stocks: ReadonlyMap<string, Stock>,
 ): readonly Check[] {
-  const codes = part === 'lift' ? style.lifts : style.platform;
-  const offered = codes.flatMap((code) => stocks.get(fold(code)) ?? []);
+  const offered = offeredFor(style, part, stocks);
   // As sold and as measured are the same mix.
   if (offered.every(({ soldThickness }) => soldThickness === undefined)) return [];
   const allowed = mostRasping(style, offered);
   const asSold = offered.map(({ thickness, soldThickness }) => ({ thickness: soldThickness ?? thickness }));
-  const mixOf = ({ bottom }: StyleRun['sizes'][number]) => (part === 'lift' ? bottom.lifts : bottom.platform);
-  const leap = (size: StyleRun['sizes'][number]) => {
-    const mix = mixOf(size);
+  const leap = (size: SizeRun) => {
+    const mix = mixOf(size, part);
     const sold = mix && mixIfAny(heightOf(mix), asSold, allowed);
     return mix && sold && leaps(mix, sold) ? layersIn(mix) - layersIn(sold) : undefined;
   };
   const most = worstSize(sizes, leap);
-  const mix = most && mixOf(most.sizeRun);
+  const mix = most && mixOf(most.sizeRun, part);
   const sold = mix && mixIfAny(heightOf(mix), asSold, allowed);
   if (!most || !mix || !sold) return [];
   for (const wanted of RASPING_TRIED.filter((rasping) => rasping > allowed)) {
     const kept = mixIfAny(heightOf(mix), offered, wanted);
     if (!kept || leaps(kept, sold)) continue;
-    return [
-      {
-        kind: 'mixLeap',
-        subject: style.code,
-        verdict: 'lookAt',
-        part,
-        found: allowed,
-        wanted,
-        layers: inLayers(mix, offered),
-        asSold: inLayers(sold, asSold),
-        kept: inLayers(kept, offered),
-        stock: offered.find((stock) => (stock.mostRasping ?? Infinity) < wanted)?.code,
-        size: most.size,
-      },
-    ];
+    return [told(style, part, offered, { mix, kept, wanted, size: most.size, asSold: inLayers(sold, asSold) })];
   }
   return [];
+}
+
+interface Kept {
+  readonly mix: LayerMix;
+  readonly kept: LayerMix;
+  readonly wanted: number;
+  readonly size: number | undefined;
+  readonly asSold?: readonly MixLayers[];
+}
+
+function told(
+  style: Style,
+  part: 'lift' | 'platform',
+  offered: readonly Stock[],
+  { mix, kept, wanted, size, asSold }: Kept,
+): Check {
+  return {
+    kind: 'mixLeap',
+    subject: style.code,
+    verdict: 'lookAt',
+    part,
+    found: mostRasping(style, offered),
+    wanted,
+    layers: inLayers(mix, offered),
+    asSold,
+    kept: inLayers(kept, offered),
+    stock: offered.find((stock) => (stock.mostRasping ?? Infinity) < wanted)?.code,
+    size,
+  };
+}
+
+function offeredFor(style: Style, part: 'lift' | 'platform', stocks: ReadonlyMap<string, Stock>): readonly Stock[] {
+  return (part === 'lift' ? style.lifts : style.platform).flatMap((code) => stocks.get(fold(code)) ?? []);
+}
+
+function mixOf({ bottom }: SizeRun, part: 'lift' | 'platform'): LayerMix | undefined {
+  return part === 'lift' ? bottom.lifts : bottom.platform;
 }
 
 /** What a mix was to reach, mm. */

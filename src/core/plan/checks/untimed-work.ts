@@ -34,6 +34,17 @@ export function untimedWork({ styles }: Pick<Runs, 'styles'>, input: Costed): re
   return kinds.length === 0 ? [] : [{ kind: 'untimedWork', subject: 'Costs and times', verdict: 'lookAt', kinds }];
 }
 
+/** Rows of minutes that name no kind of step and no style, where there are several styles: they count on every one. */
+export function minutesOnAll({ styles }: Pick<Runs, 'styles'>, { rates }: Costed): readonly Check[] {
+  const own = rates.filter(
+    ({ unit, scope, step, value }) =>
+      unit === 'minutes a pair' && scope === undefined && step === undefined && value > 0,
+  );
+  if (own.length === 0 || styles.length < 2) return [];
+  const minutes = own.reduce((sum, { value }) => sum + value, 0);
+  return [{ kind: 'minutesOnAll', subject: 'Costs and times', verdict: 'holds', rates: own, minutes }];
+}
+
 const kindsBefore = derived<StyleRun, ReadonlySet<StepKind>>('kinds of steps of a run');
 
 /** Rows that give minutes to a style of the run for a kind of step that it has in no size. */

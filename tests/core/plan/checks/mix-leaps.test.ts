@@ -59,3 +59,42 @@ describe('a mix that leaps', () => {
     ]);
   });
 });
+
+/*
+ * A heel of 45 from sheets of 6.6 and 4: 7 × 6.6 = 46.2 has 1.2 to rasp. With 1 mm nothing of 7 or fewer layers will do: 6 × 6.6 + 4
+ * = 43.6 is too low. Of 8: 4 × 6.6 + 4 × 4 = 42.4, 5 × 6.6 + 3 × 4 = 45 (worked by hand).
+ */
+describe('a little more rasping than is allowed', () => {
+  const found = (rasping: number, own: Named = {}) => {
+    const stock = STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, Thick: 6.6, ...own } : one));
+    const styles = [{ ...USUAL_TABLES.styles[0], 'Most rasping': rasping }];
+    return new Plan(inputOf({ stock, styles })).checks.filter(({ kind }) => kind === 'mixLeap');
+  };
+
+  it('is told where it saves a lift, with the lifts that it leaves', () => {
+    expect(
+      found(1).map((check) => [check.verdict, checkInWords(check).say, placeOfCheck(check, () => 'Round')]),
+    ).toEqual([
+      [
+        'lookAt',
+        'the lifts are 5 of 6.6 and 3 of 4: with 1.2 of rasping 7 of 6.6, so enter that under Most rasping',
+        { table: 'Styles', code: 'Betony', heading: 'Most rasping' },
+      ],
+    ]);
+    const kept = new Plan(
+      inputOf({
+        stock: STOCKS.map((one) => (one.Stock === 'Cork 6' ? { ...one, Thick: 6.6 } : one)),
+        styles: [{ ...USUAL_TABLES.styles[0], 'Most rasping': 1.2 }],
+      }),
+    ).runs.styles[0]?.sizes[0]?.bottom.lifts;
+    expect(kept?.counts).toEqual([7, 0]);
+  });
+
+  it('is not told where it is allowed or far more, and leads to the sheet that allows no more', () => {
+    expect(found(1.2)).toEqual([]);
+    expect(found(0.6)).toEqual([]);
+    expect(found(3, { 'Most rasping': 1 }).map((check) => placeOfCheck(check, () => 'Round'))).toEqual([
+      { table: 'Bottom stock', code: 'Cork 6', heading: 'Most rasping' },
+    ]);
+  });
+});

@@ -63,3 +63,30 @@ describe('minutes for steps that a style does not have', () => {
     expect(idle({ For: 'Betony', Step: 'sew' })).toEqual([]);
   });
 });
+
+describe('minutes that name neither a step nor a style', () => {
+  const rows = [
+    { Item: 'Packing', Value: 4, Unit: 'minutes a pair' },
+    { Item: 'Covering', Value: 25, Unit: 'minutes a pair' },
+  ];
+  const two = [USUAL_TABLES.styles[0], { ...USUAL_TABLES.styles[0], Style: 'Teasel' }] as readonly Named[];
+  const found = (rates: readonly Named[], styles = two) =>
+    new Plan(
+      inputOf({ styles, rates, pairage: styles.map(({ Style }) => ({ Style, 38: 2 })) as readonly Named[] }),
+    ).checks.filter(({ kind }) => kind === 'minutesOnAll');
+
+  it('are told to count on every style, with their rows', () => {
+    const checks = found([...rows, minutes('rasp')]);
+    expect(checks.map((check) => [checkInWords(check).say, placeOfCheck(check, () => undefined)])).toEqual([
+      [
+        '29 a pair (Packing, Covering) count on every style: name a style under For, or the Step, where they should not',
+        { table: 'Costs and times', row: 1, heading: 'For' },
+      ],
+    ]);
+  });
+
+  it('are not told of where they name one, nor where there is one style', () => {
+    expect(found([minutes('rasp'), { ...rows[0], For: 'Betony' }, { ...rows[1], Value: 0 }])).toEqual([]);
+    expect(found(rows, two.slice(0, 1))).toEqual([]);
+  });
+});
