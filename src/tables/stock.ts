@@ -68,7 +68,8 @@ export const stockTable = table({
       number({
         heading: 'Width',
         unit: 'mm',
-        meaning: 'Width of a sheet; may be blank where it has an outline',
+        meaning:
+          'Width of a sheet; may be blank where it has an outline; of a hide known by its area alone, that of a rectangle of that area',
         least: 20,
         most: 20_000,
         format: '0',
@@ -262,8 +263,15 @@ export function toStock(
     throw new Problem(
       'invalid',
       { argument: 'stock', table: 'Bottom stock', row: sheet.row, column: width === undefined ? 'Width' : 'Length' },
-      'it is blank; enter a number in mm, or name the outline of a traced hide under Outline',
+      `it is blank; enter a number in mm, or name the outline of a traced hide under Outline${ofItsArea(sheet.soldBy)}`,
     );
   }
   return { ...made, width, length };
+}
+
+/** What to enter for a hide of which the area alone is known: a price by area takes it as length × width. */
+function ofItsArea(soldBy: SoldBy): string {
+  if (soldBy !== 'ft²' && soldBy !== 'm²') return '';
+  const such = soldBy === 'm²' ? '1000 × 1000 for 1 m²' : '1000 × 929 for 10 ft²';
+  return `; of a hide of which you know the area alone, enter Length and Width of a rectangle of that area, such as ${such}, with its Usable share`;
 }

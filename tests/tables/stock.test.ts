@@ -1,5 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { lastOf, stockOf, styleOf } from '../core/samples';
+import { Problem } from '../../src/core/problem';
+import { priceOfSheet } from '../../src/core/stock/price';
+import { lastOf, type Named, stockOf, styleOf } from '../core/samples';
 
 describe('a stock from its row', () => {
   it('is as thick as measured, less what is sanded off', () => {
@@ -22,6 +24,29 @@ describe('a stock from its row', () => {
       mouldedFace: false,
       usableShare: 1,
     });
+  });
+});
+
+describe('a hide known by its area alone', () => {
+  const blank = (own: Named) => {
+    try {
+      return stockOf({ Width: '', Length: '', ...own });
+    } catch (error) {
+      return error instanceof Problem ? error.reason : error;
+    }
+  };
+
+  it('is told how to enter it where it is sold by area, and what is sold otherwise is not', () => {
+    expect(blank({ 'Sold by': 'ft²' })).toBe(
+      'it is blank; enter a number in mm, or name the outline of a traced hide under Outline; of a hide of which you know the area alone, enter Length and Width of a rectangle of that area, such as 1000 × 929 for 10 ft², with its Usable share',
+    );
+    expect(blank({ 'Sold by': 'm²' })).toContain('such as 1000 × 1000 for 1 m²');
+    expect(blank({})).toBe('it is blank; enter a number in mm, or name the outline of a traced hide under Outline');
+  });
+
+  it('costs what its area costs, as such a rectangle: 10 ft² at 9 are 90, and its Usable share is not paid for less (1 ft² = 0.09290304 m²)', () => {
+    const hide = stockOf({ Length: 1000, Width: 929, 'Sold by': 'ft²', Price: 9, 'Usable share': 0.8 });
+    expect(Math.abs((priceOfSheet(hide) ?? NaN) - 90)).toBeLessThan(0.01);
   });
 });
 
