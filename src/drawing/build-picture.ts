@@ -141,7 +141,7 @@ function sentence({ style, size, foot, bottom, figures }: BuildPictureInput, pie
   return [
     `${style.code}, ${size}, ${foot === 'L' ? 'left' : 'right'}, side view and view from above.`,
     `${capital(layersInWords(bottom, figures))};`,
-    `${height(bottom.seatStack)} under the seat, ${height(bottom.treadStack)} under the tread;`,
+    `${height(bottom.seatStack)} at the back, ${height(bottom.treadStack)} under the tread;`,
     curve ? `tightest curve radius ${length(curve.radius)} at the ball${stretched(bottom, curve.radius)};` : '',
     `${PART_WORDS[piece.part].toLowerCase()} ${piece.item} ${seen(piece)}, ${length(piece.length)} long, ${length(piece.width)} wide`,
     piece.skive ? `with a skive of ${length(piece.skive.width)}.` : '.',
@@ -240,7 +240,7 @@ function facts({ bottom, figures }: BuildPictureInput, piece: Layer): Picture['f
           : `${summands(row, figures)} = ${together}`,
       ];
     }),
-    ['Under the seat', `${figures.height(bottom.seatStack)} ${unit}`],
+    ['At the back', `${figures.height(bottom.seatStack)} ${unit}`],
     ['Under the tread', `${figures.height(bottom.treadStack)} ${unit}`],
     ['Heel of the last', `${figures.height(bottom.last.heelHeight)} ${unit}`],
     ...(curve

@@ -296,7 +296,7 @@ export function outerHeight(
   return Math.max(10.5, ...inner.map(({ length }) => 6.7 + 1.95 * length));
 }
 
-/** Heights at the back: under the tread, the last's heel, under the seat. */
+/** Heights at the back: of what is under the tread, of the last's heel, of both. */
 function heights({ seatStack, treadStack, layers }: Bottom, { x, y, figures }: SideViewOptions): Marks {
   const left = x(
     Math.min(

@@ -40,11 +40,11 @@ export function layerMix(height: any, thicknesses: any[][], most_rasping?: any, 
 }
 
 /**
- * Finished heel height under the seat: the last's heel on the platform and the outsole.
+ * Finished heel height at the back: the last's heel on the platform and the outsole.
  * @customfunction HEELHEIGHT
  * @param {any} last_heel Heel height of the last, mm.
  * @param {any} platform Thickness of the platform, mm.
- * @param {any} [outsole] Thickness of outsole and top piece under the seat, mm; without it 0.
+ * @param {any} [outsole] Thickness of outsole and top piece at the back, mm; without it 0.
  * @returns {any} Finished heel height, mm.
  */
 export function heelHeight(last_heel: any, platform: any, outsole?: any): any {

@@ -81,7 +81,7 @@ const PARTS: readonly Part[] = [
   {
     title: 'The ticket',
     says: [
-      `A gauge at the back reads, step after step, ${list(gauge)} mm: the lifts as glued, rasped, on the platform, on the outsole. 59 under the seat and 14 under the tread differ by the last’s heel of 45.`,
+      `A gauge at the back reads, step after step, ${list(gauge)} mm: the lifts as glued, rasped, on the platform, on the outsole. 59 at the back and 14 under the tread differ by the last’s heel of 45.`,
     ],
     name: 'TICKET',
     args: ['Ramp shoe', ...rampShoe],

@@ -185,11 +185,10 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
       : `level the ground face${round ? ' up to the tread' : ''}`;
   },
   thin: ({ left, pieces }) => `rasp the upper face of ${piecesInWords(pieces).toLowerCase()} to ${mm(left ?? 0)} mm`,
-  saw: ({ height }, { run }) => {
+  saw: ({ height }) => {
     const at = [
       `${mm(height?.back ?? 0)} mm at the back`,
-      // A wedge has no breast.
-      ...(height?.breast !== undefined && run.style.raise === 'heel' ? [`${mm(height.breast)} mm at the breast`] : []),
+      ...(height?.breast === undefined ? [] : [`${mm(height.breast)} mm at the breast`]),
       ...(height?.tread === undefined ? [] : [`${mm(height.tread)} mm under the tread`]),
     ];
     const flat = height?.tread === undefined ? 'flat' : 'flat up to the tread';
@@ -232,7 +231,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   'try on ground': 'stand it on a flat board, the top piece loose',
   'trim edge': 'trim the edges flush',
   'check height': ({ height }) =>
-    `check ${mm(height?.back ?? 0)} mm under the seat and ${mm(height?.tread ?? 0)} mm under the tread`,
+    `check ${mm(height?.back ?? 0)} mm at the back and ${mm(height?.tread ?? 0)} mm under the tread`,
   'check stand': 'stand it on a flat board',
   'check pair': 'hold left against right',
   'sand edge': 'sand the edges fine',

@@ -93,7 +93,7 @@ export const stylesTable = table({
         heading: 'Finished heel',
         unit: 'mm',
         meaning:
-          'Wanted height under the seat; the platform is built to reach it, or a wedge sawn as one block that goes on under the tread where there is no platform',
+          'Wanted height at the back; the platform is built to reach it, or a wedge sawn as one block that goes on under the tread where there is no platform',
         least: 1,
         most: 300,
       }),

@@ -75,7 +75,7 @@ function heights({ step: { height } }: TicketStep, { height: told, unit }: Figur
   const places = [
     [height?.back, 'at the back'],
     [height?.breast, 'at the breast'],
-    [height?.tread, 'at the tread'],
+    [height?.tread, 'under the tread'],
   ] as const;
   const list = places.flatMap(([at, where]) => (at === undefined ? [] : [`${told(at)} ${where}`]));
   return list.length > 0 ? `${list.join(', ')} (${unit})` : '';

@@ -112,7 +112,7 @@ function heelHeld(bottom: Bottom, limits: Limits, figures: Figures): TemplateRes
   return html`<p class="held">
     <i class=${holds ? 'sign ok' : 'sign bad'} aria-hidden="true"></i>
     <span>
-      ${figures.height(bottom.seatStack)} under the seat − ${figures.height(bottom.treadStack)} under the tread
+      ${figures.height(bottom.seatStack)} at the back − ${figures.height(bottom.treadStack)} under the tread
       ${holds ? '= last' : 'is not last'} ${figures.height(bottom.last.heelHeight)}
     </span>
     <b>${holds ? 'holds' : 'put right'}</b>

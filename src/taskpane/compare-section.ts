@@ -33,7 +33,7 @@ interface Row {
 function rows(figures: Figures, money: string): readonly Row[] {
   const whole = (value: number) => decimals(value, 0);
   return [
-    { words: `Height under the seat, ${figures.unit}`, value: ({ height }) => height, shown: figures.height },
+    { words: `Height at the back, ${figures.unit}`, value: ({ height }) => height, shown: figures.height },
     { words: 'Layers', value: ({ layers }) => layers, shown: whole },
     { words: `Taken off, ${figures.unit}`, value: ({ rasped }) => rasped, shown: figures.height, less: true },
     { words: 'Weight of a pair', value: ({ weight }) => weight, shown: figures.weight, less: true },

@@ -6,7 +6,7 @@ import { readHeelHeight, readLayerMix, readLayers, readPlatform } from '../funct
 import { cells, givenOr, type WorkingOf } from './arguments';
 import { type At, given, type Given, step, type WorkedStep, told } from './working';
 
-const STANDS = 'derived: under the seat the last’s heel stands on platform and outsole, under the tread these alone';
+const STANDS = 'derived: at the back the last’s heel stands on platform and outsole, under the tread these alone';
 
 export const heights: Readonly<Record<string, WorkingOf>> = {
   LAYERS: ([height, thickness, rasping]) => {

@@ -94,9 +94,7 @@ describe('the views of the pane', () => {
       await pane.getByRole('tab', { name: 'Compare' }).click();
       const ways = pane.locator('table.ways');
       await ways.getByRole('columnheader', { name: 'Block, sawn' }).waitFor();
-      expect(await ways.getByRole('row', { name: /^Height under the seat/ }).innerText()).toMatch(
-        /59\.1\s+59\.1\s+59\.1/,
-      );
+      expect(await ways.getByRole('row', { name: /^Height at the back/ }).innerText()).toMatch(/59\.1\s+59\.1\s+59\.1/);
       await pane.getByRole('button', { name: 'Change it under Laying' }).click();
       const laying = inputCell(demo, 'Styles', 'Betony', 'Laying');
       await sheet.saying(new RegExp(`^${cellAddress(laying.row, laying.column)}\\. flat`));
@@ -141,12 +139,12 @@ describe('the views of the pane', () => {
 
       await pane.getByRole('button', { name: 'Build as text' }).click();
       const table = pane.getByRole('table', { name: /^Build: Betony, EU 38, left/ });
-      expect(await table.innerText()).toMatch(/Under the seat\s+59\.1 mm/);
+      expect(await table.innerText()).toMatch(/At the back\s+59\.1 mm/);
       await pane.getByLabel('Units').selectOption('imperial');
-      expect(await table.innerText()).toMatch(/Under the seat\s+2\.33 in/);
+      expect(await table.innerText()).toMatch(/At the back\s+2\.33 in/);
       await page.reload();
       await page.locator('#loading').waitFor({ state: 'detached' });
-      await pane.getByRole('img', { name: /2\.33 in under the seat/ }).waitFor();
+      await pane.getByRole('img', { name: /2\.33 in at the back/ }).waitFor();
     });
   });
 

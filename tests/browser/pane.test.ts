@@ -45,10 +45,10 @@ describe('the pane', () => {
       await picture.waitFor();
       const cell = inputCell(demo, 'Pairage', 'Fennel', '39');
       await sheet.select(cellAddress(cell.row, cell.column));
-      await pane.getByRole('img', { name: /^Fennel, EU 39, left, .* 80 under the seat, 35 under the tread/ }).waitFor();
+      await pane.getByRole('img', { name: /^Fennel, EU 39, left, .* 80 at the back, 35 under the tread/ }).waitFor();
       expect(await pane.getByLabel('Style').inputValue()).toBe('Fennel');
       expect(await pane.getByRole('table', { name: 'Parts' }).getByRole('row').count()).toBeGreaterThan(3);
-      await pane.getByText('80 under the seat').waitFor();
+      await pane.getByText('80 at the back').waitFor();
     });
 
     it('finds a function by a word and puts it into the selected cell', async () => {

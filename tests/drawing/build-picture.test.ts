@@ -75,11 +75,11 @@ describe('the picture of a build', () => {
 
   it('says its facts in a sentence and as a table, with the unit where it is not mm', () => {
     const metric = picture('Betony', 38);
-    expect(metric.label).toContain('59.1 under the seat, 14.1 under the tread');
-    expect(metric.facts).toContainEqual(['Under the seat', '59.1 mm']);
+    expect(metric.label).toContain('59.1 at the back, 14.1 under the tread');
+    expect(metric.facts).toContainEqual(['At the back', '59.1 mm']);
     const imperial = picture('Betony', 38, { imperial: true });
     // 59.1 mm / 25.4 and 5.9 mm × 48 / 25.4 (iron: US Federal Test Method Standard 311, 3.2.114).
-    expect(imperial.label).toContain('2.33 in under the seat');
+    expect(imperial.label).toContain('2.33 in at the back');
     expect(imperial.label).toContain('cork lifts of 11.1 iron');
   });
 

@@ -85,11 +85,11 @@ describe('a style worked by hand from measurements to order', () => {
     expect(column(further, 'Beyond stock')[0]).toBeCloseTo(45.92227, 4);
   });
 
-  it('stands 59 under the seat and 14 under the tread', () => {
+  it('stands 59 at the back and 14 under the tread', () => {
     const checks = table('CHECKS', ...plan);
     const heel = checks.find((row) => String(row[1]).startsWith('Heel control'));
     expect(heel?.slice(2, 4)).toEqual([45, 45]);
-    expect(heel?.[5]).toBe('59 under the seat, 14 under the tread');
+    expect(heel?.[5]).toBe('59 at the back, 14 under the tread');
   });
 
   it('takes five batches of two pairs of lasts, ten days', () => {

@@ -103,7 +103,7 @@ describe('what to do in a step', () => {
     expect(said('Comfrey', 38).some((one) => one.includes('5 nails from inside through the insole; one screw'))).toBe(
       true,
     );
-    expect(said('Betony', 38).some((one) => one.includes('59.1 mm under the seat and 14.1 mm under the tread'))).toBe(
+    expect(said('Betony', 38).some((one) => one.includes('59.1 mm at the back and 14.1 mm under the tread'))).toBe(
       true,
     );
   });

@@ -1,7 +1,7 @@
 import { Problem } from '../problem';
 
 /**
- * Finished heel height under the seat, mm: the last's heel height on the platform and the outsole. Under the tread stand
+ * Finished heel height at the back, mm: the last's heel height on the platform and the outsole. Under the tread stand
  * platform and outsole alone, so the difference of the two stacks is the last's heel height (derived).
  */
 export function heelHeight(lastHeel: number, platform: number, outsole = 0): number {

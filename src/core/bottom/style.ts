@@ -47,7 +47,7 @@ export interface Style {
   readonly laying: Laying;
   /** Stock of the platform: each once, from the last downward; with a finished heel, thicknesses to mix. */
   readonly platform: readonly string[];
-  /** Wanted height under the seat: decides the platform. */
+  /** Wanted height at the back: decides the platform. */
   readonly finishedHeel?: number | undefined;
   /** On the ground: full length, or the forepart before a heel. */
   readonly outsole?: string | undefined;

@@ -15,10 +15,14 @@ export class Build {
   private offLast: readonly Layer[] = [];
   private welted = { back: 0, tread: 0 };
 
-  /** @param openSeat whether a welt ends at the seat */
+  /**
+   * @param openSeat whether a welt ends at the seat
+   * @param heel whether a heel raises it: a wedge has no breast
+   */
   constructor(
     private readonly bottom: Bottom,
     private readonly openSeat: boolean,
+    private readonly heel: boolean,
   ) {}
 
   thicknessOf(piece: Layer): number {
@@ -58,7 +62,7 @@ export class Build {
     const breast = atLength(face, breastLine(last));
     const parts = {
       back: place(liftHeight, face.slope[0]!, 'underSeat'),
-      breast: stack.some(({ part }) => part === 'lift') ? place(breast.z, breast.slope, 'underSeat') : [],
+      breast: this.heel && stack.some(({ part }) => part === 'lift') ? place(breast.z, breast.slope, 'underSeat') : [],
       tread: place(this.bottom.through, 0, 'underTread'),
     };
     const off = stack.length > 0 && !stack.every((piece) => this.onLast.includes(piece));

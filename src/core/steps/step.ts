@@ -202,6 +202,7 @@ export interface HeightPart {
  */
 export interface HeightAfter {
   readonly back?: number | undefined;
+  /** Of a heel: a wedge has no breast. */
   readonly breast?: number | undefined;
   readonly tread?: number | undefined;
   readonly welt?: Readonly<Partial<Record<'back' | 'tread', number>>> | undefined;

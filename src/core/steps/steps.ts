@@ -64,7 +64,7 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
   const assembly = assemblyOf(bottom, style, mouldedFace);
   const operations = inOrder(operationsOf(assembly, limits));
   const times = timesOf(operations, style, rates);
-  const build = new Build(bottom, assembly.openSeat);
+  const build = new Build(bottom, assembly.openSeat, style.raise === 'heel');
   const high = bottom.seatStack > limits.highBuild;
   return operations.map((operation, i): Step => {
     const skive = skiveMade(operation, build);

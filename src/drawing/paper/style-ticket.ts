@@ -53,7 +53,7 @@ function measureBlocks(sizes: readonly SizeRun[], width: number): readonly Block
     [
       wordsIn('Size', 20),
       figuresIn('Pairs', 12),
-      figuresIn('Under the seat mm', 22),
+      figuresIn('At the back mm', 22),
       ...blank,
       figuresIn('Under the tread mm', 22),
       ...blank,

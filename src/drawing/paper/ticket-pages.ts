@@ -75,7 +75,7 @@ function pictureBlock(job: PaperJob, run: StyleRun, sizeRun: SizeRun, width: num
 function measured(run: StyleRun, { bottom, size, system }: SizeRun, x: number, y: number, width: number): Marks {
   const { seatStack, treadStack, last } = bottom;
   const rows: readonly (readonly [string, string])[] = [
-    ['Under the seat', decimals(seatStack, 1)],
+    ['At the back', decimals(seatStack, 1)],
     ['Under the tread', decimals(treadStack, 1)],
     ['Difference ± 1', decimals(last.heelHeight, 1)],
   ];

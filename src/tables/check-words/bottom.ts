@@ -29,8 +29,8 @@ export const bottomWords: WordsOf<
     check: `${LIMIT_ITEMS.heelControl}, mm`,
     say:
       check.verdict === 'holds'
-        ? `${size}${mm(check.seat)} under the seat, ${mm(check.tread)} under the tread`
-        : `${size}${mm(check.seat)} under the seat and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
+        ? `${size}${mm(check.seat)} at the back, ${mm(check.tread)} under the tread`
+        : `${size}${mm(check.seat)} at the back and ${mm(check.tread)} under the tread do not differ by the last’s heel: set Raise to wedge or heel, or take a last of that heel`,
   }),
   rasping: (check, { mm, size }) => ({
     check: check.sawn ? 'Sawn off, mm' : check.part === 'lift' ? 'Rasping, mm' : 'Rasping of platform, mm',

@@ -10,7 +10,7 @@ import type { ColumnWorkings, Context } from './context';
 /** How the figures of each kind of check are worked out: found, then wanted. */
 const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wanted: string]>>> = {
   heelControl: [
-    'What stands under the seat less what stands under the tread',
+    'What stands at the back less what stands under the tread',
     'Heel height of the last, in the size where it differs most',
   ],
   rasping: [
@@ -44,7 +44,7 @@ const HOW: Readonly<Partial<Record<Check['kind'], readonly [found: string, wante
   modelAgainstGaps: ['Greatest difference between the plain model and the measured gaps', 'Limit, usual 1 mm'],
   twist: ['Greatest difference of the gaps at the two edges', 'Limit, usual 4 mm'],
   highBuild: [
-    'Height under the seat, in the size where it is most',
+    'Height at the back, in the size where it is most',
     'Height from which stability wants a second look, usual 50 mm',
   ],
   leatherPairs: ['', 'Difference in substance between the soles of a pair, usual 0.3 mm'],
@@ -86,7 +86,7 @@ const about =
 function seat(check: Check, part: 0 | 1): readonly WorkedStep[] {
   if (check.kind === 'heelControl' && part === 0) {
     return [
-      step('S', 'Under the seat', undefined, check.seat, 'mm'),
+      step('S', 'At the back', undefined, check.seat, 'mm'),
       step('T', 'Under the tread', undefined, check.tread, 'mm'),
     ];
   }

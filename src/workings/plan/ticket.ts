@@ -60,6 +60,7 @@ const ofPiece = (column: keyof typeof layerColumns): ColumnWorkings<TicketStep>[
 
 const heightAt = (at: 'back' | 'breast' | 'tread'): ColumnWorkings<TicketStep>[string] => {
   return ({ run, step: { height } }) => {
+    if (at === 'breast' && run.style.raise !== 'heel') return { what: 'A heel alone has a breast' };
     const parts = height?.parts[at] ?? [];
     const listed = parts.map(({ piece, adds }, i) =>
       step(`t${below(i + 1)}`, `${partName(piece)}, as thick there as it is by then`, undefined, adds, 'mm'),

@@ -20,8 +20,9 @@ describe('a block', () => {
     expect(later.every(({ left }) => left === undefined)).toBe(true);
   });
 
-  it('is as high at the breast as the last stands there once it is sawn', () => {
-    const one = block();
+  it('is as high at a heel’s breast as the last stands there once it is sawn; a wedge’s has no breast', () => {
+    expect(stepsFor(block()).filter(({ height }) => height?.breast !== undefined)).toEqual([]);
+    const one = block({ Raise: 'heel' });
     const [saw] = ground(one);
     const { face, last } = one.bottom;
     expect(saw?.height?.breast).toBeCloseTo(atLength(face, breastLine(last)).z, 9);

@@ -1,7 +1,7 @@
 import type { Bottom } from '../../bottom/bottom';
 import type { Limits } from '../limits';
 
-/** What stands under the seat less what stands under the tread, held against the last's heel height, mm. */
+/** What stands at the back less what stands under the tread, held against the last's heel height, mm. */
 export interface HeelControl {
   readonly found: number;
   readonly wanted: number;
