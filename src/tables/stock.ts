@@ -269,9 +269,9 @@ export function toStock(
   return { ...made, width, length };
 }
 
-/** What to enter for a hide of which the area alone is known: a price by area takes it as length × width. */
+/** What is entered for a hide of which the area alone is known: a price by area takes it as length × width. */
 function ofItsArea(soldBy: SoldBy): string {
-  if (soldBy !== 'ft²' && soldBy !== 'm²') return '';
-  const such = soldBy === 'm²' ? '1000 × 1000 for 1 m²' : '1000 × 929 for 10 ft²';
-  return `; of a hide of which you know the area alone, enter Length and Width of a rectangle of that area, such as ${such}, with its Usable share`;
+  return soldBy === 'ft²' || soldBy === 'm²'
+    ? '; a hide of which you know the area alone is a rectangle of that area, such as 1000 × 929 for 10 ft², with its Usable share'
+    : '';
 }

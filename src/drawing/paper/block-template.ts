@@ -3,18 +3,19 @@ import type { Layer } from '../../core/bottom/layer';
 import { breastLine } from '../../core/bottom/raise';
 import { box } from '../../core/geometry/box';
 import { rectangleAbout } from '../../core/geometry/rectangle';
-import type { Point, Ring } from '../../core/geometry/ring';
+import type { Box, Point, Ring } from '../../core/geometry/ring';
 import { waistPlace } from '../../core/last/model-profile';
 import { atLength, seatLine } from '../../core/last/profile';
 import type { SizeRun, StyleRun } from '../../core/plan/runs';
 import { decimals } from '../../tables/figures';
 import { piecesInWords } from '../../tables/step-in-words';
 import { blockProfile } from '../build-shape';
-import { line as stroke, type Marks, marks, outline, type Scale, text } from '../mark';
+import { type Marks, marks, outline, type Scale, text } from '../mark';
 import { movedMarks, readable } from '../move-marks';
 import { edgesAt } from '../stations';
-import { blockGround, blockSize, blockWords, type LabelBlock, placeIn } from './label-block';
+import { blockBox, blockGround, blockSize, blockWords, type LabelBlock, placeIn } from './label-block';
 import { widthOf } from './letter-width';
+import { strokeBeside } from './stroke-beside';
 import type { TrueDrawing } from './true-pages';
 
 /** The side view of a block at true size, to saw it by; one serves both feet. */
@@ -92,7 +93,7 @@ export function blockTemplate(run: StyleRun, sizeRun: SizeRun, sizeName: string)
     draw: (turn) =>
       marks(
         outline('wide', ring, UPWARD, { fill: 'paper', layer: 'cut' }),
-        heights.flatMap((one) => heightMarks(one, turn)),
+        heights.flatMap((one) => heightMarks(one, turn, place.fits ? blockBox(label, place) : undefined)),
         place.fits && blockGround(label, place),
         blockWords(label, place.fits ? place : beside, turn),
       ),
@@ -152,13 +153,13 @@ function heightsOf({ last, face, through }: Bottom, ring: Ring, heel: boolean): 
 }
 
 /** A station's line up the block, and its name and height above it, where the face falls away from them. */
-function heightMarks(place: BlockHeight, turn: number): Marks {
+function heightMarks(place: BlockHeight, turn: number, label: Box | undefined): Marks {
   const { name, at, from, to } = place;
   const words = inWords(place);
   const front = name === 'front' || name === 'toe';
   const [x, above] = front ? [at - widthOf(words, SMALL) / 2, FRONT_ABOVE] : [at + 1 + widthOf(words, SMALL) / 2, 1.5];
   return marks(
-    name !== 'front' && stroke('chain', at, -from, at, -to, { layer: 'mark' }),
+    name !== 'front' && strokeBeside(label, 'chain', [at, -from], [at, -to], { layer: 'mark' }),
     movedMarks(
       [text(0, 0.9, words, 'plain', 'middle', { size: SMALL, layer: 'text' })],
       readable(0, turn),

@@ -1,7 +1,7 @@
 import { itemRound } from '../../core/item-at';
 import { inside } from '../../core/geometry/inside';
 import { box } from '../../core/geometry/box';
-import type { Point, Ring } from '../../core/geometry/ring';
+import type { Box, Point, Ring } from '../../core/geometry/ring';
 import { widthOf } from './letter-width';
 import { type Marks, rectangle, text } from '../mark';
 import { movedMarks, readable } from '../move-marks';
@@ -76,6 +76,15 @@ function holds(ring: Ring, x: number, y: number, a: number, b: number): boolean 
 function costOf([x, y]: Point, wide: number, lines: readonly number[], [mx, my]: Point): number {
   const crossed = lines.filter((at) => Math.abs(at - x) < wide / 2 + 1).length;
   return 1000 * crossed + Math.abs(x - mx) + Math.abs(y - my);
+}
+
+/** What a block takes up where it stands, y downward as it is drawn. */
+export function blockBox(block: LabelBlock, { at: [x, y], turn, size }: LabelPlace): Box {
+  const [wide, high] = blockSize(block, size);
+  const [w, h] = [wide / 2 + 0.8, high / 2 + 0.8];
+  return turn === 0
+    ? { left: x - w, right: x + w, bottom: y - h, top: y + h }
+    : { left: x - h, right: x + h, bottom: y - w, top: y + w };
 }
 
 /** The ground of a block, which goes over what it would hide. */

@@ -5,7 +5,7 @@ import { skiveLine } from '../../core/bottom/skive-line';
 import { box } from '../../core/geometry/box';
 import { mirrorOnce } from '../../core/geometry/ring-content';
 import { rectangleAbout } from '../../core/geometry/rectangle';
-import type { Point, Ring } from '../../core/geometry/ring';
+import type { Box, Point, Ring } from '../../core/geometry/ring';
 import { groundOutline } from '../../core/last/ground-outline';
 import type { Foot, PieceLine } from '../../core/plan/pieces';
 import type { Stock } from '../../core/stock/stock';
@@ -15,7 +15,8 @@ import { arrowhead } from '../dimensions';
 import { group, line as stroke, type Marks, marks, outline, polyline, type Scale, text } from '../mark';
 import { movedMarks, readable } from '../move-marks';
 import { edgesAt, stationsOf } from '../stations';
-import { blockGround, blockSize, blockWords, type LabelBlock, placeIn } from './label-block';
+import { blockBox, blockGround, blockSize, blockWords, type LabelBlock, placeIn } from './label-block';
+import { strokeBeside } from './stroke-beside';
 
 /** A piece at true size, to be cut out and drawn round. */
 export interface Template {
@@ -77,7 +78,14 @@ function template(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, t
     ground,
     draw: (turn) =>
       marks(
-        piece(line, stock, foot, stations, turn, place.fits ? blockGround(block, place) : []),
+        piece(
+          line,
+          stock,
+          foot,
+          stations,
+          turn,
+          place.fits ? { ground: blockGround(block, place), box: blockBox(block, place) } : { ground: [] },
+        ),
         blockWords(block, place.fits ? place : beside, turn),
         !place.fits && stroke('narrow', right + 0.5, beside.at[1], right + 2.5, beside.at[1]),
       ),
@@ -143,7 +151,7 @@ function piece(
   foot: Foot,
   stations: readonly Station[],
   turn: number,
-  ground: Marks,
+  label: { readonly ground: Marks; readonly box?: Box },
 ): Marks {
   const { layer, sizeRun } = line;
   const at: Scale = { x: (mm) => mm, y: (mm) => (foot === 'L' ? -mm : mm) };
@@ -156,26 +164,34 @@ function piece(
   return marks(
     outline('wide', layer.ring, at, { fill: 'paper', layer: 'cut' }),
     whole && group([outline('dashed', own, at)], { clip: layer.ring.map(([x, y]): Point => [at.x(x), at.y(y)]) }),
-    layer.part !== 'cover' && layer.part !== 'welt' && stroke('chain', left + 1, 0, right - 1, 0, { layer: 'mark' }),
+    layer.part !== 'cover' &&
+      layer.part !== 'welt' &&
+      strokeBeside(label.box, 'chain', [left + 1, 0], [right - 1, 0], { layer: 'mark' }),
     directionMark(layer, stock, at),
-    ground,
+    label.ground,
     finished && outline('narrow', finished, at, { layer: 'finished edge' }),
     skive?.closed && outline('narrow', skive.points, at, { layer: 'skive' }),
     skive && !skive.closed && polyline('narrow', skive.points, at, { layer: 'skive' }),
     layer.part === 'cover' && sizeRun.bottom.cover && foldLines(sizeRun.bottom.cover, at),
-    stations.flatMap((station) => stationMarks(layer.ring, station, at, turn)),
+    stations.flatMap((station) => stationMarks(layer.ring, station, at, turn, label.box)),
   );
 }
 
 /** A station's line across, its name, one stroke on the outside edge and two on the inside edge. */
-function stationMarks(ring: Ring, { name, at: place }: Station, at: Scale, turn: number): Marks {
+function stationMarks(
+  ring: Ring,
+  { name, at: place }: Station,
+  at: Scale,
+  turn: number,
+  label: Box | undefined,
+): Marks {
   const [inside, outside] = edgesAt(ring, place);
   const notch = (x: number, from: number, to: number) =>
     stroke('wide', at.x(x), at.y(from), at.x(x), at.y(to), { layer: 'mark' });
   const word = text(0, 0.8, name, 'plain', 'middle', { size: 2.5, layer: 'text' });
   const beside = outside - NOTCH - 3.5;
   return [
-    stroke('chain', at.x(place), at.y(inside), at.x(place), at.y(outside), { layer: 'mark' }),
+    ...strokeBeside(label, 'chain', [at.x(place), at.y(inside)], [at.x(place), at.y(outside)], { layer: 'mark' }),
     notch(place, outside, outside - NOTCH),
     ...[-TWO / 2, TWO / 2].map((d) => notch(place + d, inside, inside + NOTCH)),
     ...(outside - inside > 30 ? movedMarks([word], readable(90, turn), at.x(place + 1.8), at.y(beside)) : []),

@@ -12,6 +12,7 @@ import type { Box, Ring } from '../../core/geometry/ring';
 import { type Marks, marks } from '../mark';
 import { movedMarks } from '../move-marks';
 import type { PaperJob } from './chosen';
+import { lineKey } from './line-key';
 import type { Page } from './page';
 import { seamsOf, type Tile, tileMarks, tilesOf } from './tiles';
 import {
@@ -146,12 +147,14 @@ function takenBy(area: TrueArea, laid: readonly LaidDrawing[]): readonly Box[] {
 
 function sharedMarks(job: PaperJob, title: TrueTitle, { laid, square }: LaidPage, n: number, of: number): Marks {
   const area = trueArea(job.paper);
+  const drawn = laid.flatMap(({ drawing, turn, x, y }) =>
+    movedMarks(drawing.draw(turn), turn, area.left + x, area.top + area.height - y),
+  );
   return marks(
     checkSquare(square),
-    laid.flatMap(({ drawing, turn, x, y }) =>
-      movedMarks(drawing.draw(turn), turn, area.left + x, area.top + area.height - y),
-    ),
+    drawn,
     trueFrame(job, title, square !== undefined, n, of),
+    lineKey(job.paper, drawn),
   );
 }
 
@@ -213,6 +216,7 @@ function tilePages(
         checkSquare(square),
         tileMarks((drawn ??= drawing()), tile, seams, area),
         trueFrame(job, { what, detail }, square !== undefined, n, of),
+        lineKey(job.paper, (drawn ??= drawing())),
       );
     },
   }));

@@ -39,15 +39,15 @@ export const moneyWords: WordsOf<
   }),
   paste: ({ styles }) => ({
     check: 'Adhesive',
-    say: `the paste of the nailed lifts of ${codesInWords(styles)} is not counted: enter m² a litre and money a litre with paste under For`,
+    say: `no coverage is given for the paste of ${codesInWords(styles)}, so it is not counted: enter m² a litre in Costs and times, paste under For`,
   }),
   spoiled: ({ pieces, of }) => ({
     check: 'Spoiled',
-    say: `the share spoiled is in the cost alone: no spare is cut or bought for some ${pieces} of ${of} pieces; for spares add pairs to Pairage, or work out What to buy with that share`,
+    say: `some ${pieces} of ${of} pieces are in the cost alone, and no spare is cut or bought: add pairs, or work out What to buy with the share`,
   }),
   minutesOnAll: ({ rates, minutes }) => ({
     check: 'Minutes',
-    say: `${minutes} a pair (${rates.map(({ item }) => item).join(', ')}) count on every style: name a style under For, or the Step, where they should not`,
+    say: `${minutes} a pair (${rates.map(({ item }) => item).join(', ')}) count on every style: name a style under For, or the Step, where they do not`,
   }),
   workRate: () => ({
     check: 'Work',

@@ -18,45 +18,38 @@ const RASPING_TRIED = [0.5, 1, 1.5, 2, 2.5, 3];
 /** Rasping that is little more than allowed, mm: where it saves a layer, it is told (planning aid). */
 const LITTLE_MORE = 0.5;
 
+type MixedPart = 'lift' | 'platform';
+type Stocks = ReadonlyMap<string, Stock>;
+
 /**
  * Mixes of layers that a sheet a little off its thickness turns into far more and thinner ones, where more rasping would
  * keep them: told with the least that does; so are mixes that a little more would save a layer of (derived).
  */
-export function mixLeaps(run: StyleRun, stocks: ReadonlyMap<string, Stock>): readonly Check[] {
+export function mixLeaps(run: StyleRun, stocks: Stocks): readonly Check[] {
   return (['lift', 'platform'] as const).flatMap((part) => {
     const leap = leapOf(run, part, stocks);
     return leap.length > 0 ? leap : nearMiss(run, part, stocks);
   });
 }
 
-/** A mix with fewer layers that misses the rasping allowed by little. */
-function nearMiss(
-  { style, sizes }: StyleRun,
-  part: 'lift' | 'platform',
-  stocks: ReadonlyMap<string, Stock>,
-): readonly Check[] {
+/** A mix with fewer layers that misses the rasping allowed by little, in the size that it saves most of. */
+function nearMiss({ style, sizes }: StyleRun, part: MixedPart, stocks: Stocks): readonly Check[] {
   const offered = offeredFor(style, part, stocks);
   const allowed = mostRasping(style, offered);
-  const keptOf = (size: SizeRun) => {
+  const keptOf = (mix: LayerMix) => mixIfAny(heightOf(mix), offered, allowed + LITTLE_MORE) ?? mix;
+  const saved = (size: SizeRun) => {
     const mix = mixOf(size, part);
-    const kept = mix && mixIfAny(heightOf(mix), offered, allowed + LITTLE_MORE);
-    return mix && kept && layersIn(kept) < layersIn(mix) ? { mix, kept } : undefined;
+    return (mix && layersIn(mix) - layersIn(keptOf(mix))) || undefined;
   };
-  const most = worstSize(sizes, (size) => {
-    const found = keptOf(size);
-    return found && layersIn(found.mix) - layersIn(found.kept);
-  });
-  const found = most && keptOf(most.sizeRun);
-  if (!found) return [];
-  const wanted = Math.ceil(found.kept.rasped * 10 - 1e-6) / 10;
-  return [told(style, part, offered, { ...found, wanted, size: most.size })];
+  const most = worstSize(sizes, saved);
+  const mix = most && mixOf(most.sizeRun, part);
+  if (!mix) return [];
+  const kept = keptOf(mix);
+  const wanted = Math.ceil(kept.rasped * 10 - 1e-6) / 10;
+  return [told(style, part, offered, { mix, kept, wanted, size: most.size })];
 }
 
-function leapOf(
-  { style, sizes }: StyleRun,
-  part: 'lift' | 'platform',
-  stocks: ReadonlyMap<string, Stock>,
-): readonly Check[] {
+function leapOf({ style, sizes }: StyleRun, part: MixedPart, stocks: Stocks): readonly Check[] {
   const offered = offeredFor(style, part, stocks);
   // As sold and as measured are the same mix.
   if (offered.every(({ soldThickness }) => soldThickness === undefined)) return [];
@@ -89,7 +82,7 @@ interface Kept {
 
 function told(
   style: Style,
-  part: 'lift' | 'platform',
+  part: MixedPart,
   offered: readonly Stock[],
   { mix, kept, wanted, size, asSold }: Kept,
 ): Check {
@@ -108,11 +101,11 @@ function told(
   };
 }
 
-function offeredFor(style: Style, part: 'lift' | 'platform', stocks: ReadonlyMap<string, Stock>): readonly Stock[] {
+function offeredFor(style: Style, part: MixedPart, stocks: Stocks): readonly Stock[] {
   return (part === 'lift' ? style.lifts : style.platform).flatMap((code) => stocks.get(fold(code)) ?? []);
 }
 
-function mixOf({ bottom }: SizeRun, part: 'lift' | 'platform'): LayerMix | undefined {
+function mixOf({ bottom }: SizeRun, part: MixedPart): LayerMix | undefined {
   return part === 'lift' ? bottom.lifts : bottom.platform;
 }
 

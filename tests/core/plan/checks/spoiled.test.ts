@@ -24,7 +24,7 @@ describe('a share spoiled', () => {
     const found = told(planOf([share(0.05), share(0.1, { For: 'leather' })]));
     expect(found).toMatchObject([{ verdict: 'holds', subject: 'Costs and times', pieces: 3, of: 40 }]);
     expect(found.map((check) => checkInWords(check).say).join()).toMatch(
-      /^the share spoiled is in the cost alone: no spare is cut or bought for some 3 of 40 pieces; for spares /,
+      /^some 3 of 40 pieces are in the cost alone, and no spare is cut or bought: /,
     );
   });
 

@@ -79,7 +79,7 @@ describe('minutes that name neither a step nor a style', () => {
     const checks = found([...rows, minutes('rasp')]);
     expect(checks.map((check) => [checkInWords(check).say, placeOfCheck(check, () => undefined)])).toEqual([
       [
-        '29 a pair (Packing, Covering) count on every style: name a style under For, or the Step, where they should not',
+        '29 a pair (Packing, Covering) count on every style: name a style under For, or the Step, where they do not',
         { table: 'Costs and times', row: 1, heading: 'For' },
       ],
     ]);

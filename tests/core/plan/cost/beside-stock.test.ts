@@ -58,7 +58,7 @@ describe('the paste of nailed lifts', () => {
     const told = (plan: Plan) => plan.checks.filter(({ kind }) => kind === 'paste' || kind === 'unreadRate');
     expect(lineOf(unsaid).paste).toBeUndefined();
     expect(told(unsaid).map((check) => checkInWords(check).say)).toEqual([
-      'the paste of the nailed lifts of Betony is not counted: enter m² a litre and money a litre with paste under For',
+      'no coverage is given for the paste of Betony, so it is not counted: enter m² a litre in Costs and times, paste under For',
     ]);
     expect(told(said)).toEqual([]);
     const glued = planOf(ADHESIVE, { ...NAILED, Laying: 'block' });
