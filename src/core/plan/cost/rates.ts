@@ -51,7 +51,8 @@ export class Rates {
 
   /** The value of a rate for just this scope: what holds for all does not stand in. */
   own(unit: RateUnit, scope: string): number | undefined {
-    return this.rows.get(keyOf(unit, scope))?.[0]?.value;
+    const of = this.units.get(unit);
+    return of && rowsFor(of, scope)[0]?.value;
   }
 
   /** The sum of all rates that count the same way; of each item and kind of step the row for the most particular scope. */
