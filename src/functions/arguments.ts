@@ -26,9 +26,11 @@ function lengthRule(rule: NumberRule): NumberRule {
   return { unit: 'mm', least: 0, most: MOST, ...rule };
 }
 
-/** A thickness in mm: what no sheet is thinner than, 0.1, and more. */
+/** A thickness of a sheet, as Bottom stock takes it. */
+export const THICKNESS: NumberRule = { unit: 'mm', least: 0.1, most: 300 };
+
 export function readThickness(cell: Cell, argument = 'thickness'): number {
-  return readNumber(cell, { unit: 'mm', least: 0.1, most: 500 }, { argument });
+  return readNumber(cell, THICKNESS, { argument });
 }
 
 /** A length in mm, or the fallback where it is left out. */

@@ -1,15 +1,13 @@
 import { DEFAULT_RASPING, type Offer } from '../core/bottom/layer-mix';
 import { Problem } from '../core/problem';
-import { type Cell, type Cells, isBlank, isLeftOut, type NumberRule } from '../tables/cell';
-import { readLength, readLengthOr, readNumbers, readThickness } from './arguments';
+import { type Cell, type Cells, isBlank, isLeftOut } from '../tables/cell';
+import { readLength, readLengthOr, readNumbers, readThickness, THICKNESS } from './arguments';
 
 // Each reads a function's arguments to what core takes, in its order.
 
 const readHeight = (cell: Cell) => readLength(cell, 'height', { above: 0, most: 500 });
 const readStand = (cell: Cell, argument: string) => readLength(cell, argument, { most: 500 });
 const readOutsole = (cell: Cell) => readLengthOr(cell, 'outsole', 0, { most: 500 });
-
-const THICKNESS: NumberRule = { unit: 'mm', least: 0.1, most: 500 };
 
 /** The most thicknesses on offer of which a mix is made. */
 const MOST_THICKNESSES = 20;

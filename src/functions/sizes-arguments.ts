@@ -1,3 +1,4 @@
+import { MOST_MEASURE } from '../core/sizes/grade';
 import type { SizeSystem } from '../core/sizes/systems';
 import { type Cell, type Cells, isBlank, isLeftOut, type NumberRule, readNumber } from '../tables/cell';
 import { readSize, readSystem } from './arguments';
@@ -32,10 +33,10 @@ export function readToeAllowance(cell: Cell): number | undefined {
 
 export function readGrading(value: Cell, from: Cell, to: Cell, perSize: Cell): [number, number, number, number] {
   return [
-    readNumber(value, {}, { argument: 'value' }),
+    readNumber(value, { least: -MOST_MEASURE, most: MOST_MEASURE }, { argument: 'value' }),
     readSize(from, 'from_size'),
     readSize(to, 'to_size'),
-    readNumber(perSize, { least: -1000, most: 1000 }, { argument: 'per_size' }),
+    readNumber(perSize, { least: -MOST_MEASURE, most: MOST_MEASURE }, { argument: 'per_size' }),
   ];
 }
 

@@ -27,7 +27,19 @@ export function leastRadius(thickness: number, tubePerThickness: number, side: B
   return (tubePerThickness * thickness) / 2 + (side === 'hollow' ? thickness : 0);
 }
 
-/** The thickest layer that goes round a radius uncracked, mm: leastRadius solved for the thickness. */
+/** No sheet is thicker, mm: the most that Bottom stock takes. */
+const THICKEST = 300;
+
+/**
+ * The thickest layer that goes round a radius uncracked, mm: leastRadius solved for the thickness.
+ * @throws Problem where that is more than any sheet has
+ */
 export function maxThickness(radius: number, tubePerThickness: number, side: BendSide): number {
-  return radius / (tubePerThickness / 2 + (side === 'hollow' ? 1 : 0));
+  const thickest = radius / (tubePerThickness / 2 + (side === 'hollow' ? 1 : 0));
+  if (thickest <= THICKEST) return thickest;
+  throw new Problem(
+    'unavailable',
+    { argument: 'radius' },
+    `${Math.round(thickest)} mm would go round it, more than any sheet has: any sheet does, or radius or tube_per_thickness is mistyped`,
+  );
 }

@@ -1,8 +1,21 @@
+import { Problem } from '../problem';
 import { SYSTEM_RULES, type SizeSystem } from './systems';
 
-/** A measure at another size, growing by the same amount per size. */
+/** No measure of a last or a bottom is beyond this, mm. */
+export const MOST_MEASURE = 1000;
+
+/**
+ * A measure at another size, growing by the same amount per size.
+ * @throws Problem where no last could measure that: sizes of two systems, or what several sizes add
+ */
 export function grade(value: number, fromSize: number, toSize: number, perSize: number): number {
-  return value + (toSize - fromSize) * perSize;
+  const graded = value + (toSize - fromSize) * perSize;
+  if (Math.abs(graded) <= MOST_MEASURE && !(value > 0 && graded <= 0)) return graded;
+  throw new Problem(
+    'unavailable',
+    { argument: 'to_size' },
+    `size ${toSize} would measure ${Math.round(graded)}; check both sizes, and that per_size is what one size adds`,
+  );
 }
 
 /** Length of one continental size, mm. */

@@ -30,6 +30,14 @@ describe('bendStrain', () => {
   });
 });
 
+describe('maxThickness beyond what sheets have', () => {
+  it('is refused: a curve that is hardly one, and a tube that is mistyped', () => {
+    expect(maxThickness(300, 2, 'over')).toBe(300);
+    expect(() => maxThickness(600, 1, 'over')).toThrow('1200 mm would go round it, more than any sheet has');
+    expect(() => maxThickness(60, 0.01, 'over')).toThrow('any sheet does, or radius or tube_per_thickness is mistyped');
+  });
+});
+
 describe('leastRadius', () => {
   it('is half the smallest tube outside: F 60, t 3 → 90, t 7 → 210; F 3, t 7 → 10.5 (ISO 4708:2015, 7.6)', () => {
     expect(leastRadius(3, 60, 'over')).toBe(90);

@@ -16,6 +16,18 @@ describe('grade', () => {
   });
 });
 
+describe('grade of what no last measures', () => {
+  it.each([
+    ['sizes of two systems', 255, 38, 260, 20 / 3],
+    ['what all sizes add', 255, 38, 42, 255],
+    ['a size far below', 255, 38, -1, 20 / 3],
+  ] as const)('is refused with what to check: %s', (_, value, from, to, perSize) => {
+    const check =
+      /^to_size: size -?\d+ would measure -?\d+; check both sizes, and that per_size is what one size adds$/;
+    expect(() => grade(value, from, to, perSize)).toThrow(check);
+  });
+});
+
 describe('gradePerSize', () => {
   it('is 6.67, 1.67 and 1.25 mm per continental size: EU 38 to 40 takes 250 to 263.33, 82 to 85.33, 56 to 58.5 (derived)', () => {
     const { length, tread, seat } = gradePerSize('EU');
