@@ -134,8 +134,11 @@ function sumRow(top: number, row: number, before: number, last: number, columns:
   });
 }
 
-/** A formula whose table spills under it; `room` rows are kept free for it. */
-export function resultBlock<T>(table: ResultTable<T>, formula: string, row: number, room: number): Block {
+/**
+ * A formula whose table spills under it; `room` rows are kept free for it.
+ * @param over columns beside it into which its last column's words run on
+ */
+export function resultBlock<T>(table: ResultTable<T>, formula: string, row: number, room: number, over = 0): Block {
   const area: Area = { row, column: 0, rows: room, columns: table.columns.length };
   return {
     cells: [{ row, column: 0, role: 'heading', align: table.columns[0]?.align ?? 'left', formula }],
@@ -148,6 +151,7 @@ export function resultBlock<T>(table: ResultTable<T>, formula: string, row: numb
           ...(wraps && { wraps }),
         })),
         ...(table.columns.some(({ total }) => total) && { total: true }),
+        ...(over > 0 && { over }),
       },
     ],
     rows: room,

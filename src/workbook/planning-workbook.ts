@@ -117,6 +117,8 @@ function withNote(sheets: readonly SheetPlan[], note: string): readonly SheetPla
 
 /** Widths of the stacked tables' shared columns, px. */
 const RUN_WIDTHS: readonly number[] = [112, 118, 84, 62, 84, 76, 58, 66, 58, 74, 78, 84, 84, 84];
+/** Columns beside it into which the next step runs on: it is the summary's last. */
+const NEXT_STEP_OVER = 5;
 /** Sizes that the maker may add beside the sum: they are planned, and told of. */
 const ASIDE = 6;
 
@@ -124,7 +126,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const { name, note, sizes, money, examples = false } = contents;
   const heights: Record<number, number> = { 0: 36 };
   // The summary is always as large as it is now: the only table that others stand below.
-  const line = resultBlock(summaryTable(), `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts},{Offers})`, 2, 2);
+  const line = resultBlock(summaryTable(), `=SOLEBENCH.SUMMARY(${PLAN},{Offcuts},{Offers})`, 2, 2, NEXT_STEP_OVER);
   heights[2] = headingHeight(headingsOf(summaryTable()), RUN_WIDTHS);
   heights[4] = 18;
   const pairageAt = 6;

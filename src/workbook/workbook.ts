@@ -55,6 +55,8 @@ export interface ResultPlan {
   }[];
   /** Whether the last filled row is a sum. */
   readonly total?: boolean;
+  /** Columns beside its last into which the words of that run on: they look like it. */
+  readonly over?: number;
 }
 
 /** Cells that take one of several words. */

@@ -18,6 +18,7 @@ import { plannedStyle, styleOfLook } from './book-look';
 import { gridRule, rangeOf } from './book-rules';
 import { withKeptValues } from './kept-values';
 import { inRole, plain, roleOf } from './look';
+import { resultLookOf } from './result-look';
 import { least, resourcesOf, spare, tableId } from './snapshot';
 import { type Spilled, spilledResource } from './spilled-resource';
 
@@ -197,7 +198,7 @@ function cellOf(cell: BookCell, styles: GridStyles): ICellData | undefined {
   }
   const result = plannedResult(formula);
   const custom = {
-    ...(result && { result: { columns: result.columns, total: result.total ?? false } }),
+    ...(result && { result: resultLookOf(result) }),
     ...(planned && roleOf(style) === 'example' && { example: valueOf(cell) ?? formula }),
   };
   return {

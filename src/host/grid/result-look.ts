@@ -3,7 +3,12 @@ import type { CellPlan, ResultPlan } from '../../workbook/workbook';
 import { styleOf } from './look';
 
 /** What a formula's cell says of the table that it spills. */
-export type ResultLook = Pick<ResultPlan, 'columns' | 'total'>;
+export type ResultLook = Pick<ResultPlan, 'columns' | 'total' | 'over'>;
+
+/** What the cell of a formula is to say of the table that it spills. */
+export function resultLookOf({ columns, total = false, over }: ResultLook): ResultLook {
+  return { columns, total, ...(over !== undefined && { over }) };
+}
 
 /**
  * What a cell is in a table that a formula has spilled: the first row is headings, the last may be a sum.

@@ -17,6 +17,7 @@ import type { Area, CellPlan, SheetPlan, WorkbookPlan } from '../../workbook/wor
 import { fixedReference } from '../../workbook/address';
 import { tableReferences, withReferences } from '../formulas';
 import { colours, plain, styleId, styleOf } from './look';
+import { resultLookOf } from './result-look';
 import { tableNames } from '../table-names';
 
 /** Raised whenever workbooks saved before can no longer be read. */
@@ -89,10 +90,11 @@ function sheetOf(plan: SheetPlan, id: string, references: ReadonlyMap<string, st
       ...(cell.role === 'example' && { custom: { example: cell.value ?? cell.formula } }),
     };
   }
-  for (const { area, columns, total } of plan.results) {
+  for (const result of plan.results) {
+    const { area } = result;
     const anchor = ((cellData[area.row] ??= {})[area.column] ??= {});
     // The look of a table travels with the cell whose formula makes it.
-    anchor.custom = { result: { columns, total: total ?? false } };
+    anchor.custom = { result: resultLookOf(result) };
   }
   const areas: Area[] = [
     ...plan.cells.map(({ row, column }) => ({ row, column, rows: 1, columns: 1 })),

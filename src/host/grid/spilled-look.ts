@@ -9,6 +9,9 @@ import { resultLook, spilledStyle } from './result-look';
 /** After the values of spilled cells are known (100) and before number formats are applied (10). */
 const priority = 50;
 
+/** Into so many columns beside a table its words may run on. */
+const MOST_OVER = 8;
+
 interface Spill {
   readonly startRow: number;
   readonly startColumn: number;
@@ -40,11 +43,12 @@ function styleAt(formulas: FormulaDataModel, location: ISheetLocation): IStyleDa
   for (const [anchorRow, columns] of Object.entries(rows)) {
     if (Number(anchorRow) > row) continue;
     for (const [anchorColumn, spill] of Object.entries(columns as Record<string, Nullable<Spill>>)) {
-      if (!spill || row > spill.endRow || col < spill.startColumn || col > spill.endColumn) continue;
+      if (!spill || row > spill.endRow || col < spill.startColumn || col > spill.endColumn + MOST_OVER) continue;
       const anchor: Nullable<ICellData> = worksheet.getCellRaw(Number(anchorRow), Number(anchorColumn));
       const look = resultLook(anchor?.custom);
-      if (!look || problemOf(anchor?.v) !== undefined) continue;
-      return spilledStyle(look, row - spill.startRow, col - spill.startColumn, spill.endRow - spill.startRow + 1);
+      if (!look || problemOf(anchor?.v) !== undefined || col > spill.endColumn + (look.over ?? 0)) continue;
+      const column = Math.min(col, spill.endColumn) - spill.startColumn;
+      return spilledStyle(look, row - spill.startRow, column, spill.endRow - spill.startRow + 1);
     }
   }
   return undefined;
