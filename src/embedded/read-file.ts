@@ -4,7 +4,7 @@ import { openWorkbook } from '../exchange/open-workbook';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { keptInWords } from '../host/grid/kept-values';
 import { runName } from '../host/grid/as-entered';
-import { namedAfterFile } from './runs/names';
+import { beside } from './runs/names';
 import type { Run } from './runs/run';
 import { RunStore } from './runs/run-store';
 
@@ -35,19 +35,15 @@ addEventListener('message', ({ data }: MessageEvent<FileToRead>) => {
 
 async function read({ bytes, name, visit }: FileToRead): Promise<ReadAnswer> {
   const { book, left, changed } = openWorkbook(bytes);
-  const read = gridOfBook(book, name, 'workbook');
-  const workbook = namedAfterFile(read, name);
-  const renamed =
-    workbook === read ? [] : [`It is called “${runName(workbook)}”, as its file is; before, “${runName(read)}”.`];
-  const remarks = [
-    ...renamed,
-    ...changed,
-    ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`),
-  ];
+  const workbook = gridOfBook(book, name, 'workbook');
+  const remarks = [...changed, ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`)];
   if (visit === undefined) return { remarks, kept: { workbook, why: 'This browser keeps no runs.' } };
   try {
     const store = await RunStore.open(undefined, visit);
-    return { remarks, kept: await store.make(workbook) };
+    const taken = (await store.list()).runs.map((run) => run.name);
+    const called = beside(workbook, name, taken);
+    const why = `A run here is called “${runName(workbook)}” already: this one is called “${runName(called)}”, as its file is.`;
+    return { remarks: called === workbook ? remarks : [why, ...remarks], kept: await store.make(called) };
   } catch (error) {
     return { remarks, kept: { workbook, why: `This browser could not keep another run (${whatWentWrong(error)}).` } };
   }

@@ -90,9 +90,14 @@ describe('workbook files in the page', () => {
       const file = fileOf('Tables.xlsx', writeBook(bookOfGrid(snapshotOf(blank, 'workbook'))));
       await page.locator('#choose-file').setInputFiles(file);
       await page.getByText('Tables.xlsx is open, as a run of its own.').waitFor();
-      // It is called as its file is, by what stands at the head of its first sheet.
-      await page.getByText(`It is called “Tables”, as its file is; before, “${blank.name}”.`).waitFor();
+      // It keeps the title that it has, unless a run is called so already.
+      await sheet.shows('A1', `A1. ${blank.name}`);
+      await page.locator('#choose-file').setInputFiles(file);
+      const called = `A run here is called “${blank.name}” already: this one is called “Tables”, as its file is.`;
+      await page.getByText(called).waitFor();
       await sheet.shows('A1', 'A1. Tables');
+      await page.goBack();
+      await page.waitForFunction((name) => document.title === `${name} – Solebench`, blank.name);
       await page.goBack();
       await page.waitForFunction(() => document.title === 'Winter run – Solebench');
     });

@@ -41,13 +41,16 @@ export function named(workbook: IWorkbookData, name: string): IWorkbookData {
 }
 
 /**
- * A workbook of a file under the file's name, by which its maker knows it: one of ours has that as its title. In one that
- * others made, what stands at its head is left alone.
+ * A workbook of a file beside runs that are here: it keeps its title, unless one of them has that: then it is called as its
+ * file is. In one that others made, what stands at its head is left alone.
+ * @param taken names of the runs that are here
  */
-export function namedAfterFile(workbook: IWorkbookData, file: string): IWorkbookData {
+export function beside(workbook: IWorkbookData, file: string, taken: readonly string[]): IWorkbookData {
   const name = tidied(file);
   const own = workbook.sheets[workbook.sheetOrder[0] ?? '']?.custom?.['kind'] !== undefined;
-  return name === '' || !own || plain(name) === plain(runName(workbook)) ? workbook : named(workbook, name);
+  const title = plain(runName(workbook));
+  const clashes = taken.some((one) => plain(one) === title);
+  return name === '' || !own || !clashes || plain(name) === title ? workbook : named(workbook, name);
 }
 
 /** A name without what names of files may not hold. */

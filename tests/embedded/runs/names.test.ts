@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { named, namedAfterFile, numbered, tidied } from '../../../src/embedded/runs/names';
+import { beside, named, numbered, tidied } from '../../../src/embedded/runs/names';
 import { runName } from '../../../src/host/grid/as-entered';
 import { small } from './small-workbook';
 
@@ -20,7 +20,7 @@ describe('names of runs', () => {
     expect(tidied('x'.repeat(200))).toHaveLength(80);
   });
 
-  it('of files go into a workbook of ours, unless they are the same but for what files may not be called', () => {
+  it('of files are taken where a run that is here has the title already; else it stays', () => {
     const ours = (title: string) => {
       const workbook = small(title);
       return {
@@ -28,12 +28,14 @@ describe('names of runs', () => {
         sheets: { ...workbook.sheets, one: { ...workbook.sheets['one'], custom: { kind: 'run' } } },
       };
     };
-    expect(runName(namedAfterFile(ours('Autumn'), 'A-changed'))).toBe('A-changed');
-    const same = ours('Autumn: 1/2');
-    expect(namedAfterFile(same, 'Autumn 1 2')).toBe(same);
-    expect(namedAfterFile(same, ' ')).toBe(same);
-    const others = small('Prices');
-    expect(namedAfterFile(others, 'Autumn')).toBe(others);
+    const [autumn, others] = [ours('Autumn: 1/2'), small('Autumn')];
+    expect(beside(autumn, 'A-changed', [])).toBe(autumn);
+    expect(beside(autumn, 'A-changed', ['Winter', 'Autumn 1'])).toBe(autumn);
+    expect(runName(beside(autumn, 'A-changed', ['Winter', 'autumn: 1/2']))).toBe('A-changed');
+    // Files may not be called all that runs are.
+    expect(beside(autumn, 'Autumn 1 2', ['Autumn: 1/2'])).toBe(autumn);
+    expect(beside(autumn, ' ', ['Autumn: 1/2'])).toBe(autumn);
+    expect(beside(others, 'A-changed', ['Autumn'])).toBe(others);
   });
 
   it('go into the title that stands by itself, and never into a heading', () => {
