@@ -238,7 +238,8 @@ class Pane {
     const { watched, view, lead, frames, drawn } = this;
     const width = Math.min(DRAWING.most, Math.max(DRAWING.least, drawn - (drawn <= NARROW ? 24 : 32)));
     const figures = figuresOf(this.units);
-    const start = () => startSection(watched, lead, (what) => this.load(what));
+    const toSizes = this.host.insertColumns ? () => this.toSizes() : undefined;
+    const start = () => startSection(watched, lead, (what) => this.load(what), toSizes);
     const empty = watched.standing.kind === 'empty';
     if (empty && view !== 'Help' && view !== 'Workings') return watched.working ? waiting(watched) : start();
     // Nothing can be shown of what has just been begun, but what is next.
@@ -285,6 +286,13 @@ class Pane {
   private sizes(): TemplateResult | typeof nothing {
     const { watched, sizeChoice, host } = this;
     return host.insertColumns ? sizesSection(watched, sizeChoice, (columns) => this.insertSizes(columns)) : nothing;
+  }
+
+  /** Shows where columns for sizes are made. */
+  private toSizes(): void {
+    this.sizeChoice.open = true;
+    this.turnTo('Run');
+    requestAnimationFrame(() => document.getElementById('size-columns')?.focus());
   }
 
   /** The search of one stock and that of the run; while one goes on the other waits. */

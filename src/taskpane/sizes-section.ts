@@ -11,6 +11,8 @@ import type { Watched } from './watched';
 export class SizeChoice {
   given: Partial<Record<'from' | 'to', number>> = {};
   step: 1 | 0.5 = 0.5;
+  /** Whether the maker asked for it. */
+  open = false;
 
   constructor(private readonly changed: () => void) {}
 
@@ -49,7 +51,12 @@ export function sizesSection(
       />
     </label>`;
   return html`<section class="section" aria-labelledby="size-columns">
-    <details ?open=${runs.length === 0}>
+    <details
+      ?open=${choice.open || runs.length === 0}
+      @toggle=${({ target }: Event) => {
+        if (runs.length > 0 && target instanceof HTMLDetailsElement) choice.open = target.open;
+      }}
+    >
       <summary id="size-columns">Columns for sizes in ${pairageTable.name}</summary>
       <div class="row">
         ${field('From', 'from', from)} ${field('To', 'to', to)}

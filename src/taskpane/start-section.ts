@@ -17,8 +17,16 @@ export function begins({ tables, problems }: Watched): boolean {
   return steps(tables, problems, blank).some(({ state, optional }) => state === 'untouched' && !optional);
 }
 
-/** How to begin: the demo or blank tables, and step by step through the tables with what is done of them. */
-export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' | 'blank') => void): TemplateResult {
+/**
+ * How to begin: the demo or blank tables, and step by step through the tables with what is done of them.
+ * @param toSizes leads to where columns for sizes are made; undefined where none can be
+ */
+export function startSection(
+  watched: Watched,
+  lead: Lead,
+  load: (what: 'demo' | 'blank') => void,
+  toSizes: (() => void) | undefined,
+): TemplateResult {
   const empty = watched.standing.kind === 'empty';
   const list = steps(watched.tables, watched.problems, blank);
   const open = list.filter(({ state, optional }) => state !== 'done' && !optional);
@@ -35,12 +43,12 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
                 <b>${nextInWords(list)}</b>
                 ${list.some(({ examples }) => examples) ? 'Type over the grey examples.' : nothing}
               </p>
-              ${stepList(list, lead)}`
+              ${stepList(list, lead, toSizes)}`
           : html`<details>
               <summary>
                 ${list.some(({ state }) => state === 'untouched') ? 'All that is needed is filled in' : 'All tables are filled in'}
               </summary>
-              ${stepList(list, lead)}
+              ${stepList(list, lead, toSizes)}
             </details>`
     }
     <p class="acts">
@@ -50,10 +58,10 @@ export function startSection(watched: Watched, lead: Lead, load: (what: 'demo' |
   </section>`;
 }
 
-function stepList(list: readonly FirstStep[], lead: Lead): TemplateResult {
+function stepList(list: readonly FirstStep[], lead: Lead, toSizes: (() => void) | undefined): TemplateResult {
   return html`<ol class="steps">
     ${list.map(
-      ({ table, say, state, optional }) =>
+      ({ table, say, bySize, state, optional }) =>
         html`<li>
           <i class=${SIGNS[state]} aria-hidden="true"></i>
           <div>
@@ -61,7 +69,10 @@ function stepList(list: readonly FirstStep[], lead: Lead): TemplateResult {
               ${button(table, () => lead({ table, row: 1 }), { kind: 'link' })}
               <span class="small">${WORDS[state]}${optional && state === 'untouched' ? ', can wait' : nothing}</span>
             </p>
-            <p class="small">${say}</p>
+            <p class="small">
+              ${say}
+              ${bySize && toSizes ? html`Half sizes or more sizes: ${button('make their columns', toSizes, { kind: 'link' })}.` : nothing}
+            </p>
           </div>
         </li>`,
     )}

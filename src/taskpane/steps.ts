@@ -15,6 +15,8 @@ export type StepState = 'untouched' | 'begun' | 'done';
 export interface FirstStep {
   readonly table: string;
   readonly say: string;
+  /** Whether columns for its sizes can be made. */
+  readonly bySize: boolean;
   /** Whether a plan can be made without it. */
   readonly optional: boolean;
   readonly state: StepState;
@@ -62,7 +64,14 @@ export function steps(
     // Styles without pairs are no run yet.
     const touched = table === pairage ? own.some(hasPairs(cells[0] ?? [])) : own.length > 0;
     const state = !touched ? 'untouched' : refused() ? 'begun' : 'done';
-    return { table: table.name, say, optional, state, examples: own.length < rowsOf(cells).length };
+    return {
+      table: table.name,
+      say,
+      bySize: table === pairage,
+      optional,
+      state,
+      examples: own.length < rowsOf(cells).length,
+    };
   });
 }
 

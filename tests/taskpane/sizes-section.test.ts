@@ -5,12 +5,14 @@ import type { Watched } from '../../src/taskpane/watched';
 import { words } from './words-of';
 
 /** The section of a run with some sizes, planned or not. */
-function section(planned: boolean) {
+function section(planned: boolean, asked = false) {
   const tables = new Map([['Pairage', [['Style', 36, 37, 38]]]]);
   const runs = planned ? [{}] : [];
   const watched = { tables, runs } as unknown as Pick<Watched, 'tables' | 'runs'>;
   const nothing = () => undefined;
-  return sizesSection(watched, new SizeChoice(nothing), nothing) as TemplateResult;
+  const choice = new SizeChoice(nothing);
+  choice.open = asked;
+  return sizesSection(watched, choice, nothing) as TemplateResult;
 }
 
 function isOpen({ strings, values }: TemplateResult): unknown {
@@ -21,6 +23,7 @@ describe('columns for sizes', () => {
   it('stand open before any pairs are planned, which is when they are wanted, and fold away after', () => {
     expect(isOpen(section(false))).toBe(true);
     expect(isOpen(section(true))).toBe(false);
+    expect(isOpen(section(true, true))).toBe(true);
   });
 
   it('are named where half sizes between those that are there lack', () => {
