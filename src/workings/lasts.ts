@@ -8,6 +8,7 @@ import { PROFILE_STEP, readLast } from '../functions/last-argument';
 import { readFoot, readLetOut, readWelt } from '../functions/lasts-arguments';
 import { cells, givenOr, optional, type WorkingOf } from './arguments';
 import { graded, lastGiven, measure } from './last-given';
+import { waistWidth } from './waist-width';
 import { wedge } from './wedge';
 import { given, step, told } from './working';
 
@@ -65,6 +66,12 @@ export const lasts: Readonly<Record<string, WorkingOf>> = {
       steps: [
         ...graded(inSize),
         step('Tₛ', 'Tread in this size', undefined, inSize.tread, 'mm'),
+        step('Wₛ', 'Waist in this size', undefined, inSize.waist, 'mm'),
+        told(
+          'Least width about the waist, to compare: a modelled curve is as wide as given at 0.43 of the length and dips a little beside it; trace the bottom where that matters',
+          waistWidth(inSize),
+          'mm',
+        ),
         told(
           `Point ${row} of a smooth curve through seat, waist and tread${left ? '' : ', mirrored'}: ${column === 0 ? 'along the bottom' : 'to the foot’s outside'}`,
           point[column],
