@@ -48,7 +48,7 @@ describe('the pane', () => {
       await pane.getByRole('img', { name: /^Fennel, EU 39, left, .* 80 at the back, 35 under the tread/ }).waitFor();
       expect(await pane.getByLabel('Style').inputValue()).toBe('Fennel');
       expect(await pane.getByRole('table', { name: 'Parts' }).getByRole('row').count()).toBeGreaterThan(3);
-      await pane.getByText('80 at the back').waitFor();
+      await pane.getByText('80 at the back −').waitFor();
     });
 
     it('finds a function by a word and puts it into the selected cell', async () => {
