@@ -45,9 +45,10 @@ export function heelBase(bottom: Bottom): HeelBase | undefined {
 /** The x of a ring's centroid. */
 function middleOf(ring: Ring): number {
   let sum = 0;
-  ring.forEach(([x, y], i) => {
-    const [nx, ny] = ring[(i + 1) % ring.length] ?? [x, y];
-    sum += (x + nx) * (x * ny - nx * y);
-  });
+  for (let i = 0; i < ring.length; i++) {
+    const { 0: x, 1: y } = ring[i]!;
+    const { 0: nextX, 1: nextY } = ring[i + 1 < ring.length ? i + 1 : 0]!;
+    sum += (x + nextX) * (x * nextY - nextX * y);
+  }
   return sum / (6 * area(ring));
 }

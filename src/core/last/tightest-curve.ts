@@ -1,4 +1,3 @@
-import { itemAt } from '../item-at';
 import { atLength, type Profile } from './profile';
 
 /** Layers bend over a curve at the ball and into the hollow of the waist. */
@@ -27,13 +26,13 @@ export function tightestCurve(profile: Profile, side: BendSide, reach: 'heel' | 
   let most = 0;
   let at = 0;
   for (let i = 1; i < s.length; i++) {
-    if (itemAt(s, i) <= tread + 1e-9 !== (reach === 'heel')) continue;
-    const step = itemAt(s, i) - itemAt(s, i - 1);
+    if (s[i]! <= tread + 1e-9 !== (reach === 'heel')) continue;
+    const step = s[i]! - s[i - 1]!;
     if (step < 1e-9) continue;
-    const curvature = (sign * ((itemAt(slope, i) - itemAt(slope, i - 1)) * Math.PI)) / 180 / step;
+    const curvature = (sign * ((slope[i]! - slope[i - 1]!) * Math.PI)) / 180 / step;
     if (curvature > most) {
       most = curvature;
-      at = itemAt(s, i) - step / 2;
+      at = s[i]! - step / 2;
     }
   }
   return most > 1 / FLAT ? { radius: 1 / most, curvature: most, s: atLength(profile, at).s } : undefined;

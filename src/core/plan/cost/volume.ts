@@ -1,4 +1,3 @@
-import { itemRound } from '../../item-at';
 import type { Layer } from '../../bottom/layer';
 import { area } from '../../geometry/area';
 import { cut } from '../../geometry/cut';
@@ -34,13 +33,18 @@ export function volume({
 /** ∫ of the distance from the line `width` behind a ring's front, over what lies forward of it, mm³. */
 function forwardOf(ring: Ring, width: number, slant: number): number {
   const lean = Math.tan((slant * Math.PI) / 180);
-  const along = ([x, y]: Point) => x + lean * y;
-  const from = Math.max(...ring.map(along)) - width;
+  const along = ({ 0: x, 1: y }: Point) => x + lean * y;
+  let front = -Infinity;
+  for (let i = 0; i < ring.length; i++) front = Math.max(front, along(ring[i]!));
+  const from = front - width;
   const part = cut(ring, (point) => along(point) - from);
   // The distance is linear in x and y: its integral follows from the part's first moments.
-  return part.reduce((sum, point, i) => {
-    const next = itemRound(part, i + 1);
+  let sum = 0;
+  for (let i = 0; i < part.length; i++) {
+    const point = part[i]!;
+    const next = part[i + 1 < part.length ? i + 1 : 0]!;
     const cross = point[0] * next[1] - next[0] * point[1];
-    return sum + (cross * (along(point) + along(next) - 3 * from)) / 6;
-  }, 0);
+    sum += (cross * (along(point) + along(next) - 3 * from)) / 6;
+  }
+  return sum;
 }
