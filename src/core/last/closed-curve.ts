@@ -56,15 +56,20 @@ function traceBetween(p0: Point, p1: Point, p2: Point, p3: Point, i: number, xs:
   const a = gap(p0, p1);
   const b = gap(p1, p2);
   const c = gap(p2, p3);
-  const fromX = b * ((p1[0] - p0[0]) / a - (p2[0] - p0[0]) / (a + b) + (p2[0] - p1[0]) / b);
-  const fromY = b * ((p1[1] - p0[1]) / a - (p2[1] - p0[1]) / (a + b) + (p2[1] - p1[1]) / b);
-  const toX = b * ((p2[0] - p1[0]) / b - (p3[0] - p1[0]) / (b + c) + (p3[0] - p2[0]) / c);
-  const toY = b * ((p2[1] - p1[1]) / b - (p3[1] - p1[1]) / (b + c) + (p3[1] - p2[1]) / c);
+  const fromX = b * tangent(p0[0], p1[0], p2[0], a, b);
+  const fromY = b * tangent(p0[1], p1[1], p2[1], a, b);
+  const toX = b * tangent(p1[0], p2[0], p3[0], b, c);
+  const toY = b * tangent(p1[1], p2[1], p3[1], b, c);
   for (let k = 0; k < STEPS; k++) {
     const { start, leave, end, arrive } = WEIGHTS[k]!;
     xs[STEPS * i + k] = start * p1[0] + leave * fromX + end * p2[0] + arrive * toX;
     ys[STEPS * i + k] = start * p1[1] + leave * fromY + end * p2[1] + arrive * toY;
   }
+}
+
+/** How fast a coordinate changes with the parameter at the second of three points, whose parameters are a and b apart. */
+function tangent(p: number, q: number, r: number, a: number, b: number): number {
+  return (q - p) / a - (r - p) / (a + b) + (r - q) / b;
 }
 
 /** The centripetal parameter from one point to the next: the root of their distance. */

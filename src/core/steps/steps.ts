@@ -1,4 +1,3 @@
-import { itemAt } from '../item-at';
 import type { Bottom } from '../bottom/bottom';
 import { finishedWidth } from '../bottom/finished-edge';
 import { type SkiveThen, skiveThen } from '../bottom/skive-then';
@@ -27,43 +26,13 @@ export function timesOfSteps(
   style: Style,
   { rates, limits, mouldedFace }: Bench,
 ): readonly (Times & Operation)[] {
-  const operations = operationsOf(assemblyOf(bottom, style, mouldedFace), limits);
-  const times = timesOf(operations, style, rates);
-  return operations.map((operation, i) => timed(operation, itemAt(times, i)));
-}
-
-/** Named one by one, which makes a record ten times as fast as to spread two into one. */
-function timed(
-  { kind, acts, pieces, faces, joint, coated, whole, onHeel, apart, fixing }: Operation,
-  { coats, usualCoats, open, pressed, wait, warm, minutes, adhesive }: Times,
-): Times & Operation {
-  return {
-    kind,
-    acts,
-    pieces,
-    faces,
-    joint,
-    coated,
-    whole,
-    onHeel,
-    apart,
-    fixing,
-    coats,
-    usualCoats,
-    open,
-    pressed,
-    wait,
-    warm,
-    minutes,
-    adhesive,
-  };
+  return timesOf(operationsOf(assemblyOf(bottom, style, mouldedFace), limits), style, rates);
 }
 
 /** The steps of a bottom in the order of the bench, for one pair. */
 export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFace }: Bench): readonly Step[] {
   const assembly = assemblyOf(bottom, style, mouldedFace);
-  const operations = inOrder(operationsOf(assembly, limits));
-  const times = timesOf(operations, style, rates);
+  const operations = timesOf(inOrder(operationsOf(assembly, limits)), style, rates);
   const build = new Build(bottom, assembly.openSeat, style.raise === 'heel');
   const high = bottom.seatStack > limits.highBuild;
   return operations.map((operation, i): Step => {
@@ -74,7 +43,6 @@ export function stepsOf(bottom: Bottom, style: Style, { rates, limits, mouldedFa
     const after = low && build.thicknessOf(low);
     return {
       ...operation,
-      ...itemAt(times, i),
       number: i + 1,
       height,
       left: after === before ? undefined : after,

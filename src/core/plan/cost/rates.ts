@@ -3,13 +3,8 @@ import { itemAt } from '../../item-at';
 import { fold } from '../codes';
 import type { Rate, RateUnit } from '../inputs';
 
-/** Rows that count the same, in their order: those that hold for anything, and those for one scope, by its folded words. */
-interface OfUnit {
-  readonly forAll: Rate[];
-  readonly byScope: Map<string, Rate[]>;
-}
-
-const NONE: readonly Rate[] = [];
+/** Rows that count the same, in their order, by the folded scope that they hold for: without one, for anything. */
+type OfUnit = Map<string | undefined, Rate[]>;
 
 /** Costs and times, looked up by what they count and what they hold for. */
 export class Rates {
@@ -17,16 +12,9 @@ export class Rates {
 
   constructor(rates: readonly Rate[]) {
     for (const rate of rates) {
-      let of = this.units.get(rate.unit);
-      if (!of) this.units.set(rate.unit, (of = { forAll: [], byScope: new Map() }));
-      if (rate.scope === undefined) {
-        of.forAll.push(rate);
-        continue;
-      }
-      const scope = fold(rate.scope);
-      const own = of.byScope.get(scope);
-      if (own) own.push(rate);
-      else of.byScope.set(scope, [rate]);
+      const of: OfUnit = this.units.get(rate.unit) ?? new Map();
+      const scope = rate.scope && fold(rate.scope);
+      this.units.set(rate.unit, of.set(scope, [...(of.get(scope) ?? []), rate]));
     }
   }
 
@@ -41,18 +29,18 @@ export class Rates {
   /** The row that `one` takes its value from. */
   row(unit: RateUnit, scopes: readonly string[]): Rate | undefined {
     const of = this.units.get(unit);
+    // Most is counted in no row.
     if (!of) return undefined;
-    for (const scope of scopes) {
-      const found = rowsFor(of, scope)[0];
-      if (found) return found;
+    for (const scope of [...scopes, undefined]) {
+      const own = of.get(scope && fold(scope));
+      if (own) return own[0];
     }
-    return of.forAll[0];
+    return undefined;
   }
 
   /** The value of a rate for just this scope: what holds for all does not stand in. */
   own(unit: RateUnit, scope: string): number | undefined {
-    const of = this.units.get(unit);
-    return of && rowsFor(of, scope)[0]?.value;
+    return this.units.get(unit)?.get(fold(scope))?.[0]?.value;
   }
 
   /** The sum of all rates that count the same way; of each item and kind of step the row for the most particular scope. */
@@ -62,21 +50,15 @@ export class Rates {
 
   /** The rows that sum adds up. */
   items(unit: RateUnit, scopes: readonly string[]): readonly Rate[] {
-    const of = this.units.get(unit);
-    if (!of) return NONE;
     const chosen: Rate[] = [];
-    for (const rate of of.forAll) putIn(chosen, rate, of.forAll);
-    for (let i = scopes.length - 1; i >= 0; i--) {
-      const own = rowsFor(of, itemAt(scopes, i));
+    const of = this.units.get(unit);
+    if (!of) return chosen;
+    for (const scope of [undefined, ...[...scopes].reverse()]) {
+      const own = of.get(scope && fold(scope)) ?? [];
       for (const rate of own) putIn(chosen, rate, own);
     }
     return chosen;
   }
-}
-
-/** Of those that hold for a scope. Of most of what is counted no row names any. */
-function rowsFor({ byScope }: OfUnit, scope: string): readonly Rate[] {
-  return byScope.size === 0 ? NONE : (byScope.get(fold(scope)) ?? NONE);
 }
 
 /**
