@@ -30,8 +30,7 @@ export class SearchLine {
 export function searchInWords(searched: readonly SearchedStock[], stopped: boolean): string {
   const better = searched.filter(({ sheets, before }) => sheets < before);
   const head = stopped ? 'The search was stopped. ' : '';
-  if (searched.length === 0)
-    return `${head}Nothing to search: every stock takes the least possible or lies in pairs across the backbone.`;
+  if (searched.length === 0) return `${head}Nothing to search: every stock takes the least possible.`;
   if (better.length === 0) return `${head}No layout with fewer sheets was found.`;
   const lines = better.map(
     ({ stock, before, sheets, least }) =>

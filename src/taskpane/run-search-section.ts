@@ -32,11 +32,8 @@ export function runSearchSection(input: RunSearchInput): TemplateResult {
 
 function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
   const chances = searchChances(stocks);
-  const codes = (why: 'least' | 'pairs' | undefined) =>
-    chances
-      .filter(({ hopeless }) => hopeless === why)
-      .map(({ cutting }) => (why === 'least' ? cutting.stock.code : cuttingName(cutting)));
-  const [worth, least, paired] = [codes(undefined), codes('least'), codes('pairs')];
+  const least = chances.flatMap(({ hopeless, cutting }) => (hopeless === 'least' ? [cutting.stock.code] : []));
+  const worth = chances.flatMap(({ hopeless, cutting }) => (hopeless === undefined ? [cuttingName(cutting)] : []));
   const most = savedTogether(chances.map((chance) => chance.most));
   return html`${
     least.length > 0
@@ -45,7 +42,6 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
         </p>`
       : nothing
   }
-  ${paired.length > 0 ? html`<p class="caption">Pairs of ${listed(paired)} are matched; they lie as they are.</p>` : nothing}
   ${
     worth.length > 0
       ? html`<p class="caption">

@@ -49,12 +49,7 @@ function begin(
   searching: Searching,
   again: boolean,
 ): TemplateResult {
-  const { least, format } = cutting;
-  if (format.pairs === 'across the backbone') {
-    return html`<p class="caption">
-      The search does not lay pairs across the backbone; on ${cuttingName(cutting)} they lie as they are.
-    </p>`;
-  }
+  const { least } = cutting;
   if (cutting.sheets <= least) {
     return html`<p class="caption">
       ${cutting.stock.code} takes ${listed(parts.map(takenInWords))}, the least possible: no search could save one.

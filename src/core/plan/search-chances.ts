@@ -12,8 +12,8 @@ export interface Saving {
 export interface Chance {
   readonly cutting: StockCutting;
   readonly most: Saving;
-  /** least: it takes no more than could ever do. pairs: the search does not lay pairs across the backbone. */
-  readonly hopeless?: 'least' | 'pairs' | undefined;
+  /** least: it takes no more than could ever do. */
+  readonly hopeless?: 'least' | undefined;
 }
 
 /**
@@ -32,8 +32,8 @@ export function searchChances(stocks: readonly StockCutting[]): readonly Chance[
 }
 
 function chanceOf(cutting: StockCutting): Chance {
-  const { least, sheets, format } = cutting;
-  const hopeless = sheets <= least ? 'least' : format.pairs === 'across the backbone' ? 'pairs' : undefined;
+  const { least, sheets } = cutting;
+  const hopeless = sheets <= least ? 'least' : undefined;
   return { cutting, most: hopeless ? { sheets: 0, money: 0 } : savingOf(cutting, least), hopeless };
 }
 

@@ -1,4 +1,4 @@
-import type { Pairs } from '../../../src/core/cutting/sheet/matching-pairs';
+import { PAIRS } from '../../../src/core/cutting/sheet/matching-pairs';
 import { describe, expect, it } from 'vitest';
 import { Plan } from '../../../src/core/plan/plan';
 import { savedTogether, savingOf, searchChances } from '../../../src/core/plan/search-chances';
@@ -33,11 +33,12 @@ describe('what there is to be saved', () => {
     expect(chances.map(({ hopeless }) => hopeless)).toEqual([undefined, undefined, undefined, 'least']);
   });
 
-  it('is nothing where pairs match across the backbone: the search does not lay those', () => {
+  it('is the same however pairs are to match', () => {
     const matched = cutting(0, 5, 2, { price: 10 });
-    const chances = (pairs: Pairs) => searchChances([{ ...matched, format: { ...matched.format, pairs } }]);
-    expect(chances('across the backbone')).toMatchObject([{ hopeless: 'pairs', most: { sheets: 0, money: 0 } }]);
-    expect(chances('side by side')).toMatchObject([{ hopeless: undefined, most: { sheets: 3, money: 30 } }]);
+    for (const pairs of PAIRS) {
+      const chances = searchChances([{ ...matched, format: { ...matched.format, pairs } }]);
+      expect(chances).toMatchObject([{ hopeless: undefined, most: { sheets: 3, money: 30 } }]);
+    }
   });
 
   it('is money that need not be paid: packs, least quantities and the shelf count (derived)', () => {

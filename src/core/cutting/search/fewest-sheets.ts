@@ -4,12 +4,14 @@ import { moved } from '../../geometry/moved';
 import { laidSheets, type Layout, layoutOf, type NamedSheet, type Placements } from '../sheet/layout';
 import { leastSheets } from '../sheet/least-sheets';
 import type { Piece } from '../sheet/piece';
+import type { Pairs } from '../sheet/matching-pairs';
 import { Problem } from '../../problem';
 import { boundPairs } from './bound-pairs';
 import { quickLayout } from '../quick-layout';
 import { formatOn, type SheetFormat } from '../sheet/sheet';
 import { verifyLayout } from '../sheet/verify-layout';
 import type { FillTask } from './fill-in';
+import { type HalfSheets, halfSheets } from './half-sheets';
 import type { Answer, Task } from './perform';
 import { Random } from './random';
 import type { RollTask } from './shorten-roll';
@@ -77,17 +79,17 @@ const FEW = 4;
  * Fewest sheets, step by step: from a layout that is there, never worse than that, the pieces of the emptiest sheet are
  * laid into the others until it is empty, and so on with the next; on a roll they are drawn together. Searches of one
  * round do not depend on each other; whoever runs this hands their answers back in order. Ends early once no fewer sheets
- * could do. Pairs that lie side by side are moved as one; those across the backbone stay as they lie.
+ * could do. Pairs that lie side by side are moved as one, and of those across the backbone the one on one side.
  */
 export function* fewestSheets(job: SheetsJob): Generator<Round, Progress, readonly (Answer | undefined)[]> {
   const { pieces, format, start = quickLayout(pieces, format) } = job;
-  const { pairs, ...plain } = format;
+  const { pairs } = format;
   if (pairs === undefined || pairs === 'anywhere') return yield* fewest({ ...job, start });
   const began = start.sheets.length;
   const least = leastSheets(pieces, format);
-  const bound = pairs === 'side by side' && began > least ? boundPairs(pieces, start) : undefined;
+  const bound = began > least ? boundBy(pairs, pieces, format, start) : undefined;
   if (!bound) return { layout: start, began, least, done: 1 };
-  const bonded = { ...job, pieces: bound.pieces, format: { ...plain, offcuts: undefined }, start: bound.layout };
+  const bonded = { ...job, pieces: bound.pieces, format: bound.format, start: bound.layout };
   let known: Progress = { layout: start, began, least, done: 0 };
   const told = (progress: Progress): Progress => {
     const layout = progress.layout === bound.layout ? start : bound.unbound(progress.layout);
@@ -105,7 +107,14 @@ export function* fewestSheets(job: SheetsJob): Generator<Round, Progress, readon
   return { ...(step.done ? told(step.value) : known), done: 1 };
 }
 
-/** The same of pieces that need not lie beside each other. */
+/** Pieces of which each stands for a pair, on sheets where they match whatever way they lie; undefined where there are none such. */
+function boundBy(pairs: Pairs, pieces: readonly Piece[], format: SheetFormat, start: Layout): HalfSheets | undefined {
+  if (pairs === 'across the backbone') return halfSheets(pieces, format, start);
+  const bound = boundPairs(pieces, start);
+  return bound && { ...bound, format: { ...format, pairs: undefined, offcuts: undefined } };
+}
+
+/** The same of pieces that need not match. */
 function* fewest({
   pieces,
   format,
