@@ -44,14 +44,13 @@ export function halfSheets(pieces: readonly Piece[], format: SheetFormat, start:
     if (!laid) return undefined;
     sheets.push(laid.map((one) => ({ ...one, y: one.y - bottom })));
   }
-  const counts = pieces.map((_piece, kind) => sheets.flat().filter(({ piece }) => piece === kind).length);
   const whole = (one: Placement): Placements => {
     const own = { ...one, y: one.y + bottom };
     const other = { piece: mates.get(one.piece) ?? one.piece, x: one.x, turn: wholeTurn(-one.turn) };
     return [own, { ...other, y: 2 * backbone - own.y }];
   };
   return {
-    pieces: pieces.map((piece, kind) => ({ ...piece, count: itemAt(counts, kind) })),
+    pieces: pieces.map((own, kind) => ({ ...own, count: sheets.flat().filter(({ piece }) => piece === kind).length })),
     format: { length, width: box(half.outline).top, knifeRoom, edgeTrim, natural: half },
     layout: { offcuts: [], sheets },
     unbound: (layout) => ({ offcuts: [], sheets: layout.sheets.map((sheet) => sheet.flatMap(whole)) }),
@@ -73,12 +72,11 @@ function onHalf(
   const others = sheet.filter((one) => !above(one));
   for (const one of laid) {
     const at = others.findIndex(
-      ({ piece, x, y, turn }) =>
+      ({ piece, x, y }) =>
         piece !== one.piece &&
         pieces[piece]?.pair !== undefined &&
         pieces[piece]?.pair === pieces[one.piece]?.pair &&
-        Math.hypot(x - one.x, y + one.y - 2 * backbone) <= MATCHED &&
-        Math.abs(Math.sin(((turn + one.turn) * Math.PI) / 360)) < 1e-6,
+        Math.hypot(x - one.x, y + one.y - 2 * backbone) <= MATCHED,
     );
     const [mate] = at < 0 ? [] : others.splice(at, 1);
     if (!mate || (mates.get(one.piece) ?? mate.piece) !== mate.piece) return undefined;
@@ -90,37 +88,22 @@ function onHalf(
 /** What of a sheet lies above a line and is sound on both sides of its backbone, moved down by the height of the line. */
 function halfOf({ outline, holes, zones, quality, backbone }: NaturalSheet, bottom: number): NaturalSheet | undefined {
   const across = (ring: Ring) => moved(mirror(ring), 0, 0, 2 * backbone);
-  const { left, right, top } = box(outline);
-  const upper = rectangleAbout({ left: left - 1, right: right + 1, bottom, top: Math.max(top, bottom) + 1 });
   const down = (ring: Ring) => moved(ring, 0, 0, -bottom);
-  const parts = intersection(intersection([outline], [across(outline)]), [upper]);
-  const largest = parts.reduce<Ring | undefined>(
-    (most, one) => (area(one) > (most ? area(most) : 0) ? one : most),
-    undefined,
+  const both = (ring: Ring) => [down(ring), down(across(ring))];
+  const { left, right, top } = box(outline);
+  const above = rectangleAbout({ left, right, bottom, top: Math.max(top, bottom) });
+  const [largest] = [...intersection(intersection([outline], [across(outline)]), [above])].sort(
+    (a, b) => area(b) - area(a),
   );
-  if (!largest) return undefined;
-  const within = (...rings: readonly Ring[]) =>
-    rings.flatMap((ring) => intersection([ring], [upper]).filter((part) => area(part) > 0));
-  const both = (rings: readonly Ring[]) => rings.flatMap((ring) => within(ring, across(ring)));
-  const worse = zones.filter((zone) => zone.quality > quality);
-  const better = zones.filter((zone) => zone.quality <= quality);
-  const own: readonly Zone[] = [
-    ...worse.flatMap((zone) => both([zone.ring]).map((ring) => ({ ring, quality: zone.quality }))),
+  const halves = zones.flatMap((zone): readonly Zone[] => {
+    if (zone.quality > quality) return both(zone.ring).map((ring) => ({ ...zone, ring }));
     // Better ground is good only where the other side is as good.
-    ...better.flatMap((one) =>
-      better.flatMap((other) =>
-        within(...intersection([one.ring], [across(other.ring)])).map((ring) => ({
-          ring,
-          quality: Math.max(one.quality, other.quality),
-        })),
-      ),
-    ),
-  ];
-  return {
-    outline: down(largest),
-    holes: both(holes).map(down),
-    zones: own.map((zone) => ({ ...zone, ring: down(zone.ring) })),
-    quality,
-    backbone: 0,
-  };
+    return zones.flatMap((other) =>
+      intersection([zone.ring], [across(other.ring)]).map((ring) => ({
+        ring: down(ring),
+        quality: Math.max(zone.quality, other.quality),
+      })),
+    );
+  });
+  return largest && { outline: down(largest), holes: holes.flatMap(both), zones: halves, quality, backbone: 0 };
 }
