@@ -5,15 +5,9 @@ import { unionOutline } from '../../geometry/union-outline';
 import type { Layout, Placement, Placements } from '../sheet/layout';
 import { BEST } from '../sheet/natural-sheet';
 import type { Piece } from '../sheet/piece';
+import type { SheetFormat } from '../sheet/sheet';
 import { wholeTurn } from '../sheet/way';
-
-/** Pieces of which those that lie side by side are one, and a layout of them. */
-export interface BoundPairs {
-  readonly pieces: readonly Piece[];
-  readonly layout: Layout;
-  /** A layout of the pieces as they were from one of these. */
-  unbound(layout: Layout): Layout;
-}
+import type { Bond, Bound } from './taken-apart';
 
 /** How far the two of a pair may be off each other's place along the sheet, mm: as much as layouts may. */
 const MATCHED = 0.05;
@@ -24,21 +18,12 @@ const SAME = 1e-3;
 /** Half the width of what joins two outlines, and how far it reaches into each, mm: no other piece comes between them. */
 const BRIDGE = { half: 0.05, into: 0.5 };
 
-/** Two pieces as they lie: the second so far from the first, both turned alike. */
-interface Bond {
-  readonly first: number;
-  readonly second: number;
-  readonly turn: number;
-  readonly x: number;
-  readonly y: number;
-}
-
 /**
  * Takes the two of each pair together as they lie side by side in a layout, so that they may be moved, and turned end for
  * end, as one. Pieces of no pair stay as they are.
  * @returns undefined where a piece lies beside none of its pair, or two outlines cannot be joined
  */
-export function boundPairs(pieces: readonly Piece[], start: Layout): BoundPairs | undefined {
+export function boundPairs(pieces: readonly Piece[], format: SheetFormat, start: Layout): Bound | undefined {
   const bonds: Bond[] = [];
   const numbers = new Map<string, number>();
   const counts: number[] = [];
@@ -63,11 +48,9 @@ export function boundPairs(pieces: readonly Piece[], start: Layout): BoundPairs 
   if (whole.length < joined.length) return undefined;
   return {
     pieces: [...pieces, ...whole].map((piece, i) => ({ ...piece, count: counts[i] ?? 0 })),
+    format: { ...format, pairs: undefined, offcuts: undefined },
     layout: { offcuts: [], sheets },
-    unbound: (layout) => ({
-      offcuts: layout.offcuts,
-      sheets: layout.sheets.map((sheet) => sheet.flatMap((one) => apart(one, bonds[one.piece - pieces.length]))),
-    }),
+    twos: [...pieces.map(() => undefined), ...bonds],
   };
 }
 
@@ -110,18 +93,6 @@ function bound(
     laid.push({ piece: numberOf(bond), x: first.x, y: first.y, turn: back ? 180 : 0 });
     waiting = others.filter((other) => other !== mate);
   }
-}
-
-/** The two pieces of a bond where it lies; a piece by itself as it is. */
-function apart(placement: Placement, bond: Bond | undefined): Placements {
-  if (!bond) return [placement];
-  const { x, y, turn } = placement;
-  const sign = turn === 180 ? -1 : 1;
-  const turned = wholeTurn(bond.turn + turn);
-  return [
-    { piece: bond.first, x, y, turn: turned },
-    { piece: bond.second, x: x + sign * bond.x, y: y + sign * bond.y, turn: turned },
-  ];
 }
 
 /** Both outlines and what joins them, as they lie when the first has its origin at (0, 0). */

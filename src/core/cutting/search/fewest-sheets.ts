@@ -4,18 +4,16 @@ import { moved } from '../../geometry/moved';
 import { laidSheets, type Layout, layoutOf, type NamedSheet, type Placements } from '../sheet/layout';
 import { leastSheets } from '../sheet/least-sheets';
 import type { Piece } from '../sheet/piece';
-import type { Pairs } from '../sheet/matching-pairs';
 import { Problem } from '../../problem';
-import { boundPairs } from './bound-pairs';
 import { quickLayout } from '../quick-layout';
 import { formatOn, type SheetFormat } from '../sheet/sheet';
 import { verifyLayout } from '../sheet/verify-layout';
 import type { FillTask } from './fill-in';
-import { type HalfSheets, halfSheets } from './half-sheets';
 import type { Answer, Task } from './perform';
 import { Random } from './random';
 import type { RollTask } from './shorten-roll';
 import { turnsFor } from './sheets';
+import { takenApart } from './taken-apart';
 
 /** Pieces to be cut from as few sheets of a format as a search finds. */
 export interface SheetsJob {
@@ -87,12 +85,14 @@ export function* fewestSheets(job: SheetsJob): Generator<Round, Progress, readon
   if (pairs === undefined || pairs === 'anywhere') return yield* fewest({ ...job, start });
   const began = start.sheets.length;
   const least = leastSheets(pieces, format);
-  const bound = began > least ? boundBy(pairs, pieces, format, start) : undefined;
-  if (!bound) return { layout: start, began, least, done: 1 };
-  const bonded = { ...job, pieces: bound.pieces, format: bound.format, start: bound.layout };
   let known: Progress = { layout: start, began, least, done: 0 };
+  if (began <= least) return { ...known, done: 1 };
+  const [answer] = yield { tasks: [{ kind: 'bind', pieces, format, start }], after: () => known };
+  const bound = answer && 'bound' in answer ? answer.bound : undefined;
+  if (!bound) return { ...known, done: 1 };
+  const bonded = { ...job, pieces: bound.pieces, format: bound.format, start: bound.layout };
   const told = (progress: Progress): Progress => {
-    const layout = progress.layout === bound.layout ? start : bound.unbound(progress.layout);
+    const layout = progress.layout === bound.layout ? start : takenApart(progress.layout, bound.twos);
     const sound =
       layout.sheets.length < known.layout.sheets.length && verifyLayout(pieces, format, layout).length === 0;
     known = { ...known, layout: sound ? layout : known.layout, done: progress.done };
@@ -105,13 +105,6 @@ export function* fewestSheets(job: SheetsJob): Generator<Round, Progress, readon
     step = search.next(yield { tasks, after: (answers) => told(after(answers)) });
   }
   return { ...(step.done ? told(step.value) : known), done: 1 };
-}
-
-/** Pieces of which each stands for a pair, on sheets where they match whatever way they lie; undefined where there are none such. */
-function boundBy(pairs: Pairs, pieces: readonly Piece[], format: SheetFormat, start: Layout): HalfSheets | undefined {
-  if (pairs === 'across the backbone') return halfSheets(pieces, format, start);
-  const bound = boundPairs(pieces, start);
-  return bound && { ...bound, format: { ...format, pairs: undefined, offcuts: undefined } };
 }
 
 /** The same of pieces that need not match. */

@@ -10,16 +10,7 @@ import type { Layout, Placement, Placements } from '../sheet/layout';
 import { type NaturalSheet, rectangular, type Zone } from '../sheet/natural-sheet';
 import type { Piece } from '../sheet/piece';
 import type { SheetFormat } from '../sheet/sheet';
-import { wholeTurn } from '../sheet/way';
-
-/** One half of each sheet, and a layout of the one of each pair that lies on it. */
-export interface HalfSheets {
-  readonly pieces: readonly Piece[];
-  readonly format: SheetFormat;
-  readonly layout: Layout;
-  /** A layout of whole pairs from one of these: the other half as in a mirror. */
-  unbound(layout: Layout): Layout;
-}
+import type { Bound } from './taken-apart';
 
 /** How far the two of a pair may be off each other's place, mm: as much as layouts may. */
 const MATCHED = 0.05;
@@ -29,7 +20,7 @@ const MATCHED = 0.05;
  * too, mirrored. Pieces of no pair are not laid so.
  * @returns undefined where a piece has no other across the backbone, or the sheet no such half
  */
-export function halfSheets(pieces: readonly Piece[], format: SheetFormat, start: Layout): HalfSheets | undefined {
+export function halfSheets(pieces: readonly Piece[], format: SheetFormat, start: Layout): Bound | undefined {
   const { length, knifeRoom, edgeTrim } = format;
   const natural = format.natural ?? rectangular(format);
   const { backbone } = natural;
@@ -44,16 +35,14 @@ export function halfSheets(pieces: readonly Piece[], format: SheetFormat, start:
     if (!laid) return undefined;
     sheets.push(laid.map((one) => ({ ...one, y: one.y - bottom })));
   }
-  const whole = (one: Placement): Placements => {
-    const own = { ...one, y: one.y + bottom };
-    const other = { piece: mates.get(one.piece) ?? one.piece, x: one.x, turn: wholeTurn(-one.turn) };
-    return [own, { ...other, y: 2 * backbone - own.y }];
-  };
   return {
     pieces: pieces.map((own, kind) => ({ ...own, count: sheets.flat().filter(({ piece }) => piece === kind).length })),
     format: { length, width: box(half.outline).top, knifeRoom, edgeTrim, natural: half },
     layout: { offcuts: [], sheets },
-    unbound: (layout) => ({ offcuts: [], sheets: layout.sheets.map((sheet) => sheet.flatMap(whole)) }),
+    twos: pieces.map((_, kind) => {
+      const mate = mates.get(kind);
+      return mate === undefined ? undefined : { mate, bottom, backbone };
+    }),
   };
 }
 

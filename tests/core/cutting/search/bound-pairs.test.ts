@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quickLayout } from '../../../../src/core/cutting/quick-layout';
 import { boundPairs } from '../../../../src/core/cutting/search/bound-pairs';
+import { takenApart } from '../../../../src/core/cutting/search/taken-apart';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import type { SheetFormat } from '../../../../src/core/cutting/sheet/sheet';
 import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
@@ -29,16 +30,15 @@ describe('boundPairs', () => {
     (way) => {
       const pieces = [...pairs([240, 260], way), { key: 'single', ring: rectangle(60, 50), count: 4, way }];
       const start = quickLayout(pieces, format);
-      const bound = boundPairs(pieces, start)!;
+      const bound = boundPairs(pieces, format, start)!;
       expect(bound.layout.sheets.flat()).toHaveLength(3 + 3 + 4);
       const sorted = (layout: typeof start) =>
         layout.sheets.map((sheet) =>
           sheet.map(({ piece, x, y, turn }) => [piece, turn, x.toFixed(6), y.toFixed(6)].join(' ')).sort(),
         );
-      expect(sorted(bound.unbound(bound.layout))).toEqual(sorted(start));
+      expect(sorted(takenApart(bound.layout, bound.twos))).toEqual(sorted(start));
       // As one, they are sound by themselves, and each is as large as both: the strip between them is narrow.
-      const { pairs: _, ...plain } = format;
-      expect(verifyLayout(bound.pieces, plain, bound.layout)).toEqual([]);
+      expect(verifyLayout(bound.pieces, bound.format, bound.layout)).toEqual([]);
       for (const { ring, count } of bound.pieces.filter(({ key }) => key.includes('beside'))) {
         expect(count).toBeGreaterThan(0);
         expect(crossesItself(ring)).toBe(false);
@@ -57,7 +57,7 @@ describe('boundPairs', () => {
         { piece: 0, x: 200, y: 100, turn: 0 },
         { piece: 1, x: 200, y: 100 + gap, turn: 0 },
       ];
-      return boundPairs(pieces, { offcuts: [], sheets: [sheet] });
+      return boundPairs(pieces, format, { offcuts: [], sheets: [sheet] });
     };
     for (const gap of [110, 130]) {
       const one = laid(gap)!.pieces[2]!;
@@ -66,7 +66,7 @@ describe('boundPairs', () => {
     }
     const squares = [0, 1].map((i): Piece => ({ key: `${i}`, ring: rectangle(40, 40), count: 1, way, pair: 'a' }));
     const touching = [0, 40].map((y, piece) => ({ piece, x: 0, y, turn: 0 }));
-    const both = boundPairs(squares, { offcuts: [], sheets: [touching] })!;
+    const both = boundPairs(squares, format, { offcuts: [], sheets: [touching] })!;
     // The strip is a tenth wide and may be nearest at a side of both.
     expect(Math.abs(area(both.pieces[2]!.ring) - 3200)).toBeLessThan(0.2);
   });
@@ -74,6 +74,6 @@ describe('boundPairs', () => {
   it('takes none where one of a pair lies by itself', () => {
     const pieces = pairs([250], { kind: 'endForEnd' }, 1);
     const apart = [0, 1].map((piece) => ({ piece, x: 200 + 300 * piece, y: 200, turn: 0 }));
-    expect(boundPairs(pieces, { offcuts: [], sheets: [apart] })).toBeUndefined();
+    expect(boundPairs(pieces, format, { offcuts: [], sheets: [apart] })).toBeUndefined();
   });
 });

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { quickLayout } from '../../../../src/core/cutting/quick-layout';
 import { halfSheets } from '../../../../src/core/cutting/search/half-sheets';
+import { takenApart } from '../../../../src/core/cutting/search/taken-apart';
 import type { Piece } from '../../../../src/core/cutting/sheet/piece';
 import type { SheetFormat } from '../../../../src/core/cutting/sheet/sheet';
 import { verifyLayout } from '../../../../src/core/cutting/sheet/verify-layout';
@@ -38,7 +39,7 @@ describe('halfSheets', () => {
       if (!half) throw new Error('Every piece has its other across the backbone.');
       expect(half.layout.sheets.flat()).toHaveLength(start.sheets.flat().length / 2);
       expect(verifyLayout(half.pieces, half.format, half.layout)).toEqual([]);
-      const back = half.unbound(half.layout);
+      const back = takenApart(half.layout, half.twos);
       expect(verifyLayout(pieces, format, back)).toEqual([]);
       const places = (layout: typeof start) =>
         layout.sheets.map((sheet) => sheet.map(({ piece, x }) => `${piece} ${x.toFixed(3)}`).sort());
@@ -61,7 +62,7 @@ describe('halfSheets', () => {
       const pieces = pairsOf([180, 190], 2, endForEnd, 2);
       const half = halfSheets(pieces, format, quickLayout(pieces, format));
       if (!half) throw new Error('Every piece has its other across the backbone.');
-      const layout = half.unbound(quickLayout(half.pieces, half.format));
+      const layout = takenApart(quickLayout(half.pieces, half.format), half.twos);
       expect(layout.sheets.flat()).toHaveLength(8);
       expect(verifyLayout(pieces, format, layout)).toEqual([]);
       expect(complaints(pieces, { ...format, edgeTrim: 0 }, layout.sheets)).toEqual([]);
