@@ -4,7 +4,9 @@ import type { Way } from '../core/cutting/sheet/way';
 import { area } from '../core/geometry/area';
 import { box } from '../core/geometry/box';
 import { edgeLength } from '../core/geometry/edge-length';
+import { hollows } from '../core/geometry/hollows';
 import type { Ring } from '../core/geometry/ring';
+import { simplifyOutward } from '../core/geometry/simplify-outward';
 import { Problem } from '../core/problem';
 import { type Cell, type Cells, isBlank, isLeftOut, readChoice, readNumber, readsAsNumber } from '../tables/cell';
 import { readLength, readLengthOr, readOutline } from './arguments';
@@ -18,14 +20,30 @@ const THINNEST = 500;
 /** More points than a knife follows; more would take a cell too long. */
 const MOST_POINTS = 500;
 
+/**
+ * More hollows than this, and no piece of a bottom was meant: 40 take a cell two seconds, 120 took minutes, for each may hook
+ * into each. A rough edge is smoothed outwards, by so many mm at most, before they count.
+ */
+const MOST_HOLLOWS = 40;
+const ROUGH = 1;
+
 /** The outline of a piece that is to lie on a sheet. */
 function readPiece(cells: Cells): Ring {
-  const ring = readOutline(cells);
-  if (ring.length > MOST_POINTS) {
+  const given = readOutline(cells);
+  if (given.length > MOST_POINTS) {
     throw new Problem(
       'invalid',
       { argument: 'outline' },
-      `it has ${ring.length} points; ${MOST_POINTS} is the most for laying it on a sheet, so leave some out`,
+      `it has ${given.length} points; ${MOST_POINTS} is the most for laying it on a sheet, so leave some out`,
+    );
+  }
+  const ring = hollows(given, 0) > MOST_HOLLOWS ? simplifyOutward(given, ROUGH) : given;
+  const count = hollows(ring, 0);
+  if (count > MOST_HOLLOWS) {
+    throw new Problem(
+      'invalid',
+      { argument: 'outline' },
+      `it has ${count} hollows; ${MOST_HOLLOWS} is the most for laying it on a sheet, so smooth its edge`,
     );
   }
   const { left, right, bottom, top } = box(ring);
