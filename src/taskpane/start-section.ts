@@ -71,7 +71,7 @@ function stepList(list: readonly FirstStep[], lead: Lead, toSizes: (() => void) 
             </p>
             <p class="small">
               ${say}
-              ${bySize && toSizes ? html`Half sizes or more sizes: ${button('make their columns', toSizes, { kind: 'link' })}.` : nothing}
+              ${bySize && toSizes ? html`Half sizes or more sizes: ${button('make their columns', toSizes, { kind: 'link' })}` : nothing}
             </p>
           </div>
         </li>`,

@@ -64,14 +64,10 @@ export function steps(
     // Styles without pairs are no run yet.
     const touched = table === pairage ? own.some(hasPairs(cells[0] ?? [])) : own.length > 0;
     const state = !touched ? 'untouched' : refused() ? 'begun' : 'done';
-    return {
-      table: table.name,
-      say,
-      bySize: table === pairage,
-      optional,
-      state,
-      examples: own.length < rowsOf(cells).length,
-    };
+    const left = rowsOf(cells).length - own.length;
+    // One row of costs that stands as the example has it may be the maker's own.
+    const examples = left > (table === rates ? 1 : 0);
+    return { table: table.name, say, bySize: table === pairage, optional, state, examples };
   });
 }
 

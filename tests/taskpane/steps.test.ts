@@ -51,6 +51,21 @@ describe('the first steps through the tables', () => {
     expect(states(new Map([...tables, ['Styles', [headings, known]]]))['Styles']).toBe('done');
   });
 
+  it('have no example left where one row of costs stands as the example has it: it may be the maker’s own', () => {
+    const costs = (rows: number) => {
+      const tables = tablesOf(blank);
+      const own = ['Bench work', '', 41, 'money an hour'];
+      const [headings = [], ...examples] = tables.get('Costs and times') ?? [];
+      const step = steps(
+        new Map([...tables, ['Costs and times', [headings, own, ...examples.slice(1, 1 + rows)]]]),
+        [],
+        blank,
+      );
+      return step.find(({ table }) => table === 'Costs and times')?.examples;
+    };
+    expect([costs(2), costs(1)]).toEqual([true, false]);
+  });
+
   it('are done of a table whose code stayed that of the example while its figures became the maker’s', () => {
     const tables = tablesOf(blank);
     const [headings = [], first = []] = tables.get('Lasts') ?? [];
