@@ -119,6 +119,8 @@ function withNote(sheets: readonly SheetPlan[], note: string): readonly SheetPla
 const RUN_WIDTHS: readonly number[] = [112, 118, 84, 62, 84, 76, 58, 66, 58, 74, 78, 84, 84, 84];
 /** Columns beside it into which the next step runs on: it is the summary's last. */
 const NEXT_STEP_OVER = 5;
+/** And those beside the order into which run on what a stock is for. */
+const FOR_OVER = 2;
 /** Sizes that the maker may add beside the sum: they are planned, and told of. */
 const ASIDE = 6;
 
@@ -149,7 +151,7 @@ function runSheet(contents: Contents, styles: Codes): SheetPlan {
   const orderAt = gap + 2;
   heights[orderAt] = headingHeight(headingsOf(orderTable), RUN_WIDTHS);
   // Last, since nobody knows how many sheets there will be.
-  const order = resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts},{Offers})`, orderAt, 300);
+  const order = resultBlock(orderTable, `=SOLEBENCH.ORDER(${PLAN},{Offcuts},{Offers})`, orderAt, 300, FOR_OVER);
   return {
     name: 'Run',
     kind: 'run',
