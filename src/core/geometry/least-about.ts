@@ -3,8 +3,11 @@ import type { Ring } from './ring';
 /**
  * By how much the area of a convex polygon about a convex ring is more than the ring's own at least, mm², by the number of
  * its sides: at [k] for k sides; none has less. All sides of a least one but one lie along edges of the ring (Aggarwal, Chang
- * and Yap, "Minimum area circumscribing polygons", Visual Computer 1, 1985); that one turns about a corner, and is taken for the two
- * edges there: what it cuts off less than they do is left out.
+ * and Yap, "Minimum area circumscribing polygons", Visual Computer 1, 1985, 112–117); that one turns about a corner, and is taken for the
+ * two edges there: what it cuts off less than they do is left out. Of more than three sides (derived): one that only touches a corner
+ * touches it with its middle, or turning it would take less; where the sides beside it meet beyond it, the triangle that it cuts off
+ * their corner is then the least about that point, so that turning it either way takes less still; and they do meet there beside every
+ * side but one, since the corners at a side where they do not turn by more than half a round.
  * @param ring convex, counter-clockwise
  * @param sides the most that are asked for
  * @param most where a polygon takes more, this is given, mm²
