@@ -104,39 +104,43 @@ export function clearance(
     before = next;
   }
   if (likeliest < 0) return enough;
-  farthest[0] = enough;
-  farthestIn(a, part, b, shift, lo, hi, likeliest, likeliest, -1, limit);
+  asked[SHIFT] = shift;
+  asked[LO] = lo;
+  asked[HI] = hi;
+  asked[LIMIT] = limit;
+  asked[FARTHEST] = enough;
+  farthestIn(a, part, b, likeliest, likeliest, -1);
   // Most often no other cell can reach as far.
-  if (nextBound > farthest[0]!) farthestIn(a, part, b, shift, lo, hi, first, last, likeliest, limit);
-  return farthest[0]!;
+  if (nextBound > asked[FARTHEST]!) farthestIn(a, part, b, first, last, likeliest);
+  return asked[FARTHEST]!;
 }
 
-/** What was found, in a place of its own: a number that is given back takes memory each time, and this is asked millions of times. */
-const farthest = new Float64Array(1);
+/**
+ * What is asked and what was found, in places of their own: a number that is handed over takes memory each time, and this is
+ * asked millions of times.
+ */
+const asked = new Float64Array(5);
+const SHIFT = 0;
+const LO = 1;
+const HI = 2;
+const LIMIT = 3;
+const FARTHEST = 4;
 
 /**
  * Raises what was found to the greatest sum of both reaches between lo and hi in some cells of b. Cells whose crests tell
- * that they cannot reach farther are passed over.
+ * that they cannot reach farther are passed over; once the sum is found to be above the limit it is raised to Infinity.
  * @param without a cell that is left out
- * @param limit once the sum is found to be above this it is raised to Infinity
  */
-function farthestIn(
-  a: Reach,
-  { along, by }: Part,
-  b: Reach,
-  shift: number,
-  lo: number,
-  hi: number,
-  first: number,
-  last: number,
-  without: number,
-  limit: number,
-): void {
+function farthestIn(a: Reach, { along, by }: Part, b: Reach, first: number, last: number, without: number): void {
+  const shift = asked[SHIFT]!;
+  const lo = asked[LO]!;
+  const hi = asked[HI]!;
+  const limit = asked[LIMIT]!;
   const { line: aLine, crests: aCrests } = a;
   const { line: bLine, crests: bCrests, begins } = b;
   const start = bLine[0]! + shift;
   const under = Math.floor((start - (aLine[0]! + along)) / CELL);
-  let most = farthest[0]!;
+  let most = asked[FARTHEST]!;
   // In which stretches of both the last cell ended that was gone through, and which it was.
   let i = 0;
   let j = 0;
@@ -175,11 +179,11 @@ function farthestIn(
       x = next;
     }
     if (most > limit) {
-      farthest[0] = Infinity;
+      asked[FARTHEST] = Infinity;
       return;
     }
   }
-  farthest[0] = most;
+  asked[FARTHEST] = most;
 }
 
 /**
