@@ -49,6 +49,6 @@ describe('ways to build a style', { timeout: 60_000 }, () => {
   it('say why one cannot be built instead of leaving it out', () => {
     const [tried] = compare(input, 'Fennel', [{ name: 'thick', changes: { platform: ['Foam 18'] } }]);
     expect(tried?.result).toBeUndefined();
-    expect(tried?.problem?.message).toMatch(/^row \d+ of Styles, Platform: no layers of 17.5 mm reach/);
+    expect(tried?.problem?.message).toMatch(/^row \d+ of Styles, Most rasping: no layers of 17.5 mm reach/);
   });
 });
