@@ -2,7 +2,7 @@ import { derived } from '../../derived';
 import { assemblyOf } from '../../steps/assembly';
 import { operationsOf } from '../../steps/operations';
 import type { StepKind } from '../../steps/step';
-import { timesOfSteps } from '../../steps/steps';
+import { type Bench, timesOfSteps } from '../../steps/steps';
 import { benchOf } from '../bench';
 import { fold } from '../codes';
 import { stocksOf } from '../finder';
@@ -18,20 +18,26 @@ type Costed = Pick<PlanInput, 'rates' | 'stock'>;
 /** Handwork that a style of the run has and no minutes, where its other work has some: bench hours go without it. */
 export function untimedWork({ styles }: Pick<Runs, 'styles'>, input: Costed): readonly Check[] {
   const bench = benchOf(input);
-  const lacking = styles.map(({ style, sizes }) => {
-    const bottom = sizes[0]?.bottom;
-    const steps = bottom ? timesOfSteps(bottom, style, bench) : [];
-    if (steps.every(({ minutes }) => minutes === 0)) return [];
-    return HANDWORK.filter((kind) => {
-      const own = steps.filter((step) => step.kind === kind);
-      return own.length > 0 && own.every(({ minutes }) => minutes === 0);
-    });
-  });
+  const lacking = styles.map((run) =>
+    untimedBefore(run, [input.rates, ...stocksOf(run.style).map(bench.mouldedFace)], () => untimed(run, bench)),
+  );
   const kinds = HANDWORK.flatMap((kind) => {
     const own = styles.filter((_, i) => lacking[i]!.includes(kind)).map(({ style: { code } }) => code);
     return own.length === 0 ? [] : [{ kind, styles: own }];
   });
   return kinds.length === 0 ? [] : [{ kind: 'untimedWork', subject: 'Costs and times', verdict: 'lookAt', kinds }];
+}
+
+const untimedBefore = derived<StyleRun, readonly StepKind[]>('handwork of a run without minutes');
+
+/** Handwork of a style, in the first of its sizes, to which no row gives minutes; none where it has no minutes at all. */
+function untimed({ style, sizes: [first] }: StyleRun, bench: Bench): readonly StepKind[] {
+  const steps = first ? timesOfSteps(first.bottom, style, bench) : [];
+  if (steps.every(({ minutes }) => minutes === 0)) return [];
+  return HANDWORK.filter((kind) => {
+    const own = steps.filter((step) => step.kind === kind);
+    return own.length > 0 && own.every(({ minutes }) => minutes === 0);
+  });
 }
 
 /** Rows of minutes that name no kind of step and no style, where there are several styles: they count on every one. */
