@@ -47,6 +47,7 @@ import { redrawWhatChanges } from './redraw-changes';
 import { redrawInTasks } from './redraw-tasks';
 import { showNotice } from './notices';
 import { leaveBeforeRemoval, passOverRemovedSheets } from './removed-sheets';
+import { revealInSight } from './reveal-in-sight';
 import { readSelectionAnew } from './selection-read-anew';
 import { widenSelectionOutline } from './selection-outline';
 import { letShapesGo } from './shapes-let-go';
@@ -141,6 +142,7 @@ export function createSpreadsheet(
   passOverRemovedSheets(injector);
   leaveBeforeRemoval(injector);
   readSelectionAnew(injector);
+  revealInSight(injector);
   const header = { headerStyle: { fontColor: colours.ink2, backgroundColor: colours.tint, borderColor: colours.line } };
   const shown = injector
     .get(LifecycleService)

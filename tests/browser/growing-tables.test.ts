@@ -590,6 +590,28 @@ describe('tables in the page', () => {
     expect(await looks()).toBe(after);
   });
 
+  it('leave the sheet in sight where it was when many rows go into one of another', async () => {
+    const { page } = await open();
+    const scrolled = () =>
+      page.evaluate(() => {
+        const sheet = window.workbench.spreadsheet.api.getActiveWorkbook()!.getActiveSheet();
+        const { sheetViewStartRow, offsetY } = sheet.getScrollState();
+        return [sheet.getSheetName(), sheetViewStartRow, offsetY];
+      });
+    // The title stands in rows that are always in sight: to go back to it would bring none of the others back.
+    await page.evaluate(() => window.workbench.host.select({ sheet: 'Run', row: 0, column: 0 }));
+    const before = await scrolled();
+    await page.evaluate(() =>
+      window.workbench.host.writeTable(
+        'Layouts',
+        Array.from({ length: 300 }, (_, row) => [`Stock ${row}`]),
+      ),
+    );
+    await page.waitForTimeout(1000);
+    expect(before[0]).toBe('Run');
+    expect(await scrolled()).toEqual(before);
+  });
+
   it('take more stocks than they have boxed rows', async () => {
     const { page } = await open();
     const many = Array.from({ length: 40 }, (_, at) => ({ ...ownStocks[at % 9], Stock: `Own ${at + 1}` }));
