@@ -46,7 +46,7 @@ export async function writeDocuments(documents: Documents, say: (sentence: strin
   if (kinds.includes('shopping')) {
     const { money = '' } = job;
     const lists = shoppingList(job);
-    writeWhole(join(out, 'shopping.csv'), shoppingCsv(lists, money, true));
+    writeWhole(join(out, 'shopping.csv'), shoppingCsv(lists, money, true, besideSheets(job)));
     writeWhole(join(out, 'shopping.txt'), `${shoppingText(lists, money, true, besideSheets(job))}\n`);
   }
   if (kinds.includes(DRAWINGS)) writeDrawings(job, join(out, DRAWINGS), say);

@@ -250,7 +250,11 @@ function shoppingActs(making: PaperMaking, job: PaperJob): TemplateResult {
       .then(() => making.told('The shopping list is on the clipboard.'))
       .catch(() => making.told('The list may not be put on the clipboard here; save it instead.'));
   const save = () =>
-    making.saveText(shoppingCsv(shoppingList(job), money, prices), 'text/csv', `${job.run}, shopping list.csv`);
+    making.saveText(
+      shoppingCsv(shoppingList(job), money, prices, besideSheets(job)),
+      'text/csv',
+      `${job.run}, shopping list.csv`,
+    );
   return html`${button('Copy the list', copy, { kind: 'link', label: 'Copy the shopping list as text' })}
   ${
     making.files.saves === 'never'

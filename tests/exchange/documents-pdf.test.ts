@@ -9,6 +9,7 @@ import { gridFault, usualGrid } from '../../src/drawing/paper/label-grid';
 import { PAPERS } from '../../src/drawing/paper/page';
 import { shoppingList, shoppingText } from '../../src/drawing/paper/shopping-list';
 import { writePdf } from '../../src/exchange/pdf';
+import { besideSheets } from '../../src/drawing/paper/beside-sheets';
 import { shoppingCsv } from '../../src/exchange/shopping-csv';
 import { stepInWords } from '../../src/tables/step-in-words';
 import { demoJob, whole } from '../drawing/paper/jobs';
@@ -127,13 +128,27 @@ describe('documents on paper', { timeout: 120_000 }, () => {
     expect(lists.flatMap(({ lines }) => lines)).toHaveLength(wanted.length);
     const total = wanted.reduce((sum, { toPay }) => sum + (toPay ?? 0), 0);
     expect(lists.reduce((sum, list) => sum + list.total, 0)).toBeCloseTo(total, 9);
-    const rows = parseCsv(shoppingCsv(lists, '€', true));
-    expect(rows).toHaveLength(wanted.length + 1);
-    expect(rows.every((row) => row.length === 10)).toBe(true);
+    const beside = besideSheets(job);
+    const rows = parseCsv(shoppingCsv(lists, '€', true, beside));
+    expect(rows).toHaveLength(wanted.length + 1 + beside.length);
+    expect(rows.every((row) => row.length === 11)).toBe(true);
+    expect(rows.slice(-beside.length).map((row) => row[1])).toContain('Paste');
     // A text that begins as a formula is made text.
     expect(rows[1]?.[0]).toBe('\'=Cork, "north"');
-    expect(rows.slice(1).reduce((sum, row) => sum + Number(row[9]), 0)).toBeCloseTo(total, 1);
-    expect(parseCsv(shoppingCsv(lists, '€', false))[0]).toHaveLength(8);
+    const sheets = rows.slice(1, wanted.length + 1);
+    expect(sheets.reduce((sum, row) => sum + Number(row[10]), 0)).toBeCloseTo(total, 1);
+    expect(parseCsv(shoppingCsv(lists, '€', false, beside))[0]).toHaveLength(9);
+    // What is ordered by area or weight is that amount at the price of its unit.
+    for (const { cutting, toPay } of wanted) {
+      const { code, soldBy, price = NaN } = cutting.stock;
+      if (soldBy === 'sheet' || toPay === undefined) continue;
+      const { amount = NaN } = lists.flatMap(({ lines }) => lines).find((one) => one.stock === code) ?? {};
+      expect(amount * price, code).toBeCloseTo(toPay, 2);
+    }
+    expect(wanted.some(({ cutting: { stock } }) => stock.soldBy === 'ft²')).toBe(true);
+    // Sheets hold pieces of all styles, so that a list for one style alone would lack some.
+    expect(shoppingList({ ...job, styles: ['Clover'], sizes: [38] })).toEqual(lists);
+    expect(besideSheets({ ...job, styles: ['Clover'], sizes: [38] })).toEqual(beside);
     expect(shoppingText(lists, '€', true)).toContain(`${wanted[0]!.buy} × ${wanted[0]!.cutting.stock.code}`);
     const words = solid(await read('shopping', job));
     for (const { cutting } of wanted) expect(words).toContain(bare(cutting.stock.code));

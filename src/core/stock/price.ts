@@ -8,12 +8,20 @@ import { sheetWeight } from './weight';
  * @throws Problem where it is sold by weight and no density is given.
  */
 export function priceOfSheet(stock: Stock): number | undefined {
-  const { price, soldBy, thickness, density } = stock;
-  if (price === undefined) return undefined;
+  const { price } = stock;
+  return price === undefined ? undefined : price * amountOfSheet(stock);
+}
+
+/**
+ * How much a whole sheet is of what it is sold by: 1, or its m², ft² or kg.
+ * @throws Problem where it is sold by weight and no density is given.
+ */
+export function amountOfSheet(stock: Stock): number {
+  const { soldBy, thickness, density } = stock;
+  if (soldBy === 'sheet') return 1;
   const area = sheetArea(stock);
-  if (soldBy === 'sheet') return price;
-  if (soldBy === 'm²') return price * convertUnit(area, 'mm2', 'm2');
-  if (soldBy === 'ft²') return price * convertUnit(area, 'mm2', 'ft2');
+  if (soldBy === 'm²') return convertUnit(area, 'mm2', 'm2');
+  if (soldBy === 'ft²') return convertUnit(area, 'mm2', 'ft2');
   if (density === undefined) {
     throw new Problem(
       'invalid',
@@ -21,7 +29,7 @@ export function priceOfSheet(stock: Stock): number | undefined {
       'what is sold by kg needs its density; enter it in kg/m³',
     );
   }
-  return price * convertUnit(sheetWeight(area, thickness, density), 'g', 'kg');
+  return convertUnit(sheetWeight(area, thickness, density), 'g', 'kg');
 }
 
 /** Money for a m² that can be cut, by which sheets of any size compare; undefined where it cannot be told. */

@@ -3,7 +3,7 @@ import { PASTE, pasteOf } from '../../core/plan/cost/beside-stock';
 import { workOf } from '../../core/plan/cost/cost';
 import { ratesOf } from '../../core/plan/cost/rates';
 import { decimals } from '../../tables/figures';
-import { chosenRuns, type PaperJob } from './chosen';
+import type { PaperJob } from './chosen';
 
 /** What heads it. */
 export const BESIDE = 'Beside the sheets';
@@ -18,12 +18,13 @@ export interface BesideLine {
   readonly total: number | undefined;
 }
 
-/** Adhesive by its kind, paste, and what Costs and times has by the pair, such as shanks and nails, for the pairs that are chosen. */
+/** Adhesive by its kind, paste, and what Costs and times has by the pair, such as shanks and nails, for the whole run, as its sheets are. */
 export function besideSheets(job: PaperJob): readonly BesideLine[] {
   const { input } = job.plan;
   const rates = ratesOf(input.rates);
   const [adhesives, items] = [new Map<string, BesideLine>(), new Map<string, BesideLine>()];
-  for (const { run, sizes } of chosenRuns(job)) {
+  for (const run of job.plan.runs.styles) {
+    const { sizes } = run;
     const { code, adhesive = 'polychloroprene' } = run.style;
     const work = workOf(run, input);
     const amount = sumOf(sizes.map((size) => times(size.pairs, work.get(size)?.adhesive)));

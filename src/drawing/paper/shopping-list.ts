@@ -1,9 +1,9 @@
 import { fold } from '../../core/plan/codes';
 import { order } from '../../core/plan/order';
-import type { Material, SoldBy } from '../../core/stock/stock';
+import { amountOfSheet } from '../../core/stock/price';
+import type { Material, SoldBy, Stock } from '../../core/stock/stock';
 import { decimals } from '../../tables/figures';
-import { chosenCuttings } from './cutting-pages';
-import type { PaperJob } from './chosen';
+import { isChosenStock, type PaperJob } from './chosen';
 import { amountInWords, BESIDE, type BesideLine } from './beside-sheets';
 
 /** What to buy of one stock. */
@@ -17,6 +17,8 @@ export interface ShoppingLine {
   readonly length: number;
   readonly number: number;
   readonly soldBy: SoldBy;
+  /** Of what it is sold by, in all; undefined where that cannot be told. */
+  readonly amount: number | undefined;
   /** Of a sheet; undefined where none is given or none can be worked out. */
   readonly price: number | undefined;
   readonly total: number | undefined;
@@ -34,10 +36,14 @@ export interface SupplierList {
   readonly unpriced: number;
 }
 
-/** The sheets to buy, by supplier in the order of Bottom stock, those without one last. */
+/**
+ * The sheets to buy for the whole run, of the stocks that are chosen, by supplier in the order of Bottom stock, those without
+ * one last: sheets hold the pieces of all styles and sizes.
+ */
 export function shoppingList(job: PaperJob): readonly SupplierList[] {
   const groups = new Map<string, { supplier: string; lines: ShoppingLine[] }>();
-  for (const { cutting, buy, sheetPrice, toPay } of order(chosenCuttings(job))) {
+  const cuttings = job.plan.layouts.stocks.filter(({ stock }) => isChosenStock(job, stock.code));
+  for (const { cutting, buy, sheetPrice, toPay } of order(cuttings)) {
     if (buy === 0) continue;
     const { code, material, thickness, nominal, width, length, soldBy, supplier = '', days } = cutting.stock;
     const group = groups.get(fold(supplier)) ?? { supplier: supplier.trim(), lines: [] };
@@ -50,6 +56,7 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
       length,
       number: buy,
       soldBy,
+      amount: amountOf(cutting.stock, buy),
       price: sheetPrice,
       total: toPay,
       ...(days !== undefined && { days }),
@@ -63,6 +70,16 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
       total: lines.reduce((sum, { total }) => sum + (total ?? 0), 0),
       unpriced: lines.filter(({ total }) => total === undefined).length,
     }));
+}
+
+function amountOf(stock: Stock, sheets: number): number | undefined {
+  return stock.soldBy === 'kg' && stock.density === undefined ? undefined : sheets * amountOfSheet(stock);
+}
+
+/** What is asked for in all: "3 sheets", "1.10 m²". */
+export function inAll({ soldBy, amount }: Pick<ShoppingLine, 'soldBy' | 'amount'>): string {
+  if (amount === undefined) return soldBy;
+  return soldBy === 'sheet' ? `${amount} ${amount === 1 ? 'sheet' : 'sheets'}` : `${amount.toFixed(2)} ${soldBy}`;
 }
 
 /** A format as it is asked for: "950 × 640 mm". */
@@ -85,7 +102,8 @@ export function shoppingText(
     const rows = lines.map((one) => {
       const price = !prices ? '' : one.total === undefined ? ', price not given' : `, ${paid(one.total, money)}`;
       const when = one.days === undefined ? '' : `, in ${one.days} ${one.days === 1 ? 'day' : 'days'}`;
-      return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${price}${when}`;
+      const sold = one.soldBy === 'sheet' ? '' : `, ${inAll(one)} in all`;
+      return `${one.number} × ${one.stock}, ${one.material} ${decimals(one.thick, 2)} mm, ${formatWords(one)}${sold}${price}${when}`;
     });
     const sum = prices
       ? [`Together ${paid(total, money)}${unpriced > 0 ? ` and ${unpriced} without a price` : ''}`]

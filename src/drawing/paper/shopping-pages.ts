@@ -5,7 +5,7 @@ import { type Block, flowPages, textWidth } from './flow';
 import { figuresIn, type PaperColumn, tableBlocks, ticksIn, wordsIn } from './table-blocks';
 import type { Page } from './page';
 import { amountInWords, BESIDE, type BesideLine, besideSheets } from './beside-sheets';
-import { formatWords, paid, shoppingList, type SupplierList } from './shopping-list';
+import { formatWords, inAll, paid, shoppingList, type SupplierList } from './shopping-list';
 
 /** What to buy, by supplier, with what it costs or without. */
 export function* shoppingPages(job: PaperJob): InParts<readonly Page[]> {
@@ -48,7 +48,7 @@ function besideBlocks(lines: readonly BesideLine[], width: number, money: string
   return [
     heading(BESIDE),
     ...tableBlocks(columns, rows, width, { size: 3.2 }),
-    paragraph('For all pairs that are listed. What of it you have is not counted off.', width, 3),
+    paragraph('For all pairs of the run. What of it you have is not counted off.', width, 3),
     gap(4),
   ];
 }
@@ -61,7 +61,7 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     figuresIn('Thick mm', 14),
     figuresIn('Sheet', 30),
     figuresIn('Number', 14),
-    wordsIn('Sold by', 14),
+    figuresIn('In all', 18),
     ...(prices ? [figuresIn(`${money || 'Money'} a sheet`, 18), figuresIn(`Total ${money}`, 20)] : []),
     ...(timed ? [figuresIn('In days', 13)] : []),
     ticksIn('Got', 9),
@@ -72,7 +72,7 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     decimals(one.thick, 2),
     formatWords(one),
     String(one.number),
-    one.soldBy,
+    inAll(one),
     ...(prices ? [one.price?.toFixed(2) ?? 'not given', one.total?.toFixed(2) ?? 'not given'] : []),
     ...(timed ? [one.days === undefined ? '' : String(one.days)] : []),
     '',
