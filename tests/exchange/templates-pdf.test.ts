@@ -118,8 +118,15 @@ describe('printed templates', { timeout: 120_000 }, () => {
       expect(on).toContain(
         template.turned ? `cut ${each} L; turn over for R: ${each}` : `cut ${each} ${template.foot}`,
       );
-      if (layer.skive) expect(on.some((one) => one.startsWith(`skive ${layer.skive?.face} face`))).toBe(true);
+      if (!layer.skive) continue;
+      // From above, what is rasped off below afterwards still stands at the edge (derived).
+      const { face, edge, width } = layer.skive;
+      const left = edge + (face === 'upper' ? (layer.rasped ?? 0) : 0);
+      const [wide, thick, thin] = [width, layer.thickness, left].map((one) => Number(one.toFixed(1)));
+      const skived = on.find((one) => one.startsWith(`skive ${face} face ${wide} mm, `));
+      expect(skived).toMatch(new RegExp(`, from ${thick} to ${thin}$`));
     }
+    expect(pieces.some(({ layer }) => layer.skive?.face === 'upper' && layer.rasped)).toBe(true);
     // Each is lettered once on its page: nothing is drawn twice.
     const heads = words.filter(({ words: one }) => /^(Betony|Clover|Tansy) EU \d+ [LR]$/.test(one));
     expect(heads).toHaveLength(pages.reduce((sum, page) => sum + page.templates.length, 0));

@@ -1,6 +1,7 @@
 import type { CoverPiece } from '../../core/bottom/cover-piece';
 import { finishedEdge } from '../../core/bottom/finished-edge';
 import type { Layer } from '../../core/bottom/layer';
+import { skiveThen } from '../../core/bottom/skive-then';
 import { skiveLine } from '../../core/bottom/skive-line';
 import { box } from '../../core/geometry/box';
 import { mirrorOnce } from '../../core/geometry/ring-content';
@@ -96,6 +97,8 @@ function template(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, t
 function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, turned: boolean): LabelBlock {
   const { run, layer, count } = line;
   const { skive } = layer;
+  // What is rasped off later is still on it, as ticket and Pieces have it.
+  const then = skiveThen(layer);
   const each = count / 2;
   const strip = layer.part === 'welt' || layer.part === 'cover';
   return {
@@ -104,9 +107,9 @@ function labelOf(line: PieceLine, stock: Stock, sizeName: string, foot: Foot, tu
       `${PART_WORDS[layer.part]} ${layer.item} from ${layer.stock}`,
       turned ? `cut ${each} L; turn over for R: ${each}` : `cut ${each} ${foot}`,
       ...(strip && stock.direction === 'any way' ? [] : [directionInWords(layer, stock)]),
-      ...(skive
+      ...(skive && then
         ? [
-            `skive ${skive.face} face ${decimals(skive.width, 1)} mm, ${Math.round(skive.angle)}°, to ${decimals(skive.edge, 1)}`,
+            `skive ${skive.face} face ${decimals(then.width, 1)} mm, ${Math.round(then.angle)}°, from ${decimals(then.thickness, 1)} to ${decimals(then.edge, 1)}`,
           ]
         : []),
     ],
