@@ -45,7 +45,7 @@ export const DOCUMENT_NAMES = [
   {
     id: 'shopping',
     name: 'Shopping list',
-    meaning: 'What to buy, by supplier.',
+    meaning: 'What to buy for the whole run, by supplier.',
   },
 ] as const satisfies readonly DocumentName[];
 
