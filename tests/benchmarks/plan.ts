@@ -57,8 +57,9 @@ function found(small: readonly PlanTimes[], large: PlanTimes): Findings {
   const repriced = small.flatMap((one) => one.repriced ?? []);
   if (!first || !repriced[0]) throw new Error('Nothing was planned.');
   const loops = [...small, large].flatMap((one) => one.loops);
-  const loop = median(loops.map(({ processor }) => processor));
-  const busy = median(loops.map(({ wall }) => wall)) / loop;
+  const loop = median(loops.map(({ wall }) => wall));
+  const worked = median(loops.map(({ processor }) => processor));
+  const busy = loop / worked;
   const cold = inTheMiddle(small.map((one) => one.cold));
   const price = inTheMiddle(repriced);
   const perWork = large.cold.wall / cold.wall / (large.cold.pieces / cold.pieces);
@@ -68,7 +69,7 @@ function found(small: readonly PlanTimes[], large: PlanTimes): Findings {
     'reference loops': rounded(wall / loop, 2),
     ...(most !== undefined && { 'at most': most }),
     'of the processor, ms': rounded(processor, 1),
-    'of the processor, loops': rounded(processor / loop, 2),
+    'of the processor, loops': rounded(processor / worked, 2),
     pieces,
     sheets,
   });
