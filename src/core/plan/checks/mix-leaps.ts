@@ -36,7 +36,11 @@ export function mixLeaps(run: StyleRun, stocks: Stocks): readonly Check[] {
 function nearMiss({ style, sizes }: StyleRun, part: MixedPart, stocks: Stocks): readonly Check[] {
   const offered = offeredFor(style, part, stocks);
   const allowed = mostRasping(style, offered);
-  const keptOf = (mix: LayerMix) => mixIfAny(heightOf(mix), offered, allowed + LITTLE_MORE) ?? mix;
+  const thickest = Math.max(...offered.map(({ thickness }) => thickness));
+  // No mix reaches the height with fewer layers than the thickest alone would.
+  const isLeast = (mix: LayerMix) => layersIn(mix) <= Math.ceil(heightOf(mix) / thickest - 1e-9);
+  const keptOf = (mix: LayerMix) =>
+    isLeast(mix) ? mix : (mixIfAny(heightOf(mix), offered, allowed + LITTLE_MORE) ?? mix);
   const saved = (size: SizeRun) => {
     const mix = mixOf(size, part);
     return (mix && layersIn(mix) - layersIn(keptOf(mix))) || undefined;
