@@ -2,9 +2,7 @@ import type { BesideLine } from '../drawing/paper/beside-sheets';
 import type { SupplierList } from '../drawing/paper/shopping-list';
 import { writeCsv } from './csv';
 
-/**
- * The shopping list as CSV, one row a stock, then one for each of what is wanted beside the sheets.
- */
+/** The shopping list as CSV, one row a stock, then one for each of what is wanted beside the sheets. */
 export function shoppingCsv(
   lists: readonly SupplierList[],
   money: string,

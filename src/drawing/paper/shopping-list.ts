@@ -2,6 +2,7 @@ import { fold } from '../../core/plan/codes';
 import { order } from '../../core/plan/order';
 import { amountOfSheet } from '../../core/stock/price';
 import type { Material, SoldBy, Stock } from '../../core/stock/stock';
+import { counted } from '../../tables/counted';
 import { decimals } from '../../tables/figures';
 import { isChosenStock, type PaperJob } from './chosen';
 import { amountInWords, BESIDE, type BesideLine } from './beside-sheets';
@@ -79,7 +80,7 @@ function amountOf(stock: Stock, sheets: number): number | undefined {
 /** What is asked for in all: "3 sheets", "1.10 m²". */
 export function inAll({ soldBy, amount }: Pick<ShoppingLine, 'soldBy' | 'amount'>): string {
   if (amount === undefined) return soldBy;
-  return soldBy === 'sheet' ? `${amount} ${amount === 1 ? 'sheet' : 'sheets'}` : `${amount.toFixed(2)} ${soldBy}`;
+  return soldBy === 'sheet' ? counted(amount, 'sheet') : `${amount.toFixed(2)} ${soldBy}`;
 }
 
 /** A format as it is asked for: "950 × 640 mm". */
