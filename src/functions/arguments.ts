@@ -1,3 +1,4 @@
+import { THICKEST } from '../core/stock/stock';
 import { type BendSide } from '../core/last/tightest-curve';
 import type { Point, Ring } from '../core/geometry/ring';
 import { outline } from '../core/geometry/outline';
@@ -27,7 +28,7 @@ function lengthRule(rule: NumberRule): NumberRule {
 }
 
 /** A thickness of a sheet, as Bottom stock takes it. */
-export const THICKNESS: NumberRule = { unit: 'mm', least: 0.1, most: 300 };
+export const THICKNESS: NumberRule = { unit: 'mm', least: 0.1, most: THICKEST };
 
 export function readThickness(cell: Cell, argument = 'thickness'): number {
   return readNumber(cell, THICKNESS, { argument });

@@ -1,4 +1,4 @@
-import { SHEET_DIRECTIONS, MATERIALS, SOLD_BY, type SoldBy, type Stock } from '../core/stock/stock';
+import { SHEET_DIRECTIONS, MATERIALS, SOLD_BY, type SoldBy, type Stock, THICKEST } from '../core/stock/stock';
 import { PAIRS } from '../core/cutting/sheet/matching-pairs';
 import { box } from '../core/geometry/box';
 import type { Outline } from '../core/plan/inputs';
@@ -42,7 +42,7 @@ export const stockTable = table({
       unit: 'mm',
       meaning: 'Thickness as sold',
       least: 0.1,
-      most: 300,
+      most: THICKEST,
     }),
     measured: optional(
       number({
@@ -50,7 +50,7 @@ export const stockTable = table({
         unit: 'mm',
         meaning: 'Thickness as measured, which the plan builds with; sheets differ by 0.2',
         least: 0.1,
-        most: 300,
+        most: THICKEST,
         format: '0.0#',
       }),
     ),

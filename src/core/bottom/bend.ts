@@ -1,5 +1,6 @@
 import type { BendSide } from '../last/tightest-curve';
 import { Problem } from '../problem';
+import { THICKEST } from '../stock/stock';
 
 /**
  * How far the outer face of a bent layer is stretched, as a share (derived): t / (2R + t) over a curve, t / (2R − t) into
@@ -26,9 +27,6 @@ export function bendStrain(thickness: number, radius: number, side: BendSide): n
 export function leastRadius(thickness: number, tubePerThickness: number, side: BendSide): number {
   return (tubePerThickness * thickness) / 2 + (side === 'hollow' ? thickness : 0);
 }
-
-/** No sheet is thicker, mm: the most that Bottom stock takes. */
-const THICKEST = 300;
 
 /**
  * The thickest layer that goes round a radius uncracked, mm: leastRadius solved for the thickness.

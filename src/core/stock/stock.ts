@@ -8,6 +8,9 @@ export type Material = (typeof MATERIALS)[number];
 export const SOLD_BY = ['sheet', 'kg', 'ft²', 'm²'] as const;
 export type SoldBy = (typeof SOLD_BY)[number];
 
+/** No sheet is thicker, mm: more is a slip of the hand (planning aid). */
+export const THICKEST = 300;
+
 /** How pieces may lie on a sheet. */
 export const SHEET_DIRECTIONS = ['any way', 'end for end', 'one way'] as const;
 export type SheetDirection = (typeof SHEET_DIRECTIONS)[number];
