@@ -2,9 +2,9 @@ import { WAIT_ITEMS } from '../core/steps/usual-times';
 import { STEP_KINDS } from '../core/steps/step';
 import { type Rate, RATE_UNITS, type RateUnit } from '../core/plan/inputs';
 import { type Place, Problem } from '../core/problem';
-import { type Cell, isBlank } from './cell';
+import { type Cell, cellInWords, isBlank } from './cell';
 import type { Reading } from './read';
-import { choice, number, optional, readDay, type Required, table, text } from './schema';
+import { choice, number, optional, readDay, type Required, shareMeant, table, text } from './schema';
 
 export const ratesTable = table({
   name: 'Costs and times',
@@ -67,7 +67,10 @@ function valueColumn(): Required<number | NoNumber> {
 const BOUNDS: Readonly<
   Partial<Record<RateUnit, { readonly sound: (value: number) => boolean; readonly say: string }>>
 > = {
-  'share spoiled': { sound: (value) => value < 1, say: 'give a share such as 0.05 for 5 %' },
+  'share spoiled': {
+    sound: (value) => value >= 0 && value < 1,
+    say: 'give less than all, such as 5 or 0.05 for 5 %; 1 % is 0.01',
+  },
   'm² a litre': { sound: (value) => value > 0, say: 'give more than 0, or leave the row out' },
   'hours a day': {
     sound: (value) => value >= 0.25 && value <= 24,
@@ -88,10 +91,11 @@ export function toRate({ bySize: _none, ...row }: Reading<(typeof ratesTable)['c
   const place = (column: string): Place => ({ argument: 'rates', table: 'Costs and times', row: row.row, column });
   const bad = (column: string, why: string) => new Problem('invalid', place(column), why);
   const { unit, item } = row;
+  const typed = typeof row.value === 'number' ? row.value : row.value.cell;
   const rate = { ...row, value: valueOf(row.value, unit, place('Value')) };
   const bound = BOUNDS[unit];
   if (bound && !bound.sound(rate.value)) {
-    throw bad('Value', `${rate.value} is not possible where the unit is ${unit}; ${bound.say}`);
+    throw bad('Value', `${cellInWords(typed)} is not possible where the unit is ${unit}; ${bound.say}`);
   }
   const waits: readonly string[] = WAIT_ITEMS;
   if (unit === 'minutes waited' && !waits.some((one) => one.toLowerCase() === item.trim().toLowerCase())) {
@@ -104,6 +108,7 @@ export function toRate({ bySize: _none, ...row }: Reading<(typeof ratesTable)['c
 }
 
 function valueOf(value: number | NoNumber, unit: RateUnit, place: Place): number {
+  if (unit === 'share spoiled') return shareMeant(typeof value === 'number' ? value : value.cell, place);
   if (typeof value === 'number') return value;
   if (unit !== 'day of start') throw value.problem;
   return readDay(value.cell, place);

@@ -113,11 +113,16 @@ export function share(about: About & { readonly least?: number; readonly most?: 
   };
 }
 
-function readShare(rich: Cell, rule: { readonly least: number; readonly most: number }, place: Place): number {
+/** The share that a cell means: "80 %", 80 and 0.8 are the same, and 1 is all. @throws Problem for what is no number */
+export function shareMeant(rich: Cell, place: Place): number {
   const cell = bare(rich);
   const percent = typeof cell === 'string' ? /^([^%]*)%\s*$/.exec(cell) : null;
   const given = readNumber(percent ? percent[1] : rich, {}, place);
-  const share = percent || given > 1 ? given / 100 : given;
+  return percent || given > 1 ? given / 100 : given;
+}
+
+function readShare(cell: Cell, rule: { readonly least: number; readonly most: number }, place: Place): number {
+  const share = shareMeant(cell, place);
   if (share >= rule.least && share <= rule.most) return share;
   const [least, most] = [rule.least, rule.most].map((bound) => `${Number((100 * bound).toFixed(6))} %`);
   throw new Problem(

@@ -254,8 +254,8 @@ const MISTAKES: readonly (readonly [what: string, edit: Edit, say: string])[] = 
   ['a rate given twice', rate('Second', '', 50, 'money an hour'), 'money an hour is given twice for the same'],
   [
     'spoilage in per cent',
-    rate('Spoilage', '', 5, 'share spoiled'),
-    '5 is not possible where the unit is share spoiled; give a share such as 0.05 for 5 %',
+    rate('Spoilage', '', 1, 'share spoiled'),
+    '1 is not possible where the unit is share spoiled; give less than all, such as 5 or 0.05 for 5 %; 1 % is 0.01',
   ],
   ['a coverage of nothing', rate('Other', 'cork', 0, 'm² a litre'), 'give more than 0, or leave the row out'],
   [

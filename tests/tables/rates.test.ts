@@ -42,3 +42,28 @@ describe('values in other units', () => {
     expect(rateOf('2,5', 'minutes a pair')).toBe(2.5);
   });
 });
+
+describe('a share spoiled', () => {
+  it.each([5, '5', '5 %', '5%', 0.05, '0,05'])(
+    'is 5 % where %s is entered, as shares in other tables are read',
+    (cell) => {
+      expect(slipOf(cell, 'share spoiled')).toBeUndefined();
+      expect(rateOf(cell, 'share spoiled')).toBeCloseTo(0.05, 12);
+    },
+  );
+
+  it.each([0.5, 2.5, 99])('is %s as it stands below 1 and a percentage above', (cell) => {
+    expect(rateOf(cell, 'share spoiled')).toBeCloseTo(cell < 1 ? cell : cell / 100, 12);
+  });
+
+  // 1 may be meant as 1 % or as all: neither is taken for granted.
+  it.each([1, 100, '100 %', 500, '-5 %'])('of %s is refused with what would do', (cell) => {
+    expect(slipOf(cell, 'share spoiled')).toMatch(
+      /^row 1 of Costs and times, Value: .*not possible where the unit is share spoiled; .*5 or 0.05 for 5 %; 1 % is 0.01$/,
+    );
+  });
+
+  it.each(['some', ''])('of "%s" asks for a number', (cell) => {
+    expect(slipOf(cell, 'share spoiled')).toMatch(/number/);
+  });
+});
