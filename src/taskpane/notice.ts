@@ -5,7 +5,7 @@ import { blank } from '../workbook/blank';
 import { button } from './button';
 import type { Lead } from './go-to';
 import { begins } from './start-section';
-import { ownSlips } from './steps';
+import { isStillToFillIn, ownSlips } from './steps';
 import type { Watched } from './watched';
 
 /** How the plan stands, in one line, with the way to what is to be put right. */
@@ -24,9 +24,10 @@ export function notice(watched: Watched, lead: Lead, showThem: () => void): Temp
   const [first] = told;
   if (first) {
     const place = placeOfCheck(problemCheck(first), () => undefined);
-    return html`<div class="notice" role=${beginning ? 'status' : 'alert'}>
-      <i class="sign ${beginning ? 'see' : 'bad'}" aria-hidden="true"></i>
-      <p><b>${beginning ? 'Still to fill in:' : 'To put right:'}</b> ${first.inWords(watched.where)}</p>
+    const toFillIn = beginning && isStillToFillIn(watched.tables, first);
+    return html`<div class="notice" role=${toFillIn ? 'status' : 'alert'}>
+      <i class="sign ${toFillIn ? 'see' : 'bad'}" aria-hidden="true"></i>
+      <p><b>${toFillIn ? 'Still to fill in:' : 'To put right:'}</b> ${first.inWords(watched.where)}</p>
       <div class="acts">
         ${button('Go to the cell', () => lead(place), { kind: 'link' })}
         ${problems.length > 1 ? button('Show them all', showThem, { kind: 'link' }) : nothing}

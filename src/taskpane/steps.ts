@@ -1,5 +1,6 @@
 import { fold } from '../core/plan/codes';
 import type { Problem } from '../core/problem';
+import { cellIn } from '../tables/block-cell';
 import { type Cell, type Cells, isBlank } from '../tables/cell';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { lostCodes } from '../tables/named-codes';
@@ -95,6 +96,20 @@ export function ownSlips(
   };
   const order = (problem: Problem) => (at(problem) < 0 ? ORDER.length : at(problem));
   return problems.filter((one) => !ofExample(one)).sort((a, b) => order(a) - order(b));
+}
+
+/** Whether a slip is of what is still to come: its cell or table is blank, or names what its own table does not hold yet. */
+export function isStillToFillIn(tables: ReadonlyMap<string, Cells>, { place }: Problem): boolean {
+  const { table, row, column: heading, headings } = place;
+  if (table === undefined || headings !== undefined) return false;
+  if (row === undefined) return heading === undefined;
+  if (heading === undefined) return false;
+  const cells = tables.get(table) ?? [];
+  const cell = cellIn(cells, { table, row, heading });
+  if (isBlank(cells[cell.row]?.[cell.column])) return true;
+  return lostCodes(tables).some((lost) =>
+    lost.cells.some((named) => named.table === table && named.row === cell.row && named.column === cell.column),
+  );
 }
 
 /** Rows in which something stands, but for those of sums. */
