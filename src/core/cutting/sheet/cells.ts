@@ -61,7 +61,7 @@ export function* weighingsByCells(
   }
   for (const price of pricesFor(cells.map(({ cell }) => cell))) {
     const weight = cells.reduce((sum, { cell, count }) => sum + count * least(cell, price), 0);
-    yield { weight, hold: (room) => areaOf(room) + 2 * price };
+    yield { weight, hold: (room) => room.ground?.hold(price) ?? areaOf(room) + 2 * price };
   }
 }
 

@@ -1,10 +1,12 @@
+import { area } from '../../geometry/area';
 import { letOutArea } from '../../geometry/let-out-area';
 import { OutlineIndex } from '../../geometry/outline-index';
-import { BEST, type NaturalSheet, usableArea } from './natural-sheet';
+import { groundOfCells } from './ground-of-cells';
+import { BEST, type NaturalSheet, usableGround } from './natural-sheet';
 import type { Piece } from './piece';
 import { roomOn, type SheetFormat } from './sheet';
 import type { Matters, Room, Weighing } from './weighing';
-import { weighings, weighingsByArea } from './weighings';
+import { weighings } from './weighings';
 
 /**
  * No fewer sheets can hold the pieces: by every weighing of them, what they weigh, less what the offcuts hold, over what a
@@ -14,7 +16,7 @@ import { weighings, weighingsByArea } from './weighings';
 export function leastSheets(pieces: readonly Piece[], format: SheetFormat, enough = Infinity): number {
   const wanted = pieces.filter(({ count }) => count > 0);
   const shelf = shelfRooms(format);
-  if (format.natural) return leastNatural(wanted, format, format.natural, shelf);
+  if (format.natural) return leastNatural(wanted, format, format.natural, shelf, enough);
   const room = roomOn(format);
   return leastBy((matters) => weighings(wanted, room, format, matters), room, shelf, enough);
 }
@@ -79,14 +81,14 @@ function leastNatural(
   { edgeTrim, knifeRoom }: SheetFormat,
   sheet: NaturalSheet,
   shelf: readonly Room[],
+  enough: number,
 ): number {
   const qualities = new Set(wanted.map(({ quality = BEST }) => quality));
   const least = [...qualities].map((quality) => {
     const needing = wanted.filter(({ quality: own = BEST }) => own <= quality);
-    const usable = usableArea(sheet, quality, edgeTrim, knifeRoom / 2);
-    const sized = needing.map(({ ring, count }) => ({ area: letOutArea(ring, knifeRoom / 2), count }));
-    // The area as a room: only its size tells.
-    return leastBy((matters) => weighingsByArea(sized, usable, matters), { length: usable, width: 1 }, shelf);
+    const ground = usableGround(sheet, quality, edgeTrim, knifeRoom / 2);
+    const room = { length: ground.reduce((sum, ring) => sum + area(ring), 0), width: 1, ground: groundOfCells(ground) };
+    return leastBy((matters) => weighings(needing, room, { knifeRoom }, matters), room, shelf, enough);
   });
   return Math.max(0, ...least.filter(Number.isFinite));
 }

@@ -49,19 +49,18 @@ export function groundFor({ outline, zones, quality }: NaturalSheet, needed: Qua
 }
 
 /**
- * Area that pieces of a quality may take up that keep the trim from edges and holes, mm²: each of them let out, so that
- * they reach so far beyond the ground on which they may lie (derived). Never below the true area.
+ * Where pieces of a quality may reach that keep the trim from edges and holes, each of them let out, so that they reach so far
+ * beyond the ground on which they may lie (derived). Never less than where they truly may.
  * @param half what pieces are let out by: half the knife room, mm
  */
-export function usableArea(sheet: NaturalSheet, needed: Quality, trim: number, half = 0): number {
+export function usableGround(sheet: NaturalSheet, needed: Quality, trim: number, half = 0): readonly Ring[] {
   const { outlines, closed } = groundFor(sheet, needed);
   // Pieces keep the trim from the sheet's edge, and none from that of a zone that does for them.
   const within = grown([sheet.outline], -trim);
   const room = sheet.quality <= needed ? within : intersection(within, outlines);
   const lost = [...grown(sheet.holes, trim), ...closed];
   const ground = difference(room, lost);
-  const reached = half > 0 ? grown(ground, half + ARC_TOLERANCE) : ground;
-  return reached.reduce((sum, ring) => sum + area(ring), 0);
+  return half > 0 ? grown(ground, half + ARC_TOLERANCE) : ground;
 }
 
 /** A sheet moved so that the box about it begins at the origin, as layouts are drawn. */

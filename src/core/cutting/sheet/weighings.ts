@@ -21,9 +21,9 @@ interface Body {
 }
 
 /**
- * Weighings of pieces on a sheet that is no natural one, the plain area first (derived). By a dual feasible function f
+ * Weighings of pieces on a sheet, the plain area first (derived). By a dual feasible function f
  * of what a piece takes of the sheet's area: that alone bounds what fits. By the cells that convex pieces lie in. Where pieces
- * lie along the sheet alone, either way round: by f of the length of every chord in the sheet's, added up over the height,
+ * lie along a rectangle alone, either way round: by f of the length of every chord in the sheet's, added up over the height,
  * since the chords of pieces on one line do not overlap; the same across; and by another such function of that, over the
  * sheet's width.
  */
@@ -37,6 +37,7 @@ export function* weighings(
   const sized = bodies.map(({ ring, count }) => ({ ring, area: letOutArea(ring, knifeRoom / 2), count }));
   yield* weighingsByArea(sized, room.length * room.width, matters);
   yield* weighingsByCells(sized, room, knifeRoom, matters);
+  if (room.ground) return;
   if (!pieces.every(({ way }) => way.kind === 'endForEnd' || way.kind === 'oneWay')) return;
   for (const direction of ['along', 'across'] as const) {
     const lines = bodies.map(({ ring, count }) => ({ chords: letOutChords(ring, direction, knifeRoom), count }));
