@@ -8,6 +8,8 @@ import {
   SheetInterceptorService,
 } from '@univerjs/sheets';
 import { type Pairage, pairageOn, sheetOf, through } from './pairage-on-sheet';
+import { resultLook } from './result-look';
+import { widthsBeneath } from './widths-beneath';
 
 interface Inserted {
   readonly unitId: string;
@@ -45,12 +47,36 @@ export function fillSums(injector: Injector): IDisposable {
       }
       const of = { unitId, subUnitId };
       const filled = { id: SetRangeValuesMutation.id, params: { ...of, cellValue } };
-      const colWidth = across && cells.length > 0 ? narrowest(sheet, table, range) : undefined;
-      const wide = { id: SetWorksheetColWidthMutation.id, params: { ...of, ranges: [range], colWidth } };
+      const narrow = across && cells.length > 0 ? narrowest(sheet, table, range) : undefined;
       // What undo takes away again with the row or the column needs no undoing of its own.
-      return { redos: colWidth === undefined ? [filled] : [filled, wide], undos: [] };
+      if (narrow === undefined) return { redos: [filled], undos: [] };
+      const before = widthBefore(sheet, range);
+      const widths = widthsBeneath(range, before, lastOfResults(sheet), narrow);
+      const wide = (colWidth: Readonly<Record<number, number>>) => {
+        const columns = Object.keys(colWidth).map(Number);
+        const ranges = [{ ...range, startColumn: Math.min(...columns), endColumn: Math.max(...columns) }];
+        return { id: SetWorksheetColWidthMutation.id, params: { ...of, ranges, colWidth } };
+      };
+      const back = Object.fromEntries(Object.keys(widths).map((column) => [column, before(Number(column))]));
+      return { redos: [filled, wide(widths)], undos: [wide(back)] };
     },
   });
+}
+
+/** Widths of columns as they were before some were inserted, px. */
+function widthBefore(sheet: Worksheet, { startColumn, endColumn }: IRange): (column: number) => number {
+  const count = endColumn - startColumn + 1;
+  return (column) => sheet.getColumnWidth(column < startColumn ? column : column + count);
+}
+
+/** The last column of the sheet that a table of results takes, with those into which its words run on; −1 without any. */
+function lastOfResults(sheet: Worksheet): number {
+  let last = -1;
+  sheet.getCellMatrix().forValue((_row, column, cell) => {
+    const look = resultLook(cell?.custom);
+    if (look) last = Math.max(last, column + look.columns.length + (look.over ?? 0) - 1);
+  });
+  return last;
 }
 
 /**
