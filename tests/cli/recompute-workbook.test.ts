@@ -1,5 +1,7 @@
+import { strFromU8, unzipSync } from 'fflate';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { type FunctionsBundle, loadFunctions } from '../../src/cli/functions-bundle';
+import { workOut } from '../../src/cli/headless-grid';
 import { readArguments } from '../../src/cli/recompute-arguments';
 import { readChange, recompute, type Recomputed } from '../../src/cli/recompute-workbook';
 import { terminalTable } from '../../src/cli/terminal-table';
@@ -8,6 +10,7 @@ import { readBook } from '../../src/exchange/xlsx/read';
 import { valuesOnly } from '../../src/exchange/xlsx/values-only';
 import { writeBook } from '../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../src/host/grid/book-of-grid';
+import { gridOfBook } from '../../src/host/grid/grid-of-book';
 import { snapshotOf } from '../../src/host/grid/snapshot';
 import { VERDICT_WORDS } from '../../src/tables/words';
 import { cellAddress } from '../../src/tables/cell-address';
@@ -15,6 +18,7 @@ import { demo } from '../../src/workbook/demo';
 import { loadBundle } from '../bundle';
 import { planArguments } from '../demo-cells';
 import { faultsOf, partsOf } from '../exchange/xlsx/standard';
+import { packageOf } from '../exchange/xlsx/package';
 import { letGo } from '../let-go';
 import { smallFile } from './small-run';
 
@@ -104,6 +108,34 @@ describe('recompute', () => {
     expect(rulesOf(book)).toEqual(rulesOf(readBook(small).book));
     expect(rulesOf(book).flat().length).toBeGreaterThan(5);
   }, 60_000);
+
+  it('keeps what a formula of one cell means, and lets one of a table spill', async () => {
+    const rows = [
+      '<row r="1"><c r="A1"><v>10</v></c></row>',
+      '<row r="2"><c r="A2"><v>20</v></c><c r="B2"><f>A1:A3*2</f><v>40</v></c>',
+      '<c r="C2"><f t="shared" ref="C2:C3" si="0">SUM(A1:A3+1)</f></c><c r="D2" cm="1"><f t="array" ref="D2:D4">A1:A3*2</f></c></row>',
+      '<row r="3"><c r="A3"><v>30</v></c><c r="C3"><f t="shared" si="0"/></c></row>',
+    ];
+    const { book } = readBook(packageOf(`<sheetData>${rows.join('')}</sheetData>`));
+    const { workbook } = await workOut(gridOfBook(book, 'One', 'one'), functions);
+    const after = bookOfGrid(workbook);
+    const values = after.sheets[0]?.cells.filter(({ column }) => column > 0);
+    // As the office suite works them out, which takes of a range what stands in the formula's own row.
+    expect(values?.map(({ row, column, value }) => [cellAddress(row, column), value])).toEqual([
+      ...[
+        ['B2', 40],
+        ['C2', 21],
+        ['D2', 20],
+        ['C3', 31],
+        ['D3', 40],
+        ['D4', 60],
+      ],
+    ]);
+    const written = strFromU8(unzipSync(writeBook(after))['xl/worksheets/sheet1.xml'] ?? new Uint8Array());
+    expect(written).toContain('<c r="B2"><f>A1:A3*2</f><v>40</v></c>');
+    expect(written).toContain('<c r="C3"><f>SUM(A2:A4+1)</f><v>31</v></c>');
+    expect(written).toContain('cm="1"><f t="array" ref="D2:D4">A1:A3*2</f>');
+  });
 
   it('says which sheet or cell a change does not find', async () => {
     await expect(recompute(writeBook(before), [readChange('Nowhere!A1=1')], functions)).rejects.toThrow(

@@ -14,6 +14,7 @@ import { colourOf, type Theme } from './colours';
 import type { Container } from './container';
 import type { Counter } from './limits';
 import { isOfDay } from './number-formats';
+import { withOneOfRanges } from './one-cell-of-range';
 import type { FileStyles } from './read-styles';
 import { type Attributes, Copy, decimal, isTrue, readXml, whole } from './read-xml';
 import { areaAt, areasAt, placeOf } from './references';
@@ -244,7 +245,9 @@ class SheetReader {
       this.left.add('a formula that is longer than any may be, which keeps its last value');
     } else if (text.trim() !== '') {
       this.counter.add('formulaLetters', 'letters in formulas', text.length);
-      cell.formula = writtenFormula(text);
+      const formula = writtenFormula(text);
+      const marked = kind === 'array' || this.given['cm'] !== undefined;
+      cell.formula = marked ? formula : withOneOfRanges(formula);
       const area = kind === 'array' ? areaAt(given['ref']) : undefined;
       if (area && area.row === cell.row && area.column === cell.column) {
         if (area.rows * area.columns > 1) {
@@ -260,7 +263,7 @@ class SheetReader {
   private shared(key: string, text: string, { row, column }: BookCell): string | undefined {
     if (text !== '' && text.length <= this.counter.limits.formula) {
       this.counter.add('formulaLetters', 'letters in formulas', text.length);
-      const formula = writtenFormula(text);
+      const formula = withOneOfRanges(writtenFormula(text));
       this.sharedFormulas.set(key, relativeFormula(formula, row, column));
       return formula;
     }

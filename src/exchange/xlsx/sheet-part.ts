@@ -11,6 +11,7 @@ import {
   MOST,
 } from './book';
 import { storedColour } from './colours';
+import { withoutMarks } from './one-cell-of-range';
 import { areaText } from './references';
 import { answersWithTable, storedFormula } from './stored-formula';
 import { cellText, counted, element, part } from './xml-text';
@@ -155,7 +156,9 @@ function formulaCell(
   const { type, text } = stored(value ?? '');
   const typed = value === undefined || type === '' ? open : `${open} t="${type}"`;
   const last = value === undefined ? '' : `<v>${text}</v>`;
-  const content = cellText(storedFormula(formula));
+  const unmarked = spill ? undefined : withoutMarks(formula);
+  const content = cellText(storedFormula(unmarked ?? formula));
+  if (unmarked !== undefined) return `${typed}><f>${content}</f>${last}</c>`;
   if (!spill && !answersWithTable(formula)) return `${typed}><f>${content}</f>${last}</c>`;
   // cm="1" is the entry of the metadata part that lets a table spill.
   const ref = areaText({ row, column, ...(spill ?? { rows: 1, columns: 1 }) });

@@ -65,8 +65,19 @@ function storedFunction(name: string): string {
 export function writtenFormula(stored: string): string {
   const bare = stored.startsWith('=') ? stored.slice(1) : stored;
   if (!/_xl|xldudf/i.test(bare)) return `=${bare}`;
-  const tokens = tokenize(bare, { mergeRefs: true });
+  const tokens = singlesUnwrapped(tokenize(bare, { mergeRefs: true }));
   return `=${tokens.map(({ type, value }) => (isName(type) ? writtenName(value) : value)).join('')}`;
+}
+
+/** Tokens with an @ for each SINGLE( … ), which the grid does not know; around more than one token its brackets stay. */
+function singlesUnwrapped(tokens: readonly Token[]): readonly Token[] {
+  const at = tokens.findLastIndex(({ type, value }) => type === 'func' && /^_xlfn\.SINGLE$/i.test(value));
+  if (at < 0 || tokens[at + 1]?.value !== '(') return tokens;
+  const end = endOfOperand(tokens, at);
+  const inside = tokens.slice(at + 2, end - 1);
+  const alone = inside.length > 0 && endOfOperand(inside, 0) === inside.length;
+  const operand = alone ? inside : tokens.slice(at + 1, end);
+  return singlesUnwrapped([...tokens.slice(0, at), { type: 'operator', value: '@' }, ...operand, ...tokens.slice(end)]);
 }
 
 function isName(type: string): boolean {

@@ -29,6 +29,7 @@ describe('storedFormula', () => {
     ['="@"&@(A1:A3)', '"@"&_xlfn.SINGLE((A1:A3))'],
   ])('writes %s without the @, which files do not know', (written, stored) => {
     expect(storedFormula(written)).toBe(stored);
+    expect(writtenFormula(stored)).toBe(written);
     expect(answersWithTable(written)).toBe(true);
   });
 
