@@ -47,7 +47,9 @@ export function bookOfGrid(snapshot: IWorkbookData): Book {
   const customs = snapshot.sheetOrder.map((id) => snapshot.sheets[id]?.custom ?? {});
   const conditionalLooks = customs.map((custom) => custom['conditionalLooks']).find((one) => typeof one === 'string');
   const properties = customs.map((custom) => custom['properties']).find((one) => typeof one === 'object');
-  const beside = customs.map((custom) => custom['beside'] as Beside | undefined).find((one) => one !== undefined);
+  // Only some sheets have all of it.
+  const carried = customs.flatMap((custom) => (custom['beside'] as Beside | undefined) ?? []);
+  const beside = carried.find(({ links }) => links !== undefined) ?? carried[0];
   const ground = customs.map((custom) => custom['fileGround'] as Look | undefined).find((one) => one !== undefined);
   const book = {
     sheets,

@@ -8,7 +8,15 @@ import {
   LocaleType,
 } from '@univerjs/core';
 import type { IDefinedNamesServiceParam } from '@univerjs/engine-formula';
-import { type Book, type BookCell, type BookName, type BookSheet, isFault, type Look } from '../../exchange/xlsx/book';
+import {
+  type Beside,
+  type Book,
+  type BookCell,
+  type BookName,
+  type BookSheet,
+  isFault,
+  type Look,
+} from '../../exchange/xlsx/book';
 import { answersWithTable } from '../../exchange/xlsx/stored-formula';
 import { FIRST_FONT } from '../../exchange/xlsx/styles-part';
 import { plannedResult } from '../../workbook/planned-results';
@@ -53,8 +61,8 @@ export function gridOfBook(
       ...(Object.keys(sheet.kept).length > 0 && { kept: sheet.kept }),
       ...(fileNames.length > 0 && { fileNames }),
       ...(book.conditionalLooks !== undefined && { conditionalLooks: book.conditionalLooks }),
-      ...(at === 0 && { properties: book.properties }),
-      ...(at === 0 && book.beside && { beside: book.beside }),
+      properties: book.properties,
+      ...(book.beside && { beside: besideOf(book, sheet) }),
       ...(sheet.deeplyHidden && { deeplyHidden: true }),
       ...(fileGround && { fileGround }),
     };
@@ -82,6 +90,23 @@ export function gridOfBook(
       spilledResource(spilled as Spilled),
     ],
   };
+}
+
+/**
+ * What a file has beside its sheets, as one of them carries it: each has all of it, since any of them may be deleted, but for
+ * other workbooks' values, which are large and, after the first, of use only where formulas name them.
+ */
+function besideOf({ beside = {}, names, sheets }: Book, sheet: BookSheet): Beside {
+  const { cells, rules, kept } = sheet;
+  const { links, ...always } = beside;
+  const namesLink = (text: string | undefined) => text !== undefined && /\[\d+\]/.test(text);
+  const wanted =
+    sheet === sheets[0] ||
+    names.some(({ meaning }) => namesLink(meaning)) ||
+    cells.some(({ formula }) => namesLink(formula)) ||
+    rules.some(({ first, second }) => namesLink(first) || namesLink(second)) ||
+    Object.values(kept).some(namesLink);
+  return links && wanted ? { ...always, links } : always;
 }
 
 /** What tables spill while it is gathered, by sheet, row and column. */

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import * as SheetJS from 'xlsx';
+import type { Book } from '../../../src/exchange/xlsx/book';
 import { readBook } from '../../../src/exchange/xlsx/read';
 import { writeBook } from '../../../src/exchange/xlsx/write';
 import { bookOfGrid } from '../../../src/host/grid/book-of-grid';
@@ -66,6 +67,23 @@ describe('what a file has beside its sheets', () => {
       [undefined, undefined, 85],
       [true, true, undefined],
     ]);
+  });
+
+  it('stays where a sheet is deleted, but for workbooks that nothing names any more', () => {
+    const { names, ...unnamed } = read;
+    const without = (book: Book, sheet: number) => {
+      const grid = gridOfBook(book, 'Own', 'workbook');
+      const sheetOrder = grid.sheetOrder.filter((_, at) => at !== sheet);
+      return bookOfGrid({ ...grid, sheetOrder });
+    };
+    expect(names).toHaveLength(1);
+    expect(without(read, 0).beside).toEqual(read.beside);
+    expect(without({ ...unnamed, names: [] }, 1).beside).toEqual(read.beside);
+    const { links, ...others } = read.beside ?? {};
+    expect(links).toHaveLength(2);
+    const own = { ...unnamed, names: [], properties: { Season: 'autumn' } };
+    expect(without(own, 0)).toMatchObject({ beside: others, properties: own.properties });
+    expect(without(own, 0).beside).not.toHaveProperty('links');
   });
 
   it('is in the file that the page saves, which is as the standard has it', async () => {
