@@ -254,14 +254,17 @@ export class Plan {
   }
 
   /**
-   * Slips in the tables, then what else is to be put right. What is only to be looked at, or holds, waits until the plan is
-   * whole; without slips, all checks.
+   * Slips in the tables, then what else is to be put right, and thicknesses that may be its cause. What else is only to be
+   * looked at, or holds, waits until the plan is whole; without slips, all checks.
    */
   checksBeside(slips: readonly Problem[]): readonly Check[] {
     if (slips.length === 0) return this.checks;
     const told = new Set(slips.map(({ message }) => message));
     const others = this.checks.filter(
-      (check) => check.verdict === 'putRight' && !(check.kind === 'problem' && told.has(check.problem.message)),
+      (check) =>
+        (check.verdict === 'putRight' && !(check.kind === 'problem' && told.has(check.problem.message))) ||
+        check.kind === 'thicknessFar' ||
+        check.kind === 'measuredApart',
     );
     return [...slips.map(problemCheck), ...others];
   }

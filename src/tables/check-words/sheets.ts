@@ -33,9 +33,9 @@ export const sheetWords: WordsOf<
     check: 'Thickness, mm',
     say: 'the measured thickness counts, and it is not what the sheet is sold as: measure again, or correct one of the two',
   }),
-  thicknessFar: ({ material, found, wanted }) => ({
+  thicknessFar: ({ material, part, found, wanted }) => ({
     check: 'Thickness, mm',
-    say: `${material} is seldom sold ${found < wanted ? 'thinner' : 'thicker'} than that: look at Thick in Bottom stock, where a point may lack, and leave it if the sheet measures so`,
+    say: `${part ? `${PART_WORDS[part].toLowerCase()}s are seldom` : `${material} is seldom sold`} ${found < wanted ? 'thinner' : 'thicker'} than that: look at Thick in Bottom stock, where a point may lack, and leave it if the sheet measures so`,
   }),
   leftOnHand: ({ sheets, bought, ...sheet }) => ({
     check: 'On hand',

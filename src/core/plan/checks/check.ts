@@ -165,8 +165,13 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
       readonly offer: number | undefined;
     }
   | ({ readonly kind: 'measuredApart' } & Measured)
-  /** A thickness in which its material is not sold; wanted is the nearest in which it is. */
-  | ({ readonly kind: 'thicknessFar'; readonly material: Material } & Measured)
+  /** A thickness in which its material is not sold, or stouter than a part is made; wanted is the nearest in which it is. */
+  | ({
+      readonly kind: 'thicknessFar';
+      readonly material: Material;
+      /** That is cut from it, where its material is sold so. */
+      readonly part?: Part | undefined;
+    } & Measured)
   | { readonly kind: 'coverage' }
   /** Styles whose nailed lifts are pasted, where nothing says how far paste goes. */
   | { readonly kind: 'paste'; readonly styles: readonly string[] }

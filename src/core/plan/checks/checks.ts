@@ -82,7 +82,7 @@ export function checks(checked: Checked): readonly Check[] {
     })),
     ...unreadRows(runs, input),
     ...measuredApart(input.stock),
-    ...thicknessFar(input.stock),
+    ...thicknessFar(input),
     ...cutChecks(runs),
     ...leatherChecks(cutting),
     ...offcutChecks(cutting),

@@ -86,14 +86,29 @@ export function measuredApart(stock: readonly Stock[]): readonly Check[] {
   );
 }
 
-/** Sheets that are not sold so thin or so thick: mostly a point that is lacking. Where they measure otherwise, that is told. */
-export function thicknessFar(stock: readonly Stock[]): readonly Check[] {
+/** Parts that are thin whatever they are cut from, and the most that they measure, mm (common practice). */
+const THIN_PARTS = [
+  ['cover', 6],
+  ['welt', 8],
+  ['insole', 20],
+] as const satisfies readonly (readonly [Part, number])[];
+
+/**
+ * Sheets that are not sold so thin or so thick, or are too stout for what styles cut from them: mostly a point that is lacking.
+ * Where they measure otherwise, that is told.
+ */
+export function thicknessFar({ stock, styles }: Pick<PlanInput, 'stock' | 'styles'>): readonly Check[] {
   return stock.flatMap(({ code: subject, material, thickness, nominal, apart }): readonly Check[] => {
     const found = nominal ?? thickness;
     const { least, most } = USUAL_THICKNESS[material];
-    const wanted = Math.min(most, Math.max(least, found));
+    const sold = Math.min(most, Math.max(least, found));
+    const cut = (part: (typeof THIN_PARTS)[number][0]) =>
+      styles.some((style) => fold(style[part] ?? '') === fold(subject));
+    const [part, stoutest] =
+      sold === found ? (THIN_PARTS.find(([one, thickest]) => thickest < found && cut(one)) ?? []) : [];
+    const wanted = stoutest ?? sold;
     return apart || wanted === found
       ? []
-      : [{ kind: 'thicknessFar', subject, verdict: 'lookAt', material, found, wanted }];
+      : [{ kind: 'thicknessFar', subject, verdict: 'lookAt', material, part, found, wanted }];
   });
 }

@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { Problem } from '../../../../src/core/problem';
 import { Plan } from '../../../../src/core/plan/plan';
 import { checkInWords } from '../../../../src/tables/check-in-words';
 import { placeOfCheck } from '../../../../src/tables/check-place';
@@ -57,5 +58,28 @@ describe('a thickness in which a material is not sold', () => {
     expect(far({ Material: 'foam', Thick: 0.6 })).toMatchObject([{ kind: 'thicknessFar', found: 0.6, wanted: 1 }]);
     expect(far({ Material: 'leather', Thick: 4 })).toEqual([]);
     expect(far({ Material: 'leather', Thick: 40, Measured: 4 })).toMatchObject([{ kind: 'measuredApart' }]);
+  });
+
+  // Cork is sold as blocks of 50 mm, and no insole or welt is as stout (common practice).
+  it('is told of what is cut from a sheet too, where its material is sold so thick', () => {
+    const { checks } = new Plan(
+      inputOf({
+        stock: [...STOCKS, { ...CORK_6, Stock: 'Other', Thick: 30 }],
+        styles: [{ ...USUAL_TABLES.styles[0], Insole: 'other' }],
+      }),
+    );
+    expect(checks.filter(({ kind }) => kind === 'thicknessFar')).toMatchObject([
+      { subject: 'Other', part: 'insole', found: 30, wanted: 20 },
+    ]);
+  });
+
+  it('is told beside slips, whose cause it may be, while all else that is only to be looked at waits', () => {
+    const plan = new Plan(
+      inputOf({ stock: [...STOCKS, { ...CORK_6, Stock: 'Other', Material: 'leather', Thick: 80 }] }),
+    );
+    const slip = new Problem('invalid', { argument: 'rates', table: 'Costs and times', row: 1 }, 'no');
+    expect(plan.checks.some(({ kind, verdict }) => verdict === 'lookAt' && kind !== 'thicknessFar')).toBe(true);
+    const beside = plan.checksBeside([slip]).filter(({ verdict }) => verdict === 'lookAt');
+    expect(beside).toMatchObject([{ kind: 'thicknessFar', subject: 'Other', found: 80, wanted: 10 }]);
   });
 });
