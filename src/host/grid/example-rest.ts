@@ -24,8 +24,8 @@ interface Written {
 }
 
 /**
- * Empties what is left of an example row once the maker has typed another code into it, in the same step for undo: the
- * example's figures are not those of what the maker named. What the page writes stands as it was asked for: a code that is
+ * Empties what is left of an example row once the maker has typed another code into it, or has put a row of his own over it,
+ * in the same step for undo: the example's figures are not those of what the maker named. What the page writes stands as it was asked for: a code that is
  * carried through takes the rest of its rows along.
  */
 export function emptyRestOfExamples(injector: Injector): IDisposable {
@@ -55,15 +55,18 @@ export function emptyRestOfExamples(injector: Injector): IDisposable {
 }
 
 /**
- * Columns of a row whose cells are still those of an example that another code now stands at the head of. None where the row
- * was the maker's before: where another of its cells is other than the example's.
+ * Columns of a row whose cells are still those of an example that another code now stands at the head of, or a row that was
+ * written with the same code, as from the maker's own list. None where the row was the maker's before: where another of its
+ * cells is other than the example's.
  * @param line the row's cells as they were, or with what was written
  * @param written what was written, by column: it is the maker's
  */
 export function restOfExample(line: Nullable<Line>, written: Line): readonly number[] {
   const [key, ...others] = Object.entries(line ?? {}).filter(([, cell]) => cell?.custom?.['example'] !== undefined);
   const head = key && written[Number(key[0])];
-  if (!key || !says(head) || !isTypedOver({ ...head, custom: key[1]?.custom ?? null })) return [];
+  if (!key || !says(head)) return [];
+  const ownRow = Object.entries(written).some(([column, cell]) => column !== key[0] && says(cell));
+  if (!ownRow && !isTypedOver({ ...head, custom: key[1]?.custom ?? null })) return [];
   const rest = others.filter(([column]) => written[Number(column)] === undefined);
   return rest.some(([, cell]) => isTypedOver(cell)) ? [] : rest.map(([column]) => Number(column));
 }

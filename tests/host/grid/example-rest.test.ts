@@ -16,6 +16,12 @@ describe('the rest of an example row', () => {
     expect(restOfExample({ ...line, 0: example('Foam 10', 'Bend 5') }, { 0: { v: 'Bend 5' } })).toEqual([1, 3, 9]);
   });
 
+  it('is what the maker did not write when a row with the same code is pasted over it', () => {
+    expect(restOfExample(line, { 0: { v: 'Foam 10' }, 1: { v: 'foam' }, 3: { v: 12 } })).toEqual([9]);
+    expect(restOfExample(line, { 0: { v: 'Foam 10' }, 1: { v: 'foam' }, 3: {} })).toEqual([9]);
+    expect(restOfExample(line, { 0: { v: 'Foam 10' }, 2: { v: 'note' } })).toEqual([1, 3, 9]);
+  });
+
   it('is nothing where its code stays, or goes without another', () => {
     expect(restOfExample(line, { 0: { v: 'Foam 10' } })).toEqual([]);
     expect(restOfExample(line, { 0: { v: null } })).toEqual([]);
