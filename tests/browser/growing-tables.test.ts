@@ -234,6 +234,18 @@ describe('tables in the page', () => {
       await expect.poll(first).toEqual(['Bend 5', null, null]);
       await page.keyboard.press('Control+z');
       await expect.poll(first).toEqual(['Cork 6', 'cork', 6]);
+      // A row of the maker's with the example's code takes none of its other figures along.
+      const density = () =>
+        block(page, 'Bottom stock').then(({ cells: [headings = [], line = []] }) =>
+          line.filter((_, at) => String(headings[at]).startsWith('Density')),
+        );
+      expect(await density()).toEqual([240]);
+      await paste(page, 'Cork 6\tcork\t6,2');
+      await expect.poll(first).toEqual(['Cork 6', 'cork', 6.2]);
+      expect(await density()).toEqual([null]);
+      await page.keyboard.press('Control+z');
+      await expect.poll(first).toEqual(['Cork 6', 'cork', 6]);
+      expect(await density()).toEqual([240]);
       await page.evaluate(() =>
         window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
       );

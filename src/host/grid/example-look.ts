@@ -1,7 +1,10 @@
 import type { ICellData, IDisposable, Injector, IStyleData, Nullable } from '@univerjs/core';
 import { InterceptorEffectEnum } from '@univerjs/core';
 import { INTERCEPTOR_POINT, SheetInterceptorService } from '@univerjs/sheets';
+import { ratesTable } from '../../tables/rates';
 import { inRole, isPlanned, roleOf } from './look';
+import { through } from './pairage-on-sheet';
+import { tableOn } from './tables-on-sheet';
 
 /** Before number formats are applied (10), and after looks of spilled tables (50), which examples never lie in. */
 const priority = 40;
@@ -14,12 +17,22 @@ export function lookOfExamples(injector: Injector): IDisposable {
   return injector.get(SheetInterceptorService).intercept(INTERCEPTOR_POINT.CELL_CONTENT, {
     priority,
     effect: InterceptorEffectEnum.Style,
-    handler: (cell, { rawData, worksheet, row }, next) => {
+    handler: (cell, { rawData, worksheet, row, unitId }, next) => {
       if (!isExample(rawData)) return next(cell);
-      const style = lookTypedOver(rawData, worksheet.getCellMatrix().getRow(row));
-      return next(style ? { ...cell, s: style } : cell);
+      const matrix = worksheet.getCellMatrix();
+      const style = lookTypedOver(rawData, matrix.getRow(row));
+      if (style) return next({ ...cell, s: style });
+      // One row of costs that stands as it came may well be the maker's, as the note above the run has it too.
+      const costs = tableOn(injector, worksheet, unitId, ratesTable.name);
+      const lines = costs ? through(costs.startRow + 1, costs.endRow).map((one) => matrix.getRow(one)) : [];
+      return next(lines.filter(hasExamples).length === 1 ? { ...cell, s: inRole('input', rawData.s) } : cell);
     },
   });
+}
+
+/** Whether a row stands as its example came. */
+export function hasExamples(line: Nullable<Line>): boolean {
+  return Object.values(line ?? {}).some((cell) => isExample(cell) && !lookTypedOver(cell, line));
 }
 
 /** Cells of a row, by their columns. */

@@ -10,6 +10,11 @@ export function tablesOn(injector: Injector, sheet: Worksheet, unitId: string): 
   return areasOf(injector, sheet, unitId, (comment) => known.has(comment));
 }
 
+/** Where one input table stands on a sheet, headings first; undefined where it stands on another. */
+export function tableOn(injector: Injector, sheet: Worksheet, unitId: string, name: string): IRange | undefined {
+  return areasOf(injector, sheet, unitId, (comment) => comment === name)[0];
+}
+
 function areasOf(
   injector: Injector,
   sheet: Worksheet,

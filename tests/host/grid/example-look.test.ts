@@ -1,6 +1,6 @@
 import { CellValueType, type ICellData } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
-import { customOnceOwn, lookTypedOver } from '../../../src/host/grid/example-look';
+import { customOnceOwn, hasExamples, lookTypedOver } from '../../../src/host/grid/example-look';
 import { styleOf } from '../../../src/host/grid/look';
 import { snapshotOf } from '../../../src/host/grid/snapshot';
 import { blank } from '../../../src/workbook/blank';
@@ -43,6 +43,14 @@ describe('an example in a blank table', () => {
     // What else belongs to the cell stays with it.
     expect(customOnceOwn({ custom: { example: 45, comment: 'mine' } })).toEqual({ comment: 'mine' });
     expect(customOnceOwn({ v: 45, custom: { comment: 'mine' } })).toBeUndefined();
+  });
+
+  it('stands in a row of which nothing is typed over, and in no other', () => {
+    const code = { s: 'example left', custom: { example: 'Cork 6' } };
+    expect(hasExamples({ 0: { ...code, v: 'Cork 6' }, 1: null, 3: { ...cell, v: 45 } })).toBe(true);
+    expect(hasExamples({ 0: { ...code, v: 'Cork 6' }, 3: { ...cell, v: 46 } })).toBe(false);
+    expect(hasExamples({ 0: { s: 'input left', v: 'Cork 6' } })).toBe(false);
+    expect(hasExamples(undefined)).toBe(false);
   });
 
   it('leaves a look of the maker’s own alone', () => {
