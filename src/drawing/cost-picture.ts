@@ -1,3 +1,4 @@
+import { fixed } from '../tables/figures';
 import { MATERIALS, type Material } from '../core/stock/stock';
 import type { OrderLine } from '../core/plan/order';
 import { hatch } from './hatching';
@@ -48,7 +49,7 @@ export function costByMaterial(orders: readonly OrderLine[]): readonly MaterialC
 export function costPicture({ orders, money, shown }: CostPictureInput, width: number): Picture {
   const costs = costByMaterial(orders);
   const sum = costs.reduce((total, { toPay }) => total + toPay, 0);
-  const figure = (value: number) => value.toFixed(2);
+  const figure = (value: number) => fixed(value, 2);
   const right = Math.max(14, figure(sum).length * 2 + money.length * 2 + 4);
   const most = Math.max(...costs.map(({ toPay }) => toPay), 1e-9);
   const room = width - NAME - right;

@@ -1,3 +1,4 @@
+import { fixed } from '../tables/figures';
 import { figure, sheetSteps, stepInWords, type Tried } from '../tables/what-if/steps';
 import { circle, line, type Mark, type Marks, text } from './mark';
 import type { Picture } from './svg';
@@ -76,7 +77,7 @@ export function whatIfPicture(input: WhatIfPictureInput, width: number): Picture
 
 function said(outcome: Tried['outcome'], { words, of, digits }: WhatIfPictureInput['measure']): string {
   const value = outcome && of(outcome);
-  return `${outcome?.sheets} sheets to buy${value === undefined ? '' : `, ${words.toLowerCase()} ${value.toFixed(digits)}`}`;
+  return `${outcome?.sheets} sheets to buy${value === undefined ? '' : `, ${words.toLowerCase()} ${fixed(value, digits)}`}`;
 }
 
 /** Dots with a narrow line from each to the next, on an axis of its own from the least to the greatest. */
@@ -101,7 +102,7 @@ function plot(
     line('narrow', LEFT, top + 4, LEFT, base),
     ...(points.length === 0
       ? []
-      : ends.map((end) => text(LEFT - 1.5, y(end) + 1.2, end.toFixed(digits), 'plain', 'end'))),
+      : ends.map((end) => text(LEFT - 1.5, y(end) + 1.2, fixed(end, digits), 'plain', 'end'))),
     ...points.flatMap((one, i): Marks => {
       const next = points[i + 1];
       return next ? [line('narrow', x(one.x), y(one.y), x(next.x), y(next.y))] : [];

@@ -1,3 +1,4 @@
+import { fixed } from '../tables/figures';
 import type { BesideLine } from '../drawing/paper/beside-sheets';
 import type { SupplierList } from '../drawing/paper/shopping-list';
 import { writeCsv } from './csv';
@@ -51,5 +52,5 @@ export function shoppingCsv(
 }
 
 function cents(value: number | undefined): number | undefined {
-  return value === undefined ? undefined : Math.round(value * 100) / 100;
+  return value === undefined ? undefined : Number(fixed(value, 2));
 }

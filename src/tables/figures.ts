@@ -31,7 +31,12 @@ const HALF = 1e-9;
 
 /** A number to so many decimals at most, halves up, with a true minus. */
 export function decimals(value: number, most: number): string {
-  return String(Number((value + Math.sign(value) * HALF).toFixed(most)) + 0).replace('-', '−');
+  return String(Number(fixed(value, most)) + 0).replace('-', '−');
+}
+
+/** A number to so many decimals, halves up, as cells show it: money above all, which is compared with theirs. */
+export function fixed(value: number, places: number): string {
+  return (value + Math.sign(value) * HALF).toFixed(places);
 }
 
 const metric: Figures = {

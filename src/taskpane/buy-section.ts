@@ -1,3 +1,4 @@
+import { fixed } from '../tables/figures';
 import { html, nothing, type TemplateResult } from 'lit';
 import { formatName } from '../core/stock/offer';
 import { gapOf } from '../tables/purchases';
@@ -122,10 +123,10 @@ function found(bought: readonly Bought[], before: 'Now' | 'Till then', money: st
                   <td>${[offer.supplier, formatName(offer)].filter(Boolean).join(', ')}</td>
                   <td class="num">${need}</td>
                   <td class="num">${buy}</td>
-                  <td class="num">${(buy * (sheetPrice ?? 0)).toFixed(2)}</td>
-                  <td class="num">${all?.least.toFixed(2)}</td>
+                  <td class="num">${fixed(buy * (sheetPrice ?? 0), 2)}</td>
+                  <td class="num">${all && fixed(all.least, 2)}</td>
                   <td class="num">${all && gapOf(all).toFixed(1)}</td>
-                  <td class="num">${all?.plain.toFixed(2)}</td>
+                  <td class="num">${all && fixed(all.plain, 2)}</td>
                 </tr>`,
             ),
           )}
@@ -160,5 +161,5 @@ function next(
 }
 
 function paid(value: number, money: string): string {
-  return [value.toFixed(2), money].filter(Boolean).join(' ');
+  return [fixed(value, 2), money].filter(Boolean).join(' ');
 }

@@ -1,7 +1,7 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { type Comparison, untimedAlone } from '../core/plan/compare';
 import { type Aspect, aspectsOf } from '../core/plan/variants';
-import { decimals, type Figures } from '../tables/figures';
+import { decimals, type Figures, fixed } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/input-tables';
 import { button } from './button';
 import { progressBar } from './progress-bar';
@@ -40,7 +40,7 @@ function rows(figures: Figures, money: string): readonly Row[] {
     {
       words: `Cost of a pair${money && `, ${money}`}`,
       value: ({ cost }) => cost,
-      shown: (value) => value.toFixed(2),
+      shown: (value) => fixed(value, 2),
       less: true,
     },
     { words: 'Work on a pair, min', value: ({ minutes }) => minutes, shown: whole, less: true },

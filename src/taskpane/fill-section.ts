@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import type { FillUp, FurtherPair } from '../core/plan/fill-up';
-import { decimals } from '../tables/figures';
+import { decimals, fixed } from '../tables/figures';
 import { notTriedInWords } from '../tables/results/further-pairs';
 import { button } from './button';
 import type { FillingSheets, FillState } from './filling-sheets';
@@ -112,7 +112,7 @@ function list(
               <td class="num">${sizeOf(pair)}</td>
               <td class="num">${pair.sizeRun.pairs}</td>
               <td class="num">${decimals(pair.cost.minutes, 0)}</td>
-              <td class="num">${pair.cost.pair.toFixed(2)}</td>
+              <td class="num">${fixed(pair.cost.pair, 2)}</td>
               <td class="num">
                 ${open ? button('Add', () => add(pair), { kind: 'link', label: `Add a pair of ${named(pair)} to Pairage` }) : nothing}
               </td>

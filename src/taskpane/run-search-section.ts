@@ -1,5 +1,7 @@
+import { fixed } from '../tables/figures';
 import { html, nothing, type TemplateResult } from 'lit';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
+import { order } from '../core/plan/order';
 import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
 import { betterOf, changedSince, type StockFound } from '../workers/search-run';
 import type { Effort } from '../workers/search-stock';
@@ -45,7 +47,7 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
   ${
     worth.length > 0
       ? html`<p class="caption">
-            ${listed(worth)}, the most promising first: ${inWords(most, money)} at the very most.
+            ${listed(worth)}, the most promising first: ${inWords(most, stocks, money)} at the very most.
           </p>
           ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
       : nothing
@@ -59,7 +61,7 @@ function running(
   const better = betterOf(sofar, stocks);
   return html`<p role="status">
       <b>${cuttingName(at)}, ${number} of ${count}.</b>
-      ${better.length > 0 ? `Saved so far in all: ${inWords(savingsOf(better), money)}.` : 'Nothing saved so far.'}
+      ${better.length > 0 ? `Saved so far in all: ${inWords(savingsOf(better), stocks, money)}.` : 'Nothing saved so far.'}
     </p>
     ${progressBar('Search of the run', Math.round(100 * done), 100)}
     <p class="acts">
@@ -97,7 +99,7 @@ function found(
       <p class="acts">${discard}</p>`;
   }
   return html`${ended}
-    <p role="status"><b>${start}Found: ${inWords(savingsOf(better), money)} less.</b></p>
+    <p role="status"><b>${start}Found: ${inWords(savingsOf(better), stocks, money)} less.</b></p>
     <ul class="checks">
       ${better.map(
         ({ cutting, progress }) =>
@@ -119,10 +121,15 @@ function namesOf(found: readonly StockFound[]): string {
   return listed(found.map(({ cutting }) => cuttingName(cutting)));
 }
 
-/** "3 sheets, 40.20 € to pay". */
-function inWords({ sheets, money: amount }: Saving, money: string): string {
-  const pay = amount === undefined ? '' : `, ${amount.toFixed(2)}${money && ` ${money}`} to pay`;
-  return `${sheetsInWords(sheets)}${pay}`;
+/**
+ * "3 sheets, 40.20 € to pay".
+ * @param stocks of the plan: what is saved is told as the difference of what the sheet shows before and after, to the cent
+ */
+function inWords({ sheets, money: amount }: Saving, stocks: readonly StockCutting[], money: string): string {
+  if (amount === undefined) return sheetsInWords(sheets);
+  const now = order(stocks).reduce((sum, { toPay = 0 }) => sum + toPay, 0);
+  const less = Number(fixed(now, 2)) - Number(fixed(now - amount, 2));
+  return `${sheetsInWords(sheets)}, ${fixed(less, 2)}${money && ` ${money}`} to pay`;
 }
 
 function listed(parts: readonly string[]): string {

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { decimals, figuresOf, inSentence } from '../../src/tables/figures';
+import { decimals, figuresOf, fixed, inSentence } from '../../src/tables/figures';
 
 describe('figures', () => {
   const [metric, imperial] = [figuresOf('metric'), figuresOf('imperial')];
@@ -23,6 +23,17 @@ describe('figures', () => {
 
   it('bring their unit into a sentence where it is not mm', () => {
     expect([inSentence(metric, '57.1'), inSentence(imperial, '2.25')]).toEqual(['57.1', '2.25 in']);
+  });
+
+  it('are rounded halves up to so many decimals, as cells show sums of money', () => {
+    // A hide of 0.595 m² at 45 is 26.775, which no binary number is (derived).
+    expect([fixed(0.595 * 45, 2), fixed(1.005, 2), fixed(-26.775, 2), fixed(0.1 + 0.2, 1), fixed(26.7749, 2)]).toEqual([
+      '26.78',
+      '1.01',
+      '-26.78',
+      '0.3',
+      '26.77',
+    ]);
   });
 
   it('have a true minus and no zero with a sign', () => {

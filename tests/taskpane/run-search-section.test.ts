@@ -3,10 +3,11 @@ import type { StockCutting } from '../../src/core/plan/cutting';
 import { Plan } from '../../src/core/plan/plan';
 import { runSearchSection } from '../../src/taskpane/run-search-section';
 import type { RunSearching } from '../../src/taskpane/run-searching';
-import { inputOf } from '../core/samples';
+import { inputOf, STOCKS } from '../core/samples';
 import { words } from './words-of';
 
-const [one, other] = new Plan(inputOf()).cutting.stocks as readonly [StockCutting, StockCutting];
+const priced = STOCKS.map((stock) => ({ ...stock, Price: 10.0046, 'Sold by': 'sheet' }));
+const [one, other] = new Plan(inputOf({ stock: priced })).cutting.stocks as readonly [StockCutting, StockCutting];
 const of = (cutting: StockCutting, code: string): StockCutting => ({
   ...cutting,
   content: code,
@@ -34,6 +35,11 @@ describe('what the search of a run came to', () => {
     expect(said([LIFTS, SOLES], 4, 5)).toMatch(/Lift 5 ?: 4 sheets instead of 5/);
     expect(said([LIFTS, SOLES], 4, 5)).not.toMatch(/has changed/);
     expect(said([LIFTS, SOLES], 5, 5)).toContain('No layout with fewer sheets was found.');
+  });
+
+  it('is told in money as the difference of what the sheet shows before and after', () => {
+    // Ten sheets are 100.046, shown as 100.05, nine 90.0414, shown as 90.04 (derived).
+    expect(said([LIFTS, SOLES], 4, 5)).toContain('Found: one sheet, 10.01 € to pay less.');
   });
 
   it('is told to be of a plan that has changed since', () => {

@@ -3,7 +3,7 @@ import { order } from '../../core/plan/order';
 import { amountOfSheet } from '../../core/stock/price';
 import type { Material, SoldBy, Stock } from '../../core/stock/stock';
 import { counted } from '../../tables/counted';
-import { decimals } from '../../tables/figures';
+import { decimals, fixed } from '../../tables/figures';
 import { isChosenStock, type PaperJob } from './chosen';
 import { amountInWords, BESIDE, type BesideLine } from './beside-sheets';
 
@@ -116,5 +116,5 @@ export function shoppingText(
 
 /** Money with its sign. */
 export function paid(value: number, money: string): string {
-  return [money, value.toFixed(2)].filter(Boolean).join(' ');
+  return [money, fixed(value, 2)].filter(Boolean).join(' ');
 }

@@ -1,4 +1,4 @@
-import { decimals } from '../../tables/figures';
+import { decimals, fixed } from '../../tables/figures';
 import type { InParts, PaperJob } from './chosen';
 import { gap, heading, paragraph } from './blocks';
 import { type Block, flowPages, textWidth } from './flow';
@@ -39,12 +39,7 @@ function besideBlocks(lines: readonly BesideLine[], width: number, money: string
     ...(prices ? [figuresIn(`Total ${money}`, 20)] : []),
     ticksIn('Got', 9),
   ];
-  const rows = lines.map((one) => [
-    one.what,
-    amountInWords(one),
-    ...(prices ? [one.total?.toFixed(2) ?? 'not given'] : []),
-    '',
-  ]);
+  const rows = lines.map((one) => [one.what, amountInWords(one), ...(prices ? [shown(one.total)] : []), '']);
   return [
     heading(BESIDE),
     ...tableBlocks(columns, rows, width, { size: 3.2 }),
@@ -73,7 +68,7 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     formatWords(one),
     String(one.number),
     inAll(one),
-    ...(prices ? [one.price?.toFixed(2) ?? 'not given', one.total?.toFixed(2) ?? 'not given'] : []),
+    ...(prices ? [shown(one.price), shown(one.total)] : []),
     ...(timed ? [one.days === undefined ? '' : String(one.days)] : []),
     '',
   ]);
@@ -82,7 +77,7 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     heading(list.supplier || 'No supplier named'),
     ...tableBlocks(
       columns,
-      [...rows, [...sum, ...(prices ? ['', list.total.toFixed(2)] : []), ...(timed ? [''] : []), '']],
+      [...rows, [...sum, ...(prices ? ['', fixed(list.total, 2)] : []), ...(timed ? [''] : []), '']],
       width,
       {
         sum: true,
@@ -94,4 +89,8 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
       : []),
     gap(4),
   ];
+}
+
+function shown(money: number | undefined): string {
+  return money === undefined ? 'not given' : fixed(money, 2);
 }
