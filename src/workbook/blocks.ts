@@ -160,6 +160,7 @@ export function resultBlock<T>(table: ResultTable<T>, formula: string, row: numb
 
 /** Roughly what a letter of a heading takes, and the room at both sides, px. */
 const LETTER = 9;
+const TITLE_LETTER = 11;
 const MARGIN = 14;
 /** A line of a heading, and the room above and below, px. */
 const LINE = 17;
@@ -169,6 +170,11 @@ const LEAD = 4;
 export function widthFor(heading: string, width: number): number {
   const longest = Math.max(...heading.split(/\s+/).map((word) => word.length));
   return Math.max(width, Math.ceil(longest * LETTER + MARGIN));
+}
+
+/** Width of a column that holds a sheet's title, px. */
+export function titleWidth(title: string): number {
+  return Math.ceil(title.length * TITLE_LETTER + MARGIN);
 }
 
 /** Height of a row of headings, each wrapped in its column, px. */

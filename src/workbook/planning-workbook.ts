@@ -26,6 +26,7 @@ import {
   type InputOptions,
   resultBlock,
   type Rows,
+  titleWidth,
   widthFor,
 } from './blocks';
 import { whileExamples } from './example-note';
@@ -175,7 +176,9 @@ function inputSheet(table: Table, rows: Rows, options: InputOptions): SheetPlan 
   const block = inputBlock(table, rows, 2, options);
   const columns = options.columns.map((name) => table.columns[name] as Column);
   const headings = [...columns.map((column) => headingOf(column)), ...(options.sizes ?? []).map(String)];
-  const widths = headings.map((heading, i) => widthFor(heading, columns[i]?.width ?? 44));
+  // The first column stays in sight, and what of the title ran over it would go out of it with the others.
+  const least = (i: number) => (i === 0 ? titleWidth(table.name) : 0);
+  const widths = headings.map((heading, i) => Math.max(least(i), widthFor(heading, columns[i]?.width ?? 44)));
   return {
     name: table.name,
     kind: 'inputs',

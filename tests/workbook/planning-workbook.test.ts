@@ -1,5 +1,7 @@
+import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { styleOf } from '../../src/host/grid/look';
 import { blank } from '../../src/workbook/blank';
 import { demo } from '../../src/workbook/demo';
 
@@ -8,6 +10,22 @@ describe('sheets of rows that begin with a name', () => {
     for (const { sheets } of [demo, blank])
       for (const { name, frozen, kind } of sheets)
         if (kind === 'run' || kind === 'inputs') expect([name, frozen.columns]).toEqual([name, 1]);
+  });
+});
+
+describe('the title of a sheet', () => {
+  it('has room in the columns that stay in sight, in the letters of the page', () => {
+    GlobalFonts.registerFromPath('node_modules/@expo-google-fonts/arimo/600SemiBold/Arimo_600SemiBold.ttf', 'Title');
+    const letters = createCanvas(1, 1).getContext('2d');
+    letters.font = `${(styleOf({ role: 'title' }).fs ?? 0) * (4 / 3)}px Title`;
+    // A run is called what its maker likes.
+    const held = demo.sheets.filter(({ kind, frozen }) => kind !== 'run' && frozen.columns > 0);
+    expect(held.length).toBeGreaterThan(10);
+    for (const { name, cells, widths, frozen } of held) {
+      const title = cells.find(({ role }) => role === 'title')?.value;
+      const room = widths.slice(0, frozen.columns).reduce((sum, width) => sum + width, 0);
+      expect(room, name).toBeGreaterThan(letters.measureText(String(title)).width + 6);
+    }
   });
 });
 
