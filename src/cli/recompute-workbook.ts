@@ -5,6 +5,7 @@ import { runName } from '../host/grid/as-entered';
 import { bookOfGrid } from '../host/grid/book-of-grid';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { keptInWords } from '../host/grid/kept-values';
+import { mergedInWords } from '../host/grid/merged-in-tables';
 import { withWorkedOut } from '../host/grid/worked-out';
 import type { Cells } from '../tables/cell';
 import { VERDICT_WORDS } from '../tables/words';
@@ -86,7 +87,7 @@ export async function recompute(
       ...checksToPutRight(sheet),
     ]),
     left: [...left, ...keptInWords(read)],
-    broughtUp,
+    broughtUp: [...broughtUp, ...mergedInWords(read)],
   };
 }
 

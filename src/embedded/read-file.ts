@@ -3,6 +3,7 @@ import { whatWentWrong } from '../core/what-went-wrong';
 import { openWorkbook } from '../exchange/open-workbook';
 import { gridOfBook } from '../host/grid/grid-of-book';
 import { keptInWords } from '../host/grid/kept-values';
+import { mergedInWords } from '../host/grid/merged-in-tables';
 import { runName } from '../host/grid/as-entered';
 import { beside } from './runs/names';
 import type { Run } from './runs/run';
@@ -36,7 +37,11 @@ addEventListener('message', ({ data }: MessageEvent<FileToRead>) => {
 async function read({ bytes, name, visit }: FileToRead): Promise<ReadAnswer> {
   const { book, left, changed } = openWorkbook(bytes);
   const workbook = gridOfBook(book, name, 'workbook');
-  const remarks = [...changed, ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`)];
+  const remarks = [
+    ...changed,
+    ...mergedInWords(book),
+    ...[...left, ...keptInWords(book)].map((what) => `Not in the page: ${what}.`),
+  ];
   if (visit === undefined) return { remarks, kept: { workbook, why: 'This browser keeps no runs.' } };
   try {
     const store = await RunStore.open(undefined, visit);
