@@ -26,6 +26,7 @@ import { daysAsPasted, daysAsTyped } from '../host/grid/days-as-typed';
 import { noteDependenciesOnce } from '../host/grid/dependencies-once';
 import { lookOfExamples } from '../host/grid/example-look';
 import { emptyRestOfExamples } from '../host/grid/example-rest';
+import { keepRoomForFilling } from '../host/grid/fill-room';
 import { fillSums } from '../host/grid/fill-sums';
 import { numbersAsTyped } from '../host/grid/numbers-as-typed';
 import { pasteIntoTables } from '../host/grid/paste-into-tables';
@@ -42,6 +43,7 @@ import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
 import { gridWords } from './grid-words';
 import { letListsFollow } from './list-references';
+import { tellWhatListsTake } from './list-words';
 import { PaletteColours, PalettePlugin } from './palette';
 import { redrawWhatChanges } from './redraw-changes';
 import { redrawInTasks } from './redraw-tasks';
@@ -109,6 +111,8 @@ export function createSpreadsheet(
 ): Spreadsheet {
   widenSelectionOutline();
   letListsFollow();
+  keepRoomForFilling(showNotice);
+  tellWhatListsTake();
   forgetTabsLeft();
   noteRowsAtOnce();
   redrawInTasks();
@@ -118,7 +122,7 @@ export function createSpreadsheet(
   const univer = new Univer({
     theme: { ...defaultTheme, primary: accents, gray: greys },
     locale: LocaleType.EN_US,
-    locales: { [LocaleType.EN_US]: mergeLocales(words, listWords, wordsWhileFollowing(words)) },
+    locales: { [LocaleType.EN_US]: mergeLocales(words, gridWords(listWords), wordsWhileFollowing(words)) },
     logLevel: LogLevel.WARN,
   });
   addPlugins(univer, container);

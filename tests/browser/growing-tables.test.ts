@@ -123,7 +123,8 @@ describe('tables in the page', () => {
 
     it('come back by undo where their sheet is deleted while it is shown', async () => {
       const { page, sheet } = opened();
-      await page.getByText('Styles', { exact: true }).first().click({ button: 'right' });
+      // The pane has a button of that name as well.
+      await page.locator('[data-u-comp="slide-tab-item"]', { hasText: /^Styles$/ }).click({ button: 'right' });
       await page.getByText('Delete', { exact: true }).last().click();
       await page.getByRole('button', { name: 'OK' }).click();
       const message = page.locator('.notice', { hasText: 'bring it back by undo, or by Go back under Runs' });
@@ -249,6 +250,62 @@ describe('tables in the page', () => {
       await page.evaluate(() =>
         window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
       );
+    });
+
+    it('say in a bubble what a list’s cell is to hold, and nothing of what the table reads alike', async () => {
+      const { page, sheet } = opened();
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Bottom stock')!.activate(),
+      );
+      const bubble = page.getByText('"wood" is not known; use cork, foam, leather, rubber, board, fabric or steel', {
+        exact: true,
+      });
+      const leave = () => sheet.hover('B20');
+      await sheet.enter('B4', 'wood');
+      await sheet.hover('B4');
+      await bubble.waitFor();
+      await page.getByText('To put right', { exact: true }).waitFor();
+      expect(await page.getByText('Invalid').count()).toBe(0);
+      await leave();
+      await bubble.waitFor({ state: 'detached' });
+      await sheet.enter('B4', 'CORK');
+      await sheet.hover('B4');
+      await page.waitForTimeout(400);
+      expect(await page.getByText('To put right', { exact: true }).count()).toBe(0);
+      await leave();
+      for (const _ of ['CORK', 'wood']) await page.keyboard.press('Control+z');
+      await expect.poll(async () => (await block(page, 'Bottom stock')).cells[1]![1]).toBe('cork');
+      await page.evaluate(() =>
+        window.workbench.spreadsheet.api.getActiveWorkbook()!.getSheetByName('Run')!.activate(),
+      );
+    });
+
+    it('are not filled over their sums, and say how many rows to insert', async () => {
+      const { page } = opened();
+      const { place, cells } = await block(page, 'Pairage');
+      const sums = cells.findIndex((line) => line[0] === 'All');
+      /** As the handle does it, from the first row down. */
+      const fill = (last: number) =>
+        page.evaluate(
+          ([row, endRow]) => {
+            const range = { startRow: row, endRow: row, startColumn: 0, endColumn: 0 };
+            return window.workbench.spreadsheet.api.executeCommand('sheet.command.auto-fill', {
+              sourceRange: range,
+              targetRange: { ...range, endRow },
+            });
+          },
+          [place.row + 1, place.row + last] as const,
+        );
+      await fill(sums + 1);
+      const row = place.row + sums + 1;
+      await page
+        .getByText(`${sums} rows do not fit above row ${row}, which would be written over: nothing is filled.`)
+        .waitFor();
+      expect((await block(page, 'Pairage')).cells).toEqual(cells);
+      await fill(2);
+      await expect.poll(async () => (await block(page, 'Pairage')).cells[2]![0]).toBe('Example');
+      await page.evaluate(() => window.workbench.spreadsheet.api.undo());
+      await expect.poll(async () => (await block(page, 'Pairage')).cells).toEqual(cells);
     });
 
     it('offer to carry a renamed style through wherever the pane is, and an example keeps its pairs with it', async () => {

@@ -20,9 +20,7 @@ export function keepRoomBelow(injector: Injector, say: (sentence: string) => voi
       for (const area of tablesOn(injector, sheet, unitId)) {
         const stop = rowInTheWay(sheet, area, first, last, cols);
         if (stop === undefined) continue;
-        say(
-          `${counted(last - first + 1)} do not fit above row ${stop + 1}, which would be written over: nothing is pasted. Insert ${counted(last - stop + 1)} above it, then paste again.`,
-        );
+        say(noRoom(last - first + 1, stop, last, { done: 'pasted', again: 'paste' }));
         return false;
       }
       return true;
@@ -49,6 +47,20 @@ export function rowInTheWay(
       ? isOfSums(sheet.getCellRaw(row, area.startColumn))
       : through(area.startColumn, area.endColumn).some((column) => says(row, column)),
   );
+}
+
+/**
+ * That rows were not written, and how many to insert first.
+ * @param rows how many they are, `stop` the row in their way and `last` the last that they would reach
+ */
+export function noRoom(
+  rows: number,
+  stop: number,
+  last: number,
+  { done, again }: { readonly done: string; readonly again: string },
+): string {
+  const fit = rows === 1 ? 'does not fit' : 'do not fit';
+  return `${counted(rows)} ${fit} above row ${stop + 1}, which would be written over: nothing is ${done}. Insert ${counted(last - stop + 1)} above it, then ${again} again.`;
 }
 
 function counted(rows: number): string {

@@ -1,7 +1,7 @@
 import type { ICellData } from '@univerjs/core';
 import { describe, expect, it } from 'vitest';
 import { evenRows } from '../../../src/host/grid/paste-into-tables';
-import { rowInTheWay } from '../../../src/host/grid/paste-room';
+import { noRoom, rowInTheWay } from '../../../src/host/grid/paste-room';
 
 // Headings in row 6, sums in row 10 of a table that its name has to row 15, another heading in row 18.
 const area = { startRow: 6, endRow: 15, startColumn: 0, endColumn: 3 };
@@ -15,6 +15,14 @@ const below = (first: number, last: number, columns = [0, 1], on = cells) =>
   rowInTheWay({ getCellRaw: (row, column) => on[row]?.[column] }, area, first, last, columns);
 
 describe('rows pasted into a table', () => {
+  it('are refused with how many rows to insert', () => {
+    const said = (rows: number, last: number) => noRoom(rows, 10, last, { done: 'filled', again: 'fill' });
+    expect(said(3, 11)).toBe(
+      '3 rows do not fit above row 11, which would be written over: nothing is filled. Insert 2 rows above it, then fill again.',
+    );
+    expect(said(1, 10)).toMatch(/^1 row does not fit .* Insert 1 row above it/);
+  });
+
   it('stop above its sums', () => {
     expect(below(7, 9)).toBeUndefined();
     expect(below(8, 10)).toBe(10);
