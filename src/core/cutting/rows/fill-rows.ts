@@ -42,6 +42,14 @@ function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly Ro
   return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
 }
 
+/** Rows that are not each begun with the highest piece that fits, so that those of other heights come to fill the rectangle. */
+export interface Variation {
+  /** How far on in the queue the next row's highest piece stands, as a share of what follows, 0 ≤ share < 1. */
+  readonly later: () => number;
+  /** Rows at most. */
+  readonly rows: number;
+}
+
 /** Lengths that differ by less differ by rounding, mm. */
 const FUZZ = 1e-9;
 
@@ -55,7 +63,13 @@ const front = new Front(0, 1);
  * Fills a rectangle with rows, each sunk into the ones below as far as the true outlines allow. Of the ways to build a
  * row the one stays that fills the most of the height used so far. The pieces are taken from the supply.
  */
-export function fillRows(source: RowSource, length: number, height: number, sequence: Sequence): StackedRows {
+export function fillRows(
+  source: RowSource,
+  length: number,
+  height: number,
+  sequence: Sequence,
+  varied?: Variation,
+): StackedRows {
   const { queue, lays } = source;
   const { order, supply } = queue;
   front.clear(0, length);
@@ -66,7 +80,13 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
   let rows = 0;
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
   let place = firstThatFits(source, queue.from(0), length, height);
-  while (place < order.length) {
+  let later = varied !== undefined;
+  while (place < order.length && rows < (varied?.rows ?? Infinity)) {
+    const first = place;
+    if (varied && later) {
+      const chosen = queue.from(place + Math.floor(varied.later() * (order.length - place)));
+      if (chosen < order.length) place = chosen;
+    }
     const turns = lays[order[place]!]!;
     const highest = turns[0]!;
     let best: { readonly row: Row; readonly shift: number; readonly rise: number; readonly top: number } | undefined;
@@ -90,6 +110,11 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
       bestDensity = density;
       best = { row, shift, rise, top: newTop };
     }
+    if (!best && place !== first) {
+      place = first;
+      later = false;
+      continue;
+    }
     if (!best) {
       if (highest.height <= height - top) break;
       place = firstThatFits(source, place, length, height - top);
@@ -107,7 +132,8 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
     area += row.area;
     top = best.top;
     rows++;
-    place = queue.from(place);
+    later = varied !== undefined;
+    place = queue.from(first);
   }
   return { items, area, length: used, height: top };
 }

@@ -10,6 +10,7 @@ import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { allows, wholeTurn, type Way } from '../sheet/way';
 import { BuiltRows } from './built-rows';
+import type { Chance } from './chance';
 import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
 import { keptLays } from './kept-lays';
@@ -30,6 +31,12 @@ interface Kind {
 const KEPT = { small: 4, large: 2 };
 const SMALL_RUN = 600;
 
+/** Rows varied by chance, in so many ways on each sheet. */
+interface Varied {
+  readonly chance: Chance;
+  readonly tries: number;
+}
+
 /** Plans by which the last sheet's pieces are drawn together, and one in turn. */
 const DRAWN_BY = 1;
 
@@ -44,14 +51,15 @@ export function packRows(pieces: readonly Piece[], format: SheetFormat, most = I
   return finished(packRowsStepwise(pieces, format, most));
 }
 
-/** The same, step by step. */
+/** The same, step by step. @param varied how rows are varied, where they are */
 export function* packRowsStepwise(
   pieces: readonly Piece[],
   format: SheetFormat,
   most = Infinity,
+  varied?: Varied,
 ): Stepwise<readonly Placements[]> {
   const counts = most === Infinity ? 'exact' : 'atMost';
-  const sheets = yield* inRows(pieces, format, most);
+  const sheets = yield* inRows(pieces, format, most, varied);
   if ((yield* verifySheetsStepwise(pieces, format, sheets, counts)).length === 0) return sheets;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
   const boxes = pieces.map((piece) => ({ ...piece, ring: rectangleAbout(box(piece.ring)) }));
@@ -83,11 +91,16 @@ export class RowPacker {
   }
 }
 
-function* inRows(pieces: readonly Piece[], format: SheetFormat, most: number): Stepwise<readonly Placements[]> {
+function* inRows(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  most: number,
+  varied?: Varied,
+): Stepwise<readonly Placements[]> {
   const { length, width, offset } = roomOn(format);
   const supply = new Supply(pieces.map(({ count }) => count));
   const directions = directionsFor(yield* prepared(pieces, format), supply);
-  const packing = new Packing(supply, directions, { x: 0, y: 0, length, width });
+  const packing = new Packing(supply, directions, { x: 0, y: 0, length, width }, varied);
   const sheets: Placements[] = [];
   while (supply.total > 0 && sheets.length < most) {
     const laid = yield* packing.next();
@@ -136,6 +149,7 @@ class Packing {
     private readonly supply: Supply,
     private readonly directions: readonly Direction[],
     private readonly room: Block,
+    private readonly varied?: Varied,
   ) {
     this.filler = new SheetFiller(supply, directions);
     this.plans = new Plans(directions);
@@ -144,20 +158,22 @@ class Packing {
 
   /** The fullest sheet that the plans worth trying give, drawn together where it takes all that is left. Takes nothing. */
   *next(): Stepwise<Placements> {
-    const { filler, plans, room } = this;
+    const { filler, plans, room, varied } = this;
     for (const { built } of this.directions) built.clear();
     const left = this.supply.total;
     let best: FilledSheet = { placements: [], area: 0, length: room.length, width: room.width };
     const attempt = function* (tried: readonly RowsPlan[]): Stepwise<void> {
       for (const plan of tried) {
-        const sheet = filler.fill(plan.direction, plan.sequence, room);
+        const sheet = filler.fill(plan.direction, plan.sequence, room, varied?.chance.rows());
         plans.note(plan, sheet.area);
         if (better(sheet, best, room, left)) best = sheet;
         yield;
+        if (varied && best.placements.length === left) return;
       }
     };
-    yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
-    if (this.first && best.placements.length < left) yield* attempt(plans.closerLook());
+    if (varied) yield* attempt(plans.inTurn(varied.tries));
+    else yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
+    if (!varied && this.first && best.placements.length < left) yield* attempt(plans.closerLook());
     this.first = false;
     // What is left may fit in none of the directions that did best.
     if (best.placements.length === 0) yield* attempt(plans.firstLook());
