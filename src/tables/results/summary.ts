@@ -35,7 +35,7 @@ function nextInWords(next: RunSummary['next'], where: PlaceWords): string {
     case 'putRight':
     case 'late': {
       const { check, say } = checkInWords(next.check, { where });
-      return next.check.kind === 'problem' ? say : `${next.check.subject}, ${check}: ${say}`;
+      return inOneLine(next.check.kind === 'problem' ? say : `${next.check.subject}, ${check}: ${say}`);
     }
     case 'buy':
       return `order ${counted(next.sheets, 'sheet')} of ${counted(next.stocks, 'stock')}`;
@@ -44,4 +44,15 @@ function nextInWords(next: RunSummary['next'], where: PlaceWords): string {
     case 'make':
       return 'make: all pairs are cut';
   }
+}
+
+/** Letters that the run's sheet has room for beside the summary. */
+const ROOM = 66;
+const REST = ' … see Checks';
+
+/** A sentence as far as its line goes, cut between words; Checks has all of it. */
+function inOneLine(sentence: string): string {
+  if (sentence.length <= ROOM) return sentence;
+  const end = sentence.lastIndexOf(' ', ROOM - REST.length);
+  return sentence.slice(0, end > 0 ? end : ROOM - REST.length).replace(/[,;:]$/, '') + REST;
 }
