@@ -3,10 +3,15 @@ import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { allInWords, leftOutBeside, nameInWords, whyInWords } from '../left-out-in-words';
 import { figure, MONEY, type ResultTable, sumOf, words } from '../result';
 
-/** Adhesive of a style's whole run, litres, and its bench time, hours: what to have at hand before beginning. */
-function litresOf({ adhesive, run }: CostLine): number | undefined {
-  return adhesive === undefined ? undefined : (adhesive * run.pairs) / 1000;
-}
+/** Adhesive and paste of a style's whole run, litres, and its bench time, hours: what to have at hand before beginning. */
+const litresOf =
+  (kind: 'adhesive' | 'paste') =>
+  ({ [kind]: ml, run }: CostLine): number | undefined =>
+    ml === undefined ? undefined : (ml * run.pairs) / 1000;
+const litres = (kind: 'adhesive' | 'paste') => {
+  const of = litresOf(kind);
+  return [of, { unit: 'l, the run', format: '0.00', total: sumOf((line: CostLine) => of(line) ?? 0) }] as const;
+};
 const hoursOf = ({ hours }: CostLine) => hours;
 
 /** What a pair and the run cost, by style. */
@@ -19,7 +24,8 @@ export const costTable: ResultTable<CostLine> = {
     figure('Pairs', ({ run }) => run.pairs, { unit: 'number', format: '0', total: sumOf(({ run }) => run.pairs) }),
     figure('Stock', ({ stock }) => stock, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Adhesive', ({ adhesive }) => adhesive, { unit: 'ml a pair' }),
-    figure('Adhesive', ({ adhesiveCost }) => adhesiveCost, { unit: `${MONEY} a pair`, format: '0.00' }),
+    figure('Paste', ({ paste }) => paste, { unit: 'ml a pair' }),
+    figure('Adhesive, paste', ({ adhesiveCost }) => adhesiveCost, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Sundries', ({ sundries }) => sundries, { unit: `${MONEY} a pair`, format: '0.00' }),
     figure('Work', ({ minutes }) => minutes, { unit: 'min a pair', format: '0' }),
     figure('Work', ({ work }) => work, { unit: `${MONEY} a pair`, format: '0.00' }),
@@ -32,7 +38,8 @@ export const costTable: ResultTable<CostLine> = {
       width: 84,
       total: sumOf(({ whole }) => whole),
     }),
-    figure('Adhesive', litresOf, { unit: 'l, the run', format: '0.00', total: sumOf((line) => litresOf(line) ?? 0) }),
+    figure('Adhesive', ...litres('adhesive')),
+    figure('Paste', ...litres('paste')),
     figure('Work', hoursOf, { unit: 'h left, the run', format: '0.0', total: sumOf(hoursOf) }),
     figure('Bought', (line) => makeOrBuy(line)?.buy, { unit: `${MONEY} a pair`, format: '0.00' }),
     // The last, so that no neighbour cuts it off.

@@ -50,9 +50,12 @@ function nextInWords(next: RunSummary['next'], where: PlaceWords): string {
 const ROOM = 66;
 const REST = ' … see Checks';
 
-/** A sentence as far as its line goes, cut between words; Checks has all of it. */
+/** A sentence as far as its line goes, cut after what is wrong, else between words; Checks has all of it. */
 function inOneLine(sentence: string): string {
   if (sentence.length <= ROOM) return sentence;
-  const end = sentence.lastIndexOf(' ', ROOM - REST.length);
-  return sentence.slice(0, end > 0 ? end : ROOM - REST.length).replace(/[,;:]$/, '') + REST;
+  const room = ROOM - REST.length;
+  const clause = sentence.lastIndexOf('; ', room);
+  const word = sentence.lastIndexOf(' ', room);
+  const end = clause > room / 2 ? clause : word > 0 ? word : room;
+  return sentence.slice(0, end).replace(/[,;:]$/, '') + REST;
 }

@@ -1,6 +1,7 @@
 import { benchOf } from '../../core/plan/bench';
 import { fold } from '../../core/plan/codes';
 import { type CostLine, cuttingDone, workOf } from '../../core/plan/cost/cost';
+import { PASTE, pasteOf } from '../../core/plan/cost/beside-stock';
 import { stockShares } from '../../core/plan/cost/stock-shares';
 import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
@@ -220,7 +221,20 @@ export const costColumns: ColumnWorkings<CostLine> = {
       source: 'every face that its ticket coats × coats / coverage (common practice)',
     };
   },
-  'Adhesive ¤ a pair': ({ run, adhesive = 0, paste = 0 }, { plan }) =>
+  'Paste ml a pair': (line, context) => {
+    const rates = ratesOf(context.plan.input.rates);
+    const { given: from, ...rest } = averaged(line, context, 'ml', ({ pasted }) => pasteOf(rates, pasted));
+    const coverage = rates.row('m² a litre', [PASTE]);
+    return {
+      // What holds for all adhesive does not stand in.
+      given: [...from, ...rate(coverage?.scope === undefined ? undefined : coverage)],
+      ...rest,
+      symbol: 'W',
+      what: 'Paste of its nailed lifts, on the average of the sizes',
+      source: 'one coat on each face, apart from the adhesive (common practice)',
+    };
+  },
+  'Adhesive, paste ¤ a pair': ({ run, adhesive = 0, paste = 0 }, { plan }) =>
     adhesivePrice(ratesOf(plan.input.rates), run.style.code, adhesive, paste),
   'Sundries ¤ a pair': (line, context) => {
     const items = ratesOf(context.plan.input.rates).items('money a pair', [line.run.style.code]);
@@ -300,6 +314,13 @@ export const costColumns: ColumnWorkings<CostLine> = {
     symbol: 'L',
     what: 'Adhesive of the run, litres',
     formula: 'V · P / 1000',
+  }),
+  'Paste l, the run': ({ paste: ml, run }, context) => ({
+    given: pairsOf(context, run.style.code),
+    steps: [before('W', 'Paste of a pair', ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
+    symbol: 'L',
+    what: 'Paste of the run, litres',
+    formula: 'W · P / 1000',
   }),
   'Work h left, the run': ({ minutes, run }, context) => ({
     given: pairsOf(context, run.style.code),

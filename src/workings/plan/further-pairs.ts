@@ -31,7 +31,7 @@ export const furtherPairColumns: ColumnWorkings<FurtherLine> = {
     given: pairsOf(context, run.style.code, sizeRun.size),
     what: 'Its pairs in the run',
   })),
-  'Adhesive ¤ a pair': ofPair(({ run, cost: { adhesive = 0, paste = 0 } }, { plan }) =>
+  'Adhesive, paste ¤ a pair': ofPair(({ run, cost: { adhesive = 0, paste = 0 } }, { plan }) =>
     adhesivePrice(ratesOf(plan.input.rates), run.style.code, adhesive, paste),
   ),
   'Sundries ¤ a pair': ofPair(({ run }, { plan }) => {

@@ -14,7 +14,7 @@ describe('the working of a pair’s minutes', () => {
     ],
   };
   const args = Object.keys(INPUT_TABLES).map((name) => cellsOf(tables[name as keyof typeof tables]));
-  const column = 7;
+  const column = costTable.columns.findIndex(({ heading }) => heading === 'Work');
   const found = working('COST', args, { row: 1, column });
 
   it('tells sizes that are alike once, and what the minutes are made of (added up by hand)', () => {
