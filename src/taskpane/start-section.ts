@@ -41,7 +41,7 @@ export function startSection(
         : open.length > 0
           ? html`<p>
                 <b>${nextInWords(list)}</b>
-                ${list.some(({ examples }) => examples) ? 'Type over the grey examples.' : nothing}
+                ${open.some(({ examples }) => examples) ? 'Type over the grey examples.' : nothing}
               </p>
               ${stepList(list, lead, toSizes)}`
           : html`<details>
