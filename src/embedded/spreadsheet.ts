@@ -39,6 +39,7 @@ import { WorkAhead } from '../host/grid/work-ahead';
 import { lookAfterSpills } from '../host/grid/spilled-look';
 import { ClipboardByEvent } from './clipboard';
 import { prepareCellsOnce } from './cells-prepared-once';
+import { tellDeletedAnswers } from './deleted-answers';
 import { forgetTabsLeft } from './enter-after-tab';
 import { showWithoutDelay } from './first-render';
 import { gridWords } from './grid-words';
@@ -144,6 +145,7 @@ export function createSpreadsheet(
   daysAsTyped(injector);
   numbersAsTyped(injector);
   passOverRemovedSheets(injector);
+  tellDeletedAnswers(injector, showNotice);
   leaveBeforeRemoval(injector);
   readSelectionAnew(injector);
   revealInSight(injector);

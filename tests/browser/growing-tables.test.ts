@@ -280,6 +280,25 @@ describe('tables in the page', () => {
       );
     });
 
+    it('tell of an answer that was deleted, and put it back', async () => {
+      const { page, sheet } = opened();
+      const column = (await spilled(page, 'Run', 0, 90, 1)) as unknown[][];
+      const anchor = `A${column.findIndex(([one]) => one === 'Order') + 2}`;
+      const before = await orderOf(page);
+      expect(before.length).toBeGreaterThan(1);
+      const told = page.getByText('Order was deleted, and is worked out no more.');
+      for (const back of ['Put back', 'undo']) {
+        await sheet.select(anchor);
+        await sheet.erase();
+        await told.waitFor();
+        await expect.poll(async () => (await orderOf(page)).length).toBe(0);
+        if (back === 'undo') await page.keyboard.press('Control+z');
+        else await page.getByRole('button', { name: back }).click();
+        await expect.poll(() => orderOf(page)).toEqual(before);
+        await told.waitFor({ state: 'detached' });
+      }
+    });
+
     it('are not filled over their sums, and say how many rows to insert', async () => {
       const { page } = opened();
       const { place, cells } = await block(page, 'Pairage');
