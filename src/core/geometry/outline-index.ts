@@ -1,5 +1,6 @@
 import { derived } from '../derived';
 import type { Ring } from './ring';
+import { sameRing } from './same-ring';
 
 /** Which outline a ring is of those met so far, and whether it is the other foot's. */
 export interface KnownOutline {
@@ -18,7 +19,7 @@ export class OutlineIndex {
     const sum = checksums(ring, [], () => ({ sum: checksum(ring) })).sum;
     const alike = this.met.get(sum) ?? [];
     for (const known of alike) {
-      if (known.ring === ring || equal(known.ring, ring)) return { number: known.number, mirrored: false };
+      if (sameRing(known.ring, ring)) return { number: known.number, mirrored: false };
       if (mirrors(known.ring, ring)) return { number: known.number, mirrored: true };
     }
     const number = this.count++;
@@ -46,12 +47,6 @@ function checksum(ring: Ring): number {
     sum = (sum + mixed) | 0;
   }
   return sum;
-}
-
-function equal(a: Ring, b: Ring): boolean {
-  if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i++) if (a[i]![0] !== b[i]![0] || a[i]![1] !== b[i]![1]) return false;
-  return true;
 }
 
 function mirrors(a: Ring, b: Ring): boolean {

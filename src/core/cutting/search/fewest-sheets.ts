@@ -138,16 +138,18 @@ function* fewest({
       : shortening(search, layout, random);
     let known: string | undefined;
     let found: Layout | undefined;
-    const after = (answers: readonly (Answer | undefined)[]): Progress => {
-      const steps = answers.map((answer) => answer?.steps ?? '').join();
-      if (steps !== known) [known, found] = [steps, better(answers)];
+    const after = (answers: readonly (Answer | undefined)[], ended = false): Progress => {
+      // To lay what is left and to check it all takes longer than a short task does.
+      const onlyIfEmptied = apart && !ended;
+      const steps = `${onlyIfEmptied} ${answers.map((answer) => answer?.steps ?? '').join()}`;
+      if (steps !== known) [known, found] = [steps, better(answers, onlyIfEmptied)];
       const used = answers.reduce((sum, answer) => sum + (answer?.spent ?? 0), 0);
       const done = Math.min(1, (spent + used) / total);
       return { layout: found ?? layout, began, least, done };
     };
     const answers = yield { tasks, after };
     const before = layout;
-    ({ layout } = after(answers));
+    ({ layout } = after(answers, true));
     if (layout.sheets.length < before.sheets.length) short = SHORT.evaluations;
     else if (areaLeft(layout, pieces) >= areaLeft(before, pieces) * (1 - 1e-9)) short *= SHORT.longer;
     // Searches that end early have done all that they can; without this they would be sent out for ever.
@@ -168,10 +170,10 @@ interface Search extends Pick<FillTask, 'pieces' | 'turns' | 'evaluations'> {
   readonly format: SheetFormat;
 }
 
-/** Searches, and the better layout that their answers make, if they make one. */
+/** Searches, and the better layout that their answers make, if they make one; on request only one that has emptied the sheet. */
 interface Step {
   readonly tasks: readonly Task[];
-  readonly better: (answers: readonly (Answer | undefined)[]) => Layout | undefined;
+  readonly better: (answers: readonly (Answer | undefined)[], onlyIfEmptied: boolean) => Layout | undefined;
 }
 
 /**
@@ -209,7 +211,7 @@ function filling(
     more: dealt ? more.filter((_, k) => k % groups.length === i % groups.length) : more,
     seed: random.below(2 ** 31),
   }));
-  const better = (answers: readonly (Answer | undefined)[]): Layout | undefined => {
+  const better = (answers: readonly (Answer | undefined)[], onlyIfEmptied: boolean): Layout | undefined => {
     let best: { readonly sheets: readonly NamedSheet[]; readonly left: readonly number[] } = {
       sheets: others,
       left: more,
@@ -227,7 +229,8 @@ function filling(
       best = whole;
       used.add(group);
     });
-    return used.size > 0 ? withLast(layoutOf(best.sheets), best.left, last, pieces, format) : undefined;
+    if (used.size === 0 || (onlyIfEmptied && best.left.length > 0)) return undefined;
+    return withLast(layoutOf(best.sheets), best.left, last, pieces, format);
   };
   return { tasks, better };
 }

@@ -4,6 +4,7 @@ import { mirror } from '../../geometry/mirror';
 import { offsetCurve } from '../../geometry/offset-curve';
 import { OutlineIndex } from '../../geometry/outline-index';
 import type { Ring } from '../../geometry/ring';
+import { sameRing } from '../../geometry/same-ring';
 import { simplifyOutward } from '../../geometry/simplify-outward';
 import { allPlacements, type LaidSheet, type Layout, type Placement } from '../sheet/layout';
 import { BEST, type Quality } from '../sheet/natural-sheet';
@@ -156,22 +157,33 @@ interface Outline {
 }
 
 /** What has been prepared for this and that stock, the latest last, and how much memory that before the latest may hold, bytes. */
-const prepared = new Map<string, Prepared>();
+let prepared: readonly (Prepared & { readonly of: readonly Outline[] })[] = [];
 const MOST_BYTES = 64e6;
 
 /** Prepares outlines in their turns and how they overlap; kept, because round after round asks for the same. */
 function prepare(outlines: readonly Outline[]): Prepared {
-  const content = JSON.stringify(outlines);
-  const known = prepared.get(content);
-  prepared.delete(content);
+  const known = prepared.find(
+    ({ of }) => of.length === outlines.length && of.every((one, i) => alike(one, outlines[i]!)),
+  );
   let held = 0;
-  for (const [key, { overlaps }] of [...prepared].reverse()) {
-    held += overlaps.bytes;
-    if (held > MOST_BYTES) prepared.delete(key);
-  }
-  const latest = known ?? inAllTurns(outlines);
-  prepared.set(content, latest);
+  const before = [...prepared].reverse().filter((one) => {
+    if (one === known) return false;
+    held += one.overlaps.bytes;
+    return held <= MOST_BYTES;
+  });
+  const latest = known ?? { ...inAllTurns(outlines), of: outlines };
+  prepared = [...before.reverse(), latest];
   return latest;
+}
+
+function alike(one: Outline, other: Outline): boolean {
+  const { turns } = other;
+  return (
+    one.distance === other.distance &&
+    one.turns.length === turns.length &&
+    one.turns.every((turn, i) => turn === turns[i]) &&
+    sameRing(one.ring, other.ring)
+  );
 }
 
 function inAllTurns(outlines: readonly Outline[]): Prepared {
@@ -198,12 +210,17 @@ function layingOutline(ring: Ring, distance: number): Ring {
 
 /** Which kinds of pieces are of one outline and may lie the same ways: the outline of each kind, and its first kind. */
 function outlinesOf(pieces: readonly Piece[]): { readonly of: readonly number[]; readonly first: readonly number[] } {
-  const known = new Map<string, number>();
+  const known = new Map<string, number[]>();
   const first: number[] = [];
   const of = pieces.map(({ ring, way }, kind) => {
-    const content = JSON.stringify([ring, way]);
-    const outline = known.get(content) ?? first.push(kind) - 1;
-    known.set(content, outline);
+    // Written out in full the outlines of a large stock take as long as a short task searches.
+    const sign = JSON.stringify([way, ring.length, ring[0]]);
+    const met = known.get(sign) ?? [];
+    known.set(sign, met);
+    const same = met.find((outline) => sameRing(pieces[first[outline]!]!.ring, ring));
+    if (same !== undefined) return same;
+    const outline = first.push(kind) - 1;
+    met.push(outline);
     return outline;
   });
   return { of, first };

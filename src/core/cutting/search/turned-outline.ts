@@ -53,8 +53,7 @@ export function inTurns(
   const [, most] = MOST_POLES.find(([shapes]) => kinds * turns.length <= shapes)!;
   const poles = mirrorOf === undefined ? polesFor(ring, most) : mirroredPoles(polesFor(mirror(ring), most));
   const hull = convexHull(ring);
-  let diameter = 0;
-  for (const [ax, ay] of hull) for (const [bx, by] of hull) diameter = Math.max(diameter, Math.hypot(ax - bx, ay - by));
+  const diameter = diameterOf(hull);
   return turns.map((turn) => {
     const turned = moved(ring, turn);
     const { left, bottom, right, top } = box(turned);
@@ -81,6 +80,15 @@ export function inTurns(
       middleY,
     };
   });
+}
+
+function diameterOf(hull: Ring): number {
+  let most = 0;
+  for (let i = 0; i < hull.length; i++) {
+    const { 0: x, 1: y } = hull[i]!;
+    for (let j = 0; j < i; j++) most = Math.max(most, (hull[j]![0] - x) ** 2 + (hull[j]![1] - y) ** 2);
+  }
+  return Math.sqrt(most);
 }
 
 function polesFor(ring: Ring, most: number): readonly Pole[] {
