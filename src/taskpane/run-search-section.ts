@@ -2,7 +2,8 @@ import { fixed } from '../tables/figures';
 import { html, nothing, type TemplateResult } from 'lit';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
 import { order } from '../core/plan/order';
-import { type Saving, savedTogether, searchChances } from '../core/plan/search-chances';
+import { type Saving, savedTogether } from '../core/plan/search-chances';
+import { type WeighedChance, weighedChances, worthSearching } from '../core/plan/search-doubt';
 import { betterOf, changedSince, type StockFound } from '../workers/search-run';
 import type { Effort } from '../workers/search-stock';
 import { button } from './button';
@@ -33,10 +34,10 @@ export function runSearchSection(input: RunSearchInput): TemplateResult {
 }
 
 function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
-  const chances = searchChances(stocks);
+  const chances = weighedChances(stocks);
   const least = chances.flatMap(({ hopeless, cutting }) => (hopeless === 'least' ? [cutting.stock.code] : []));
-  const worth = chances.flatMap(({ hopeless, cutting }) => (hopeless === undefined ? [cuttingName(cutting)] : []));
-  const most = savedTogether(chances.map((chance) => chance.most));
+  const worth = worthSearching(chances, searching.doubtfulToo);
+  const most = savedTogether(worth.map((chance) => chance.most));
   return html`${
     least.length > 0
       ? html`<p class="caption">
@@ -44,14 +45,35 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
         </p>`
       : nothing
   }
+  ${doubtful(chances, searching)}
   ${
     worth.length > 0
       ? html`<p class="caption">
-            ${listed(worth)}, the most promising first: ${inWords(most, stocks, money)} at the very most.
+            ${listed(worth.map(({ cutting }) => cuttingName(cutting)))}, the most promising first:
+            ${inWords(most, stocks, money)} at the very most.
           </p>
           ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
       : nothing
   }`;
+}
+
+/** For which stocks a search is hardly worth it, and whether they are searched all the same. */
+function doubtful(chances: readonly WeighedChance[], searching: RunSearching): TemplateResult | typeof nothing {
+  const names = chances.flatMap(({ doubt, cutting }) => (doubt ? [cuttingName(cutting)] : []));
+  if (names.length === 0) return nothing;
+  const one = names.length === 1;
+  return html`<p class="caption">
+      Hardly worth a search: ${listed(names)}. One sheet fewer, and the others would have to be fuller than such layouts
+      come to be.
+    </p>
+    <label class="tick"
+      ><input
+        type="checkbox"
+        .checked=${searching.doubtfulToo}
+        @change=${(event: Event) => searching.takeDoubtful((event.target as HTMLInputElement).checked)}
+      />
+      Search ${one ? 'it' : 'them'} too</label
+    >`;
 }
 
 function running(

@@ -1,5 +1,6 @@
 import type { StockCutting } from '../core/plan/cutting';
 import { type Saving, savedTogether, savingOf } from '../core/plan/search-chances';
+import { weighedChances, worthSearching } from '../core/plan/search-doubt';
 import { whatWentWrong } from '../core/what-went-wrong';
 import type { Token } from '../workers/run';
 import { type RunProgress, searchRun, type StockFound } from '../workers/search-run';
@@ -23,6 +24,9 @@ export type RunSearchState =
 
 /** Searches the stocks of a run side by side, the most promising money first. */
 export class RunSearching extends OneSearch<RunSearchState> {
+  /** Whether stocks are searched too for which it is hardly worth it. */
+  doubtfulToo = false;
+
   constructor(
     private readonly search: CuttingSearch,
     changed: () => void,
@@ -30,11 +34,17 @@ export class RunSearching extends OneSearch<RunSearchState> {
     super({ kind: 'none' }, changed);
   }
 
+  /** Has stocks searched too, or not, for which it is hardly worth it. */
+  takeDoubtful(too: boolean): void {
+    this.doubtfulToo = too;
+    this.become(this.state);
+  }
+
   get running(): boolean {
     return this.state.kind === 'running';
   }
 
-  /** Searches all stocks of which some could be saved. */
+  /** Searches all stocks of which some could be saved, and for which it is worth it. */
   start(stocks: readonly StockCutting[], effort: Effort): void {
     const token = this.replaced();
     this.work(stocks, effort, token).catch((error: unknown) => {
@@ -45,8 +55,9 @@ export class RunSearching extends OneSearch<RunSearchState> {
   }
 
   private async work(stocks: readonly StockCutting[], effort: Effort, token: Token): Promise<void> {
+    const worth = worthSearching(weighedChances(stocks), this.doubtfulToo);
     const found = await searchRun(
-      stocks,
+      worth.map(({ cutting }) => cutting),
       (at, tell, all, rank) => this.search(at, EFFORTS[effort], 1, tell, all, { rank }),
       (progress) => this.become({ kind: 'running', ...progress }, token),
       token,

@@ -1,6 +1,6 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { cuttingName, type StockCutting } from '../core/plan/cutting';
-import { searchChances } from '../core/plan/search-chances';
+import { type Doubt, weighedChances } from '../core/plan/search-doubt';
 import { formatName } from '../core/stock/offer';
 import { button } from './button';
 import { progressBar } from './progress-bar';
@@ -28,7 +28,8 @@ export function searchSection(
 ): TemplateResult {
   const { state, of } = searching;
   const parts = stocks.filter(({ stock }) => stock.code === shown.stock.code);
-  const cutting = searchChances(parts)[0]?.cutting ?? shown;
+  const [chance] = weighedChances(parts);
+  const cutting = chance?.cutting ?? shown;
   const own = searching.isFor(cutting);
   return html`<section class="section" aria-labelledby="search">
     <header><h2 id="search">Search for fewer sheets</h2></header>
@@ -39,7 +40,7 @@ export function searchSection(
         ? html`<p><i class="sign bad" aria-hidden="true"></i> The search ended without an answer: ${state.why}.</p>`
         : nothing
     }
-    ${state.kind === 'running' ? nothing : begin(cutting, parts, searching, state.kind === 'found' && own)}
+    ${state.kind === 'running' ? nothing : begin(cutting, parts, searching, state.kind === 'found' && own, chance?.doubt)}
   </section>`;
 }
 
@@ -48,6 +49,7 @@ function begin(
   parts: readonly StockCutting[],
   searching: Searching,
   again: boolean,
+  doubt: Doubt | undefined,
 ): TemplateResult {
   const { least } = cutting;
   if (cutting.sheets <= least) {
@@ -62,8 +64,9 @@ function begin(
           ? `of ${formatName(cutting.stock)} mm, with those of its other formats filled first, ${least === 0 ? 'none may be needed' : `no fewer than ${least} would be enough`}`
           : `no fewer than ${least} would be enough`
       }.
-      The sheet stays free meanwhile.
+      ${doubt ? nothing : 'The sheet stays free meanwhile.'}
     </p>
+    ${doubt ? html`<p class="caption">${doubtInWords(doubt)}</p>` : nothing}
     <div class="row">
       <label class="field grow"
         >Effort
@@ -74,9 +77,15 @@ function begin(
         </select>
       </label>
       ${button(again ? 'Search anew' : 'Start the search', () => searching.start(cutting), {
-        kind: again ? 'plain' : 'go',
+        kind: again || doubt ? 'plain' : 'go',
       })}
     </div>`;
+}
+
+/** Of what is left, the knife room between pieces is not counted: no search saves it. */
+function doubtInWords({ need, reach }: Doubt): string {
+  const [left, usual] = [1 - need, 1 - reach].map((share) => `${Math.round(100 * share)} %`);
+  return `One sheet fewer would leave ${left} waste on the others besides the knife room; such layouts seldom leave less than ${usual}: hardly worth a search.`;
 }
 
 function running(

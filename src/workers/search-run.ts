@@ -1,5 +1,5 @@
 import type { StockCutting } from '../core/plan/cutting';
-import { searchChances } from '../core/plan/search-chances';
+import { weighedChances, worthSearching } from '../core/plan/search-doubt';
 import type { Token } from './run';
 import type { StockProgress } from './search-stock';
 
@@ -21,8 +21,8 @@ export interface RunProgress {
 }
 
 /**
- * Searches the stocks of a run of which some could be saved, side by side: the most promising money first, and the others
- * with what workers that one leaves free.
+ * Searches the stocks of a run of which some could be saved, side by side: the most promising money first, the doubtful last, and all
+ * but the first with what workers that one leaves free.
  * @param search searches one stock and tells of its best so far; `rank` is its place in the order, from 0
  * @param token ends it; what was found until then is the answer
  */
@@ -37,7 +37,7 @@ export async function searchRun(
   listener: (progress: RunProgress) => void,
   token: Token,
 ): Promise<readonly StockFound[]> {
-  const worth = searchChances(stocks).flatMap(({ hopeless, cutting }) => (hopeless === undefined ? [cutting] : []));
+  const worth = worthSearching(weighedChances(stocks), true).map(({ cutting }) => cutting);
   const best = worth.map((): StockProgress | undefined => undefined);
   const ended = new Set<StockCutting>();
   let over = false;

@@ -3,6 +3,9 @@ import type { StockCutting } from '../../src/core/plan/cutting';
 import { Plan } from '../../src/core/plan/plan';
 import { runSearchSection } from '../../src/taskpane/run-search-section';
 import type { RunSearching } from '../../src/taskpane/run-searching';
+import { searchSection } from '../../src/taskpane/search-section';
+import type { Searching } from '../../src/taskpane/searching';
+import { rectangle } from '../core/cutting/outlines';
 import { inputOf, STOCKS } from '../core/samples';
 import { words } from './words-of';
 
@@ -55,5 +58,44 @@ describe('what the search of a run came to', () => {
     const kept = said([{ ...LIFTS, content: 'others' }, SOLES], 4, 3);
     expect(kept).toMatch(/Rubber 3 ?: 3 sheets instead of 5/);
     expect(kept).toContain('Lift 5: the plan has changed since; search again for it.');
+  });
+});
+
+describe('what is said before a search', () => {
+  const plain = (said: string) => said.replace(/<[^>]*>/g, ' ').replace(/\s+/g, ' ');
+  // 21 pieces of 26,997 mm² and 934 × 624 mm: 97 % of one sheet, or 49 % of each of two (derived).
+  const lying = (on: number) => Array.from({ length: on }, () => ({ piece: 0, turn: 0, x: 0, y: 0 }));
+  const FULL: StockCutting = {
+    ...of(one, 'Cork 6'),
+    sheets: 2,
+    least: 1,
+    pieces: [{ key: 'lift', ring: rectangle(266, 96), count: 21, way: { kind: 'any' } }],
+    format: { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 },
+    layout: { offcuts: [], sheets: [lying(11), lying(10)] },
+  };
+  const nothing = () => undefined;
+  const ofRun = (stocks: readonly StockCutting[], doubtfulToo: boolean) => {
+    const searching = { state: { kind: 'none' }, doubtfulToo } as unknown as RunSearching;
+    return plain(
+      words(runSearchSection({ stocks, searching, effort: 'short', money: '€', write: nothing, undoes: true })),
+    );
+  };
+
+  it('is of a stock how much waste one sheet fewer would leave, where layouts seldom leave so little', () => {
+    const searching = { state: { kind: 'none' }, isFor: () => true, effort: 'short' } as unknown as Searching;
+    const said = (cutting: StockCutting) => plain(words(searchSection(cutting, [cutting], searching, nothing, true)));
+    expect(said(FULL)).toContain(
+      'One sheet fewer would leave 3 % waste on the others besides the knife room; such layouts seldom leave less than 16 %: hardly worth a search.',
+    );
+    expect(said(FULL)).toContain('Start the search');
+    expect(said(LIFTS)).not.toContain('hardly worth');
+  });
+
+  it('is of a run for which stocks it is hardly worth it; they are counted once they are ticked', () => {
+    expect(ofRun([FULL, SOLES], false)).toContain('Hardly worth a search: Cork 6.');
+    expect(ofRun([FULL, SOLES], false)).toMatch(/Rubber 3, the most promising first: /);
+    expect(ofRun([FULL, SOLES], true)).toMatch(/Rubber 3 and Cork 6, the most promising first: /);
+    expect(ofRun([FULL], false)).not.toContain('the most promising first');
+    expect(ofRun([SOLES], false)).not.toContain('Hardly worth');
   });
 });

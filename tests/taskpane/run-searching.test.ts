@@ -6,6 +6,7 @@ import type { CuttingSearch } from '../../src/taskpane/searching';
 import type { Token } from '../../src/workers/run';
 import { betterOf } from '../../src/workers/search-run';
 import { EFFORTS, type StockProgress } from '../../src/workers/search-stock';
+import { rectangle } from '../core/cutting/outlines';
 import { inputOf } from '../core/samples';
 
 const [first, second] = new Plan(inputOf()).cutting.stocks as readonly [StockCutting, StockCutting];
@@ -21,6 +22,17 @@ const CHEAP = stock(first, 'cheap', 6, 3, 2);
 const DEAR = stock(second, 'dear', 5, 3, 40);
 const LEAST = stock(first, 'least', 2, 2, 99);
 const RUN = [CHEAP, LEAST, DEAR];
+
+/** With one sheet fewer the other would have to be 97 % full (derived: 21 pieces of 26,997 mm² on 934 × 624 mm). */
+const FULL: StockCutting = {
+  ...stock(first, 'full', 2, 1, 90),
+  pieces: [{ key: 'lift', ring: rectangle(266, 96), count: 21, way: { kind: 'any' } }],
+  format: { length: 950, width: 640, knifeRoom: 4, edgeTrim: 10 },
+  layout: {
+    offcuts: [],
+    sheets: [11, 10].map((on) => Array.from({ length: on }, () => ({ piece: 0, turn: 0, x: 0, y: 0 }))),
+  },
+};
 
 const progress = (code: string, sheets: number, done: number): StockProgress => ({
   stock: code,
@@ -88,6 +100,20 @@ describe('a search of the whole run', () => {
     // Undone, it can be written again.
     searching.takenBack();
     expect(searching.state).toMatchObject({ kind: 'found', written: false });
+  });
+
+  it('passes by what is hardly worth it unless that is asked for, and then comes to it last', () => {
+    const { search, asked } = byHand();
+    const told: boolean[] = [];
+    const searching = new RunSearching(search, () => told.push(searching.doubtfulToo));
+    searching.start([FULL, ...RUN], 'short');
+    expect(asked.map(({ code }) => code)).toEqual(['dear', 'cheap']);
+    searching.stop();
+    told.length = 0;
+    searching.takeDoubtful(true);
+    expect(told).toEqual([true]);
+    searching.start([FULL, ...RUN], 'short');
+    expect(asked.slice(2).map(({ code }) => code)).toEqual(['dear', 'cheap', 'full']);
   });
 
   it('stops once for all and keeps the best of each', async () => {

@@ -80,6 +80,10 @@ describe('fewestSheets', () => {
     const first = steps.next();
     if (first.done) throw new Error('It ended at once.');
     const moved = { sheets: [[laid(7, 9)]], left: [1], steps: 0, spent: 1 };
+    // A round of short searches comes to something at its end, or when its sheet is empty.
+    expect(first.value.after([undefined, moved]).layout).toBe(start);
+    const emptied = { sheets: [[laid(0, 0), laid(0, 60, 1)]], left: [], steps: 1, spent: 1 };
+    expect(first.value.after([undefined, emptied]).layout.sheets).toEqual(emptied.sheets);
     const next = steps.next(first.value.tasks.map((_, i) => (i === 1 ? moved : undefined)));
     if (next.done) throw new Error('It ended after a round.');
     expect(next.value.tasks.map((task) => 'sheets' in task && task.sheets[0]?.placements)).toEqual(
