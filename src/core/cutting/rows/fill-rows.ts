@@ -42,13 +42,13 @@ function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly Ro
   return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
 }
 
-/** Rows that are not each begun with the highest piece that fits, so that those of other heights come to fill the rectangle. */
-export interface Variation {
-  /** How far on in the queue the next row's highest piece stands, as a share of what follows, 0 ≤ share < 1. */
-  readonly later: () => number;
-  /** Rows at most. */
-  readonly rows: number;
-}
+/**
+ * How far on in the queue the next row's highest piece stands, as a share of what follows, 0 ≤ share < 1: rows need not each
+ * begin with the highest piece that fits, and those of other heights may fill the rectangle.
+ */
+export type Later = () => number;
+
+const AT_ONCE: Later = () => 0;
 
 /** Lengths that differ by less differ by rounding, mm. */
 const FUZZ = 1e-9;
@@ -68,7 +68,7 @@ export function fillRows(
   length: number,
   height: number,
   sequence: Sequence,
-  varied?: Variation,
+  later = AT_ONCE,
 ): StackedRows {
   const { queue, lays } = source;
   const { order, supply } = queue;
@@ -80,11 +80,11 @@ export function fillRows(
   let rows = 0;
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
   let place = firstThatFits(source, queue.from(0), length, height);
-  let later = varied !== undefined;
-  while (place < order.length && rows < (varied?.rows ?? Infinity)) {
+  let varied = true;
+  while (place < order.length) {
     const first = place;
-    if (varied && later) {
-      const chosen = queue.from(place + Math.floor(varied.later() * (order.length - place)));
+    if (varied) {
+      const chosen = queue.from(place + Math.floor(later() * (order.length - place)));
       if (chosen < order.length) place = chosen;
     }
     const turns = lays[order[place]!]!;
@@ -110,14 +110,11 @@ export function fillRows(
       bestDensity = density;
       best = { row, shift, rise, top: newTop };
     }
-    if (!best && place !== first) {
-      place = first;
-      later = false;
-      continue;
-    }
     if (!best) {
-      if (highest.height <= height - top) break;
-      place = firstThatFits(source, place, length, height - top);
+      varied = place === first;
+      if (!varied) place = first;
+      else if (highest.height <= height - top) break;
+      else place = firstThatFits(source, place, length, height - top);
       continue;
     }
     const { row, shift, rise } = best;
@@ -132,7 +129,7 @@ export function fillRows(
     area += row.area;
     top = best.top;
     rows++;
-    later = varied !== undefined;
+    varied = true;
     place = queue.from(first);
   }
   return { items, area, length: used, height: top };

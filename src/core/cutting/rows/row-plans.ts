@@ -32,7 +32,7 @@ export class Plans {
 
   /** So many plans, one after the other and from the first again. */
   inTurn(count: number): readonly RowsPlan[] {
-    return Array.from({ length: count }, (_, i) => itemRound(this.plans, i));
+    return Array.from({ length: Math.ceil(count) }, (_, i) => itemRound(this.plans, i));
   }
 
   /** One plan in each direction, for a first look. */
