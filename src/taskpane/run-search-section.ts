@@ -37,6 +37,7 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
   const chances = weighedChances(stocks);
   const least = chances.flatMap(({ hopeless, cutting }) => (hopeless === 'least' ? [cutting.stock.code] : []));
   const worth = worthSearching(chances, searching.doubtfulToo);
+  const names = listed(worth.map(({ cutting }) => cuttingName(cutting)));
   const most = savedTogether(worth.map((chance) => chance.most));
   return html`${
     least.length > 0
@@ -49,8 +50,7 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
   ${
     worth.length > 0
       ? html`<p class="caption">
-            ${listed(worth.map(({ cutting }) => cuttingName(cutting)))}, the most promising first:
-            ${inWords(most, stocks, money)} at the very most.
+            ${names}, the most promising first: ${inWords(most, stocks, money)} at the very most.
           </p>
           ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
       : nothing

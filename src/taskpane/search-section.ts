@@ -66,7 +66,7 @@ function begin(
       }.
       ${doubt ? nothing : 'The sheet stays free meanwhile.'}
     </p>
-    ${doubt ? html`<p class="caption">${doubtInWords(doubt)}</p>` : nothing}
+    ${doubt ? html`<p class="caption">${doubtInWords(doubt, cutting.sheets - 1)}</p>` : nothing}
     <div class="row">
       <label class="field grow"
         >Effort
@@ -83,9 +83,9 @@ function begin(
 }
 
 /** Of what is left, the knife room between pieces is not counted: no search saves it. */
-function doubtInWords({ need, reach }: Doubt): string {
+function doubtInWords({ need, reach }: Doubt, others: number): string {
   const [left, usual] = [1 - need, 1 - reach].map((share) => `${Math.round(100 * share)} %`);
-  return `One sheet fewer would leave ${left} waste on the others besides the knife room; such layouts seldom leave less than ${usual}: hardly worth a search.`;
+  return `One sheet fewer would leave ${left} waste on the ${others === 1 ? 'other' : 'others'} besides the knife room; such layouts seldom leave less than ${usual}: hardly worth a search.`;
 }
 
 function running(

@@ -85,7 +85,7 @@ describe('what is said before a search', () => {
     const searching = { state: { kind: 'none' }, isFor: () => true, effort: 'short' } as unknown as Searching;
     const said = (cutting: StockCutting) => plain(words(searchSection(cutting, [cutting], searching, nothing, true)));
     expect(said(FULL)).toContain(
-      'One sheet fewer would leave 3 % waste on the others besides the knife room; such layouts seldom leave less than 16 %: hardly worth a search.',
+      'One sheet fewer would leave 3 % waste on the other besides the knife room; such layouts seldom leave less than 16 %: hardly worth a search.',
     );
     expect(said(FULL)).toContain('Start the search');
     expect(said(LIFTS)).not.toContain('hardly worth');
