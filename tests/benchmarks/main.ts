@@ -29,6 +29,7 @@ const BENCHMARKS: Readonly<Record<string, () => Promise<(options: Options) => Fi
   edit: async () => (await import('./edit')).edit,
   files: async () => (await import('./files')).files,
   fuzz: async () => (await import('./fuzz')).fuzz,
+  joined: async () => (await import('./joined')).joined,
   memory: async () => (await import('./memory')).memory,
   paper: async () => (await import('./paper')).paper,
   plan: async () => (await import('./plan')).plan,

@@ -1,42 +1,14 @@
-import { fewestSheets, type SheetsJob } from '../../src/core/cutting/search/fewest-sheets';
+import { fewestSheets } from '../../src/core/cutting/search/fewest-sheets';
 import { perform } from '../../src/core/cutting/search/perform';
 import type { Layout } from '../../src/core/cutting/sheet/layout';
-import { leastSheets } from '../../src/core/cutting/sheet/least-sheets';
 import { verifyLayout } from '../../src/core/cutting/sheet/verify-layout';
-import { quickLayout } from '../../src/core/cutting/quick-layout';
-import { commonGround } from '../../src/core/plan/common-ground';
-import { searchChances } from '../../src/core/plan/search-chances';
-import { planCells } from '../../src/tables/plan-cells';
-import { readPlan } from '../../src/tables/plan-input';
-import { tableCells } from '../../src/workbook/table-cells';
 import { useCompiledKernel } from '../../src/workers/compiled-engine';
 import { complaints } from '../core/cutting/oracle';
 import type { Findings, Options } from './main';
-import { thinRuns } from './thin-runs';
+import { type Job, sheetJobs } from './sheet-jobs';
 
 /** Sheets over the least possible that are asked for, mean of all: of the quick rows, and after the search. */
 const MOST = { quick: 1.2, searched: 1.08 };
-
-interface Job extends Omit<SheetsJob, 'effort' | 'seed' | 'start'> {
-  readonly name: string;
-  readonly start: Layout;
-  readonly least: number;
-}
-
-/** The demo's stocks of which some sheets could be saved. */
-function demoJobs(): readonly Job[] {
-  const { plan } = readPlan(planCells(new Map(Object.entries(tableCells()))));
-  return searchChances(plan.layouts.stocks).map(({ cutting }): Job => {
-    const { pieces, format, layout } = commonGround(cutting);
-    return { name: `demo: ${cutting.stock.code}`, pieces, format, start: layout, least: cutting.least };
-  });
-}
-
-function thinJobs(): readonly Job[] {
-  return thinRuns().map(({ name, pieces, format }): Job => {
-    return { name, pieces, format, start: quickLayout(pieces, format), least: leastSheets(pieces, format) };
-  });
-}
 
 function searched(job: Job, effort: number): Layout {
   const steps = fewestSheets({ ...job, effort, seed: 1 });
@@ -61,7 +33,7 @@ export function sheets({ evaluations = 60 }: Options): Findings {
   const lines: Findings['lines'][number][] = [];
   const shares: { readonly quick: number; readonly searched: number }[] = [];
   let holds = true;
-  for (const job of [...demoJobs(), ...thinJobs()]) {
+  for (const job of sheetJobs()) {
     const start = process.cpuUsage();
     const layout = searched(job, evaluations);
     const { user, system } = process.cpuUsage(start);
