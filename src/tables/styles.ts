@@ -270,7 +270,13 @@ export const stylesTable = table({
       0,
     ),
     boughtMinimum: defaulted(
-      number({ heading: 'Bought minimum', meaning: 'Fewest pairs of bought units', least: 0, most: 1e6, whole: true }),
+      number({
+        heading: 'Bought minimum',
+        meaning: 'Fewest pairs of bought units, of all sizes together',
+        least: 0,
+        most: 1e6,
+        whole: true,
+      }),
       0,
     ),
     heelCore: defaulted(
@@ -338,6 +344,16 @@ export const stylesTable = table({
         most: 1e4,
         format: '0.#',
       }),
+    ),
+    boughtSizeMinimum: defaulted(
+      number({
+        heading: 'Bought minimum a size',
+        meaning: 'Fewest pairs of one size of bought units; Bought minimum is of all sizes together',
+        least: 0,
+        most: 1e6,
+        whole: true,
+      }),
+      0,
     ),
   },
 });

@@ -83,10 +83,11 @@ export interface Style {
   readonly weltEnds: WeltEnds;
   readonly weltWidth: number;
   readonly weltLap: number;
-  /** Of a finished unit that could be bought instead: price of a pair, tooling per size, fewest pairs sold. */
+  /** Of a finished unit that could be bought instead: price of a pair, tooling per size, fewest pairs sold, in all and of one size. */
   readonly boughtPrice?: number | undefined;
   readonly boughtTooling: number;
   readonly boughtMinimum: number;
+  readonly boughtSizeMinimum: number;
   /** Minutes to glue and fit a pair of them; without it, those of one joint. */
   readonly boughtFitting?: number | undefined;
   readonly heelCore: HeelCore;

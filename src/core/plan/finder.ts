@@ -137,6 +137,7 @@ export class Finder {
       boughtPrice: _price,
       boughtTooling: _tooling,
       boughtMinimum: _minimum,
+      boughtSizeMinimum: _sizeMinimum,
       boughtFitting: _fitting,
       ...shape
     } = build;

@@ -3,7 +3,7 @@ import { fold } from '../../core/plan/codes';
 import { type CostLine, cuttingDone, workOf } from '../../core/plan/cost/cost';
 import { PASTE, pasteOf } from '../../core/plan/cost/beside-stock';
 import { stockShares } from '../../core/plan/cost/stock-shares';
-import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
+import { bySize, makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
 import type { Rate, RateUnit } from '../../core/plan/inputs';
@@ -351,11 +351,13 @@ export const costColumns: ColumnWorkings<CostLine> = {
         styles('boughtPrice', 'b', style.boughtPrice ?? 0),
         styles('boughtTooling', 't', style.boughtTooling),
         styles('boughtMinimum', 'k', style.boughtMinimum),
+        styles('boughtSizeMinimum', 'q', style.boughtSizeMinimum),
         cell(context, 'styles', style.row, 'boughtFitting'),
         given('n', 'Sizes', sizes.length),
         given('P', 'Pairs of the style', pairs),
       ],
       steps: [
+        step('Q', 'Pairs, of each size no fewer than q', undefined, bySize(line.run)),
         step('c', 'Cost of a built pair, to compare', undefined, makeOrBuy(line)?.make ?? line.pair),
         step('m', 'Minutes to glue and fit it, to see', undefined, line.fitting?.minutes ?? 0, 'min'),
         step('f', 'What that costs, with its adhesive', undefined, line.fitting?.cost ?? 0),
@@ -363,7 +365,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
       ],
       symbol: 'B',
       what: 'A bought pair, glued and fitted, with its share of tooling and of pairs that are left over',
-      formula: '(t · n + b · max(P, k)) / P + f + U',
+      formula: '(t · n + b · max(Q, k)) / P + f + U',
       source: 'common practice: a bought unit fits one last in one size',
     };
   },

@@ -108,6 +108,17 @@ describe('makeOrBuy', () => {
     );
   });
 
+  it('buys no fewer of a size than are sold of it (derived: 3 sizes)', () => {
+    const [line] = costs([], USUAL_TABLES.styles);
+    const each = (least: number) => line?.run.sizes.reduce((sum, { pairs }) => sum + Math.max(pairs, least), 0) ?? NaN;
+    const offer = { 'Bought price': 4, 'Bought minimum a size': 5 };
+    expect(each(5)).toBeGreaterThan(6);
+    expect(choice(offer)?.buy).toBeCloseTo((4 * each(5)) / 6, 9);
+    // What is sold in all counts where it is more.
+    expect(choice({ ...offer, 'Bought minimum': 40 })?.buy).toBeCloseTo((4 * 40) / 6, 9);
+    expect(choice({ ...offer, 'Bought price': 0.1 })?.breakEven).toBe(15);
+  });
+
   it('glues and fits a bought unit: its minutes, else one joint on both feet, adhesive on both faces, two coats on the lasted bottom as is usual, sundries as of a built pair (derived)', () => {
     const rates = [
       { Item: 'Work', Value: 30, Unit: 'money an hour' },
