@@ -55,7 +55,7 @@ export function unrolledView(
     outline('wide', piece.ring, at, { accent: true }),
     cover && polyline('dashed', [...cover.unturned, itemAt(cover.unturned, 0)], at),
     cover?.back && backLine(cover.back, at),
-    cover && !cover.back && text(left + 1, at.y(0) - 1, 'seam at the back', 'plain', 'start'),
+    cover && !cover.back && text(left + scale * cover.lap + 1, at.y(0) - 1, 'seam at the back', 'plain', 'start'),
     text(middleX + 9, middleY + 2.5, foot, 'big'),
     directionSign(middleX - 12, middleY, direction, words && directionWords(piece, direction)),
     [left, right].map((x) => line('narrow', x, low + 1, x, low + 9.7)),

@@ -158,7 +158,7 @@ export function wedge(
 }
 
 /**
- * The strip that covers a wedge's edge, unrolled along the plan edge: round the back, or with a platform all round.
+ * The strip that covers a wedge's edge, unrolled along the plan edge: round the back, or with a platform all round, its ends flush.
  * @customfunction COVERSTRIP
  * @param {any} last Code of the last.
  * @param {any[][]} lasts Lasts with its headings.

@@ -105,9 +105,9 @@ function roundingInWords(pieces: readonly Layer[]): string {
 }
 
 /** A cover whose seam stands at the back starts there with one end; one of a heel, or of a wall open in front, with its middle. */
-function coverLaid({ acts }: Step, heel: boolean): string {
+function coverLaid({ acts }: Step, heel: boolean, lap: number): string {
   return acts.includes('close seam') && !heel
-    ? 'lay the cover with one end on the middle of the back, forward along the outer side and round to where it began, slightly stretched'
+    ? `lay the cover with ${lap > 0 ? 'the seam line of ' : ''}one end on the middle of the back, forward along the outer side and round to where it began, slightly stretched`
     : 'lay the middle of the cover on the middle of the back, then both sides forward, slightly stretched';
 }
 
@@ -123,7 +123,9 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   'skive edge': ({ skive, faces: [face], pieces: [piece] }) =>
     `skive the edge from the ${face ? sideInWords(face) : 'flesh'} side to ${mm(skive?.edge ?? 0)} mm over ${mm(skive?.width ?? 0)} mm${piece?.skive?.from === undefined ? '' : ', before the heel alone'}`,
   'skive flap': 'skive the flap where it bends at the breast',
-  'skive margins': 'skive the margins that are turned, and the ends',
+  // Ends that are cut through together meet as thick as they are.
+  'skive margins': (_, { sizeRun: { bottom } }) =>
+    `skive the margins that are turned${bottom.cover?.lap ? '' : ', and the ends'}`,
   'skive ends': (_, { run }) =>
     run.style.weltEnds === 'at the seat' ? 'skive the ends to run out at the seat' : 'skive the ends to lap',
   'block insole': 'block to the last, tack, trim to its edge',
@@ -158,7 +160,8 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
       : '';
-    if (step.kind === 'cover') return warm + coverLaid(step, run.style.raise === 'heel');
+    if (step.kind === 'cover')
+      return warm + coverLaid(step, run.style.raise === 'heel', sizeRun.bottom.cover?.lap ?? 0);
     if (step.kind === 'fix') return 'set it on';
     // What was built apart is joined as one; a slab from the toe, for its forepart is bent.
     const { adds = [], brings = [] } = step.joint ?? {};
@@ -206,8 +209,12 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   'bore core': 'bore the block from seat to ground',
   'glue core': (_, { run }) => `glue in the core of ${run.style.heelCore}`,
   'fold edge': 'fold the top edge on itself',
-  'close seam': (_, { run }) =>
-    run.style.raise === 'heel' ? 'cut once through both overlapping ends at the breast' : 'close the seam at the back',
+  'close seam': (_, { run, sizeRun: { bottom } }) => {
+    if (run.style.raise === 'heel') return 'cut once through both overlapping ends at the breast';
+    const lap = bottom.cover?.lap ?? 0;
+    const through = `cut once through both ends, which go ${mm(lap)} mm past it, and `;
+    return `${lap > 0 ? through : ''}close the seam at the back`;
+  },
   'pare pleats': 'pare the pleats',
   'turn over': 'turn the margin over on top',
   'turn under': 'turn the margin under',

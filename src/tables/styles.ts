@@ -328,7 +328,8 @@ export const stylesTable = table({
       number({
         heading: 'Cover lap',
         unit: 'mm',
-        meaning: "Of a heel's cover: how far each end goes past the seam in the breast, cut through both; usual 5",
+        meaning:
+          'How far each end of a cover goes past its seam, in the breast or at the back; both cut through; usual 5',
         least: 0,
         most: 40,
       }),

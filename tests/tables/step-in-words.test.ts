@@ -70,7 +70,11 @@ describe('what to do in a step', () => {
 
   it('starts a cover with the end that its seam at the back has, else with its middle (maker’s page, 2013, for heels)', () => {
     const laid = (style: string) => said(style, 38).find((one) => one.includes('lay the '));
-    expect(laid('Fennel')).toMatch(/one end on the middle of the back.*close the seam at the back$/);
+    expect(laid('Fennel')).toMatch(
+      /one end on the middle of the back.*cut once through both ends, which go 5.0 mm past it, and close the seam at the back$/,
+    );
+    expect(said('Fennel', 38)).toContain('skive the margins that are turned');
+    expect(said('Bracken', 38)).toContain('skive the margins that are turned, and the ends');
     expect(laid('Comfrey')).toMatch(/middle of the cover on the middle of the back.*ends at the breast$/);
   });
 

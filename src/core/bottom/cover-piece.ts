@@ -16,4 +16,6 @@ export interface CoverPiece {
   readonly under: number;
   /** Whether its ends meet in a seam; else they are turned in or end with the wall. */
   readonly closes: boolean;
+  /** How far each end goes past that seam, mm. */
+  readonly lap: number;
 }

@@ -5,7 +5,7 @@ import type { CoverPiece } from './cover-piece';
 
 /**
  * A strip that covers the edge of a build, unrolled: the plan edge is its straight baseline. Its outline has the baseline
- * along x, turn-under below it, wall and turn-over above.
+ * along x, turn-under below it, wall and turn-over above, and where its ends meet the lap before and behind it.
  */
 export interface CoverStrip extends CoverPiece {
   /** Length of the baseline, mm. */
@@ -45,12 +45,14 @@ function thinned(fine: readonly Station[]): readonly Station[] {
  * @param path the plan edge in order, mm (open for a wedge's back and sides, closed by repeating the first point)
  * @param heightAt height of the edge over a point of the path, mm
  * @param turnOver mm over the upper edge, turnUnder mm under the lower one
+ * @param lap mm that each end goes past the seam, where the path is closed
  */
 export function coverStrip(
   path: readonly Point[],
   heightAt: (x: number, y: number) => number,
   turnOver: number,
   turnUnder: number,
+  lap = 0,
 ): CoverStrip {
   const stations: Station[] = [];
   let at = 0;
@@ -75,22 +77,31 @@ export function coverStrip(
     const before = stations[i - 1];
     return before ? sum + ((to - before.at) * (height + before.height)) / 2 : 0;
   }, 0);
-  const upper = (more: number) => stations.map(({ at: x, height }): Point => [x, height + more]).reverse();
   const [begin, end] = [path[0], path[path.length - 1]];
   const closes = begin !== undefined && begin[0] === end?.[0] && begin[1] === end[1];
   const turns = turnOver + turnUnder;
+  const upper = (more: number) => stations.map(({ at: x, height }): Point => [x, height + more]).reverse();
+  // An end that nothing meets ends with the wall.
+  const past = closes ? lap : 0;
+  const corner = (x: number, station: Station | undefined): Point => [x, (station?.height ?? 0) + turnOver];
+  const [before, behind] = [corner(-past, stations[0]), corner(at + past, stations.at(-1))];
   return {
     length: at,
     stations: stations.map((station) => ({ ...station, width: station.height + turns })),
     width: Math.max(...stations.map(({ height }) => height)) + turns,
     wall,
-    area: wall + at * turns,
-    ring: [[0, -turnUnder], [at, -turnUnder], ...upper(turnOver)],
+    area: wall + at * turns + past * (before[1] + behind[1] + 2 * turnUnder),
+    ring: [
+      [-past, -turnUnder],
+      [at + past, -turnUnder],
+      ...(past > 0 ? [behind, ...upper(turnOver), before] : upper(turnOver)),
+    ],
     unturned: [[0, 0], [at, 0], ...upper(0)],
     back: closes ? undefined : backOf(path, heightAt),
     over: at,
     under: at,
     closes,
+    lap: past,
   };
 }
 

@@ -62,5 +62,5 @@ export function coverOf(covered: Covered): CoverPiece {
     wedgeHeight: (x) => (base.follows ? atLength(face, x) : atGround(face, x)).z - through,
     platform: platform.reduce((sum, { thickness, rasped = 0 }) => sum + thickness - rasped, through),
   });
-  return coverStrip(path, heightAt, style.turnOver, style.turnUnder);
+  return coverStrip(path, heightAt, style.turnOver, style.turnUnder, style.coverLap);
 }

@@ -52,6 +52,7 @@ export function heelCover({ sides, breast }: HeelWall, rule: HeelCoverRule): Cov
     over: pathLength(high),
     under: pathLength(low),
     closes: !flapped,
+    lap: flapped ? 0 : coverLap,
   };
 }
 

@@ -78,7 +78,7 @@ export interface Style {
   readonly soleSkiveTo: number;
   readonly turnOver: number;
   readonly turnUnder: number;
-  /** How far each end of a heel's cover goes past the seam in the breast. */
+  /** How far each end of a cover goes past its seam: in a heel's breast, or at the back of what it goes all round. */
   readonly coverLap: number;
   readonly weltEnds: WeltEnds;
   readonly weltWidth: number;

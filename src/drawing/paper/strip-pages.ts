@@ -87,5 +87,8 @@ function foldsInWords({ layer, sizeRun }: PieceLine): readonly string[] {
   if (!cover) return [];
   const [all, wall] = [box(layer.ring), box(cover.unturned)];
   const folds = [wall.bottom - all.bottom, all.top - wall.top].map((mm) => decimals(mm, 1));
-  return [`turned ${folds[1]} over and ${folds[0]} under`];
+  return [
+    `turned ${folds[1]} over and ${folds[0]} under`,
+    ...(cover.lap > 0 ? [`each end goes ${decimals(cover.lap, 1)} past the seam`] : []),
+  ];
 }

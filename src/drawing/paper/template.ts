@@ -1,3 +1,4 @@
+import { itemAt } from '../../core/item-at';
 import type { CoverPiece } from '../../core/bottom/cover-piece';
 import { finishedEdge } from '../../core/bottom/finished-edge';
 import type { Layer } from '../../core/bottom/layer';
@@ -175,7 +176,7 @@ function piece(
     finished && outline('narrow', finished, at, { layer: 'finished edge' }),
     skive?.closed && outline('narrow', skive.points, at, { layer: 'skive' }),
     skive && !skive.closed && polyline('narrow', skive.points, at, { layer: 'skive' }),
-    layer.part === 'cover' && sizeRun.bottom.cover && foldLines(sizeRun.bottom.cover, at),
+    layer.part === 'cover' && sizeRun.bottom.cover && foldLines(sizeRun.bottom.cover, at, turn),
     stations.flatMap((station) => stationMarks(layer.ring, station, at, turn, label.box)),
   );
 }
@@ -215,10 +216,13 @@ function directionMark({ ring, part }: Layer, { direction }: Stock, at: Scale): 
   );
 }
 
-/** Where a cover is turned, and the line that comes to the middle of the back. */
-function foldLines({ unturned, back }: CoverPiece, at: Scale): Marks {
+/** Where a cover is turned, and the line that comes to the middle of the back; without one, the seam stands there. */
+function foldLines({ unturned, back, lap }: CoverPiece, at: Scale, turn: number): Marks {
+  const { left } = box(unturned);
+  const word = text(0, -1, 'seam at the back', 'plain', 'start', { size: 2.5, layer: 'text' });
   return marks(
-    polyline('dashed', [...unturned, unturned[0]!], at, { layer: 'mark' }),
+    polyline('dashed', [...unturned, itemAt(unturned, 0)], at, { layer: 'mark' }),
     back && polyline('chain', back, at, { layer: 'mark' }),
+    !back && lap > 0 && movedMarks([word], readable(90, turn), at.x(left), at.y(0)),
   );
 }

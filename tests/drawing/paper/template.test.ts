@@ -49,3 +49,19 @@ describe('the template of a heel’s cover', () => {
     expect(words('any way')).not.toContain('backbone');
   });
 });
+
+describe('the template of a cover that goes all round', () => {
+  it('is lettered where the seam stands, as far from its end as the cover laps there', () => {
+    const wedge = styleOf({ Raise: 'wedge', Lifts: 'Cork 6', Platform: 'Foam 10', 'Most rasping': 3, Cover: 'Calf 1' });
+    const whole = buildBottom(wedge, lastInSize(last, 38, 'EU'), findSample);
+    const piece = whole.layers.find(({ part }) => part === 'cover')!;
+    const strip = { ...line, run: { style: wedge, last }, sizeRun: { ...line.sizeRun, bottom: whole }, layer: piece };
+    const leather = stockOf({ Stock: 'Calf 1', Material: 'leather', Thick: 1.2 });
+    const seam = singly(templatesOf(strip as PieceLine, leather, 'EU 38')[0]!.draw(0)).flatMap((mark) =>
+      mark.kind === 'text' && mark.words === 'seam at the back' ? [mark.at] : [],
+    );
+    expect(seam).toHaveLength(1);
+    // The words stand 1 mm beside the line.
+    expect(seam[0]![0] - Math.min(...piece.ring.map(([x]) => x))).toBeCloseTo(wedge.coverLap - 1, 6);
+  });
+});
