@@ -141,7 +141,7 @@ function* fewest({
     const after = (answers: readonly (Answer | undefined)[], ended = false): Progress => {
       // To lay what is left and to check it all takes longer than a short task does.
       const onlyIfEmptied = apart && !ended;
-      const steps = `${onlyIfEmptied} ${answers.map((answer) => answer?.steps ?? '').join()}`;
+      const steps = [onlyIfEmptied, ...answers.map((answer) => answer?.steps)].join();
       if (steps !== known) [known, found] = [steps, better(answers, onlyIfEmptied)];
       const used = answers.reduce((sum, answer) => sum + (answer?.spent ?? 0), 0);
       const done = Math.min(1, (spent + used) / total);

@@ -210,20 +210,17 @@ function layingOutline(ring: Ring, distance: number): Ring {
 
 /** Which kinds of pieces are of one outline and may lie the same ways: the outline of each kind, and its first kind. */
 function outlinesOf(pieces: readonly Piece[]): { readonly of: readonly number[]; readonly first: readonly number[] } {
-  const known = new Map<string, number[]>();
   const first: number[] = [];
   const of = pieces.map(({ ring, way }, kind) => {
     // Written out in full the outlines of a large stock take as long as a short task searches.
-    const sign = JSON.stringify([way, ring.length, ring[0]]);
-    const met = known.get(sign) ?? [];
-    known.set(sign, met);
-    const same = met.find((outline) => sameRing(pieces[first[outline]!]!.ring, ring));
-    if (same !== undefined) return same;
-    const outline = first.push(kind) - 1;
-    met.push(outline);
-    return outline;
+    const known = first.findIndex((one) => sameRing(pieces[one]!.ring, ring) && sameWay(pieces[one]!.way, way));
+    return known < 0 ? first.push(kind) - 1 : known;
   });
   return { of, first };
+}
+
+function sameWay(one: Way, other: Way): boolean {
+  return JSON.stringify(one) === JSON.stringify(other);
 }
 
 /**
