@@ -1,15 +1,17 @@
 import { finished, type Stepwise } from '../stepwise';
 import { alike } from './sheet/alike';
-import { fittingTurn } from './sheet/fitting-turn';
+import { fittingOn } from './sheet/fitting-on';
 import type { Layout, Placements } from './sheet/layout';
 import { packNaturalStepwise } from './natural/pack-natural';
+import { onFewerSheets } from './rows/fewer-sheets';
 import { packRowsStepwise } from './rows/pack-rows';
 import type { Piece } from './sheet/piece';
 import { formatOn, type SheetFormat, type ShelfOffcut } from './sheet/sheet';
 
 /**
  * The layout that comes quickly: rows, or what natural sheets take. Pieces lie on offcuts first, and whole sheets take the
- * rest; an offcut that saves no whole sheet stays on the shelf, the largest before the others.
+ * rest; an offcut that saves no whole sheet stays on the shelf, the largest before the others. Rows that all but take a
+ * sheet less are varied until they do.
  * @throws Problem that names a piece which fits on no such sheet
  */
 export function quickLayout(pieces: readonly Piece[], format: SheetFormat): Layout {
@@ -24,7 +26,7 @@ export function* quickLayoutStepwise(pieces: readonly Piece[], format: SheetForm
 
 function* layoutOf(pieces: readonly Piece[], format: SheetFormat): Stepwise<Layout> {
   const { offcuts = [], ...whole } = format;
-  const without: Layout = { offcuts: [], sheets: yield* onWholeSheets(pieces, whole) };
+  const without = yield* varied(pieces, format, { offcuts: [], sheets: yield* onWholeSheets(pieces, whole) });
   if (offcuts.length === 0 || without.sheets.length === 0) return without;
   // Places that match across a sheet or beside each other are laid on whole sheets only.
   if (whole.pairs !== undefined) return without;
@@ -55,10 +57,7 @@ function* withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: rea
   const laid = new Map<ShelfOffcut, Placements>();
   for (const offcut of inTurn) {
     const own = formatOn(format, { offcut: offcut.code });
-    const fitting = pieces.map((piece, kind) => {
-      const count = left[kind]!;
-      return { ...piece, count: count > 0 && fittingTurn(piece.ring, own, piece.way) !== undefined ? count : 0 };
-    });
+    const fitting = fittingOn(own, pieces, left);
     const [placements = []] = yield* packRowsStepwise(fitting, own, 1);
     laid.set(offcut, placements);
     for (const { piece } of placements) left[piece]!--;
@@ -66,7 +65,13 @@ function* withOffcuts(pieces: readonly Piece[], format: SheetFormat, inTurn: rea
   const rest = pieces.map((piece, kind) => ({ ...piece, count: left[kind]! }));
   const onOffcuts = offcuts.map((offcut) => ({ code: offcut.code, placements: laid.get(offcut) ?? [] }));
   const sheets = yield* onWholeSheets(rest, whole);
-  return { offcuts: onOffcuts.filter(({ placements }) => placements.length > 0), sheets };
+  const used = onOffcuts.filter(({ placements }) => placements.length > 0);
+  return yield* varied(pieces, format, { offcuts: used, sheets });
+}
+
+/** Only rows can be varied, and offcuts take nothing else. */
+function* varied(pieces: readonly Piece[], format: SheetFormat, layout: Layout): Stepwise<Layout> {
+  return format.natural || format.pairs ? layout : yield* onFewerSheets(pieces, format, layout);
 }
 
 function sizeOf({ length, width }: ShelfOffcut): number {

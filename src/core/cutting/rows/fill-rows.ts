@@ -42,6 +42,14 @@ function rulesFor(sequence: Sequence, row: number, oneWay: boolean): readonly Ro
   return row === 0 ? choice.filter(({ indent }) => indent === 0) : choice;
 }
 
+/**
+ * How far on in the queue the next row's highest piece stands, as a share of what follows, 0 ≤ share < 1: rows need not each
+ * begin with the highest piece that fits, and those of other heights may fill the rectangle.
+ */
+export type Later = () => number;
+
+const AT_ONCE: Later = () => 0;
+
 /** Lengths that differ by less differ by rounding, mm. */
 const FUZZ = 1e-9;
 
@@ -55,7 +63,13 @@ const front = new Front(0, 1);
  * Fills a rectangle with rows, each sunk into the ones below as far as the true outlines allow. Of the ways to build a
  * row the one stays that fills the most of the height used so far. The pieces are taken from the supply.
  */
-export function fillRows(source: RowSource, length: number, height: number, sequence: Sequence): StackedRows {
+export function fillRows(
+  source: RowSource,
+  length: number,
+  height: number,
+  sequence: Sequence,
+  later = AT_ONCE,
+): StackedRows {
   const { queue, lays } = source;
   const { order, supply } = queue;
   front.clear(0, length);
@@ -66,7 +80,13 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
   let rows = 0;
   /** The highest piece that is still tried: as high as fits when sunk into the rows, then only what fits upon them. */
   let place = firstThatFits(source, queue.from(0), length, height);
+  let varied = true;
   while (place < order.length) {
+    const first = place;
+    if (varied) {
+      const chosen = queue.from(place + Math.floor(later() * (order.length - place)));
+      if (chosen < order.length) place = chosen;
+    }
     const turns = lays[order[place]!]!;
     const highest = turns[0]!;
     let best: { readonly row: Row; readonly shift: number; readonly rise: number; readonly top: number } | undefined;
@@ -91,8 +111,10 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
       best = { row, shift, rise, top: newTop };
     }
     if (!best) {
-      if (highest.height <= height - top) break;
-      place = firstThatFits(source, place, length, height - top);
+      varied = place === first;
+      if (!varied) place = first;
+      else if (highest.height <= height - top) break;
+      else place = firstThatFits(source, place, length, height - top);
       continue;
     }
     const { row, shift, rise } = best;
@@ -107,7 +129,8 @@ export function fillRows(source: RowSource, length: number, height: number, sequ
     area += row.area;
     top = best.top;
     rows++;
-    place = queue.from(place);
+    varied = true;
+    place = queue.from(first);
   }
   return { items, area, length: used, height: top };
 }

@@ -1,6 +1,6 @@
 import type { Placements } from '../sheet/layout';
 import { wholeTurn } from '../sheet/way';
-import { fillRows, type Sequence } from './fill-rows';
+import { fillRows, type Later, type Sequence } from './fill-rows';
 import type { RowSource } from './row';
 import type { Supply } from './supply';
 
@@ -36,8 +36,8 @@ export class SheetFiller {
   ) {}
 
   /** Rows in one direction, then rows in any direction in what is left beside and beyond them. Takes nothing for good. */
-  fill(direction: Direction, sequence: Sequence, room: Block): FilledSheet {
-    let sheet = this.block(direction, sequence, room);
+  fill(direction: Direction, sequence: Sequence, room: Block, later?: Later): FilledSheet {
+    let sheet = this.block(direction, sequence, room, later);
     if (this.supply.total > 0) {
       const { x, y, length, width } = room;
       const { length: usedLength, width: usedWidth } = sheet;
@@ -63,10 +63,10 @@ export class SheetFiller {
     return best;
   }
 
-  private block(direction: Direction, sequence: Sequence, block: Block): FilledSheet {
+  private block(direction: Direction, sequence: Sequence, block: Block, later?: Later): FilledSheet {
     const { along } = direction;
     const [rowLength, across] = along ? [block.length, block.width] : [block.width, block.length];
-    const filled = fillRows(direction, rowLength, across, sequence);
+    const filled = fillRows(direction, rowLength, across, sequence, later);
     const placements = filled.items.map(({ kind, lay, u, v }) =>
       along
         ? { piece: kind, x: block.x + u, y: block.y + v, turn: lay.turn }

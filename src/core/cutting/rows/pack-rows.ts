@@ -10,6 +10,7 @@ import { roomOn, type SheetFormat } from '../sheet/sheet';
 import { mustBeSound, verifySheetsStepwise } from '../sheet/verify-layout';
 import { allows, wholeTurn, type Way } from '../sheet/way';
 import { BuiltRows } from './built-rows';
+import { laterBy } from './chance';
 import { drawnTogether, FUZZ, leftOver } from './draw-together';
 import { type Block, type Direction, type FilledSheet, SheetFiller } from './fill-sheet';
 import { keptLays } from './kept-lays';
@@ -44,14 +45,19 @@ export function packRows(pieces: readonly Piece[], format: SheetFormat, most = I
   return finished(packRowsStepwise(pieces, format, most));
 }
 
-/** The same, step by step. */
+/**
+ * The same, step by step.
+ * @param share chance by which rows are varied, in so many ways on each sheet; without it they are not
+ */
 export function* packRowsStepwise(
   pieces: readonly Piece[],
   format: SheetFormat,
   most = Infinity,
+  share?: () => number,
+  tries = 0,
 ): Stepwise<readonly Placements[]> {
   const counts = most === Infinity ? 'exact' : 'atMost';
-  const sheets = yield* inRows(pieces, format, most);
+  const sheets = yield* inRows(pieces, format, most, share, tries);
   if ((yield* verifySheetsStepwise(pieces, format, sheets, counts)).length === 0) return sheets;
   // Should arithmetic ever fail on an odd outline, the pieces are laid by the boxes about them, which cannot.
   const boxes = pieces.map((piece) => ({ ...piece, ring: rectangleAbout(box(piece.ring)) }));
@@ -83,11 +89,17 @@ export class RowPacker {
   }
 }
 
-function* inRows(pieces: readonly Piece[], format: SheetFormat, most: number): Stepwise<readonly Placements[]> {
+function* inRows(
+  pieces: readonly Piece[],
+  format: SheetFormat,
+  most: number,
+  share?: () => number,
+  tries = 0,
+): Stepwise<readonly Placements[]> {
   const { length, width, offset } = roomOn(format);
   const supply = new Supply(pieces.map(({ count }) => count));
   const directions = directionsFor(yield* prepared(pieces, format), supply);
-  const packing = new Packing(supply, directions, { x: 0, y: 0, length, width });
+  const packing = new Packing(supply, directions, { x: 0, y: 0, length, width }, share, tries);
   const sheets: Placements[] = [];
   while (supply.total > 0 && sheets.length < most) {
     const laid = yield* packing.next();
@@ -136,6 +148,8 @@ class Packing {
     private readonly supply: Supply,
     private readonly directions: readonly Direction[],
     private readonly room: Block,
+    private readonly share?: () => number,
+    private readonly tries = 0,
   ) {
     this.filler = new SheetFiller(supply, directions);
     this.plans = new Plans(directions);
@@ -144,20 +158,22 @@ class Packing {
 
   /** The fullest sheet that the plans worth trying give, drawn together where it takes all that is left. Takes nothing. */
   *next(): Stepwise<Placements> {
-    const { filler, plans, room } = this;
+    const { filler, plans, room, share } = this;
     for (const { built } of this.directions) built.clear();
     const left = this.supply.total;
     let best: FilledSheet = { placements: [], area: 0, length: room.length, width: room.width };
     const attempt = function* (tried: readonly RowsPlan[]): Stepwise<void> {
       for (const plan of tried) {
-        const sheet = filler.fill(plan.direction, plan.sequence, room);
+        const sheet = filler.fill(plan.direction, plan.sequence, room, share && laterBy(share));
         plans.note(plan, sheet.area);
         if (better(sheet, best, room, left)) best = sheet;
         yield;
+        if (share && best.placements.length === left) return;
       }
     };
-    yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
-    if (this.first && best.placements.length < left) yield* attempt(plans.closerLook());
+    if (share) yield* attempt(plans.inTurn(this.tries));
+    else yield* attempt(this.first ? plans.firstLook() : plans.best(this.kept));
+    if (!share && this.first && best.placements.length < left) yield* attempt(plans.closerLook());
     this.first = false;
     // What is left may fit in none of the directions that did best.
     if (best.placements.length === 0) yield* attempt(plans.firstLook());

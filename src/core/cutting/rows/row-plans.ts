@@ -30,6 +30,11 @@ export class Plans {
     this.filled.set(plan, area);
   }
 
+  /** So many plans, one after the other and from the first again. */
+  inTurn(count: number): readonly RowsPlan[] {
+    return Array.from({ length: Math.ceil(count) }, (_, i) => itemRound(this.plans, i));
+  }
+
   /** One plan in each direction, for a first look. */
   firstLook(): readonly RowsPlan[] {
     return this.plans.slice(0, this.directions.length);

@@ -32,7 +32,7 @@ export class Supply {
 }
 
 /** A whole number of 32 bits for another, each bit of it by all bits of the other (Appleby's mixing function). */
-function mixed(number: number): number {
+export function mixed(number: number): number {
   let bits = Math.imul(number ^ (number >>> 16), 0x85ebca6b);
   bits = Math.imul(bits ^ (bits >>> 13), 0xc2b2ae35);
   return bits ^ (bits >>> 16);
