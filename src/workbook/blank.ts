@@ -4,7 +4,7 @@ import type { WorkbookPlan } from './workbook';
 /** Tables to start from: one greyed row of each shows what goes where. It is worked out like any other until typed over. */
 export const blank: WorkbookPlan = planningWorkbook({
   name: 'New run',
-  note: 'Grey rows are examples, worked out like any other: type over them, table by table.',
+  note: 'Grey rows are examples, worked out like any other: type over them in',
   money: '€',
   sizes: [36, 37, 38, 39, 40, 41, 42],
   pairage: [{ style: 'Example', customer: 'Name', due: 46552, 37: 1, 38: 2, 39: 2, 40: 1 }],

@@ -2,24 +2,26 @@ import { ratesTable } from '../tables/rates';
 import type { Area, CellPlan, SheetPlan } from './workbook';
 
 /**
- * A formula that says a sentence while one of the example rows stands somewhere in its table as it came, and something else
- * after. Rows may be sorted, moved and put in between.
- * @param said while there are examples, and once there are none
+ * A formula that says a sentence, with the tables that it is of, while one of the example rows stands somewhere in its table as
+ * it came. Rows may be sorted, moved and put in between.
+ * @param said the sentence up to the names of the tables, and what is said after it and once there are no examples
  */
 export function whileExamples(
   sheets: readonly SheetPlan[],
-  said: { readonly some: string; readonly none: string },
+  said: { readonly some: string; readonly always: string },
 ): string {
-  const rows = sheets.flatMap(({ cells, tables }) =>
+  const names = sheets.flatMap(({ cells, tables }) =>
     tables.flatMap(({ name, area }) => {
       const counts = examplesOf(cells, area).map((row) => counted(name, row));
       // What things cost has no code of its own: one row of several that stands as it came may well be the maker's.
-      return name === ratesTable.name && counts.length > 1 ? [`IF(${counts.join('+')}>1,1,0)`] : counts;
+      const least = name === ratesTable.name && counts.length > 1 ? 1 : 0;
+      return counts.length === 0 ? [] : [`IF(${counts.join('+')}>${least},${quoted(` ${name},`)},"")`];
     }),
   );
-  return rows.length === 0
-    ? `=${quoted(said.none)}`
-    : `=IF(${rows.join('+')}>0,${quoted(said.some)},${quoted(said.none)})`;
+  if (names.length === 0) return `=${quoted(said.always)}`;
+  const sentence = [quoted(said.some), ...names, quoted(`. ${said.always}`)].join('&');
+  // Each row is counted once: a sentence without names goes again, and with names the comma after the last.
+  return `=SUBSTITUTE(SUBSTITUTE(${sentence},${quoted(`${said.some}. `)},""),",. ",". ")`;
 }
 
 /** Values of an example row by their column in its table, from 1. */

@@ -35,7 +35,7 @@ import type { CellPlan, SheetPlan, WorkbookPlan } from './workbook';
 /** What fills the tables of a planning workbook. */
 export interface Contents {
   readonly name: string;
-  /** One sentence under the title of the run; of examples, for as long as one is left. */
+  /** One sentence under the title of the run; of examples without its end, the names of the tables that have some left. */
   readonly note: string;
   /** Sign of the money. */
   readonly money: string;
@@ -104,7 +104,7 @@ export function planningWorkbook(contents: Contents): WorkbookPlan {
 
 /** The sentence of the run goes with its last example. */
 function withNote(sheets: readonly SheetPlan[], note: string): readonly SheetPlan[] {
-  const formula = whileExamples(sheets, { some: `${note} ${KEY}`, none: KEY });
+  const formula = whileExamples(sheets, { some: note, always: KEY });
   const isNote = ({ row, role }: CellPlan) => row === 1 && role === 'note';
   return sheets.map((sheet, at) =>
     at > 0

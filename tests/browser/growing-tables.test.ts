@@ -502,7 +502,7 @@ describe('tables in the page', () => {
           [rates.sheet, row] as const,
         );
       for (const row of [1, 2]) await empty(rates.row + row);
-      await expect.poll(note).toMatch(/^Grey rows are examples.*□ yours to fill in/);
+      await expect.poll(note).toMatch(/^Grey rows are examples.* in Costs and times\. □ yours to fill in/);
       // One of several that is left may be the maker’s by chance.
       await empty(rates.row + 4);
       await expect.poll(note, { timeout: 30_000 }).toMatch(/^□ yours to fill in/);

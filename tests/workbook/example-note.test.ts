@@ -21,15 +21,19 @@ const sheet = (cells: readonly CellPlan[], name = 'Lasts'): SheetPlan => ({
   heights: {},
   frozen: { rows: 0, columns: 0 },
 });
-const said = { some: 'Grey rows', none: 'Key' };
+const said = { some: 'Grey rows in', always: 'Key' };
+const saying = (names: string) =>
+  `=SUBSTITUTE(SUBSTITUTE("Grey rows in"&${names}&". Key","Grey rows in. ",""),",. ",". ")`;
 
 describe('a sentence about example rows', () => {
   it('asks for each of them in its table, wherever it stands there by now', () => {
     const headings = ['Last', 'Length'].map((value, at) => cell(2, 1 + at, value, 'heading'));
     const rows = [cell(3, 1, 'Last "45"'), cell(3, 2, 255), cell(4, 1, 'Last *?~'), cell(4, 2, 0)];
     expect(whileExamples([sheet([...headings, ...rows, cell(3, 0, 'a note', 'note')])], said)).toBe(
-      '=IF(COUNTIFS(INDEX({Lasts},0,1),"Last ""45""",INDEX({Lasts},0,2),255)' +
-        '+COUNTIFS(INDEX({Lasts},0,1),"Last ~*~?~~",INDEX({Lasts},0,2),0)>0,"Grey rows","Key")',
+      saying(
+        'IF(COUNTIFS(INDEX({Lasts},0,1),"Last ""45""",INDEX({Lasts},0,2),255)' +
+          '+COUNTIFS(INDEX({Lasts},0,1),"Last ~*~?~~",INDEX({Lasts},0,2),0)>0," Lasts,","")',
+      ),
     );
   });
 
@@ -37,7 +41,7 @@ describe('a sentence about example rows', () => {
     const headings = [cell(2, 1, 'Style', 'heading'), cell(2, 2, 38, 'heading'), cell(2, 3, 'Note', 'heading')];
     const rows = [cell(3, 1, 'Example'), cell(3, 2, 2), cell(3, 3, 'x')];
     expect(whileExamples([sheet([...headings, ...rows])], said)).toBe(
-      '=IF(COUNTIFS(INDEX({Lasts},0,1),"Example")>0,"Grey rows","Key")',
+      saying('IF(COUNTIFS(INDEX({Lasts},0,1),"Example")>0," Lasts,","")'),
     );
   });
 
@@ -49,7 +53,7 @@ describe('a sentence about example rows', () => {
     const count = (item: string, value: number) =>
       `COUNTIFS(INDEX({Costs and times},0,1),"${item}",INDEX({Costs and times},0,2),${value})`;
     expect(whileExamples([costs], said)).toBe(
-      `=IF(IF(${count('Work', 30)}+${count('Adhesive', 3.5)}>1,1,0)>0,"Grey rows","Key")`,
+      saying(`IF(${count('Work', 30)}+${count('Adhesive', 3.5)}>1," Costs and times,","")`),
     );
   });
 
