@@ -42,7 +42,9 @@ import { FillingSheets } from './filling-sheets';
 import { foot } from './foot';
 import { type DescribedFunction, functionList } from './function-list';
 import { goTo } from './go-to';
+import { goToCost } from './go-to-cost';
 import { headingNote } from './heading-note';
+import { makeOrBuySection } from './make-or-buy-section';
 import { notice } from './notice';
 import { PaperMaking } from './paper-making';
 import { paperSection } from './paper-section';
@@ -261,7 +263,8 @@ class Pane {
         return html`${runSection(watched, lead, frames, width)} ${benchDaysSection(watched, this.calendar, lead)}
         ${this.sizes()}`;
       case 'Buy':
-        return html`${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
+        return html`${makeOrBuySection(watched, this.toCost)}
+        ${buySection(watched, this.buying, (bought) => this.writeBought(bought), this.undoes)}
         ${fillSection(watched, this.filling, (pair) => this.addPair(pair), this.undoes)}`;
       case 'Compare':
         return html`${compareSection(watched, lead, this.comparing, figures)}
@@ -359,6 +362,12 @@ class Pane {
   private readonly lead = (place: InputPlace): void => {
     goTo(this.host, place)
       .then((found) => found || this.say(`The workbook has no table ${place.table}.`))
+      .catch(this.refused);
+  };
+
+  private readonly toCost = (style: string): void => {
+    goToCost(this.host, style)
+      .then((found) => found || this.say(`${style} has no row in a sheet Cost of this workbook.`))
       .catch(this.refused);
   };
 
