@@ -9,6 +9,7 @@ import { sheetPicture } from '../drawing/sheet-picture';
 import type { Figures } from '../tables/figures';
 import { decimals } from '../tables/figures';
 import { INPUT_TABLES } from '../tables/input-tables';
+import { usableInWords } from '../tables/usable-in-words';
 import { unitNote } from './build-section';
 import { button } from './button';
 import type { Lead } from './go-to';
@@ -79,7 +80,7 @@ export function cuttingSection(
       onEnter: toPairage,
     },
     width,
-    html`${unitNote(figures)}${layoutDropped(cutting, lead)}${useInWords(cutting)}${piecesHere(cutting, sheet, shown)}`,
+    html`${unitNote(figures)}${layoutDropped(cutting, lead)}${usable(cutting, sheet, figures)}${useInWords(cutting)}${piecesHere(cutting, sheet, shown)}`,
   );
   return html`${waiting(watched)}
     <section class="section" aria-labelledby="sheet-shown">
@@ -113,6 +114,13 @@ function layoutDropped({ ignored, stock }: StockCutting, lead: Lead): TemplateRe
     ${button(layouts.name, () => lead({ table: layouts.name, code: stock.code, heading: layouts.columns.stock.heading }), { kind: 'link' })}
     is not used: ${ignored}. Quick rows lie here instead; search again below.
   </p>`;
+}
+
+/** Why a sheet is drawn smaller than it is bought. */
+function usable(cutting: StockCutting, { name }: NamedSheet, figures: Figures): TemplateResult | typeof nothing {
+  const unit = figures.unit === 'mm' ? ' mm' : '';
+  const said = usableInWords(cutting, (sides) => sides.map((side) => figures.length(side)).join(' × ') + unit);
+  return said === undefined || 'offcut' in name ? nothing : html`<p class="caption">${said}</p>`;
 }
 
 /** How well a stock is used, and what laid its pieces. */

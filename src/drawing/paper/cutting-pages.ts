@@ -5,6 +5,7 @@ import { rectangle } from '../../core/geometry/rectangle';
 import { itemAt } from '../../core/item-at';
 import { cuttingName, type StockCutting } from '../../core/plan/cutting';
 import { decimals, figuresOf } from '../../tables/figures';
+import { usableInWords } from '../../tables/usable-in-words';
 import { PART_WORDS } from '../../tables/words';
 import type { Marks } from '../mark';
 import { movedMarks } from '../move-marks';
@@ -50,6 +51,10 @@ function summaryPages(job: PaperJob, cuttings: readonly StockCutting[]): readonl
     ...tableBlocks(SUMMARY, summaryRows(cuttings), width, { sum: true, size: 3 }),
     gap(3),
     ...left,
+    ...cuttings.flatMap((one) => {
+      const usable = usableInWords(one);
+      return usable === undefined ? [] : [paragraph(`${cuttingName(one)}: ${usable}`, width, 3)];
+    }),
     paragraph(
       'Lay templates with the foot side up; L and R are marked on every piece. Keep the knife room between them.',
       width,
@@ -116,6 +121,7 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
   const picture = sheetPicture({ cutting, sheet, figures, numbers }, wide);
   const scale = picture.scale ?? 0;
   const left = leftover(cutting.pieces, format, placements);
+  const usable = 'offcut' in sheet.name ? undefined : usableInWords(cutting);
   const blocks: readonly Block[] = [
     drawingBlock(picture.height + 2, (x, y) => movedMarks(picture.marks, 0, x + (width - wide) / 2, y)),
     paragraph(
@@ -123,6 +129,7 @@ function sheetPages(job: PaperJob, cutting: StockCutting, sheet: NamedSheet): re
       width,
       2.8,
     ),
+    ...(usable === undefined ? [] : [paragraph(usable, width, 2.8)]),
     ...left.map((one, i) =>
       paragraph(
         `Left over ${String.fromCharCode(65 + i)}: ${decimals(one.length, 0)} × ${decimals(one.width, 0)} mm, at x ${decimals(one.x, 0)}, y ${decimals(one.y, 0)}. Write stock and size on it.`,

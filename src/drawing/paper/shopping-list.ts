@@ -4,6 +4,7 @@ import { amountOfSheet } from '../../core/stock/price';
 import type { Material, SoldBy, Stock } from '../../core/stock/stock';
 import { counted } from '../../tables/counted';
 import { decimals, fixed } from '../../tables/figures';
+import { usableInWords } from '../../tables/usable-in-words';
 import { isChosenStock, type PaperJob } from './chosen';
 import { amountInWords, BESIDE, type BesideLine } from './beside-sheets';
 
@@ -25,6 +26,8 @@ export interface ShoppingLine {
   readonly total: number | undefined;
   /** Days until it is delivered, where the offer says so. */
   readonly days?: number | undefined;
+  /** As what it is laid, where a share of it alone is usable. */
+  readonly usable?: string | undefined;
 }
 
 /** What to buy from one supplier; "" where none is named. */
@@ -47,6 +50,7 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
   for (const { cutting, buy, sheetPrice, toPay } of order(cuttings)) {
     if (buy === 0) continue;
     const { code, material, thickness, nominal, width, length, soldBy, supplier = '', days } = cutting.stock;
+    const usable = usableInWords(cutting);
     const group = groups.get(fold(supplier)) ?? { supplier: supplier.trim(), lines: [] };
     groups.set(fold(supplier), group);
     group.lines.push({
@@ -61,6 +65,7 @@ export function shoppingList(job: PaperJob): readonly SupplierList[] {
       price: sheetPrice,
       total: toPay,
       ...(days !== undefined && { days }),
+      ...(usable !== undefined && { usable }),
     });
   }
   return [...groups.values()]

@@ -87,6 +87,9 @@ function blocksOf(list: SupplierList, width: number, money: string, prices: bool
     ...(prices && list.unpriced > 0
       ? [paragraph(`${list.unpriced} without a price; the sum is not whole.`, width, 3)]
       : []),
+    ...list.lines.flatMap(({ stock, usable }) =>
+      usable === undefined ? [] : [paragraph(`${stock}: ${usable}`, width, 3)],
+    ),
     gap(4),
   ];
 }
