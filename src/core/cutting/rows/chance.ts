@@ -10,5 +10,10 @@ export function chance(): () => number {
 /** Rows of a sheet begin now and then with a lower piece than they could, on some sheets more often than on others. */
 export function laterBy(share: () => number): Later {
   const often = share();
-  return () => (share() < often ? share() ** 1.5 : 0);
+  return () => {
+    if (share() >= often) return 0;
+    const drawn = share();
+    // By the root, which is rounded alike everywhere, as powers are not.
+    return drawn * Math.sqrt(drawn);
+  };
 }
