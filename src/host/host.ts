@@ -1,6 +1,6 @@
 import type { TableCell } from '../tables/block-cell';
 import type { Cells } from '../tables/cell';
-import type { NewColumn } from '../tables/size-columns';
+import type { HeadedColumn, NewColumn } from '../tables/size-columns';
 import type { SheetPlan, WorkbookPlan } from '../workbook/workbook';
 
 /** One cell. Rows and columns count from 0. */
@@ -103,9 +103,10 @@ export interface Host {
 
   /**
    * Puts columns into a table, whole columns of its sheet, all in one step; only where the host can.
+   * @param headed columns that are there, counted from 0, and what heads them from now on
    * @throws Error where the workbook has no such table
    */
-  insertColumns?(table: string, columns: readonly NewColumn[]): Promise<void>;
+  insertColumns?(table: string, columns: readonly NewColumn[], headed?: readonly HeadedColumn[]): Promise<void>;
 
   /**
    * Puts a sheet behind those that are there and shows it, in one step; where its name is taken, it has a number as well.

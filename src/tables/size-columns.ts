@@ -9,6 +9,12 @@ export interface NewColumn {
   readonly heading: number;
 }
 
+/** A column that is there, from 0, and what is to head it. */
+export interface HeadedColumn {
+  readonly column: number;
+  readonly heading: number;
+}
+
 /** More columns than any run has. */
 const MOST = 60;
 

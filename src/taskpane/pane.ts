@@ -15,7 +15,7 @@ import { figuresOf, type UnitSystem } from '../tables/figures';
 import type { LostCode } from '../tables/named-codes';
 import { pairageTable } from '../tables/pairage';
 import { sameInputs } from '../tables/plan-cells';
-import type { NewColumn } from '../tables/size-columns';
+import type { SizeColumns } from '../tables/sizes-of-lasts';
 import { blank } from '../workbook/blank';
 import type { Tried } from '../tables/what-if/steps';
 import type { TriedCell } from '../tables/what-if/tried-cell';
@@ -433,9 +433,14 @@ class Pane {
     this.attempt(() => booking.write(host), bookedInWords(pairs, this.undoes));
   }
 
-  private insertSizes(columns: readonly NewColumn[]): void {
-    const work = async () => this.host.insertColumns?.(pairageTable.name, columns);
-    this.attempt(work, `Pairage has ${counted(columns.length, 'column')} more. Undo takes them away.`);
+  private insertSizes({ added, headed }: SizeColumns): void {
+    const work = async () => this.host.insertColumns?.(pairageTable.name, added, headed);
+    const more = added.length > 0 ? `Pairage has ${counted(added.length, 'column')} more. ` : '';
+    const other =
+      headed.length > 0
+        ? `${counted(headed.length, 'column')} of Pairage ${headed.length === 1 ? 'has' : 'have'} another size. `
+        : '';
+    this.attempt(work, `${more}${other}Undo takes it back.`);
   }
 
   private addPair(pair: FurtherPair): void {

@@ -1,11 +1,16 @@
 import { html, nothing, type TemplateResult } from 'lit';
 import { whatWentWrong } from '../core/what-went-wrong';
-import type { Cell } from '../tables/cell';
+import type { Cell, Cells } from '../tables/cell';
 import { counted } from '../tables/counted';
 import { pairageTable } from '../tables/pairage';
-import { missingSizes, type NewColumn, sizesIn } from '../tables/size-columns';
+import { sizesIn } from '../tables/size-columns';
+import { type SizeColumns, sizeColumns, type SizesOfLasts, sizesOfLasts } from '../tables/sizes-of-lasts';
+import { blank } from '../workbook/blank';
 import { button } from './button';
+import { examplesIn } from './steps';
 import type { Watched } from './watched';
+
+const isExample = examplesIn(blank);
 
 /** Which sizes are to have a column. */
 export class SizeChoice {
@@ -21,10 +26,11 @@ export class SizeChoice {
     this.changed();
   }
 
-  /** The sizes at the ends, those that are there unless others are given. */
-  ends(headings: readonly Cell[]): { readonly from: number; readonly to: number } {
+  /** The sizes at the ends, those of the lasts or that are there unless others are given. */
+  ends(headings: readonly Cell[], ofLasts: SizesOfLasts | undefined): { readonly from: number; readonly to: number } {
     const sizes = sizesIn(headings).map(({ size }) => size);
-    const { from = Math.min(...sizes), to = Math.max(...sizes) } = this.given;
+    const usual = ofLasts ?? { from: Math.min(...sizes), to: Math.max(...sizes) };
+    const { from = usual.from, to = usual.to } = this.given;
     return { from, to };
   }
 }
@@ -33,12 +39,13 @@ export class SizeChoice {
 export function sizesSection(
   { tables, runs }: Pick<Watched, 'tables' | 'runs'>,
   choice: SizeChoice,
-  make: (columns: readonly NewColumn[]) => void,
+  make: (columns: SizeColumns) => void,
 ): TemplateResult | typeof nothing {
   const [headings] = tables.get(pairageTable.name) ?? [];
   if (!headings) return nothing;
-  const { from, to } = choice.ends(headings);
-  const lacking = attempt(() => missingSizes(headings, from, to, choice.step));
+  const ofLasts = proposed(tables);
+  const { from, to } = choice.ends(headings, ofLasts);
+  const lacking = attempt(() => sizeColumns(headings, from, to, choice.step, ofLasts?.idle));
   const field = (words: string, name: 'from' | 'to', value: number) =>
     html`<label class="field grow"
       >${words}
@@ -74,23 +81,39 @@ export function sizesSection(
       ${
         typeof lacking === 'string'
           ? html`<p role="alert">${lacking}</p>`
-          : html`<p class="small">
-              ${
-                lacking.length === 0
-                  ? 'All of these sizes have a column.'
-                  : `Still without a column: ${lacking.map(({ heading }) => heading).join(', ')}. What is there stays.`
-              }
-            </p>`
+          : html`<p class="small">${lackingInWords(lacking)}</p>
+              ${ofLasts ? idleInWords(ofLasts, lacking) : nothing}`
       }
-      <p class="acts">
-        ${
-          typeof lacking === 'string' || lacking.length === 0
-            ? nothing
-            : button(`Insert ${counted(lacking.length, 'column')}`, () => make(lacking))
-        }
-      </p>
+      <p class="acts">${typeof lacking === 'string' ? nothing : makeButton(lacking, make)}</p>
     </details>
   </section>`;
+}
+
+function proposed(tables: ReadonlyMap<string, Cells>): SizesOfLasts | undefined {
+  return sizesOfLasts(tables, (line) => isExample(pairageTable.name, line));
+}
+
+function lackingInWords({ headed, added }: SizeColumns): string {
+  if (headed.length + added.length === 0) return 'All of these sizes have a column.';
+  const lacking = [...headed, ...added].map(({ heading }) => heading);
+  return `Still without a column: ${lacking.join(', ')}. ${headed.length > 0 ? '' : 'What is there stays.'}`;
+}
+
+/** What becomes of columns with sizes of another system, which hold no pairs. */
+function idleInWords({ idle, system }: SizesOfLasts, { headed }: SizeColumns): TemplateResult | typeof nothing {
+  if (idle.length === 0) return nothing;
+  const [had, kept] = [headed.map(({ was }) => was), idle.slice(headed.length).map(({ size }) => size)];
+  return html`<p class="small">
+    ${idle.map(({ size }) => size).join(', ')} are no sizes of ${system}, the System of the lasts, and hold no pairs.
+    ${had.length > 0 ? `${had.join(', ')} ${had.length === 1 ? 'becomes' : 'become'} ${headed.map(({ heading }) => heading).join(', ')}.` : nothing}
+    ${kept.length > 0 ? `Delete the columns ${kept.join(', ')} in the sheet where they are in the way.` : nothing}
+  </p>`;
+}
+
+function makeButton(columns: SizeColumns, make: (columns: SizeColumns) => void): TemplateResult | typeof nothing {
+  const { headed, added } = columns;
+  if (headed.length > 0) return button(`Make ${counted(headed.length + added.length, 'column')}`, () => make(columns));
+  return added.length === 0 ? nothing : button(`Insert ${counted(added.length, 'column')}`, () => make(columns));
 }
 
 function attempt<T>(work: () => T): T | string {

@@ -126,6 +126,12 @@ function hasPairs(headings: readonly Cell[]): (line: readonly Cell[]) => boolean
 /** What stands in the example rows of a workbook, by table. */
 type ExampleRows = ReadonlyMap<string, readonly (readonly string[])[]>;
 
+/** Tells whether a row of a table stands as an example of a workbook came. */
+export function examplesIn(examples: WorkbookPlan): (table: string, line: readonly Cell[]) => boolean {
+  const rows = exampleRows(examples);
+  return (table, line) => isExampleOf(rows, table, line);
+}
+
 /** Whether all that stands in an example row stands in a row, wherever columns have been put. */
 function isExampleOf(rows: ExampleRows, table: string, line: readonly Cell[]): boolean {
   const said = new Set(line.map((cell) => fold(String(cell ?? ''))));

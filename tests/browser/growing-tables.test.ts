@@ -640,6 +640,21 @@ describe('tables in the page', () => {
       await expect.poll(sizes, { timeout: 30_000 }).toEqual(whole);
       expect(await orderWidths(page)).toEqual(widths);
     });
+
+    it('have the sizes of the lasts in the place of those that no last has, at one stroke too', async () => {
+      const { page, sheet } = await open();
+      const pane = page.locator('#pane');
+      await type(page, 'Lasts', [{ Last: 'Fell', System: 'UK', 'Base size': 5 }]);
+      await type(page, 'Styles', [{ Style: 'Rigg', Last: 'Fell' }]);
+      await type(page, 'Pairage', [{ Style: 'Rigg', 37: '', 38: '', 39: '', 40: '' }]);
+      await pane.getByRole('tab', { name: 'Run' }).click();
+      await pane.getByRole('button', { name: 'Make 11 columns' }).click({ timeout: 60_000 });
+      const uk = Array.from({ length: 11 }, (_, i) => 3.5 + i / 2);
+      await expect.poll(() => sizesOf(page), { timeout: 30_000 }).toEqual(uk);
+      await sheet.select('A1');
+      await page.keyboard.press('Control+z');
+      await expect.poll(() => sizesOf(page), { timeout: 30_000 }).toEqual([36, 37, 38, 39, 40, 41, 42]);
+    });
   });
 
   it('tell of a sum that was deleted, and put it back', async () => {

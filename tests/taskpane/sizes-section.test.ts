@@ -29,4 +29,30 @@ describe('columns for sizes', () => {
   it('are named where half sizes between those that are there lack', () => {
     expect(words(section(false))).toContain('36.5, 37.5');
   });
+
+  it('are proposed in the system of the lasts, in the place of those that no last has', () => {
+    const tables = new Map([
+      ['Pairage', [['Style', 36, 37, 38, 'Pairs'], ['Rigg']]],
+      [
+        'Styles',
+        [
+          ['Style', 'Last'],
+          ['Rigg', 'Fell'],
+        ],
+      ],
+      [
+        'Lasts',
+        [
+          ['Last', 'System', 'Base size'],
+          ['Fell', 'UK', 5],
+        ],
+      ],
+    ]);
+    const nothing = () => undefined;
+    const said = words(sizesSection({ tables, runs: [] }, new SizeChoice(nothing), nothing)).replace(/\s+/g, ' ');
+    expect(said).toContain('Still without a column: 3.5, 4, 4.5, 5, 5.5.');
+    expect(said).toContain('36, 37, 38 are no sizes of UK, the System of the lasts, and hold no pairs.');
+    expect(said).toContain('36, 37, 38 become 3.5, 4, 4.5.');
+    expect(said).toContain('Make 5 columns');
+  });
 });

@@ -41,7 +41,7 @@ import type { TableCell } from '../../tables/block-cell';
 import { type Cells, numberMeant } from '../../tables/cell';
 import type { SheetPlan, WorkbookPlan } from '../../workbook/workbook';
 import { cellAddress } from '../../tables/cell-address';
-import type { NewColumn } from '../../tables/size-columns';
+import type { HeadedColumn, NewColumn } from '../../tables/size-columns';
 import { holdsSum } from '../../tables/holds-sum';
 import { fixedReference } from '../../workbook/address';
 import { withReferences } from '../formulas';
@@ -232,13 +232,20 @@ export class GridHost implements Host {
     }
   }
 
-  async insertColumns(name: string, columns: readonly NewColumn[]): Promise<void> {
+  async insertColumns(
+    name: string,
+    columns: readonly NewColumn[],
+    headed: readonly HeadedColumn[] = [],
+  ): Promise<void> {
     const place = this.placeOf(name);
     if (!place) throw noTable(name);
     const sheet = this.sheet(place.sheet);
     const [unitId, subUnitId] = [sheet.getUnitId(), sheet.getSheetId()];
     const before = this.selected();
     await inOneStep(this.injector.get(IUndoRedoService), unitId, async () => {
+      for (const { column, heading } of headed) {
+        await this.write(sheet, place.row, place.column + column, [[cellData(heading)]]);
+      }
       // From the right, so that none moves where the next is to go; of those for one place the last goes in first.
       const order = columns.map((one, i) => ({ ...one, i })).sort((a, b) => b.before - a.before || b.i - a.i);
       for (const { before: at, heading } of order) {
