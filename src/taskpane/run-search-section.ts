@@ -5,7 +5,7 @@ import { order } from '../core/plan/order';
 import { type Saving, savedTogether } from '../core/plan/search-chances';
 import { type WeighedChance, weighedChances, worthSearching } from '../core/plan/search-doubt';
 import { betterOf, changedSince, type StockFound } from '../workers/search-run';
-import type { Effort } from '../workers/search-stock';
+import { type Effort, EFFORTS } from '../workers/search-stock';
 import { button } from './button';
 import { progressBar } from './progress-bar';
 import { type RunSearching, type RunSearchState, savingsOf } from './run-searching';
@@ -29,16 +29,66 @@ export function runSearchSection(input: RunSearchInput): TemplateResult {
   return html`<section class="section" aria-labelledby="search-run">
     <header><h2 id="search-run">Search the whole run</h2></header>
     ${state.kind === 'running' ? running(input, state) : nothing}
-    ${state.kind === 'found' ? found(input, state) : nothing} ${state.kind === 'running' ? nothing : begin(input)}
+    ${state.kind === 'found' ? found(input, state) : nothing}
+    ${state.kind === 'running' ? nothing : isInVain(input, state) ? further(input, state) : begin(input)}
   </section>`;
+}
+
+type Found = RunSearchState & { readonly kind: 'found' };
+
+/** Whether all that is worth a search was searched to its end, and none of it takes fewer sheets. */
+function isInVain({ stocks, searching }: RunSearchInput, state: RunSearchState): state is Found {
+  if (state.kind !== 'found' || state.stopped || state.written || state.why !== undefined) return false;
+  const { found: all } = state;
+  const searched = new Set(all.map(({ cutting }) => cutting.content));
+  const worth = worthSearching(weighedChances(stocks), searching.doubtfulToo);
+  return (
+    worth.length > 0 &&
+    worth.every(({ cutting }) => searched.has(cutting.content)) &&
+    betterOf(all, stocks).length === 0 &&
+    changedSince(all, stocks).length === 0
+  );
+}
+
+/** What is left to do where nothing was found: the same search would find the same. */
+function further({ stocks, searching, effort }: RunSearchInput, { effort: done }: Found): TemplateResult {
+  const chances = weighedChances(stocks);
+  const worth = worthSearching(chances, searching.doubtfulToo);
+  const efforts = [effort, ...(Object.keys(EFFORTS) as Effort[])];
+  const next = efforts.find((one) => EFFORTS[one] > EFFORTS[done]);
+  const hope = next !== undefined && worth.some(({ doubt }) => !doubt);
+  return html`${beforehand(chances, searching)}
+    <p class="caption">
+      Searched: ${namesOf(worth)}.
+      ${
+        hope
+          ? `With ${EFFORTS[next] / EFFORTS[done]} times the effort a sheet fewer may still be found.`
+          : next === undefined
+            ? 'That was the longest search: nothing is left to do.'
+            : 'A longer one is hardly worth it.'
+      }
+    </p>
+    ${hope ? button('Search longer', () => searching.start(stocks, next), { kind: 'plain' }) : nothing}`;
 }
 
 function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateResult {
   const chances = weighedChances(stocks);
-  const least = chances.flatMap(({ hopeless, cutting }) => (hopeless === 'least' ? [cutting.stock.code] : []));
   const worth = worthSearching(chances, searching.doubtfulToo);
-  const names = listed(worth.map(({ cutting }) => cuttingName(cutting)));
   const most = savedTogether(worth.map((chance) => chance.most));
+  return html`${beforehand(chances, searching)}
+  ${
+    worth.length > 0
+      ? html`<p class="caption">
+            ${namesOf(worth)}, the most promising first: ${inWords(most, stocks, money)} at the very most.
+          </p>
+          ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
+      : nothing
+  }`;
+}
+
+/** Of which stocks nothing can be saved, or hardly anything. */
+function beforehand(chances: readonly WeighedChance[], searching: RunSearching): TemplateResult {
+  const least = chances.flatMap(({ hopeless, cutting }) => (hopeless === 'least' ? [cutting.stock.code] : []));
   return html`${
     least.length > 0
       ? html`<p class="caption">
@@ -46,15 +96,7 @@ function begin({ stocks, searching, effort, money }: RunSearchInput): TemplateRe
         </p>`
       : nothing
   }
-  ${doubtful(chances, searching)}
-  ${
-    worth.length > 0
-      ? html`<p class="caption">
-            ${names}, the most promising first: ${inWords(most, stocks, money)} at the very most.
-          </p>
-          ${button('Search the whole run', () => searching.start(stocks, effort), { kind: 'plain' })}`
-      : nothing
-  }`;
+  ${doubtful(chances, searching)}`;
 }
 
 /** For which stocks a search is hardly worth it, and whether they are searched all the same. */
@@ -93,7 +135,7 @@ function running(
 
 function found(
   { searching, stocks, money, write, undoes }: RunSearchInput,
-  { found: all, stopped, written, why }: RunSearchState & { readonly kind: 'found' },
+  { found: all, stopped, written, why }: Found,
 ): TemplateResult {
   const better = betterOf(all, stocks);
   const changed = changedSince(all, stocks);
@@ -117,8 +159,7 @@ function found(
   }
   if (better.length === 0) {
     return html`${ended}
-      <p role="status"><b>${start}No layout with fewer sheets was found.</b> The plan stays as it is.</p>
-      <p class="acts">${discard}</p>`;
+      <p role="status"><b>${start}No layout with fewer sheets was found.</b> The plan stays as it is.</p>`;
   }
   return html`${ended}
     <p role="status"><b>${start}Found: ${inWords(savingsOf(better), stocks, money)} less.</b></p>
@@ -139,7 +180,7 @@ function found(
     <p class="acts">${button('Write all to Layouts', () => write(better), { kind: 'go' })} ${discard}</p>`;
 }
 
-function namesOf(found: readonly StockFound[]): string {
+function namesOf(found: readonly Pick<StockFound, 'cutting'>[]): string {
   return listed(found.map(({ cutting }) => cuttingName(cutting)));
 }
 

@@ -16,6 +16,7 @@ export type RunSearchState =
       readonly kind: 'found';
       readonly found: readonly StockFound[];
       readonly stopped: boolean;
+      readonly effort: Effort;
       /** Whether it stands in the table now. */
       readonly written: boolean;
       /** Why it ended before its time. */
@@ -50,7 +51,7 @@ export class RunSearching extends OneSearch<RunSearchState> {
     this.work(stocks, effort, token).catch((error: unknown) => {
       const { state } = this;
       const found = state.kind === 'none' ? [] : state.found;
-      this.become({ kind: 'found', found, stopped: false, written: false, why: whatWentWrong(error) }, token);
+      this.become({ kind: 'found', found, stopped: false, effort, written: false, why: whatWentWrong(error) }, token);
     });
   }
 
@@ -62,7 +63,7 @@ export class RunSearching extends OneSearch<RunSearchState> {
       (progress) => this.become({ kind: 'running', ...progress }, token),
       token,
     );
-    this.become({ kind: 'found', found, stopped: token.stopped, written: false }, token);
+    this.become({ kind: 'found', found, stopped: token.stopped, effort, written: false }, token);
   }
 }
 

@@ -20,12 +20,12 @@ const of = (cutting: StockCutting, code: string): StockCutting => ({
 const [LIFTS, SOLES] = [of(one, 'Lift 5'), of(other, 'Rubber 3')];
 
 /** What is said of a run of which the search found so many sheets for each of both stocks, of 5. */
-function said(stocks: readonly StockCutting[], lifts: number, soles: number): string {
+function said(stocks: readonly StockCutting[], lifts: number, soles: number, more: object = {}): string {
   const found = [
     { cutting: LIFTS, progress: { sheets: lifts } },
     { cutting: SOLES, progress: { sheets: soles } },
   ];
-  const state = { kind: 'found', found, stopped: false, written: false };
+  const state = { kind: 'found', found, stopped: false, effort: 'usual', written: false, ...more };
   const searching = { state } as unknown as RunSearching;
   const nothing = () => undefined;
   return words(runSearchSection({ stocks, searching, effort: 'short', money: '€', write: nothing, undoes: true }))
@@ -38,6 +38,25 @@ describe('what the search of a run came to', () => {
     expect(said([LIFTS, SOLES], 4, 5)).toMatch(/Lift 5 ?: 4 sheets instead of 5/);
     expect(said([LIFTS, SOLES], 4, 5)).not.toMatch(/has changed/);
     expect(said([LIFTS, SOLES], 5, 5)).toContain('No layout with fewer sheets was found.');
+  });
+
+  it('leaves a longer search to do where nothing was found, and neither the promise nor anything to discard', () => {
+    const vain = said([LIFTS, SOLES], 5, 5);
+    // 20 and 100 million places.
+    expect(vain).toMatch(/Searched: .*Lift 5.*\. With 5 times the effort a sheet fewer may still be found\./);
+    expect(vain).toContain('Search longer');
+    expect(vain).not.toMatch(/Discard|at the very most/);
+    // The heading, and no button of these words.
+    expect(vain.match(/Search the whole run/g)).toHaveLength(1);
+    expect(said([LIFTS, SOLES], 5, 5, { effort: 'longest' })).toContain('That was the longest search');
+    expect(said([LIFTS, SOLES], 5, 5, { effort: 'longest' })).not.toContain('Search longer');
+  });
+
+  it('leaves the same search to do where it was stopped or failed before its end', () => {
+    for (const more of [{ stopped: true }, { why: 'out of memory' }]) {
+      expect(said([LIFTS, SOLES], 5, 5, more)).toMatch(/No layout with fewer sheets .* at the very most/);
+      expect(said([LIFTS, SOLES], 5, 5, more)).not.toMatch(/Discard|Search longer/);
+    }
   });
 
   it('is told in money as the difference of what the sheet shows before and after', () => {
