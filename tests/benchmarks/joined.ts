@@ -2,10 +2,15 @@ import { turnsFor } from '../../src/core/cutting/search/sheets';
 import { roomOn } from '../../src/core/cutting/sheet/sheet';
 import { area } from '../../src/core/geometry/area';
 import { letOut } from '../../src/core/geometry/let-out';
+import { OutlineIndex } from '../../src/core/geometry/outline-index';
+import { itemAt } from '../../src/core/item-at';
 import { useCompiledKernel } from '../../src/workers/compiled-engine';
 import type { Findings, Options } from './main';
 import { type Job, sheetJobs } from './sheet-jobs';
 import { packStrip, type StripPiece } from './strip/pack-strip';
+
+/** Jobs of more outlines in their turns are left out: to prepare every two of them takes longer than to lay them. */
+const MOST_SHAPES = 200;
 
 /**
  * What is to be expected of a search for fewer sheets: the pieces of each job that `sheets` lays on plain rectangles, laid in
@@ -16,9 +21,11 @@ export function joined({ evaluations = 20 }: Options): Findings {
   useCompiledKernel();
   const lines = sheetJobs()
     .filter(({ format, least, start }) => !format.natural && format.pairs === undefined && start.sheets.length > least)
+    .map((job) => ({ ...job, outlines: stripPieces(job) }))
+    .filter(({ outlines }) => outlines.reduce((sum, { turns }) => sum + turns.length, 0) <= MOST_SHAPES)
     .map((job) => {
       const { length, width } = roomOn(job.format);
-      const pieces = stripPieces(job);
+      const pieces = job.outlines;
       const strip = packStrip({ pieces, width, evaluations: evaluations * 1e6, seed: 1 }, { stopped: false });
       const laid = pieces.reduce((sum, { ring, count }) => sum + count * area(ring), 0);
       const shelf = (job.format.offcuts ?? []).reduce((sum, offcut) => {
@@ -37,12 +44,20 @@ export function joined({ evaluations = 20 }: Options): Findings {
   return { lines, holds: true };
 }
 
-/** Outlines as a search has them: let out by half the knife room, in the turns that it tries. */
+/** Outlines as a search has them: let out by half the knife room, in the turns that it tries; those of several styles as one. */
 function stripPieces({ pieces, format, start }: Job): readonly StripPiece[] {
   const turns = turnsFor(pieces, start);
-  return pieces.map(({ ring, count }, kind) => ({
-    ring: letOut(ring, format.knifeRoom / 2),
-    count,
-    turns: turns[kind] ?? [0],
-  }));
+  const outlines = new OutlineIndex();
+  const counts: number[] = [];
+  const first: number[] = [];
+  pieces.forEach(({ ring, count }, kind) => {
+    const { number, mirrored } = outlines.find(ring);
+    const own = 2 * number + (mirrored ? 1 : 0);
+    first[own] ??= kind;
+    counts[own] = (counts[own] ?? 0) + count;
+  });
+  return first.flatMap((kind, own) => {
+    const ring = letOut(itemAt(pieces, kind).ring, format.knifeRoom / 2);
+    return { ring, count: counts[own] ?? 0, turns: turns[kind] ?? [0] };
+  });
 }
