@@ -25,12 +25,11 @@ export function makeOrBuySection(
     ${told.map(
       ({ code, sentence }) =>
         html`<p>
-          ${sentence} ${button('Show in Cost', () => toCost(code), { kind: 'link', label: `Show ${code} in Cost` })}
+          ${sentence} ${button('Show in Cost', () => toCost(code), { kind: 'link', label: `Show in Cost, ${code}` })}
         </p>`,
     )}
     <p class="caption">
-      A bought pair is counted glued and fitted, with its share of tooling and of what is left over. It fits one last
-      only.
+      Bought pairs are glued and fitted, with their share of tooling and of what is left over; they fit one last only.
     </p>
   </section>`;
 }

@@ -435,12 +435,9 @@ class Pane {
 
   private insertSizes({ added, headed }: SizeColumns): void {
     const work = async () => this.host.insertColumns?.(pairageTable.name, added, headed);
-    const more = added.length > 0 ? `Pairage has ${counted(added.length, 'column')} more. ` : '';
-    const other =
-      headed.length > 0
-        ? `${counted(headed.length, 'column')} of Pairage ${headed.length === 1 ? 'has' : 'have'} another size. `
-        : '';
-    this.attempt(work, `${more}${other}Undo takes it back.`);
+    const more = counted(added.length, 'column');
+    const done = headed.length > 0 ? 'Pairage has these sizes' : `Pairage has ${more} more`;
+    this.attempt(work, `${done}. Undo takes it back.`);
   }
 
   private addPair(pair: FurtherPair): void {

@@ -96,24 +96,24 @@ function proposed(tables: ReadonlyMap<string, Cells>): SizesOfLasts | undefined 
 function lackingInWords({ headed, added }: SizeColumns): string {
   if (headed.length + added.length === 0) return 'All of these sizes have a column.';
   const lacking = [...headed, ...added].map(({ heading }) => heading);
-  return `Still without a column: ${lacking.join(', ')}. ${headed.length > 0 ? '' : 'What is there stays.'}`;
+  return `Still without a column: ${lacking.join(', ')}.${headed.length > 0 ? '' : ' What is there stays.'}`;
 }
 
 /** What becomes of columns with sizes of another system, which hold no pairs. */
 function idleInWords({ idle, system }: SizesOfLasts, { headed }: SizeColumns): TemplateResult | typeof nothing {
   if (idle.length === 0) return nothing;
-  const [had, kept] = [headed.map(({ was }) => was), idle.slice(headed.length).map(({ size }) => size)];
+  const kept = idle.slice(headed.length).map(({ size }) => size);
   return html`<p class="small">
-    ${idle.map(({ size }) => size).join(', ')} are no sizes of ${system}, the System of the lasts, and hold no pairs.
-    ${had.length > 0 ? `${had.join(', ')} ${had.length === 1 ? 'becomes' : 'become'} ${headed.map(({ heading }) => heading).join(', ')}.` : nothing}
-    ${kept.length > 0 ? `Delete the columns ${kept.join(', ')} in the sheet where they are in the way.` : nothing}
+    ${idle.map(({ size }) => size).join(', ')}: no sizes of ${system}, the System of the lasts, and without pairs.
+    ${headed.length > 0 ? 'From the left they become these.' : nothing}
+    ${kept.length > 0 ? `Delete the columns ${kept.join(', ')} where they are in the way.` : nothing}
   </p>`;
 }
 
 function makeButton(columns: SizeColumns, make: (columns: SizeColumns) => void): TemplateResult | typeof nothing {
-  const { headed, added } = columns;
-  if (headed.length > 0) return button(`Make ${counted(headed.length + added.length, 'column')}`, () => make(columns));
-  return added.length === 0 ? nothing : button(`Insert ${counted(added.length, 'column')}`, () => make(columns));
+  const [anew, more] = [columns.headed.length, columns.added.length];
+  if (anew + more === 0) return nothing;
+  return button(`${anew > 0 ? 'Make' : 'Insert'} ${counted(anew + more, 'column')}`, () => make(columns));
 }
 
 function attempt<T>(work: () => T): T | string {

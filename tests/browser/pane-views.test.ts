@@ -203,6 +203,17 @@ describe('the views of the pane', () => {
       await section.getByRole('button', { name: 'Search the whole run' }).waitFor();
     });
 
+    it('say whether to build or to buy, and lead to what a bought pair comes to in Cost', async () => {
+      const { page } = opened();
+      const pane = page.locator('#pane');
+      await pane.getByRole('tab', { name: 'Buy' }).click();
+      const section = pane.getByRole('region', { name: 'Build or buy' });
+      const sentence = section.getByText(/Betony: built \S+ € a pair, bought \S+ €/);
+      const [, bought = ''] = /bought (\S+) €/.exec((await sentence.textContent()) ?? '') ?? [];
+      await section.getByRole('button', { name: 'Show in Cost, Betony' }).click();
+      await new Sheet(page).saying(new RegExp(`^[A-Z]+\\d+\\. ${bought.replace('.', '\\.')}`));
+    });
+
     it('hold no barrier that can be found by rule with all spread out, wide or narrow, nor by their colours in the dark', async () => {
       const { page } = opened();
       const pane = page.locator('#pane');

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { CellPlace, Reference } from '../../src/host/host';
 import type { Cells } from '../../src/tables/cell';
+import { costTable } from '../../src/tables/results/cost';
 import { goToCost } from '../../src/taskpane/go-to-cost';
 
 /** Where a maker is led in a workbook whose sheet Cost holds these cells. */
@@ -27,6 +28,16 @@ describe('the way to a bought pair in the sheet Cost', () => {
     ['', 'Betony', 14.2, ''],
     ['', 'Scar', 14.2, 11.86],
   ];
+
+  it('reads the sheet of that name, which has such columns', () => {
+    const headings = costTable.columns.map(({ heading }) => heading);
+    expect([costTable.name, headings[0], headings.filter((one) => one === 'Bought')]).toEqual([
+      'Cost',
+      'Style',
+      ['Bought'],
+    ]);
+    expect(headings.length).toBeLessThan(32 - 5);
+  });
 
   it('goes by the headings and the code, wherever they stand', async () => {
     expect(await led(cells, 'scar ')).toEqual({ sheet: 'Cost', row: 3, column: 3 });

@@ -51,8 +51,9 @@ describe('columns for sizes', () => {
     const nothing = () => undefined;
     const said = words(sizesSection({ tables, runs: [] }, new SizeChoice(nothing), nothing)).replace(/\s+/g, ' ');
     expect(said).toContain('Still without a column: 3.5, 4, 4.5, 5, 5.5.');
-    expect(said).toContain('36, 37, 38 are no sizes of UK, the System of the lasts, and hold no pairs.');
-    expect(said).toContain('36, 37, 38 become 3.5, 4, 4.5.');
+    expect(said).toContain(
+      '36, 37, 38: no sizes of UK, the System of the lasts, and without pairs. From the left they become these.',
+    );
     expect(said).toContain('Make 5 columns');
   });
 });
