@@ -72,7 +72,6 @@ export function buildPicture(input: BuildPictureInput, width: number): Picture {
     laidFlat(piece)
       ? unrolledView(
           piece,
-          piece.part === 'cover' ? bottom.cover : undefined,
           { left: x(frame.left), right: x(frame.right), top: middle - scale * up, bottom: middle + scale * down },
           { scale, foot, direction: input.directionOf(piece), words: scale > 0.22, figures },
         )
@@ -187,7 +186,8 @@ export function partRows({ layers }: Bottom): readonly PartRow[] {
   for (const layer of layers) {
     const before = rows.at(-1);
     const own = layer.rasped ? layer : undefined;
-    if (before && before.layer.part === layer.part && before.layer.stock === layer.stock) {
+    // Covers go round the edge, each round its own: they do not add up.
+    if (before && !layer.cover && before.layer.part === layer.part && before.layer.stock === layer.stock) {
       rows[rows.length - 1] = {
         ...before,
         first: Math.min(before.first, layer.item),

@@ -1,5 +1,4 @@
 import { itemAt } from '../core/item-at';
-import type { CoverPiece } from '../core/bottom/cover-piece';
 import type { Layer } from '../core/bottom/layer';
 import { box } from '../core/geometry/box';
 import type { Point } from '../core/geometry/ring';
@@ -30,12 +29,8 @@ export interface UnrolledViewOptions {
  * A cover or a welt as it is cut, grain up, the upper edge up: its outline, dashed where it is turned, the middle of the
  * back, the way that it lies, length and width. The right foot's is the mirror image.
  */
-export function unrolledView(
-  piece: Layer,
-  cover: CoverPiece | undefined,
-  room: Room,
-  options: UnrolledViewOptions,
-): Marks {
+export function unrolledView(piece: Layer, room: Room, options: UnrolledViewOptions): Marks {
+  const { cover } = piece;
   const { foot, direction, words, figures } = options;
   const own = box(piece.ring);
   const scale = Math.min(

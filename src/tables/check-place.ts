@@ -75,6 +75,7 @@ const PLACES: { readonly [Kind in CheckKind]: PlaceOf<Kind> } = {
   leatherAnyWay: own(stock.name, 'Direction'),
   skiveWide: (check) => style(check.part === 'lift' ? 'Skive to' : 'Sole skive')(check),
   bareGround: style('Outsole'),
+  bareEdge: style('Covered'),
   weltHidden: style('Projection'),
   shank: style('Shank'),
   heelHold: style('Heel core'),

@@ -2,6 +2,7 @@ import { itemAt, itemRound } from '../core/item-at';
 import { isForepartGround } from '../core/bottom/flat-forepart';
 import { builtThickness, type Layer } from '../core/bottom/layer';
 import type { TicketStep } from '../core/plan/ticket';
+import { isOfHeel } from '../core/steps/covering';
 import { nailsOfRow } from '../core/steps/fixing';
 import type { Act, Face, Step } from '../core/steps/step';
 import { PART_WORDS } from './words';
@@ -35,9 +36,11 @@ export function takenDown({ sawn }: Pick<Layer, 'sawn'>): 'sawn' | 'rasped' {
 const GRAIN_DOWN: ReadonlySet<Layer['part']> = new Set(['sole', 'outsole', 'topPiece'] as const);
 
 /** The name of a side: of leather its grain or flesh. */
-function sideInWords({ piece, side, zone, within }: Face): string {
+function sideInWords({ piece, side, zone, beneath, within }: Face): string {
   if (side === 'grain')
-    return zone === 'in' ? 'grain of the turned-in ends' : `grain of the turned-${zone} margin alone`;
+    return zone === 'in'
+      ? 'grain of the turned-in ends'
+      : `grain of the turned-${zone} margin alone${beneath === 'seat' ? ' under the heel' : ''}`;
   if (side === 'flesh') return 'flesh side all over';
   if (side === 'edge') return 'edge';
   if (side === 'breast')
@@ -104,10 +107,15 @@ function roundingInWords(pieces: readonly Layer[]): string {
     .join(', ');
 }
 
+/** How far each end of the cover among some pieces goes past its seam, mm. */
+function lapOf(pieces: readonly Layer[]): number {
+  return pieces.find(({ cover }) => cover)?.cover?.lap ?? 0;
+}
+
 /** A cover whose seam stands at the back starts there with one end; one of a heel, or of a wall open in front, with its middle. */
-function coverLaid({ acts }: Step, heel: boolean, lap: number): string {
+function coverLaid({ acts, pieces }: Step, heel: boolean): string {
   return acts.includes('close seam') && !heel
-    ? `lay the cover with ${lap > 0 ? 'the seam line of ' : ''}one end on the middle of the back, forward along the outer side and round to where it began, slightly stretched`
+    ? `lay the cover with ${lapOf(pieces) > 0 ? 'the seam line of ' : ''}one end on the middle of the back, forward along the outer side and round to where it began, slightly stretched`
     : 'lay the middle of the cover on the middle of the back, then both sides forward, slightly stretched';
 }
 
@@ -124,8 +132,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     `skive the edge from the ${face ? sideInWords(face) : 'flesh'} side to ${mm(skive?.edge ?? 0)} mm over ${mm(skive?.width ?? 0)} mm${piece?.skive?.from === undefined ? '' : ', before the heel alone'}`,
   'skive flap': 'skive the flap where it bends at the breast',
   // Ends that are cut through together meet as thick as they are.
-  'skive margins': (_, { sizeRun: { bottom } }) =>
-    `skive the margins that are turned${bottom.cover?.lap ? '' : ', and the ends'}`,
+  'skive margins': ({ pieces }) => `skive the margins that are turned${lapOf(pieces) > 0 ? '' : ', and the ends'}`,
   'skive ends': (_, { run }) =>
     run.style.weltEnds === 'at the seat' ? 'skive the ends to run out at the seat' : 'skive the ends to lap',
   'block insole': 'block to the last, tack, trim to its edge',
@@ -160,8 +167,7 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
     const warm = step.warm
       ? `warm both films to ${step.warm.least === step.warm.most ? step.warm.least : `${step.warm.least} to ${step.warm.most}`} °C; `
       : '';
-    if (step.kind === 'cover')
-      return warm + coverLaid(step, run.style.raise === 'heel', sizeRun.bottom.cover?.lap ?? 0);
+    if (step.kind === 'cover') return warm + coverLaid(step, isOfHeel(step.pieces, run.style));
     if (step.kind === 'fix') return 'set it on';
     // What was built apart is joined as one; a slab from the toe, for its forepart is bent.
     const { adds = [], brings = [] } = step.joint ?? {};
@@ -209,9 +215,9 @@ const PHRASES: Readonly<Record<Act, string | Phrase>> = {
   'bore core': 'bore the block from seat to ground',
   'glue core': (_, { run }) => `glue in the core of ${run.style.heelCore}`,
   'fold edge': 'fold the top edge on itself',
-  'close seam': (_, { run, sizeRun: { bottom } }) => {
-    if (run.style.raise === 'heel') return 'cut once through both overlapping ends at the breast';
-    const lap = bottom.cover?.lap ?? 0;
+  'close seam': ({ pieces }, { run }) => {
+    if (isOfHeel(pieces, run.style)) return 'cut once through both overlapping ends at the breast';
+    const lap = lapOf(pieces);
     const through = `cut once through both ends, which go ${mm(lap)} mm past it, and `;
     return `${lap > 0 ? through : ''}close the seam at the back`;
   },

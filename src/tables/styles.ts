@@ -1,4 +1,4 @@
-import { ADHESIVES, HEEL_CORES, LAYINGS, RAISES, SOLE_ENDS, WELT_ENDS } from '../core/bottom/style';
+import { ADHESIVES, COVERED, HEEL_CORES, LAYINGS, RAISES, SOLE_ENDS, WELT_ENDS } from '../core/bottom/style';
 import type { Style } from '../core/bottom/style';
 import { qualities } from './quality';
 import type { Reading } from './read';
@@ -100,7 +100,10 @@ export const stylesTable = table({
     ),
     outsole: stock('Outsole', 'the sole on the ground; before a heel, of the forepart'),
     topPiece: stock('Top piece', 'the ground layer of a heel, trimmed flush with the heel or its cover'),
-    cover: stock('Cover', 'what covers the edges of wedge and platform, or the wall of a heel, once they are rasped'),
+    cover: stock(
+      'Cover',
+      'what covers the edges of wedge and platform, or heel and platform each for itself, once they are rasped',
+    ),
     shank: defaulted(
       choice({ heading: 'Shank', meaning: 'Whether a shank stiffens the waist', width: 60 }, YES_NO),
       'no' as const,
@@ -355,6 +358,18 @@ export const stylesTable = table({
         whole: true,
       }),
       0,
+    ),
+    covered: defaulted(
+      choice(
+        {
+          heading: 'Covered',
+          meaning:
+            'Of a heel on a platform what the cover goes round, each with a piece of its own: both, or one of them; blank is both',
+          width: 140,
+        },
+        COVERED,
+      ),
+      'heel and platform' as const,
     ),
   },
 });

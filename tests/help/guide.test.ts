@@ -36,8 +36,8 @@ describe('the guide to the office suite', () => {
   });
 
   it('tells of the units, limits and columns that are easily passed over, by their names in the tables', () => {
-    const { boughtFitting, coverLap } = INPUT_TABLES.styles.columns;
-    const columns = [boughtFitting, coverLap, INPUT_TABLES.stock.columns.supplier];
+    const { boughtFitting, coverLap, covered } = INPUT_TABLES.styles.columns;
+    const columns = [boughtFitting, coverLap, covered, INPUT_TABLES.stock.columns.supplier];
     const units: readonly RateUnit[] = ['hours a day', 'days a week'];
     const names = [...columns.map(({ heading }) => heading), LIMIT_ITEMS.tipAngle, LIMIT_ITEMS.stiffForepart, ...units];
     for (const name of names) expect(text).toContain(name);

@@ -8,8 +8,8 @@ import { atGround, atLength, type Profile, seatLine } from '../last/profile';
 import { edgeAllowance } from './allowances';
 import { downBreast, fromBreast } from './breast-sole';
 import { type Course, chooseMixes, coursesOf, type Mixes, named, onlyUnderTread, thickness } from './courses';
-import { coverOf } from './cover';
-import type { CoverPiece } from './cover-piece';
+import { coversOf } from './cover';
+import { coveredParts } from './covered-parts';
 import { PieceEdges } from './edge';
 import { type Flap, HEADINGS, type Layer, pieceOutline, sheet } from './layer';
 import type { LayerMix } from './layer-mix';
@@ -34,7 +34,6 @@ export interface Bottom {
   readonly through: number;
   readonly lifts?: LayerMix | undefined;
   readonly platform?: LayerMix | undefined;
-  readonly cover?: CoverPiece | undefined;
 }
 
 /**
@@ -53,6 +52,7 @@ export function buildBottom(
   const welt = named(style, 'welt', find);
   const cover = named(style, 'cover', find);
   const taken = cover?.thickness ?? 0;
+  const parts = coveredParts(style);
   const ground = groundOutline(last.outline, last.profile);
   const edges = new PieceEdges(style, last);
 
@@ -63,14 +63,25 @@ export function buildBottom(
   );
   const face = lifted(under, onlyUnderTread(following) - (topPiece?.stock.thickness ?? 0) + through);
   const lifts = mixes.lifts
-    ? raise({ style, last, face, find, mix: mixes.lifts, height: liftHeight, through, ground, edges, taken })
+    ? raise({
+        style,
+        last,
+        face,
+        find,
+        mix: mixes.lifts,
+        height: liftHeight,
+        through,
+        ground,
+        edges,
+        taken: parts.lifts ? taken : 0,
+      })
     : [];
 
   // Numbers run on from the lifts downward, then to what lies over them, then round the edge.
   let item = lifts.length;
   const pile = [...following.filter(({ part }) => part !== 'insole'), ...flat];
   const raised = style.raise === 'heel' ? breastLine(last) : liftsEnd(lifts, face);
-  const built: UnderLast = { style, last, face, ground, edges, lifts, taken };
+  const built: UnderLast = { style, last, face, ground, edges, lifts, taken: parts.platform ? taken : 0 };
   const shaped = (course: Course): Layer => {
     const skive = soleSkive(style, pile, course, raised);
     const rounding = edgeAllowance(course.part, style, course.stock);
@@ -80,8 +91,12 @@ export function buildBottom(
   const above = following.map(shaped);
   const layers = [...above, ...lifts, ...below];
   if (welt) layers.push(weltLayer(style, last, welt, (item += 1)));
-  const piece = cover && coverOf({ style, last, face, ground, pieceEdges: edges, layers, liftHeight, through, taken });
-  if (cover && piece) layers.push(layerOf(edgeCourse('cover', cover), (item += 1), 0, piece));
+  if (cover) {
+    const covered = { style, last, face, ground, pieceEdges: edges, layers, liftHeight, through, taken };
+    for (const piece of coversOf(covered)) {
+      layers.push({ ...layerOf(edgeCourse('cover', cover), (item += 1), 0, piece), cover: piece });
+    }
+  }
 
   const beneath = thickness([...following, ...flat].filter(({ part }) => part !== 'insole')) + (welt?.thickness ?? 0);
   return {
@@ -94,7 +109,6 @@ export function buildBottom(
     through,
     lifts: mixes.lifts,
     platform: mixes.platform,
-    cover: piece,
   };
 }
 
@@ -116,7 +130,7 @@ interface UnderLast {
   readonly ground: Ring;
   readonly edges: PieceEdges;
   readonly lifts: readonly Layer[];
-  /** Thickness of the cover, mm. */
+  /** Thickness of what covers a platform, mm. */
   readonly taken: number;
 }
 

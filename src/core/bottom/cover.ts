@@ -7,6 +7,7 @@ import type { CoverPiece } from './cover-piece';
 import { coverStrip } from './cover-strip';
 import type { PieceEdges } from './edge';
 import { cutAlongFront } from './front-edge';
+import { coveredParts } from './covered-parts';
 import { heelCover } from './heel-cover';
 import { heelWall } from './heel-wall';
 import { HEADINGS, type Layer } from './layer';
@@ -32,15 +33,30 @@ export interface Covered {
   readonly taken: number;
 }
 
-/** What covers the edges of a bottom: of wedge and platform together, of a platform alone, or the wall of a heel. */
-export function coverOf(covered: Covered): CoverPiece {
-  const { style, last, face, ground, pieceEdges, layers, liftHeight: height, through, taken } = covered;
+/**
+ * What covers the edges of a bottom: of wedge and platform together, of a platform alone, or the wall of a heel; of a
+ * heel under a platform each for itself, first the platform, which is turned under before the heel stands on it.
+ */
+export function coversOf(covered: Covered): readonly CoverPiece[] {
+  const { style, layers, liftHeight: height } = covered;
+  if (style.raise !== 'heel') return [stripOf(covered, layers)];
+  const parts = coveredParts(style);
+  const platform = parts.platform ? layers.filter(({ part }) => part === 'platform') : [];
+  const flapped = layers.some(({ flap }) => flap !== undefined);
+  const wall = () => heelCover(heelWall({ ...covered, height }), { ...style, flapped });
+  return [
+    ...(platform.length > 0 ? [stripOf(covered, platform)] : []),
+    ...(parts.lifts ? [within(style, 'Heel taper', wall)] : []),
+  ];
+}
+
+/** The strip round the edge of what there is of wedge and platform. */
+function stripOf(
+  { style, last, face, ground, pieceEdges, through, taken }: Covered,
+  layers: readonly Layer[],
+): CoverPiece {
   const lifts = layers.filter(({ part }) => part === 'lift');
-  if (style.raise === 'heel' && lifts.length > 0) {
-    const flapped = layers.some(({ flap }) => flap !== undefined);
-    return within(style, 'Heel taper', () => heelCover(heelWall({ ...covered, height }), { ...style, flapped }));
-  }
-  const platform = style.raise === 'heel' ? [] : layers.filter(({ part }) => part === 'platform');
+  const platform = layers.filter(({ part }) => part === 'platform');
   const longest = lifts.reduce<Layer | undefined>(
     (best, one) => (best && best.length >= one.length ? best : one),
     undefined,

@@ -2,6 +2,7 @@ import { box } from '../geometry/box';
 import type { Ring } from '../geometry/ring';
 import { roundedRing } from '../geometry/rounded-ring';
 import type { Material, Stock } from '../stock/stock';
+import type { CoverPiece } from './cover-piece';
 
 /** Kinds of pieces, from the last downward, then what goes round the edge. */
 export const PARTS = ['insole', 'midsole', 'sole', 'lift', 'platform', 'outsole', 'topPiece', 'welt', 'cover'] as const;
@@ -69,6 +70,8 @@ export interface Layer {
   /** What the saw takes off it, of a block that goes on under the tread, mm³. */
   readonly sawnOff?: number | undefined;
   readonly flap?: Flap | undefined;
+  /** Of a cover: how it is turned. */
+  readonly cover?: CoverPiece | undefined;
   /** Whether it is bent to the last's curves. */
   readonly follows: boolean;
   /** Whether it adds its thickness under the seat, and under the tread. */

@@ -16,6 +16,9 @@ export type Laying = (typeof LAYINGS)[number];
 export const SOLE_ENDS = ['at the back', 'down the breast'] as const;
 export type SoleEnds = (typeof SOLE_ENDS)[number];
 
+/** What a cover goes round under a heel on a platform. */
+export const COVERED = ['heel and platform', 'heel', 'platform'] as const;
+
 /** What a block of cork, foam or board has in it for nails and screws to hold in. */
 export const HEEL_CORES = ['none', 'wood', 'leather'] as const;
 export type HeelCore = (typeof HEEL_CORES)[number];
@@ -54,6 +57,8 @@ export interface Style {
   /** On the ground, under a heel. */
   readonly topPiece?: string | undefined;
   readonly cover?: string | undefined;
+  /** Of a heel on a platform: which of them is covered; a wedge and its platform are covered as one. */
+  readonly covered: (typeof COVERED)[number];
   readonly shank: boolean;
   /** Upper, lining and stiffener, a side. */
   readonly lastedSubstance: number;

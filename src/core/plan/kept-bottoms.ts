@@ -69,12 +69,13 @@ export function constructionOf(content: string): Construction {
 }
 
 /** Of a bottom without its last, which others share. */
-function bytesOfBottom({ layers, face, last, cover }: Bottom): number {
+function bytesOfBottom({ layers, face, last }: Bottom): number {
   // Each for both feet.
   const rings = layers.reduce((sum, { ring }) => sum + (ring === last.outline ? 1 : 2) * bytesOfRing(ring), 0);
+  const turns = layers.reduce((sum, { cover }) => sum + (cover ? bytesOfRing(cover.unturned) : 0), 0);
   // A face that is as high as the last's bottom is the last's own profile.
   const own = face === last.profile ? 0 : bytesOfProfile(face);
-  return bytesOfRecords(4 + 3 * layers.length) + rings + own + bytesOfRing(cover?.unturned ?? []);
+  return bytesOfRecords(4 + 3 * layers.length) + rings + own + turns;
 }
 
 function bytesOfProfile({ s, x, z, slope }: Profile): number {

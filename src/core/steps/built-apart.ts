@@ -9,9 +9,9 @@ import type { Joint, Operation } from './step';
 
 /** What is built up off the last: glued, levelled, rasped to the last, its edge rasped as one, covered. */
 export function builtApart(assembly: Assembly, joints: readonly Joint[]): readonly Operation[] {
-  const { style, apart, cover, flapped, moulded } = assembly;
+  const { style, apart, flapped, moulded } = assembly;
   if (apart.length === 0) return [];
-  const covers = joints.find(({ apart: off, adds }) => off && cover !== undefined && adds.includes(cover));
+  const covers = joints.find(({ apart: off, adds }) => off && adds.some(({ part }) => part === 'cover'));
   const glued = joints.filter((joint) => joint.apart && joint !== covers);
   const lifts = assembly.lifts.filter((lift) => apart.includes(lift));
   const laid = glued.filter(({ adds }) => adds.every(({ part }) => part === 'lift'));

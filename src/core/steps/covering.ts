@@ -9,6 +9,11 @@ import type { Act, Face, Joint, Operation } from './step';
 /** Margins of a cover: turned over on top, under, and in on to a heel's breast. */
 export type Margin = 'over' | 'under' | 'in';
 
+/** Whether what is covered is a heel, and no wedge and no platform. */
+export function isOfHeel(covered: readonly Layer[], { raise }: Pick<Style, 'raise'>): boolean {
+  return raise === 'heel' && covered.some(({ part }) => part === 'lift');
+}
+
 /** What of a cover lies on the upper and the lower face of what it covers, mm²: not more than nine tenths of them. */
 export function margins(
   covered: readonly Layer[],
@@ -18,7 +23,7 @@ export function margins(
   const areas = covered.map(areaOf);
   const most = 0.9 * Math.max(...areas);
   // A heel's ground face is its lowest lift; under a wedge that is bent on, all its layers come to the ground.
-  const ground = style.raise === 'heel' ? 0.9 * itemRound(areas, -1) : most;
+  const ground = isOfHeel(covered, style) ? 0.9 * itemRound(areas, -1) : most;
   return {
     over: Math.min(most, strip.over * style.turnOver),
     under: Math.min(ground, strip.under * style.turnUnder),
@@ -62,11 +67,6 @@ export function coverJoint(
   };
 }
 
-/** Whether a cover's ends meet: all round a platform, or in a heel's breast that no flap goes down. */
-function closes(covered: readonly Layer[], { raise, soleEnds }: Style): boolean {
-  return raise === 'heel' ? soleEnds !== 'down the breast' : covered.some(({ part }) => part === 'platform');
-}
-
 /** Covering an edge: the wall and where the margins lie made ready and coated, the cover laid, its margins turned. */
 export function covering(joint: Joint, style: Style): readonly Operation[] {
   const cover = itemAt(joint.adds, 0);
@@ -75,14 +75,15 @@ export function covering(joint: Joint, style: Style): readonly Operation[] {
   const pieces = piecesOf(faces);
   const rest = { joint, apart };
   const grain = (zone: Margin): Face => ({ piece: cover, side: 'grain', zone, area: 0 });
-  const ends: readonly Act[] = style.raise === 'heel' && !closes(pieces, style) ? ['turn in'] : [];
+  const closes = cover.cover?.closes === true;
+  const ends: readonly Act[] = isOfHeel(pieces, style) && !closes ? ['turn in'] : [];
   const turned = [...(apart ? [grain('over')] : []), grain('under'), ...(ends.length > 0 ? [grain('in')] : [])];
   return [
     operation('skive', ['skive margins'], [cover], { ...rest, faces: [faceOf(cover, 'flesh')] }),
     ...(apart ? [] : [operation('cover', ['fold edge'], [cover], rest)]),
     ...readying(joint.above, rest),
     operation('cement', ['coat'], pieces, { ...rest, faces, coated: faces }),
-    operation('cover', closes(pieces, style) ? ['join', 'close seam'] : ['join'], pieces, { ...rest, faces }),
+    operation('cover', closes ? ['join', 'close seam'] : ['join'], pieces, { ...rest, faces }),
     operation('cover', ['pare pleats', ...(apart ? (['turn over'] as const) : []), 'turn under', ...ends], pieces, {
       ...rest,
       faces: turned,

@@ -1,12 +1,12 @@
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
 import { type FixingLimits, heelFixing, holdsNails, liftNails } from './fixing';
-import { facesOf, faceOf, operation, piecesOf } from './operation';
+import { facesOf, faceOf, operation, overlap, piecesOf } from './operation';
 import type { Joint, Operation } from './step';
 
 /** What a heel asks for besides its joints: the seat nailed, a rand, what fixes it, its breast, the trial of its top piece. */
 export function heelWork(assembly: Assembly, limits: FixingLimits): readonly Operation[] {
-  const { style, lifts, following, nailed, topPiece, flapped, bottom, cover } = assembly;
+  const { style, lifts, following, nailed, topPiece, flapped, bottom, covered } = assembly;
   if (style.raise !== 'heel' || lifts.length === 0) return [];
   const over = following.findLast(({ underSeat }) => underSeat);
   const fixing = nailed ? undefined : heelFixing(bottom, limits);
@@ -23,7 +23,7 @@ export function heelWork(assembly: Assembly, limits: FixingLimits): readonly Ope
         ]
       : []),
     // Where the ends of a cover are turned in on to it, it is cut before it is covered.
-    ...(flapped && !cover ? breastCut(lifts) : []),
+    ...(flapped && !overlap(covered, lifts) ? breastCut(lifts) : []),
     ...(topPiece ? [operation('check', ['try on ground'], [topPiece])] : []),
   ];
 }

@@ -1,8 +1,8 @@
 import { itemAt, itemRound } from '../item-at';
 import type { Layer } from '../bottom/layer';
-import type { Assembly } from './assembly';
+import type { Assembly, Wrapped } from './assembly';
 import { coverJoint, type Margin, margins, underMargins } from './covering';
-import { areaOf } from './operation';
+import { areaOf, overlap } from './operation';
 import type { Face, Joint, Side, Zone } from './step';
 
 const LASTED = 'lasted';
@@ -14,7 +14,7 @@ function face(of: Body, side: Side, zone: Zone | undefined, size: number): Face 
 
 /** All joints of a bottom but the sewn one of its welt: those off the last first, then those on it from the last downward. */
 export function jointsOf(assembly: Assembly): readonly Joint[] {
-  const { style, cover, covered, apart, bottom } = assembly;
+  const { style, covers } = assembly;
   const bare = onWelt(
     assembly,
     style.raise === 'none'
@@ -23,44 +23,67 @@ export function jointsOf(assembly: Assembly): readonly Joint[] {
         ? wedgeJoints(assembly)
         : heelJoints(assembly),
   );
-  if (!cover || !bottom.cover || covered.length === 0) return bare;
-  const off = apart.length > 0;
-  const { over, under } = margins(covered, bottom.cover, style);
-  const grain = (zone: Margin, size: number): Face => ({ piece: cover, side: 'grain', zone, area: size });
+  return covers.reduce((joints, one) => withCover(assembly, one, joints), bare);
+}
+
+/** Joints with that of a cover, whose margins lie in some of them. */
+function withCover(assembly: Assembly, wrapped: Wrapped, bare: readonly Joint[]): readonly Joint[] {
+  const { style, apart } = assembly;
+  const { cover, strip, covered } = wrapped;
+  const off = overlap(apart, covered);
+  const { over, under } = margins(covered, strip, style);
   const isCovered = ({ piece }: Face) => piece !== undefined && covered.includes(piece);
+  const shared = style.raise === 'heel' && covered.some(({ part }) => part === 'platform');
   const lain: Face[] = [];
   /** Faces of which those that are covered bear the cover's margin, whose grain meets what lies on it. */
   const margined = (faces: readonly Face[], zone: Margin, size: number): readonly Face[] => {
-    const { lain: here, left } = underMargins(faces.filter(isCovered), zone, size);
+    const own = faces.filter(isCovered);
+    const { lain: here, left } = underMargins(own, zone, size);
+    const beneath = shared ? own[0]?.zone : undefined;
     lain.push(...here);
-    return [...faces.filter((one) => !isCovered(one)), ...left, grain(zone, size)];
+    return [
+      ...faces.filter((one) => !isCovered(one)),
+      ...left,
+      { piece: cover, side: 'grain', zone, beneath, area: size },
+    ];
   };
+  const metBy = (joint: Joint) =>
+    joint.apart || joint.below.some(isCovered)
+      ? 0
+      : areaOfFaces(joint.above.filter((one) => one.side === 'lower' && isCovered(one)));
+  const met = bare.reduce((sum, joint) => sum + metBy(joint), 0);
+  const low = itemRound(covered, -1);
+  // Heel and outsole share the margin under a platform, and where there is no outsole the rest is walked on.
+  const whole = shared ? Math.max(met, areaOf(low)) : met;
   const joints = bare.map((joint): Joint => {
     if (joint.apart) return joint;
     const onTop = off && joint.brings.some((piece) => covered.includes(piece));
-    const underneath =
-      joint.above.some((one) => one.side === 'lower' && isCovered(one)) && !joint.below.some(isCovered);
-    const inside = joint.above.some(({ side }) => side === 'breast');
+    const size = metBy(joint);
+    const inside = joint.above.some((one) => one.side === 'breast' && isCovered(one));
     return {
       ...joint,
       brings: onTop ? [...joint.brings, cover] : joint.brings,
       below: onTop ? margined(joint.below, 'over', over) : joint.below,
-      above: underneath
-        ? margined(joint.above, 'under', under)
-        : inside
-          ? margined(joint.above, 'in', turnedIn(assembly, joint))
-          : joint.above,
+      above:
+        size > 0
+          ? margined(joint.above, 'under', (under * size) / whole)
+          : inside
+            ? margined(joint.above, 'in', turnedIn(assembly, joint))
+            : joint.above,
     };
   });
-  if (!lain.some(({ zone }) => zone === 'under')) {
-    lain.push({ piece: itemRound(covered, -1), side: 'lower', zone: 'under', area: under });
-  }
-  return [...joints, coverJoint(covered, cover, bottom.cover, lain, off)];
+  const rest = whole > 0 ? (under * (whole - met)) / whole : under;
+  if (rest > 1e-6) lain.push({ piece: low, side: 'lower', zone: 'under', area: rest });
+  return [...joints, coverJoint(covered, cover, strip, lain, off)];
+}
+
+function areaOfFaces(faces: readonly Face[]): number {
+  return faces.reduce((sum, { area }) => sum + area, 0);
 }
 
 /** What of the ends of a heel's cover lies on its breast: each as wide as it is turned under, not more than nine tenths, mm². */
 function turnedIn({ style, flapped }: Assembly, { above }: Joint): number {
-  const breast = above.reduce((sum, { side, area }) => (side === 'breast' ? sum + area : sum), 0);
+  const breast = areaOfFaces(above.filter(({ side }) => side === 'breast'));
   const height = (flapped?.flap?.length ?? 0) - style.breastAllowance;
   return Math.min(0.9 * breast, 2 * style.turnUnder * Math.max(0, height));
 }
@@ -73,10 +96,9 @@ function onWelt({ welt, openSeat, bottom }: Assembly, joints: readonly Joint[]):
   if (!welt) return joints;
   const isLasted = ({ piece }: Face) => !piece;
   const lasted = joints.flatMap(({ above }) => above.filter(isLasted));
-  const sizes = (faces: readonly Face[]) => faces.reduce((sum, { area }) => sum + area, 0);
   const along = ({ zone }: Face) => !(openSeat && zone === 'seat');
-  const beyond = Math.max(0, sizes(lasted) - areaOf({ ring: bottom.last.outline }));
-  const whole = sizes(lasted.filter(along));
+  const beyond = Math.max(0, areaOfFaces(lasted) - areaOf({ ring: bottom.last.outline }));
+  const whole = areaOfFaces(lasted.filter(along));
   const share = whole > 0 ? Math.min(0.9, Math.min(areaOf(welt), beyond) / whole) : 0;
   if (share === 0) return joints;
   return joints.map((joint): Joint => ({

@@ -1,7 +1,7 @@
 import { itemAt } from '../item-at';
 import type { Layer } from '../bottom/layer';
 import type { Assembly } from './assembly';
-import { faceOf, operation } from './operation';
+import { faceOf, operation, overlap } from './operation';
 import type { Operation } from './step';
 
 /**
@@ -13,11 +13,12 @@ export function levelling(assembly: Assembly, apart: boolean): readonly Operatio
   const platforms = flat.filter(({ part }) => part === 'platform');
   const outsole = flat.some(({ part }) => part === 'outsole');
   const stackApart = lifts.length > 0 && off.includes(itemAt(lifts, 0));
+  const uncovered = !overlap(covered, lifts);
   const list: Operation[] = [];
   if (apart) {
-    const early = stackApart && (platforms.length > 0 || covered.length > 0);
+    const early = stackApart && (platforms.length > 0 || !uncovered);
     if (early) list.push(...level(assembly, lifts, true));
-    if (stackApart && platforms.length > 0 && covered.length > 0) list.push(...level(assembly, off, true));
+    if (stackApart && platforms.length > 0 && !uncovered) list.push(...level(assembly, off, true));
     if (style.raise === 'none' && off.some(({ rasped, part }) => rasped && part === 'platform')) {
       list.push(
         ...level(
@@ -29,7 +30,6 @@ export function levelling(assembly: Assembly, apart: boolean): readonly Operatio
     }
     return list;
   }
-  const uncovered = covered.length === 0;
   // A covered heel is built level, and levelled once more when it is fixed.
   if (stackApart && !uncovered && style.raise === 'heel') {
     // Its margins lie on the ground face by then.

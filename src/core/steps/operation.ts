@@ -72,6 +72,7 @@ export function sameFace(one: Face, other: Face): boolean {
     one.piece === other.piece &&
     one.side === other.side &&
     (one.zone === undefined || other.zone === undefined || one.zone === other.zone) &&
+    (one.beneath === undefined || other.beneath === undefined || one.beneath === other.beneath) &&
     !(one.within && underMargin(other)) &&
     !(other.within && underMargin(one))
   );

@@ -1,7 +1,7 @@
-import type { Assembly } from './assembly';
+import type { Assembly, Wrapped } from './assembly';
 import { bending } from './bending';
 import { builtApart } from './built-apart';
-import { covering } from './covering';
+import { covering, isOfHeel } from './covering';
 import { ending } from './ending';
 import type { FixingLimits } from './fixing';
 import { gluing, readying } from './gluing';
@@ -27,27 +27,31 @@ export function operationsOf(assembly: Assembly, limits: FixingLimits): readonly
     ...stitching(assembly),
     ...levelling(assembly, false),
     ...heelWork(assembly, limits),
-    ...coveredOnLast(assembly, joints),
+    ...assembly.covers.flatMap((one) => coveredOnLast(assembly, one, joints)),
     ...joinedOnLast(assembly, joints),
     ...ending(assembly, limits),
   ];
 }
 
 /** A wall that is on the last before it is covered. */
-function coveredOnLast({ cover, covered, style, flapped }: Assembly, joints: readonly Joint[]): readonly Operation[] {
-  const joint = joints.find(({ apart, adds }) => !apart && cover !== undefined && adds.includes(cover));
+function coveredOnLast(
+  { style, flapped }: Assembly,
+  { cover, covered }: Wrapped,
+  joints: readonly Joint[],
+): readonly Operation[] {
+  const joint = joints.find(({ apart, adds }) => !apart && adds.includes(cover));
   if (!joint) return [];
   return [
     operation('wait', ['cure'], covered),
     operation('rasp', ['rasp edge'], covered, { faces: covered.map((piece) => faceOf(piece, 'edge')) }),
-    ...(flapped ? breastCut(covered) : []),
+    ...(flapped && isOfHeel(covered, style) ? breastCut(covered) : []),
     ...covering(joint, style),
   ];
 }
 
 function joinedOnLast(assembly: Assembly, joints: readonly Joint[]): readonly Operation[] {
-  const { cover, lifts, nailed, flapped, moulded } = assembly;
-  const onLast = joints.filter(({ apart, adds }) => !apart && !(cover && adds.includes(cover)));
+  const { covers, lifts, nailed, flapped, moulded } = assembly;
+  const onLast = joints.filter(({ apart, adds }) => !apart && !covers.some(({ cover }) => adds.includes(cover)));
   const nails = nailed ? onLast.filter(({ adds }) => adds.some((piece) => lifts.includes(piece))) : [];
   return onLast.flatMap((joint) => {
     if (nails.includes(joint)) {

@@ -110,8 +110,10 @@ export function ruled(operation: Operation): Ruled {
     bending: bendingOf(operation),
     // The last that comes out at the end is no step before the heel's nails.
     inSequence: SEQUENCES.map((sequence) =>
-      // The breast of a heel that is covered off the last is cut there.
-      end === sequence.includes('sock') && !(apart && acts.includes('cut breast'))
+      // The breast of a heel that is covered off the last is cut there; and a platform on it is none of the heel built off it.
+      end === sequence.includes('sock') &&
+      !(apart && acts.includes('cut breast')) &&
+      !(!apart && acts.includes('rasp edge'))
         ? sequence.findLastIndex((act) => acts.includes(act))
         : -1,
     ),
@@ -244,10 +246,11 @@ const RULES: readonly Rule[] = [
   {
     of: ({ operation: { kind } }) => kind === 'cover',
     bids: (first, then) =>
-      readies(then) &&
       !sameJoint(first, then) &&
       onLast(then) &&
-      (overlap(then.brings, first.pieces) ? first.apart : overlap(then.above, first.pieces)),
+      (overlap(then.brings, first.pieces)
+        ? first.apart && readies(then)
+        : (readies(then) || doing(then, 'rasp to last')) && overlap(then.above, first.pieces)),
   },
 
   // The lasted bottom is made ready before anything lies on it.

@@ -132,6 +132,8 @@ export interface Face {
   readonly side: Side;
   /** Without it, the whole side. */
   readonly zone?: Zone | undefined;
+  /** Of a margin that heel and forepart lie on: what of it is under which. */
+  readonly beneath?: Zone | undefined;
   /** Whether it is what turned margins leave free. */
   readonly within?: boolean | undefined;
   /** mm² of one foot */

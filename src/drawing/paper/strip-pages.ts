@@ -82,8 +82,8 @@ function metres(mm: number): string {
 }
 
 /** Where a cover is turned, from its edges. */
-function foldsInWords({ layer, sizeRun }: PieceLine): readonly string[] {
-  const cover = layer.part === 'cover' ? sizeRun.bottom.cover : undefined;
+function foldsInWords({ layer }: PieceLine): readonly string[] {
+  const { cover } = layer;
   if (!cover) return [];
   const [all, wall] = [box(layer.ring), box(cover.unturned)];
   const folds = [wall.bottom - all.bottom, all.top - wall.top].map((mm) => decimals(mm, 1));

@@ -176,7 +176,7 @@ function piece(
     finished && outline('narrow', finished, at, { layer: 'finished edge' }),
     skive?.closed && outline('narrow', skive.points, at, { layer: 'skive' }),
     skive && !skive.closed && polyline('narrow', skive.points, at, { layer: 'skive' }),
-    layer.part === 'cover' && sizeRun.bottom.cover && foldLines(sizeRun.bottom.cover, at, turn),
+    layer.cover && foldLines(layer.cover, at, turn),
     stations.flatMap((station) => stationMarks(layer.ring, station, at, turn, label.box)),
   );
 }

@@ -18,6 +18,7 @@ export const bottomWords: WordsOf<
   | 'toeGround'
   | 'tubeUnknown'
   | 'bareGround'
+  | 'bareEdge'
   | 'skiveWide'
   | 'shank'
   | 'weltHidden'
@@ -96,6 +97,10 @@ export const bottomWords: WordsOf<
   bareGround: (check) => ({
     check: 'Ground face',
     say: `bare ${check.material} wears fast on the ground: add ${check.part === 'lift' ? 'a top piece' : 'an outsole'} of rubber or leather, or take a sheet with a moulded face`,
+  }),
+  bareEdge: () => ({
+    check: 'Cover',
+    say: 'it goes round the heel alone: the edge of the platform stays bare; leave Covered blank to cover it too',
   }),
   skiveWide: (check) => ({
     check: 'Skive, mm',

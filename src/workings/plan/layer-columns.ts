@@ -125,8 +125,7 @@ export const layerColumns: ColumnWorkings<LayerLine> = {
 
 /** Where the outline of a piece comes from. */
 function outlineSource({ part }: Layer): string {
-  if (part === 'cover')
-    return 'derived: the edge once it is rasped, less the cover, unrolled, with what is turned round it';
+  if (part === 'cover') return 'derived: the edge once it is rasped, less the cover, unrolled, with its turns and laps';
   if (part === 'topPiece') return 'derived: ground face of the heel, out to its cover’s outside, + rounding allowance';
   return 'derived: last outline + lasted substance + projection − cover + rounding allowance';
 }

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { buildBottom } from '../../../src/core/bottom/bottom';
+import { type Bottom, buildBottom } from '../../../src/core/bottom/bottom';
 import type { CoverStrip } from '../../../src/core/bottom/cover-strip';
 import { area } from '../../../src/core/geometry/area';
 import { edgeLength } from '../../../src/core/geometry/edge-length';
@@ -19,7 +19,8 @@ const BARE = {
 const LIFTS = { Raise: 'wedge', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3 };
 const build = (named: Named, on = rampLast) => buildBottom(styleOf({ ...BARE, ...named }), on, findSample);
 /** The cover of what is no heel is a strip. */
-const stripOf = (named: Named, on = rampLast) => build(named, on).cover as CoverStrip;
+const coversIn = ({ layers }: Bottom) => layers.flatMap(({ cover }) => cover ?? []);
+const stripOf = (named: Named, on = rampLast) => coversIn(build(named, on))[0] as CoverStrip;
 const last = lastInSize(lastOf(), 38, 'EU');
 
 describe('the cover of a bottom', () => {
@@ -48,7 +49,7 @@ describe('the cover of a bottom', () => {
 
   it('of a wedge on a platform runs all round, higher by the platform', () => {
     const plain = build({ ...LIFTS, Platform: 'Foam 10' }, last);
-    const strip = plain.cover as CoverStrip;
+    const [strip] = coversIn(plain) as [CoverStrip];
     const platform = plain.layers.find(({ part }) => part === 'platform');
     expect(strip.length).toBeCloseTo(edgeLength(platform?.ring ?? []), 3);
     expect(Math.max(...strip.stations.map(({ height }) => height))).toBeCloseTo(45 + 10, 1);
@@ -71,12 +72,51 @@ describe('the cover of a bottom', () => {
       code === 'Block 45' ? stockOf({ ...STOCKS[0], Stock: code, Thick: 45 }) : findSample(code);
     const heel = buildBottom(styleOf({ ...BARE, Raise: 'heel', Lifts: 'Block 45' }), last, block);
     expect(heel.layers.filter(({ part }) => part === 'lift')).toHaveLength(1);
-    expect(heel.cover).not.toHaveProperty('stations');
+    const [cover, ...others] = coversIn(heel);
+    expect(cover?.back).toBeDefined();
+    expect(cover).not.toHaveProperty('stations');
+    expect(others).toEqual([]);
+  });
+
+  describe('of a heel under a platform', () => {
+    const HEEL: Named = { Raise: 'heel', Lifts: 'Cork 6, Cork 4', 'Most rasping': 3, Platform: 'Foam 10' };
+    const whole = (named: Named = {}) => build({ ...HEEL, ...named }, last);
+    const widthOf = ({ layers }: Bottom, part: string) => layers.find((layer) => layer.part === part)?.width ?? 0;
+
+    it('is a strip all round the platform, as tall as its edge and lapped at the back, and the heel’s own (derived)', () => {
+      const shoe = whole();
+      const [strip, heel, ...others] = coversIn(shoe);
+      const platform = shoe.layers.find(({ part }) => part === 'platform');
+      const around = edgeLength(platform?.ring ?? []);
+      expect(others).toEqual([]);
+      expect(strip?.closes).toBe(true);
+      expect(strip?.wall).toBeCloseTo(10 * around, 1);
+      // 5 mm past the seam at each end, 12 over and 15 under.
+      expect(strip?.area).toBeCloseTo((10 + 12 + 15) * (around + 2 * 5), 1);
+      expect(heel?.back).toBeDefined();
+      expect(heel).not.toHaveProperty('stations');
+      const pieces = shoe.layers.filter(({ part }) => part === 'cover');
+      expect(pieces.map(({ item }) => item)).toEqual([shoe.layers.length - 1, shoe.layers.length]);
+    });
+
+    it('is the one of the two that Covered names, and the other stands out by the cover’s 1 mm a side', () => {
+      const [both, heel, platform] = [{}, { Covered: 'heel' }, { Covered: 'platform' }].map(whole) as [
+        Bottom,
+        Bottom,
+        Bottom,
+      ];
+      expect(coversIn(heel)).toEqual(coversIn(both).slice(1));
+      expect(coversIn(platform)).toEqual(coversIn(both).slice(0, 1));
+      const taken = 2 * findSample('Calf 1').thickness;
+      expect(widthOf(heel, 'platform') - widthOf(both, 'platform')).toBeCloseTo(taken, 2);
+      expect(widthOf(platform, 'platform')).toBe(widthOf(both, 'platform'));
+      expect(widthOf(platform, 'lift') - widthOf(both, 'lift')).toBeGreaterThan(0.5 * taken);
+      expect(widthOf(heel, 'lift')).toBe(widthOf(both, 'lift'));
+    });
   });
 
   it('is a piece as large as its strip', () => {
-    const { cover, layers } = build(LIFTS, last);
-    const piece = layers.find(({ part }) => part === 'cover');
-    expect(area(piece?.ring ?? [])).toBeCloseTo(cover?.area ?? 0, 3);
+    const piece = build(LIFTS, last).layers.find(({ part }) => part === 'cover');
+    expect(area(piece?.ring ?? [])).toBeCloseTo(piece?.cover?.area ?? 0, 3);
   });
 });

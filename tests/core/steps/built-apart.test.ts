@@ -75,7 +75,7 @@ describe('a block that goes on under the tread', () => {
 
   it('has a cover all round, as high before the tread as the block is thick there', () => {
     const { bottom } = unit({ Cover: 'Calf 1' });
-    const { cover } = bottom;
+    const cover = bottom.layers.find(({ part }) => part === 'cover')?.cover;
     const heights = cover?.unturned.map(([, y]) => y) ?? [];
     expect(cover?.closes).toBe(true);
     expect(Math.max(...heights)).toBeCloseTo(58, 1);

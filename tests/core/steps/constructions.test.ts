@@ -315,7 +315,7 @@ describe('foam bent round the last, covered, on rubber', () => {
 
   it('coats the flesh of its cover all over and roughens its grain under the outsole alone', () => {
     const cover = the(steps, ['coat', 'cover']);
-    const { cover: strip } = inDemo(plan, 'Bracken', 38).sizeRun.bottom;
+    const strip = inDemo(plan, 'Bracken', 38).sizeRun.bottom.layers.find(({ part }) => part === 'cover')?.cover;
     expect(cover.coated?.find(({ side }) => side === 'flesh')?.area).toBe(strip?.area);
     const grain = steps.flatMap(({ kind, faces }) =>
       kind === 'prepare' ? faces.filter(({ side, piece }) => side === 'grain' && piece?.part === 'cover') : [],

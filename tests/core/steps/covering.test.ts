@@ -131,3 +131,80 @@ describe('the faces that a cover’s margins are turned on to', () => {
     expect(sum(ground)).toBeCloseTo(area(outsole.ring), 6);
   });
 });
+
+describe('a covered heel under a covered platform', () => {
+  const shoe = built({ ...HEEL, Sole: '', Platform: 'Foam 10', Outsole: 'Rubber 4' }, 60);
+  const steps = stepsFor(shoe);
+  const [ofPlatform, ofHeel] = shoe.bottom.layers.filter(({ part }) => part === 'cover') as [Layer, Layer];
+  const at = (is: (step: (typeof steps)[number]) => boolean) => steps.findIndex(is);
+  const covered = (cover: Layer, act: 'join' | 'turn under') =>
+    at(({ kind, acts, pieces }) => kind === 'cover' && acts.includes(act) && pieces.includes(cover));
+  const added = (part: Layer['part']) =>
+    at(
+      ({ kind, joint }) => kind === 'join' && joint?.apart === false && joint.adds.some((piece) => piece.part === part),
+    );
+
+  it('has the platform on the last, its edge rasped and covered, turned under, then outsole and heel put on (P9, P10)', () => {
+    const order = [
+      added('platform'),
+      at(({ acts, pieces }) => acts.includes('rasp edge') && pieces.some(({ part }) => part === 'platform')),
+      at(({ acts, pieces }) => acts.includes('fold edge') && pieces.includes(ofPlatform)),
+      covered(ofPlatform, 'join'),
+      covered(ofPlatform, 'turn under'),
+    ];
+    const after = [added('outsole'), added('lift')];
+    expect([...order, ...after].every((place) => place >= 0)).toBe(true);
+    expect(order).toEqual(order.toSorted((a, b) => a - b));
+    expect(Math.min(...after)).toBeGreaterThan(covered(ofPlatform, 'turn under'));
+    // The heel is covered off the last, with what is turned over in its joint with the platform.
+    expect(covered(ofHeel, 'turn under')).toBeLessThan(added('lift'));
+    expect(steps.filter(({ acts }) => acts.includes('fold edge'))).toHaveLength(1);
+    expect(steps.filter(({ acts }) => acts.includes('turn over'))).toHaveLength(1);
+  });
+
+  it('shares what is turned under the platform between heel and outsole, and leaves them the rest of its face (derived)', () => {
+    const faces = [...new Set(steps.flatMap(({ joint }) => joint ?? []))].flatMap(({ above, below }) => [
+      ...above,
+      ...below,
+    ]);
+    const sum = (is: (face: Face) => boolean) => faces.filter(is).reduce((all, { area }) => all + area, 0);
+    const platform = shoe.bottom.layers.find(({ part }) => part === 'platform') as Layer;
+    const under = (ofPlatform.cover?.under ?? 0) * shoe.style.turnUnder;
+    const turned = ({ piece, side, zone }: Face) => piece === ofPlatform && side === 'grain' && zone === 'under';
+    const lain = sum(({ piece, side, zone }) => piece === platform && side === 'lower' && zone === 'under');
+    expect(lain).toBeCloseTo(under, 6);
+    // Heel and outsole together are as large as the platform but for what is rasped off them.
+    expect(sum(turned) / under).toBeGreaterThan(0.9);
+    expect(sum(turned)).toBeLessThanOrEqual(under + 1e-6);
+    for (const [zone, meets] of [
+      ['seat', Math.max(...shoe.bottom.layers.filter(({ part }) => part === 'lift').map(({ ring }) => area(ring)))],
+      ['forepart', area((shoe.bottom.layers.find(({ part }) => part === 'outsole') as Layer).ring)],
+    ] as const) {
+      const grain = sum((face) => turned(face) && face.beneath === zone);
+      const rest = sum(({ piece, side, zone: own }) => piece === platform && side === 'lower' && own === zone);
+      expect(grain).toBeGreaterThan(100);
+      expect(grain + rest).toBeCloseTo(meets, 6);
+    }
+  });
+
+  it('leaves no edge to be sanded and sealed but those of outsole and top piece; of a bare platform its own', () => {
+    const finished = (named: Named) =>
+      stepsFor(built({ ...HEEL, Sole: '', Platform: 'Cork 6', Outsole: 'Rubber 4', ...named }, 60)).flatMap((step) =>
+        step.kind === 'finish' && step.faces.length > 0 ? step.pieces.map(({ part }) => part) : [],
+      );
+    expect(new Set(finished({}))).toEqual(new Set(['outsole', 'topPiece']));
+    expect(finished({ Covered: 'heel' })).toContain('platform');
+    expect(finished({ Covered: 'platform' })).not.toContain('platform');
+    expect(finished({ Covered: 'platform' })).toContain('lift');
+  });
+
+  it('is not stitched through where the shoe is welted: the thread would go through the cover', () => {
+    const welted: Named = { ...HEEL, Welt: 'Bend 4', Sole: 'Bend 4', Platform: 'Bend 4', Outsole: 'Rubber 4' };
+    const stitched = (named: Named) =>
+      stepsFor(built({ ...welted, ...named }, 25)).flatMap(({ acts, pieces }) =>
+        acts.includes('stitch') ? pieces.map(({ part }) => part) : [],
+      );
+    expect(stitched({ Covered: 'heel' })).toContain('platform');
+    expect(stitched({})).toEqual(['sole', 'welt']);
+  });
+});

@@ -31,6 +31,7 @@ const styles: fc.Arbitrary<readonly [Named, number]> = fc.tuple(
     Outsole: one('', 'Rubber 4', 'Bend 4', 'Foam 12 M'),
     'Top piece': one('', 'Rubber 6', 'Bend 4'),
     Cover: one('', 'Calf 1'),
+    Covered: one('', 'heel', 'platform'),
     Shank: one('yes', 'no'),
     'Heel core': one('none', 'wood'),
     'Sole skive': one('', '20'),

@@ -214,13 +214,13 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
     check: (list) => [
       ...wrong(
         list,
-        (step) => step.kind === 'cover' && list.steps.some((one) => does(one, 'turn over')),
+        (step) => step.kind === 'cover' && list.steps.some((one) => does(one, 'turn over') && one.joint === step.joint),
         (other, cover) => joined(other) && other.joint?.apart === false && meet(other.joint.brings, cover.pieces),
       ),
       ...wrong(
         list,
         (step) => does(step, 'fold edge'),
-        (other) => other.kind === 'cover' && does(other, 'join'),
+        (other, fold) => other.kind === 'cover' && does(other, 'join') && other.joint === fold.joint,
       ),
       ...wrong(
         list,
@@ -228,7 +228,7 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
         (other, join) =>
           other.kind === 'cover' &&
           does(other, 'join') &&
-          list.steps.some((one) => does(one, 'fold edge')) &&
+          list.steps.some((one) => does(one, 'fold edge') && one.joint === other.joint) &&
           (join.joint?.adds ?? []).some((piece) => other.pieces.includes(piece)),
       ),
     ],
@@ -452,7 +452,7 @@ export const PRECEDENCE: Readonly<Record<string, Precedence>> = {
         ...wrong(
           list,
           (step) => does(step, 'cut breast'),
-          (other) => other.kind === 'cover' && does(other, 'join', 'turn in'),
+          (other) => other.kind === 'cover' && does(other, 'join', 'turn in') && other.pieces.some(isLift),
         ),
         ...wrong(
           list,

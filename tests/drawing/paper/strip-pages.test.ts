@@ -4,6 +4,9 @@ import { nestPages } from '../../../src/drawing/paper/nest-pages';
 import { isStrip } from '../../../src/drawing/paper/strip-pages';
 import { templatePages } from '../../../src/drawing/paper/template-pages';
 import { singly } from '../../../src/drawing/mark';
+import { readPlan } from '../../../src/tables/plan-input';
+import { edgeLength } from '../../../src/core/geometry/edge-length';
+import { demoPlanCells } from '../../demo-cells';
 import { demoJob, whole } from './jobs';
 
 describe('the list of strips', () => {
@@ -59,4 +62,34 @@ describe('the list of strips', () => {
     ] as const;
     expect(isStrip({ ring: square, length: 12, width: 12 })).toBe(false);
   });
+});
+
+it('has the cover of a platform under a covered heel, with its turns and what it laps at its seam', () => {
+  const cells = demoPlanCells();
+  const [heads = [], ...rows] = cells.styles;
+  const at = heads.findIndex((head) => String(head).startsWith('Platform'));
+  const styles = [heads, ...rows.map((row) => (row[0] === 'Comfrey' ? row.with(at, 'Cork 6') : row))];
+  const reading = readPlan({ ...cells, styles });
+  if (reading.problems[0]) throw reading.problems[0];
+  const job = demoJob({ plan: reading.plan, styles: ['Comfrey'] });
+  const covers = chosenPieces(job).filter(({ layer }) => layer.part === 'cover');
+  const sizes = new Set(covers.map(({ sizeRun }) => sizeRun.size));
+  expect(covers).toHaveLength(2 * sizes.size);
+  const pages = whole(templatePages(job));
+  const words = singly(pages[0]!.draw(1, pages.length)).flatMap((mark) => (mark.kind === 'text' ? [mark.words] : []));
+  const said = words.join(' ');
+  // As wide as the cork and 12 + 15 mm of turns, and 5 mm longer at each end than the rasped platform is round (Steiner).
+  for (const { layer, sizeRun } of covers.filter(({ layer: { cover } }) => !cover?.back)) {
+    const row = words.slice(words.indexOf(`Cover ${layer.item}`));
+    const platform = sizeRun.bottom.layers.find(({ part }) => part === 'platform');
+    expect(row[2]).toBe(((platform?.thickness ?? 0) + 12 + 15).toFixed(1));
+    const around = edgeLength(platform?.ring ?? []) - 2 * Math.PI * (platform?.rounding ?? 0);
+    expect(layer.length).toBeCloseTo(around + 2 * 5, 0);
+  }
+  expect(said).toContain('turned 12 over and 15 under');
+  expect(said).toContain('each end goes 5 past the seam');
+  // The heel's own cover is no strip and has its template.
+  const shown = pages.flatMap(({ templates }) => templates).filter(({ line }) => line.layer.part === 'cover');
+  expect(shown.length).toBeGreaterThan(0);
+  expect(shown.every(({ line }) => line.layer.cover?.back !== undefined)).toBe(true);
 });

@@ -32,7 +32,7 @@ function drawn(direction: string) {
 
 describe('the template of a heel’s cover', () => {
   it('is dashed where it is turned, with the line that comes to the middle of the back', () => {
-    const { unturned, back } = bottom.cover!;
+    const { unturned, back } = layer.cover!;
     const lines = drawn('any way').flatMap((mark) => (mark.kind === 'line' ? [mark] : []));
     const dashed = lines.find(({ pen }) => pen === 'dashed')!;
     expect(dashed.points).toEqual([...unturned, unturned[0]!].map(([x, y]) => [x, -y]));

@@ -105,6 +105,8 @@ export type Check = { readonly subject: string; readonly verdict: Verdict } & (
   | { readonly kind: 'tubeUnknown'; readonly part: Part; readonly strain: number; readonly found: number }
   | ({ readonly kind: 'skiveWide'; readonly item: number; readonly part: Part } & Measured)
   | { readonly kind: 'bareGround'; readonly part: Part; readonly material: Material }
+  /** A platform that no cover goes round, over a covered heel. */
+  | { readonly kind: 'bareEdge' }
   | ({ readonly kind: 'weltHidden' } & Measured)
   | ({ readonly kind: 'shank' } & Measured & InSize)
   | ({ readonly kind: 'heelHold'; readonly material: Material } & Measured & InSize)

@@ -13,6 +13,7 @@ import type { LateWithHelp } from '../bench-days/late-orders';
 import { ratesOf } from '../cost/rates';
 import type { Runs, StyleRun } from '../runs';
 import { strayOffcuts, strayOffers, unreadRates } from '../unused';
+import { bareEdge } from './bare-edge';
 import { bendChecks } from './bends';
 import { type Check, type NotSummed, problemCheck, type Verdict } from './check';
 import { daysOnLast } from './days-on-last';
@@ -171,6 +172,7 @@ function runChecks(
     ...bendChecks(run, stocks),
     ...skiveChecks(run),
     ...groundChecks(run, stocks),
+    ...bareEdge(run),
     ...weltChecks(run),
     ...lastChecks(run, limits, finder, stocks),
   ]);

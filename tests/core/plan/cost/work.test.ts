@@ -99,13 +99,14 @@ describe('adhesive', () => {
     );
   });
 
-  it('of a margin of a cover is its flesh and what it is turned under on: 3 mm more are 2 × 3 mm all along (derived)', () => {
+  it('of a margin of a cover is its flesh and what it is turned under on: 3 mm more are 2 × 3 mm all along, and 3 mm of the laps (derived)', () => {
     const covered = (mm: number) =>
       workOf({ ...WEDGE, Cover: 'Calf 1', 'Turn under': mm }, { Value: 4, Unit: 'm² a litre' }, once);
     const [narrow, wide] = [covered(12), covered(15)];
-    const along = narrow.bottom.cover?.under ?? 0;
+    const along = narrow.bottom.layers.find(({ cover }) => cover)?.cover?.under ?? 0;
     expect(along).toBeGreaterThan(300);
-    expect((wide.adhesive ?? 0) - (narrow.adhesive ?? 0)).toBeCloseTo((2 * 2 * 3 * along) / 4 / 1000, 6);
+    // Past the seam, 5 mm at each end, there is flesh alone.
+    expect((wide.adhesive ?? 0) - (narrow.adhesive ?? 0)).toBeCloseTo((2 * 3 * (2 * along + 2 * 5)) / 4 / 1000, 6);
   });
 
   it('has two coats on absorbent faces where none are named, here all but foam and rubber (derived; a maker’s sheet)', () => {
