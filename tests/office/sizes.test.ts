@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { stylesTable } from '../../src/tables/styles';
 
 /** What a maker waits for when the add-in loads, kB as sent: bounds that the project sets itself. */
-const bounds: Readonly<Record<string, number>> = { 'functions.js': 134, 'taskpane.js': 286 };
+const bounds: Readonly<Record<string, number>> = { 'functions.js': 135, 'taskpane.js': 288 };
 
 describe('what the office suite loads', () => {
   it('functions.js has no words that only help and blank tables show', () => {
