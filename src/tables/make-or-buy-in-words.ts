@@ -15,7 +15,7 @@ export function makeOrBuyInWords(line: CostLine, known: boolean, money: string):
   const paid = (value: number) => [fixed(value, 2), money].filter(Boolean).join(' ');
   const over = Math.max(bySize(line.run), style.boughtMinimum) - pairs;
   const bought = `bought ${paid(choice.buy)}${over > 0 ? ` with ${counted(over, 'pair')} left over` : ''}`;
-  if (!known) return `${style.code}: ${bought} a pair; what it costs built is not known in full, as Checks says.`;
+  if (!known) return `${style.code}: ${bought} a pair; what it costs built lacks what Checks names.`;
   // What is shown is compared, so that the difference is that of the figures beside it.
   const [make, buy] = [Number(fixed(choice.make, 2)), Number(fixed(choice.buy, 2))];
   return `${style.code}: built ${paid(make)} a pair, ${bought}: ${verdict(make, buy, choice.breakEven, paid)}.`;

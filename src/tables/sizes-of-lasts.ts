@@ -20,8 +20,6 @@ export interface SizesOfLasts {
   readonly idle: readonly { readonly size: number; readonly at: number }[];
 }
 
-/** Sizes about that of the measured last where nothing else tells them. */
-const ABOUT = { below: 2, above: 3 };
 /** Sizes are told in halves. */
 const HALF = 0.5;
 
@@ -62,11 +60,11 @@ interface LastOfRun {
   readonly base: number;
 }
 
-/** The ends of sizes for the same feet, and the sizes that the lasts were measured in. */
+/** The ends of sizes for the same feet, where these are told, and the sizes that the lasts were measured in. */
 function instead(sizes: readonly number[], system: SizeSystem, lasts: readonly LastOfRun[]): readonly number[] {
   const likely = sizes.length > 0 ? likelySystem(sizes, system) : undefined;
   const bases = lasts.flatMap(({ base }) => (isSize(base, system) ? [base] : []));
-  if (!likely) return bases.flatMap((base) => [base - ABOUT.below, base + ABOUT.above]);
+  if (!likely) return bases;
   const same = (size: number) => sizeOfFoot(footLength(size, likely), system);
   const low = Math.floor(same(Math.min(...sizes)) / HALF) * HALF;
   const high = Math.ceil(same(Math.max(...sizes)) / HALF) * HALF;
@@ -74,7 +72,7 @@ function instead(sizes: readonly number[], system: SizeSystem, lasts: readonly L
 }
 
 function lastsOfRun(tables: Tables): readonly LastOfRun[] {
-  const styles = new Set(codesUnder(tables, pairageTable, 'style'));
+  const styles = new Set(rowsOf(tables, pairageTable).map((of) => fold(of('style'))));
   const named = new Set(
     rowsOf(tables, stylesTable).flatMap((of) => (styles.has(fold(of('code'))) ? [fold(of('last'))] : [])),
   );
@@ -84,10 +82,6 @@ function lastsOfRun(tables: Tables): readonly LastOfRun[] {
   });
   const own = all.filter(({ code }) => named.has(code));
   return own.length > 0 ? own : all;
-}
-
-function codesUnder(tables: Tables, table: Table<Columns>, column: string): readonly string[] {
-  return rowsOf(tables, table).flatMap((of) => fold(of(column)) || []);
 }
 
 /** Rows below the headings, each as what stands in a column, "" where nothing does. */

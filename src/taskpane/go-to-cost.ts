@@ -12,16 +12,12 @@ const LOOKED_AT = { row: 0, column: 0, rows: 400, columns: 32 } as const;
  * @returns false where the workbook has no such sheet, or the style no row there
  */
 export async function goToCost(host: Pick<Host, 'read' | 'select'>, style: string): Promise<boolean> {
-  const sheet = SHEET;
-  const cells = (await host.read({ kind: 'cells', sheet, ...LOOKED_AT }))?.cells ?? [];
-  const starts = (cell: Cell | undefined, word: string) => fold(String(cell ?? '').split('\n')[0] ?? '') === fold(word);
-  const heads = cells.findIndex(
-    (line) => line.some((cell) => starts(cell, 'Style')) && line.some((cell) => starts(cell, 'Bought')),
-  );
-  const headings = cells[heads] ?? [];
-  const codes = headings.findIndex((cell) => starts(cell, 'Style'));
-  const row = cells.findIndex((line, at) => at > heads && fold(String(line[codes] ?? '')) === fold(style));
+  const cells = (await host.read({ kind: 'cells', sheet: SHEET, ...LOOKED_AT }))?.cells ?? [];
+  const at = (line: readonly Cell[] | undefined, word: string) =>
+    line?.findIndex((cell) => fold(String(cell ?? '').split('\n', 1)[0] ?? '') === fold(word)) ?? -1;
+  const heads = cells.findIndex((line) => at(line, 'Bought') >= 0);
+  const row = cells.findIndex((line, i) => i > heads && at(line, style) >= 0);
   if (heads < 0 || row < 0) return false;
-  await host.select({ sheet, row, column: headings.findIndex((cell) => starts(cell, 'Bought')) });
+  await host.select({ sheet: SHEET, row, column: at(cells[heads], 'Bought') });
   return true;
 }

@@ -29,7 +29,7 @@ export function makeOrBuySection(
         </p>`,
     )}
     <p class="caption">
-      Bought pairs are glued and fitted, with their share of tooling and of what is left over; they fit one last only.
+      Bought pairs count glued and fitted, with tooling and what is left over; they fit one last only.
     </p>
   </section>`;
 }

@@ -64,7 +64,7 @@ function further({ stocks, searching, effort }: RunSearchInput, { effort: done }
         hope
           ? `With ${EFFORTS[next] / EFFORTS[done]} times the effort a sheet fewer may still be found.`
           : next === undefined
-            ? 'That was the longest search: nothing is left to do.'
+            ? 'That was the longest search.'
             : 'A longer one is hardly worth it.'
       }
     </p>

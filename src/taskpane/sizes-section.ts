@@ -106,7 +106,7 @@ function idleInWords({ idle, system }: SizesOfLasts, { headed }: SizeColumns): T
   return html`<p class="small">
     ${idle.map(({ size }) => size).join(', ')}: no sizes of ${system}, the System of the lasts, and without pairs.
     ${headed.length > 0 ? 'From the left they become these.' : nothing}
-    ${kept.length > 0 ? `Delete the columns ${kept.join(', ')} where they are in the way.` : nothing}
+    ${kept.length > 0 ? `Delete ${kept.join(', ')} where they are in the way.` : nothing}
   </p>`;
 }
 

@@ -52,7 +52,7 @@ describe('build or buy in words', () => {
 
   it('gives no verdict where some of what building costs is missing, and says nothing without an offer', () => {
     expect(said({ 'Bought price': 1 }, false)).toMatch(
-      /: bought \S+ € a pair; what it costs built is not known in full, as Checks says\.$/,
+      /: bought \S+ € a pair; what it costs built lacks what Checks names\.$/,
     );
     expect(said({})).toBe('nothing');
   });

@@ -21,6 +21,6 @@ describe('whether to build or buy', () => {
   });
 
   it('is left open where a price of what is built from is missing', () => {
-    expect(said({ 'Bought price': 1 }, false)).toContain('what it costs built is not known in full');
+    expect(said({ 'Bought price': 1 }, false)).toContain('what it costs built lacks what Checks names');
   });
 });
