@@ -50,9 +50,9 @@ export const smallRun = planningWorkbook({
     },
   ],
   lastSizes: [],
-  // Four soles lie on a sheet of foam if they lie crosswise, which rows do not.
+  // Five soles lie on a sheet of foam if they lie crosswise, which rows do not.
   stock: [
-    sheet('Foam 18', 'foam', 18, { width: 376, length: 376, direction: 'any way' }),
+    sheet('Foam 18', 'foam', 18, { width: 384, length: 384, direction: 'any way' }),
     sheet('Rubber 4', 'rubber', 4, { width: 1200, density: 1100 }),
   ],
   rates: [{ item: 'Work', value: 30, unit: 'money an hour' }],
