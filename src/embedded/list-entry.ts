@@ -32,12 +32,17 @@ export function refusalOf(entry: Cell, { words, sheet }: Offered): string | unde
   return `${cellInWords(first)} is not in ${sheet}; ${near === undefined ? 'enter it there, or choose from the list' : `is "${near}" meant?`}`;
 }
 
+/** Columns of the input tables by the words that they take, each on a line; the first that takes them. */
+const columns = new Map(
+  Object.values<Pick<Table, 'columns'>>(INPUT_TABLES)
+    .flatMap((table) => Object.values(table.columns))
+    .flatMap((column) => (column.choices ? [[column.choices.join('\n'), column] as const] : []))
+    .reverse(),
+);
+
 /** The column of an input table that takes these words. */
 function columnOf(words: readonly string[]): Column | undefined {
-  const offered = words.join('\n');
-  return Object.values<Pick<Table, 'columns'>>(INPUT_TABLES)
-    .flatMap(({ columns }) => Object.values(columns))
-    .find(({ choices }) => choices?.join('\n') === offered);
+  return columns.get(words.join('\n'));
 }
 
 function readingOf(entry: Cell, column: Column): string | undefined {

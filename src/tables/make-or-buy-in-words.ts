@@ -1,4 +1,4 @@
-import { bySize, makeOrBuy } from '../core/plan/cost/make-or-buy';
+import { makeOrBuy } from '../core/plan/cost/make-or-buy';
 import type { CostLine } from '../core/plan/cost/cost';
 import { counted } from './counted';
 import { fixed } from './figures';
@@ -11,10 +11,10 @@ import { fixed } from './figures';
 export function makeOrBuyInWords(line: CostLine, known: boolean, money: string): string | undefined {
   const choice = makeOrBuy(line);
   if (!choice) return undefined;
-  const { style, pairs } = line.run;
+  const { style } = line.run;
   const paid = (value: number) => [fixed(value, 2), money].filter(Boolean).join(' ');
-  const over = Math.max(bySize(line.run), style.boughtMinimum) - pairs;
-  const bought = `bought ${paid(choice.buy)}${over > 0 ? ` with ${counted(over, 'pair')} left over` : ''}`;
+  const { left } = choice;
+  const bought = `bought ${paid(choice.buy)}${left > 0 ? ` with ${counted(left, 'pair')} left over` : ''}`;
   if (!known) return `${style.code}: ${bought} a pair; what it costs built lacks what Checks names.`;
   // What is shown is compared, so that the difference is that of the figures beside it.
   const [make, buy] = [Number(fixed(choice.make, 2)), Number(fixed(choice.buy, 2))];

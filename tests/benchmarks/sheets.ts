@@ -1,6 +1,7 @@
 import { fewestSheets } from '../../src/core/cutting/search/fewest-sheets';
 import { perform } from '../../src/core/cutting/search/perform';
 import type { Layout } from '../../src/core/cutting/sheet/layout';
+import { fillOf } from '../../src/core/cutting/sheet/fill';
 import { verifyLayout } from '../../src/core/cutting/sheet/verify-layout';
 import { useCompiledKernel } from '../../src/workers/compiled-engine';
 import { complaints } from '../core/cutting/oracle';
@@ -48,6 +49,7 @@ export function sheets({ evaluations = 60 }: Options): Findings {
       least: job.least,
       quick: before,
       searched: after,
+      'filled %': Math.round(1000 * fillOf(job.pieces, job.format, after)) / 10,
       'processor seconds': Math.round((user + system) / 1e5) / 10,
       sound: good,
     });

@@ -24,8 +24,10 @@ export function lookOfExamples(injector: Injector): IDisposable {
       if (style) return next({ ...cell, s: style });
       // One row of costs that stands as it came may well be the maker's, as the note above the run has it too.
       const costs = tableOn(injector, worksheet, unitId, ratesTable.name);
-      const lines = costs ? through(costs.startRow + 1, costs.endRow).map((one) => matrix.getRow(one)) : [];
-      return next(lines.filter(hasExamples).length === 1 ? { ...cell, s: inRole('input', rawData.s) } : cell);
+      if (!costs || row <= costs.startRow || row > costs.endRow) return next(cell);
+      const others = through(costs.startRow + 1, costs.endRow).filter((one) => one !== row);
+      const alone = !others.some((one) => hasExamples(matrix.getRow(one)));
+      return next(alone ? { ...cell, s: inRole('input', rawData.s) } : cell);
     },
   });
 }

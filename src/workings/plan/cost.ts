@@ -3,7 +3,7 @@ import { fold } from '../../core/plan/codes';
 import { type CostLine, cuttingDone, workOf } from '../../core/plan/cost/cost';
 import { PASTE, pasteOf } from '../../core/plan/cost/beside-stock';
 import { stockShares } from '../../core/plan/cost/stock-shares';
-import { bySize, makeOrBuy } from '../../core/plan/cost/make-or-buy';
+import { makeOrBuy } from '../../core/plan/cost/make-or-buy';
 import { ratesOf } from '../../core/plan/cost/rates';
 import type { Work } from '../../core/plan/cost/work';
 import type { Rate, RateUnit } from '../../core/plan/inputs';
@@ -14,7 +14,7 @@ import { WORK_WORDS } from '../../tables/words';
 import { below } from '../heights';
 import { given, type Given, step, told, type WorkedStep } from '../working';
 import { adhesivePrice } from './adhesive-price';
-import { cell, type ColumnWorkings, type Context, pairsOf, rate } from './context';
+import { cell, type ColumnWorking, type ColumnWorkings, type Context, pairsOf, rate } from './context';
 
 /** Rows of Costs and times that hold for a style's layers. */
 function rows({ run }: CostLine, context: Context, ...units: readonly RateUnit[]): readonly Given[] {
@@ -308,20 +308,8 @@ export const costColumns: ColumnWorkings<CostLine> = {
     what: 'Cost of the run',
     formula: 'C · P',
   }),
-  'Adhesive l, the run': ({ adhesive: ml, run }, context) => ({
-    given: pairsOf(context, run.style.code),
-    steps: [before('V', 'Adhesive of a pair', ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
-    symbol: 'L',
-    what: 'Adhesive of the run, litres',
-    formula: 'V · P / 1000',
-  }),
-  'Paste l, the run': ({ paste: ml, run }, context) => ({
-    given: pairsOf(context, run.style.code),
-    steps: [before('W', 'Paste of a pair', ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
-    symbol: 'L',
-    what: 'Paste of the run, litres',
-    formula: 'W · P / 1000',
-  }),
+  'Adhesive l, the run': ({ adhesive, run }, context) => litresOfRun('Adhesive', 'V', adhesive, run, context),
+  'Paste l, the run': ({ paste, run }, context) => litresOfRun('Paste', 'W', paste, run, context),
   'Work h left, the run': ({ minutes, run }, context) => ({
     given: pairsOf(context, run.style.code),
     steps: [
@@ -344,6 +332,7 @@ export const costColumns: ColumnWorkings<CostLine> = {
   }),
   'Bought ¤ a pair': (line, context) => {
     const { style, sizes, pairs } = line.run;
+    const choice = makeOrBuy(line);
     const styles = (name: string, symbol: string, value: number) =>
       cell(context, 'styles', style.row, name, symbol, value);
     return {
@@ -357,8 +346,8 @@ export const costColumns: ColumnWorkings<CostLine> = {
         given('P', 'Pairs of the style', pairs),
       ],
       steps: [
-        step('Q', 'Pairs, of each size no fewer than q', undefined, bySize(line.run)),
-        step('c', 'Cost of a built pair, to compare', undefined, makeOrBuy(line)?.make ?? line.pair),
+        step('Q', 'Pairs, of each size no fewer than q', undefined, choice?.bySize ?? pairs),
+        step('c', 'Cost of a built pair, to compare', undefined, choice?.make ?? line.pair),
         step('m', 'Minutes to glue and fit it, to see', undefined, line.fitting?.minutes ?? 0, 'min'),
         step('f', 'What that costs, with its adhesive', undefined, line.fitting?.cost ?? 0),
         step('U', 'Sundries, the same as of a built pair', undefined, line.sundries),
@@ -370,3 +359,20 @@ export const costColumns: ColumnWorkings<CostLine> = {
     };
   },
 };
+
+/** What a pair takes of a liquid, ml, over the pairs of the run. */
+function litresOfRun(
+  liquid: string,
+  symbol: string,
+  ml: number | undefined,
+  run: CostLine['run'],
+  context: Context,
+): ColumnWorking {
+  return {
+    given: pairsOf(context, run.style.code),
+    steps: [before(symbol, `${liquid} of a pair`, ml ?? 0, 'ml'), before('P', 'Pairs of the style', run.pairs)],
+    symbol: 'L',
+    what: `${liquid} of the run, litres`,
+    formula: `${symbol} · P / 1000`,
+  };
+}

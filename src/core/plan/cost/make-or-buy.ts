@@ -1,5 +1,4 @@
 import { breakEven } from './break-even';
-import type { StyleRun } from '../runs';
 import type { CostLine } from './cost';
 
 /** Building a style against buying finished units for it. */
@@ -7,6 +6,9 @@ export interface MakeOrBuy {
   /** Money for a pair of this run: built, and bought with its share of tooling and of pairs that are left over, glued and fitted. */
   readonly make: number;
   readonly buy: number;
+  /** Pairs of the run, of each size no fewer than are sold of it; and those bought that are left over. */
+  readonly bySize: number;
+  readonly left: number;
   /** Pairs, as many of each size, from which buying costs no more; undefined where it never does. */
   readonly breakEven: number | undefined;
 }
@@ -21,18 +23,16 @@ export function makeOrBuy({ run, pair, sundries, fitting }: CostLine): MakeOrBuy
   const { boughtPrice, boughtTooling, boughtMinimum, boughtSizeMinimum } = run.style;
   if (boughtPrice === undefined || !fitting) return undefined;
   const tooling = boughtTooling * run.sizes.length;
-  const bought = Math.max(bySize(run), boughtMinimum);
+  const bySize = run.sizes.reduce((sum, { pairs }) => sum + Math.max(pairs, boughtSizeMinimum), 0);
+  const bought = Math.max(bySize, boughtMinimum);
   const least = Math.max(boughtMinimum, boughtSizeMinimum * run.sizes.length);
   const fitted = fitting.cost + sundries;
   const price = boughtPrice + fitted;
   return {
     make: pair,
     buy: (tooling + boughtPrice * bought) / run.pairs + fitted,
+    bySize,
+    left: bought - run.pairs,
     breakEven: price < pair ? breakEven(tooling, pair, price, least).pairs : undefined,
   };
-}
-
-/** Pairs of a run, of each size no fewer than are sold of it. */
-export function bySize({ style, sizes }: Pick<StyleRun, 'style' | 'sizes'>): number {
-  return sizes.reduce((sum, { pairs }) => sum + Math.max(pairs, style.boughtSizeMinimum), 0);
 }
